@@ -1,0 +1,33 @@
+package io.bindprep;
+
+import io.bindprep.job.Job;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What to check.
+ *
+ * @param file the PDF
+ * @param name how reports call it; the same on every machine where the caller wants the same bytes out
+ * @param password for an encrypted PDF; null for none
+ * @param progress told how far the check is
+ */
+public record CheckRequest(
+        Path file, String name, Job job, @Nullable String password, Progress progress) {
+    /** Told after each page; called on the checking thread. */
+    @FunctionalInterface
+    public interface Progress {
+        /** Pages done of so many. */
+        void pages(int done, int total);
+    }
+
+    /** A check without password or progress. */
+    public static CheckRequest of(Path file, String name, Job job) {
+        return new CheckRequest(file, name, job, null, (done, total) -> {});
+    }
+
+    @Override
+    public String toString() {
+        return "CheckRequest[" + name + "]";
+    }
+}

@@ -1,0 +1,55 @@
+package io.bindprep.binding;
+
+import io.bindprep.job.Method;
+import io.bindprep.unit.Length;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How the stack is bound.
+ *
+ * @param pattern the hole pattern's id
+ * @param pitchName the trade's name of the pitch ("3:1", "2:1"), else the pattern's id
+ * @param pitch axis to axis; the first spacing where a ring pattern has several
+ * @param element the smallest element that takes the stack with its clearance; null where none does
+ * @param edgeDistance bound edge to hole axis
+ * @param holeAlong the hole's size along the bound edge
+ * @param holeAcross the hole's size away from the bound edge
+ * @param round whether the hole is round; else it is rectangular
+ * @param loops loops of the element to cut, 0 where the element has none
+ * @param lifts sheets in each lift of one copy, in order
+ * @param closer what the closer is set to; null where nothing is closed or no element fits
+ * @param clearMargin distance live matter keeps from the bound edge
+ * @param registration how far a hole may lie off its place, either way
+ * @param straddles elements that the likely range of the stack lies between, smaller first; empty where it is settled
+ * @param because each decision with its numbers and source
+ */
+public record Plan(
+        Method method,
+        String pattern,
+        String pitchName,
+        Length pitch,
+        @Nullable Element element,
+        Length edgeDistance,
+        Length holeAlong,
+        Length holeAcross,
+        boolean round,
+        HoleRow row,
+        int loops,
+        List<Integer> lifts,
+        @Nullable Length closer,
+        Length clearMargin,
+        Length registration,
+        List<Element> straddles,
+        List<String> because) {
+    public Plan {
+        lifts = List.copyOf(lifts);
+        straddles = List.copyOf(straddles);
+        because = List.copyOf(because);
+    }
+
+    /** Bound edge to the far side of the holes, registration included. */
+    public Length punchedZone() {
+        return edgeDistance.plus(holeAcross.half()).plus(registration);
+    }
+}

@@ -1,0 +1,8 @@
+package io.bindprep.check;
+
+/** How bad a finding is, worst first. */
+public enum Severity {
+    ERROR,
+    WARNING,
+    NOTE
+}

@@ -1,0 +1,8 @@
+package io.bindprep.job;
+
+/** The edge of the first page, as the reader sees it, that lies in the binding. */
+public enum BoundEdge {
+    LEFT,
+    RIGHT,
+    TOP
+}

@@ -1,0 +1,40 @@
+package io.bindprep.job;
+
+import io.bindprep.paper.Stock;
+import io.bindprep.unit.Length;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything a job asks for, with built-in values filled in.
+ *
+ * @param copies how many books
+ * @param trim expected page size; null to take the prevailing one
+ * @param frontCover null for none
+ * @param backCover null for none
+ * @param pitch "3:1", "2:1" or a pattern's id; null to let the planner choose
+ * @param punch the punch's name; null for the pattern's generic one
+ * @param clearMargin distance live matter keeps from the bound edge; null for the pattern's own
+ * @param registration how far a hole may lie off its place, either way
+ * @param clearance allowance of the element over the thickest likely stack
+ */
+public record Job(
+        int copies,
+        Sides sides,
+        BoundEdge boundEdge,
+        @Nullable Trim trim,
+        Stock stock,
+        @Nullable Cover frontCover,
+        @Nullable Cover backCover,
+        List<Insert> inserts,
+        Method binding,
+        @Nullable String pitch,
+        @Nullable String punch,
+        @Nullable Length clearMargin,
+        Length registration,
+        Length clearance,
+        FailOn failOn) {
+    public Job {
+        inserts = List.copyOf(inserts);
+    }
+}

@@ -1,0 +1,9 @@
+package io.bindprep.job;
+
+/** Binding methods. */
+public enum Method {
+    WIRE,
+    COIL,
+    COMB,
+    RINGS
+}

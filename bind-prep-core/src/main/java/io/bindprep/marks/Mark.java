@@ -1,0 +1,26 @@
+package io.bindprep.marks;
+
+import java.awt.Shape;
+
+/**
+ * One thing that prints, in the bound-edge frame of its page: x is the distance from the bound edge, y the distance from
+ * the page's head as the reader sees it (from its left where it is bound at top or bottom), both in millimetres, cut to
+ * the trim.
+ *
+ * @param kind what it is
+ * @param shape what prints of it within the scanned strip; never changed once here
+ * @param nearMm least distance from the bound edge, 0 where it reaches it
+ * @param farMm greatest distance within the scanned strip
+ * @param alongStartMm where it begins along the bound edge
+ * @param alongEndMm where it ends along the bound edge
+ * @param words the words it shows, shortened; empty for what is not text
+ */
+public record Mark(
+        MarkKind kind,
+        Stage stage,
+        Shape shape,
+        double nearMm,
+        double farMm,
+        double alongStartMm,
+        double alongEndMm,
+        String words) {}

@@ -1,0 +1,27 @@
+package io.bindprep.marks;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One page's verdict.
+ *
+ * @param nearest the non-background mark nearest the bound edge within the strip; null where there is none
+ * @param hits what makes the page tight or punched, worst kind first, at most {@value #MOST_HITS}
+ * @param background whether a tint or picture runs through the bound edge
+ * @param unread why the page could not be analysed whole; null where it was
+ */
+public record PageVerdict(
+        int page,
+        Verdict verdict,
+        @Nullable Mark nearest,
+        List<Hit> hits,
+        boolean background,
+        @Nullable String unread) {
+    /** How many hits of one page are kept. */
+    public static final int MOST_HITS = 20;
+
+    public PageVerdict {
+        hits = List.copyOf(hits);
+    }
+}

@@ -1,0 +1,54 @@
+package io.bindprep.page;
+
+import io.bindprep.unit.Length;
+import java.awt.geom.AffineTransform;
+
+/**
+ * What a page declares about its size and turn, after inheritance and defaults of ISO 32000-1:2008, 7.7.3.3 and 14.11.2.
+ *
+ * @param page page number from 1
+ * @param media MediaBox in user space units
+ * @param crop CropBox, or its default, cut to the MediaBox
+ * @param bleed BleedBox, or its default, cut to the MediaBox
+ * @param trim TrimBox, else CropBox, else MediaBox, cut to the MediaBox
+ * @param trimDeclared whether the page itself has a TrimBox
+ * @param rotate clockwise turn when shown or printed: 0, 90, 180 or 270
+ * @param userUnit size of a user space unit in 1/72 in
+ */
+public record PageFacts(
+        int page, Box media, Box crop, Box bleed, Box trim, boolean trimDeclared, int rotate, double userUnit) {
+    private static final double MM_PER_POINT = 25.4 / 72;
+
+    private boolean quarterTurned() {
+        return rotate == 90 || rotate == 270;
+    }
+
+    /** Width of the trimmed page as the reader sees it. */
+    public Length trimWidth() {
+        return Length.ofPoints((quarterTurned() ? trim.height() : trim.width()) * userUnit);
+    }
+
+    /** Height of the trimmed page as the reader sees it. */
+    public Length trimHeight() {
+        return Length.ofPoints((quarterTurned() ? trim.width() : trim.height()) * userUnit);
+    }
+
+    /** Millimetres of one user space unit on this page. */
+    public double mmPerUnit() {
+        return userUnit * MM_PER_POINT;
+    }
+
+    /**
+     * From user space to the reader's frame: millimetres from the top left corner of the trimmed page as shown, x to the
+     * right, y down.
+     */
+    public AffineTransform toReader() {
+        double k = mmPerUnit();
+        return switch (rotate) {
+            case 90 -> new AffineTransform(0, k, k, 0, -trim.y0() * k, -trim.x0() * k);
+            case 180 -> new AffineTransform(-k, 0, 0, k, trim.x1() * k, -trim.y0() * k);
+            case 270 -> new AffineTransform(0, -k, -k, 0, trim.y1() * k, trim.x1() * k);
+            default -> new AffineTransform(k, 0, 0, -k, -trim.x0() * k, trim.y1() * k);
+        };
+    }
+}

@@ -1,0 +1,21 @@
+package io.bindprep.paper;
+
+import io.bindprep.unit.Length;
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The thickness range and weight of block and covers.
+ *
+ * @param min thinnest likely
+ * @param nominal from the stocks' nominal calipers
+ * @param max thickest likely
+ * @param weightG grams of one copy; null where a stock's grammage is unknown
+ * @param because how the numbers came about, one sentence each
+ */
+public record Stack(
+        Length min, Length nominal, Length max, @Nullable BigDecimal weightG, java.util.List<String> because) {
+    public Stack {
+        because = java.util.List.copyOf(because);
+    }
+}

@@ -1,0 +1,29 @@
+package io.bindprep.paper;
+
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A paper, board or film by what matters to a stack.
+ *
+ * @param name its id in the catalogue or how the job describes it
+ * @param kind what a punch meets
+ * @param grammage g/m2; null where the stock is known by caliper alone, so that no weight can be given
+ * @param caliperUm thickness of one sheet, micrometres
+ * @param toleranceUm how far one lot may lie off, micrometres either way; one lot drifts one way
+ * @param source where the numbers come from
+ */
+public record Stock(
+        String name,
+        Kind kind,
+        @Nullable BigDecimal grammage,
+        BigDecimal caliperUm,
+        BigDecimal toleranceUm,
+        String source) {
+    /** What a punch meets. */
+    public enum Kind {
+        PAPER,
+        BOARD,
+        FILM
+    }
+}

@@ -1,0 +1,5 @@
+/** Answers: what does the file say and what does each page paint near its bound edge? The only package that knows PDFBox and Tika. */
+@NullMarked
+package io.bindprep.pdf;
+
+import org.jspecify.annotations.NullMarked;
