@@ -1,0 +1,41 @@
+package io.bindprep.cli;
+
+import io.bindprep.CheckRequest;
+import java.io.PrintWriter;
+
+/** One line on stderr that counts pages while a check takes longer than a moment, and is wiped when it ends. */
+final class ProgressLine implements CheckRequest.Progress, AutoCloseable {
+    private static final long A_MOMENT_NS = 400_000_000;
+    private static final long REDRAW_NS = 100_000_000;
+
+    private final PrintWriter err;
+    private final boolean shown;
+    private long nextAt = System.nanoTime() + A_MOMENT_NS;
+    private int drawn;
+
+    ProgressLine(PrintWriter err, boolean shown) {
+        this.err = err;
+        this.shown = shown;
+    }
+
+    @Override
+    public void pages(int done, int total) {
+        if (!shown || System.nanoTime() - nextAt < 0) {
+            return;
+        }
+        nextAt = System.nanoTime() + REDRAW_NS;
+        String line = "page " + done + " of " + total;
+        err.print("\r" + line + " ".repeat(Math.max(0, drawn - line.length())));
+        err.flush();
+        drawn = line.length();
+    }
+
+    @Override
+    public void close() {
+        if (drawn > 0) {
+            err.print("\r" + " ".repeat(drawn) + "\r");
+            err.flush();
+            drawn = 0;
+        }
+    }
+}
