@@ -140,7 +140,7 @@ final class CheckCommand implements Callable<Integer> {
 
     private Report checked(Path file, String name, Job job, @Nullable String password)
             throws UnreadableInputException, SettingException {
-        try (ProgressLine progress = new ProgressLine(err, terminal.showsProgress())) {
+        try (ProgressLine progress = new ProgressLine(err, terminal.showsProgress(), System::nanoTime)) {
             return engine.check(new CheckRequest(file, name, job, password, progress));
         }
     }

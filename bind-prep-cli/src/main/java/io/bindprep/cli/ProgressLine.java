@@ -2,6 +2,7 @@ package io.bindprep.cli;
 
 import io.bindprep.CheckRequest;
 import java.io.PrintWriter;
+import java.util.function.LongSupplier;
 
 /** One line on stderr that counts pages while a check takes longer than a moment, and is wiped when it ends. */
 final class ProgressLine implements CheckRequest.Progress, AutoCloseable {
@@ -10,20 +11,24 @@ final class ProgressLine implements CheckRequest.Progress, AutoCloseable {
 
     private final PrintWriter err;
     private final boolean shown;
-    private long nextAt = System.nanoTime() + A_MOMENT_NS;
+    private final LongSupplier nanoTime;
+    private long nextAt;
     private int drawn;
 
-    ProgressLine(PrintWriter err, boolean shown) {
+    ProgressLine(PrintWriter err, boolean shown, LongSupplier nanoTime) {
         this.err = err;
         this.shown = shown;
+        this.nanoTime = nanoTime;
+        this.nextAt = nanoTime.getAsLong() + A_MOMENT_NS;
     }
 
     @Override
     public void pages(int done, int total) {
-        if (!shown || System.nanoTime() - nextAt < 0) {
+        long now = nanoTime.getAsLong();
+        if (!shown || now - nextAt < 0) {
             return;
         }
-        nextAt = System.nanoTime() + REDRAW_NS;
+        nextAt = now + REDRAW_NS;
         String line = "page " + done + " of " + total;
         err.print("\r" + line + " ".repeat(Math.max(0, drawn - line.length())));
         err.flush();
