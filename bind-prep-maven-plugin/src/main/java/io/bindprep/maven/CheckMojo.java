@@ -22,11 +22,11 @@ import org.jspecify.annotations.Nullable;
 public final class CheckMojo extends AbstractMojo {
     /** The PDFs to check. One that is not there fails the build. */
     @Parameter(property = "bindprep.documents")
-    private @Nullable List<File> documents;
+    private List<File> documents = List.of();
 
     /** Sets of PDFs to check, each with directory, includes and excludes. */
     @Parameter
-    private @Nullable List<FileSet> filesets;
+    private List<FileSet> filesets = List.of();
 
     /**
      * The job, by the keys of a job file:
@@ -87,17 +87,14 @@ public final class CheckMojo extends AbstractMojo {
                 .check(documents(base), failIfNoFiles);
     }
 
-    private List<Document> documents(File base) {
+    private List<PdfInput> documents(File base) {
         Documents all = new Documents(base.toPath());
-        if (documents == null && filesets == null) {
+        // Maven gives an empty list where nothing is said
+        if (documents.isEmpty() && filesets.isEmpty()) {
             all.add(Documents.builtOnes(buildDirectory, reportDirectory));
         }
-        if (documents != null) {
-            documents.forEach(all::add);
-        }
-        if (filesets != null) {
-            filesets.forEach(all::add);
-        }
+        documents.forEach(all::add);
+        filesets.forEach(all::add);
         return all.inOrder();
     }
 }

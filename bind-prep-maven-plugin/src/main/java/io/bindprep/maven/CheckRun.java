@@ -38,7 +38,7 @@ final class CheckRun {
         this.log = log;
     }
 
-    void check(List<Document> documents, boolean failIfNone) throws MojoExecutionException, MojoFailureException {
+    void check(List<PdfInput> documents, boolean failIfNone) throws MojoExecutionException, MojoFailureException {
         // a wrong job is told of even where there is nothing to check yet
         JobSettings settings = source.settings();
         Job job = job(settings);
@@ -50,7 +50,7 @@ final class CheckRun {
             log.debug("no PDF to check");
             return;
         }
-        for (Document document : documents) {
+        for (PdfInput document : documents) {
             check(document, job, settings);
         }
         if (!unreadable.isEmpty()) {
@@ -71,7 +71,7 @@ final class CheckRun {
         }
     }
 
-    private void check(Document document, Job job, JobSettings settings) throws MojoExecutionException {
+    private void check(PdfInput document, Job job, JobSettings settings) throws MojoExecutionException {
         try {
             Report report = engine.check(CheckRequest.of(document.file(), document.name(), job));
             Path written = reports.write(document, JsonReport.write(report, true), TextReport.write(report, STYLE));
@@ -90,7 +90,7 @@ final class CheckRun {
         }
     }
 
-    private void writeUnreadable(Document document, UnreadableInputException why) throws MojoExecutionException {
+    private void writeUnreadable(PdfInput document, UnreadableInputException why) throws MojoExecutionException {
         try {
             reports.write(
                     document,
@@ -101,7 +101,7 @@ final class CheckRun {
         }
     }
 
-    private static MojoExecutionException cannotWrite(Document document, IOException e) {
+    private static MojoExecutionException cannotWrite(PdfInput document, IOException e) {
         return new MojoExecutionException("cannot write the report of " + document.name() + ": " + e.getMessage(), e);
     }
 

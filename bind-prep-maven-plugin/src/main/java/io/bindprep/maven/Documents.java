@@ -54,7 +54,7 @@ final class Documents {
     }
 
     /** In the order of their paths, each with a report name of its own. */
-    List<Document> inOrder() {
+    List<PdfInput> inOrder() {
         Set<String> once = new HashSet<>();
         Set<String> shared = new HashSet<>();
         for (Path file : files) {
@@ -62,7 +62,7 @@ final class Documents {
                 shared.add(caseless(plainName(file)));
             }
         }
-        List<Document> documents = new ArrayList<>();
+        List<PdfInput> documents = new ArrayList<>();
         Set<String> taken = new HashSet<>();
         for (Path file : files) {
             String wanted = plainName(file);
@@ -73,7 +73,7 @@ final class Documents {
             for (int n = 2; !taken.add(caseless(report)); n++) {
                 report = wanted + "-" + n;
             }
-            documents.add(new Document(file, name(file), report));
+            documents.add(new PdfInput(file, name(file), report));
         }
         return documents;
     }

@@ -15,7 +15,7 @@ final class ReportFiles {
     }
 
     /** Writes both forms; returns the one for people. */
-    Path write(Document document, String json, String text) throws IOException {
+    Path write(PdfInput document, String json, String text) throws IOException {
         write(document.report() + ".json", json);
         return write(document.report() + ".txt", text);
     }

@@ -17,14 +17,14 @@ final class Wording {
     private Wording() {}
 
     /** One line for a document that passed. */
-    static String passed(Document document, Report report) {
+    static String passed(PdfInput document, Report report) {
         int findings = report.findings().size();
         return document.name() + ": good, " + counted(report.document().pages().size(), "page")
                 + (findings == 0 ? "" : ", " + counted(findings, "finding") + " below what fails the build");
     }
 
     /** A document that failed: how many findings, the first of them with their remedies, and where to read on. */
-    static String failed(Document document, Report report, String reportFile) {
+    static String failed(PdfInput document, Report report, String reportFile) {
         List<Finding> failing = report.findings().stream()
                 .filter(finding -> fails(finding.severity(), report.job().failOn()))
                 .toList();
@@ -40,7 +40,7 @@ final class Wording {
     }
 
     /** A document that nobody knows to be good. */
-    static String unreadable(Document document, UnreadableInputException e) {
+    static String unreadable(PdfInput document, UnreadableInputException e) {
         return document.name() + ": " + e.getMessage() + "\n  " + e.remedy();
     }
 

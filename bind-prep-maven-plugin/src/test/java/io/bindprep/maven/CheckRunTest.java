@@ -129,7 +129,7 @@ class CheckRunTest {
         return new CheckRun(base, base.resolve("reports"), source, engine, log);
     }
 
-    private static List<Document> fixtures(String... names) {
+    private static List<PdfInput> fixtures(String... names) {
         Documents documents = new Documents(FIXTURES);
         for (String name : names) {
             documents.add(new File(name));

@@ -22,9 +22,9 @@ class DocumentsTest {
         File target = base.resolve("target").toFile();
         Documents documents = new Documents(base).add(Documents.builtOnes(target, new File(target, "bind-prep")));
         assertThat(documents.inOrder())
-                .extracting(Document::name)
+                .extracting(PdfInput::name)
                 .containsExactly("target/book.pdf", "target/site/guide.PDF");
-        assertThat(documents.inOrder()).extracting(Document::report).containsExactly("book", "guide");
+        assertThat(documents.inOrder()).extracting(PdfInput::report).containsExactly("book", "guide");
     }
 
     @Test
@@ -39,7 +39,7 @@ class DocumentsTest {
     void aRelativeDirectoryIsTheProjects() throws IOException {
         make("docs/a.pdf", "docs/deep/b.pdf");
         assertThat(new Documents(base).add(set("docs")).inOrder())
-                .extracting(Document::name)
+                .extracting(PdfInput::name)
                 .containsExactly("docs/a.pdf", "docs/deep/b.pdf");
     }
 
@@ -51,7 +51,7 @@ class DocumentsTest {
                 .add(base.resolve("docs/../docs/a.pdf").toFile())
                 .add(set("docs"))
                 .add(new File("missing.pdf"));
-        assertThat(documents.inOrder()).extracting(Document::name).containsExactly("docs/a.pdf", "missing.pdf");
+        assertThat(documents.inOrder()).extracting(PdfInput::name).containsExactly("docs/a.pdf", "missing.pdf");
     }
 
     @Test

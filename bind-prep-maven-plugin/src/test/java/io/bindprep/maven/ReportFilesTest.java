@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class ReportFilesTest {
-    private static final Document BOOK = new Document(Path.of("book.pdf"), "book.pdf", "book");
+    private static final PdfInput BOOK = new PdfInput(Path.of("book.pdf"), "book.pdf", "book");
 
     @TempDir
     private Path folder;
