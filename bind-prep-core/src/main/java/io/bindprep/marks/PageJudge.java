@@ -1,0 +1,115 @@
+package io.bindprep.marks;
+
+import io.bindprep.binding.Hole;
+import io.bindprep.binding.Plan;
+import io.bindprep.block.PagePlace;
+import java.awt.Shape;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Holds a page's marks against the holes of the plan.
+ *
+ * <p>A hole is taken with the registration tolerance all round. A mark that only touches it is not punched; one exactly at
+ * the clear margin is not tight.
+ */
+public final class PageJudge {
+    /** Numbers in a PDF are single floats: on a page of 1 m they are true to about this, millimetres. */
+    private static final double FLOAT_SLACK_MM = 0.005;
+
+    /** A round hole is held against the mark in this many slices, each taken at its widest. */
+    private static final int SLICES = 24;
+
+    private static final double LEAST_STRIP_MM = 15;
+
+    private final Plan plan;
+    private final double clearMm;
+
+    /** A judge for one plan. */
+    public PageJudge(Plan plan) {
+        this.plan = plan;
+        this.clearMm = Math.max(plan.clearMargin().mm(), plan.punchedZone().mm());
+    }
+
+    /** How far in from the bound edge marks are needed, millimetres: 15, or more where margin or holes ask for it. */
+    public double stripMm() {
+        return Math.max(LEAST_STRIP_MM, clearMm + 1);
+    }
+
+    /**
+     * The verdict of a page.
+     *
+     * @param edgeLengthMm length of the page's own bound edge, millimetres
+     */
+    public PageVerdict judge(PageMarks page, PagePlace place, double edgeLengthMm) {
+        Mark nearest = null;
+        boolean background = false;
+        List<Hit> hits = new ArrayList<>();
+        for (Mark mark : page.marks()) {
+            if (mark.kind() == MarkKind.BACKGROUND) {
+                background = true;
+                continue;
+            }
+            if (nearest == null || mark.nearMm() < nearest.nearMm()) {
+                nearest = mark;
+            }
+            if (mark.nearMm() < clearMm - FLOAT_SLACK_MM) {
+                Integer pin = pinThrough(mark, place, edgeLengthMm);
+                hits.add(new Hit(mark, pin == null ? Verdict.TIGHT : Verdict.PUNCHED, pin));
+            }
+        }
+        hits.sort(Comparator.comparing(Hit::verdict)
+                .reversed()
+                .thenComparing(h -> h.mark().kind())
+                .thenComparing(h -> h.mark().nearMm())
+                .thenComparing(h -> h.mark().alongStartMm()));
+        Verdict verdict = page.unread() != null
+                ? Verdict.UNREAD
+                : hits.isEmpty() ? Verdict.CLEAR : hits.get(0).verdict();
+        List<Hit> kept = hits.subList(0, Math.min(hits.size(), PageVerdict.MOST_HITS));
+        return new PageVerdict(page.page(), verdict, nearest, kept, background, page.unread());
+    }
+
+    private @Nullable Integer pinThrough(Mark mark, PagePlace place, double edgeLengthMm) {
+        double reg = plan.registration().mm();
+        double halfAlong = plan.holeAlong().mm() / 2 + reg;
+        double halfAcross = plan.holeAcross().mm() / 2 + reg;
+        double axis = plan.edgeDistance().mm();
+        if (mark.nearMm() >= axis + halfAcross || mark.farMm() <= axis - halfAcross) {
+            return null;
+        }
+        for (Hole hole : plan.row().holes()) {
+            double at = place.mirrored()
+                    ? edgeLengthMm - hole.axis().mm()
+                    : hole.axis().mm();
+            if (mark.alongEndMm() > at - halfAlong
+                    && mark.alongStartMm() < at + halfAlong
+                    && overlaps(mark.shape(), axis, at, halfAcross, halfAlong)) {
+                return hole.pin();
+            }
+        }
+        return null;
+    }
+
+    private boolean overlaps(Shape shape, double x, double y, double halfX, double halfY) {
+        if (!shape.intersects(new Rectangle2D.Double(x - halfX, y - halfY, 2 * halfX, 2 * halfY))) {
+            return false;
+        }
+        if (!plan.round()) {
+            return true;
+        }
+        double step = 2 * halfY / SLICES;
+        for (int i = 0; i < SLICES; i++) {
+            double low = -halfY + i * step;
+            double widestAt = low >= 0 ? low : Math.min(0, low + step);
+            double half = halfX * Math.sqrt(Math.max(0, 1 - (widestAt / halfY) * (widestAt / halfY)));
+            if (half > 0 && shape.intersects(new Rectangle2D.Double(x - half, y + low, 2 * half, step))) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

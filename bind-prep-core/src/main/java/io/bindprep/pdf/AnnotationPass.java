@@ -1,0 +1,71 @@
+package io.bindprep.pdf;
+
+import io.bindprep.marks.MarkKind;
+import io.bindprep.pdf.InkState.Tone;
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.util.Set;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
+
+/** Annotations that print: flag Print set, Hidden clear (ISO 32000-1:2008, 12.5.3), by their normal appearance. */
+final class AnnotationPass {
+    private static final int MOST_ANNOTATIONS = 20_000;
+    /** These show nothing on paper without an appearance of their own. */
+    private static final Set<String> SILENT = Set.of("Link", "Popup", "Widget", "Movie", "Screen", "3D", "RichMedia");
+
+    private AnnotationPass() {}
+
+    static void run(InkEngine engine, PDPage page, Layers layers, StripCollector out) throws IOException {
+        COSArray all = page.getCOSObject().getCOSArray(COSName.ANNOTS);
+        if (all == null) {
+            return;
+        }
+        if (all.size() > MOST_ANNOTATIONS) {
+            throw new Budget.Spent("it holds more than " + MOST_ANNOTATIONS + " annotations");
+        }
+        for (int i = 0; i < all.size(); i++) {
+            if (all.getObject(i) instanceof COSDictionary dictionary) {
+                try {
+                    one(engine, dictionary, layers, out);
+                } catch (IOException | ClassCastException | IllegalArgumentException | NullPointerException e) {
+                    engine.problem("one of its annotations cannot be read");
+                }
+            }
+        }
+    }
+
+    private static void one(InkEngine engine, COSDictionary dictionary, Layers layers, StripCollector out)
+            throws IOException {
+        String kind = dictionary.getNameAsString(COSName.SUBTYPE, "");
+        PDAnnotation annotation = PDAnnotation.createAnnotation(dictionary);
+        PDRectangle rect = annotation.getRectangle();
+        if (!annotation.isPrinted()
+                || annotation.isHidden()
+                || kind.equals("Popup")
+                || rect == null
+                || !layers.prints(dictionary.getDictionaryObject(COSName.OC))) {
+            return;
+        }
+        Rectangle2D box =
+                new Rectangle2D.Double(rect.getLowerLeftX(), rect.getLowerLeftY(), rect.getWidth(), rect.getHeight());
+        if (!out.reaches(box)) {
+            return;
+        }
+        PDAppearanceStream appearance = annotation.getNormalAppearanceStream();
+        if (appearance != null) {
+            engine.annotation(annotation, appearance, Clip.of(out.strip()));
+        } else if (!SILENT.contains(kind) && !dictionary.containsKey(COSName.AP)) {
+            // each reader draws its own: taken as its whole rectangle
+            out.add(
+                    box,
+                    Clip.of(out.strip()),
+                    new StripCollector.Paint(MarkKind.ANNOTATION, Tone.INK, false, false, ""));
+        }
+    }
+}

@@ -1,0 +1,188 @@
+package io.bindprep.pdf;
+
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.apache.fontbox.afm.CharMetric;
+import org.apache.fontbox.afm.FontMetrics;
+import org.apache.fontbox.util.BoundingBox;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSNumber;
+import org.apache.pdfbox.cos.COSString;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDFontFactory;
+import org.apache.pdfbox.pdmodel.font.PDSimpleFont;
+import org.apache.pdfbox.pdmodel.font.PDVectorFont;
+import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
+import org.jspecify.annotations.Nullable;
+
+/** Fonts of one document, parsed once each, and the outlines of the glyphs that came near a bound edge. */
+final class Fonts {
+    private static final int MOST_FONTS = 160;
+    private static final int MOST_GLYPHS = 2_000;
+    private static final int MOST_WORDS = 120;
+    /** Typesetters kern by less and space words by more, thousandths of the font size; common practice, no source. */
+    private static final float WORD_GAP = 180;
+
+    static {
+        // a font that is not embedded must not send PDFBox searching this machine's folders
+        FontMappers.set(new BundledFontMapper());
+    }
+
+    /** Least recently used first; keyed by the dictionary's identity, which PDFBox keeps while the document is open. */
+    private final Map<Key, PDFont> fonts = new LinkedHashMap<>(32, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Key, PDFont> eldest) {
+            boolean drop = size() > MOST_FONTS;
+            if (drop) {
+                outlines.remove(eldest.getValue());
+            }
+            return drop;
+        }
+    };
+
+    private final Map<PDFont, Map<Integer, Path2D>> outlines = new HashMap<>();
+
+    private record Key(COSDictionary dictionary) {
+        @Override
+        public boolean equals(Object o) {
+            return o instanceof Key k && k.dictionary == dictionary;
+        }
+
+        @Override
+        public int hashCode() {
+            return System.identityHashCode(dictionary);
+        }
+    }
+
+    PDFont get(COSDictionary dictionary) throws IOException {
+        Key key = new Key(dictionary);
+        PDFont font = fonts.get(key);
+        if (font == null) {
+            font = PDFontFactory.createFont(dictionary);
+            fonts.put(key, font);
+        }
+        return font;
+    }
+
+    /** The outline of a glyph in text space (1 is the font size), empty where it paints nothing. */
+    Path2D outline(PDFont font, int code) {
+        Map<Integer, Path2D> known = outlines.computeIfAbsent(font, f -> new HashMap<>());
+        Path2D path = known.get(code);
+        if (path == null) {
+            path = make(font, code);
+            if (known.size() < MOST_GLYPHS) {
+                known.put(code, path);
+            }
+        }
+        return path;
+    }
+
+    private static Path2D make(PDFont font, int code) {
+        try {
+            if (!font.isEmbedded()) {
+                Path2D standard = standardBox(font, code);
+                if (standard != null) {
+                    return standard;
+                }
+            }
+            if (font instanceof PDVectorFont vector) {
+                return scaled(vector.getNormalizedPath(code), font, code);
+            }
+        } catch (IOException | RuntimeException e) {
+            return box(font, code); // a broken glyph still takes its place
+        }
+        return box(font, code);
+    }
+
+    private static Path2D scaled(java.awt.geom.GeneralPath outline, PDFont font, int code) throws IOException {
+        AffineTransform t = font.getFontMatrix().createAffineTransform();
+        if (!font.isEmbedded() && font.hasExplicitWidth(code)) {
+            float own = font.getWidthFromFont(code);
+            float stated = font.getWidth(code);
+            if (own > 0 && Math.abs(own - stated) > 1) {
+                t.scale(stated / own, 1); // the substitute is drawn at the width the document states
+            }
+        }
+        return new Path2D.Double(outline, t);
+    }
+
+    /** The published bounding box of a standard font's glyph (Adobe Font Metrics), stretched to the stated width. */
+    private static @Nullable Path2D standardBox(PDFont font, int code) throws IOException {
+        FontMetrics metrics = Standard14Fonts.getAFM(font.getName());
+        if (metrics == null || !(font instanceof PDSimpleFont simple) || simple.getEncoding() == null) {
+            return null;
+        }
+        String name = simple.getEncoding().getName(code);
+        for (CharMetric metric : metrics.getCharMetrics()) {
+            if (metric.getName().equals(name)) {
+                BoundingBox b = metric.getBoundingBox();
+                double stretch = metric.getWx() > 0 ? font.getWidth(code) / metric.getWx() : 1;
+                return rectangle(
+                        b.getLowerLeftX() * stretch / 1000,
+                        b.getLowerLeftY() / 1000.0,
+                        b.getUpperRightX() * stretch / 1000,
+                        b.getUpperRightY() / 1000.0);
+            }
+        }
+        return null;
+    }
+
+    private static Path2D box(PDFont font, int code) {
+        double width;
+        try {
+            width = font.getWidth(code) / 1000;
+        } catch (IOException | RuntimeException e) {
+            width = 1;
+        }
+        return rectangle(0, -0.25, width, 0.95);
+    }
+
+    private static Path2D rectangle(double x0, double y0, double x1, double y1) {
+        return new Path2D.Double(new Rectangle2D.Double(x0, y0, x1 - x0, y1 - y0));
+    }
+
+    /** What a show operator's strings say, as far as the font tells; a wide gap between two of them is a space. */
+    static String words(PDFont font, Iterable<? extends COSBase> strings) {
+        StringBuilder out = new StringBuilder();
+        try {
+            for (COSBase part : strings) {
+                if (part instanceof COSNumber gap && gap.floatValue() < -WORD_GAP) {
+                    out.append(' ');
+                } else if (part instanceof COSString string) {
+                    decode(font, string.getBytes(), out);
+                }
+                if (out.length() > MOST_WORDS) {
+                    break;
+                }
+            }
+        } catch (IOException | RuntimeException e) {
+            return "";
+        }
+        int[] visible = out.codePoints()
+                .map(c -> Character.isISOControl(c) || Character.getType(c) == Character.FORMAT ? ' ' : c)
+                .limit(MOST_WORDS)
+                .toArray();
+        return new String(visible, 0, visible.length).strip();
+    }
+
+    private static void decode(PDFont font, byte[] bytes, StringBuilder out) throws IOException {
+        ByteArrayInputStream in = new ByteArrayInputStream(bytes, 0, Math.min(bytes.length, MOST_WORDS * 2));
+        while (in.available() > 0) {
+            String s = font.toUnicode(font.readCode(in));
+            out.append(s == null ? "?" : s);
+        }
+    }
+
+    /** Whether a glyph paints nothing. */
+    static boolean blank(Path2D outline) {
+        return outline.getPathIterator(null).isDone();
+    }
+}

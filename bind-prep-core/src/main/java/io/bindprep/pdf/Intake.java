@@ -1,0 +1,167 @@
+package io.bindprep.pdf;
+
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.problem.UnreadableInputException.Reason;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.io.MemoryUsageSetting;
+import org.apache.pdfbox.io.RandomAccessReadBufferedFile;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
+import org.apache.tika.Tika;
+import org.jspecify.annotations.Nullable;
+
+/** Opens a file that claims to be a PDF, or says what it is instead and what to ask the client for. */
+public final class Intake {
+    private static final long IN_MEMORY = 32L * 1024 * 1024;
+
+    private Intake() {}
+
+    /**
+     * Opens a PDF.
+     *
+     * @param file where it is
+     * @param name how people know it
+     * @param password null for none
+     * @throws UnreadableInputException where it is not a PDF that can be opened, with what to ask the client for
+     */
+    public static OpenedPdf open(Path file, String name, @Nullable String password) throws UnreadableInputException {
+        try {
+            checkPlainFile(file, name);
+            FileEnds ends = FileEnds.of(file);
+            checkType(file, name, ends);
+            if (!ends.pointer()) {
+                throw damaged(name + " breaks off before its end: it has no pointer to its table of contents"
+                        + " (\"startxref\"), so pages may be missing.");
+            }
+            return load(file, name, password, ends);
+        } catch (NoSuchFileException e) {
+            throw missing(name);
+        } catch (IOException e) {
+            throw new UnreadableInputException(
+                    Reason.REFUSED,
+                    name + " cannot be read: the system refused it.",
+                    "Check that the file is still there and that you may read it.");
+        }
+    }
+
+    private static void checkPlainFile(Path file, String name) throws UnreadableInputException, IOException {
+        if (!Files.exists(file)) {
+            throw missing(name);
+        }
+        if (!Files.isRegularFile(file)) {
+            throw new UnreadableInputException(
+                    Reason.NOT_A_FILE,
+                    name + (Files.isDirectory(file) ? " is a folder, not a file." : " is not a plain file."),
+                    "Name the PDF file itself.");
+        }
+        if (Files.size(file) == 0) {
+            throw new UnreadableInputException(
+                    Reason.EMPTY,
+                    name + " is empty: it has no byte in it.",
+                    "Ask for the file again: it was lost on the way or never written.");
+        }
+    }
+
+    private static UnreadableInputException missing(String name) {
+        return new UnreadableInputException(
+                Reason.MISSING, "There is no file " + name + ".", "Check the name and the folder.");
+    }
+
+    private static UnreadableInputException damaged(String message) {
+        return new UnreadableInputException(
+                Reason.DAMAGED,
+                message,
+                "Ask for the file again, exported afresh and sent as an archive or by a link so that it arrives whole.");
+    }
+
+    /** The type by the bytes alone: a name proves nothing. */
+    private static void checkType(Path file, String name, FileEnds ends) throws IOException, UnreadableInputException {
+        byte[] head;
+        try (InputStream in = Files.newInputStream(file)) {
+            head = in.readNBytes(64 * 1024);
+        }
+        String type = new Tika().detect(head);
+        boolean plain =
+                type.startsWith("text/") || type.equals("application/octet-stream") || type.contains("postscript");
+        if (type.equals("application/pdf") || ends.headerAt() >= 0 && plain) {
+            return;
+        }
+        throw new UnreadableInputException(
+                Reason.NOT_PDF,
+                name + " is not a PDF: it is " + FileKinds.describe(type) + ".",
+                FileKinds.remedy(type));
+    }
+
+    private static OpenedPdf load(Path file, String name, @Nullable String password, FileEnds ends)
+            throws IOException, UnreadableInputException {
+        String digest = sha256(file);
+        PDDocument document = null;
+        try {
+            RandomAccessReadBufferedFile source = new RandomAccessReadBufferedFile(file.toFile());
+            document = Loader.loadPDF(
+                    source,
+                    password == null ? "" : password,
+                    null,
+                    null,
+                    MemoryUsageSetting.setupMixed(IN_MEMORY).streamCache);
+            OpenedPdf opened = OpenedPdf.of(document, name, digest, ends);
+            document = null;
+            return opened;
+        } catch (InvalidPasswordException e) {
+            throw new UnreadableInputException(
+                    Reason.LOCKED,
+                    password == null
+                            ? name + " is locked with a password."
+                            : name + " is locked, and the password given does not open it.",
+                    "Ask for the password or for a copy without one.");
+        } catch (IOException | RuntimeException | StackOverflowError | LinkageError e) {
+            throw notOpened(name, e);
+        } catch (OutOfMemoryError e) {
+            throw new UnreadableInputException(
+                    Reason.TOO_MUCH,
+                    name + " asks for more memory than there is.",
+                    "Give the check more memory, or ask for the document in parts.");
+        } finally {
+            if (document != null) {
+                document.close();
+            }
+        }
+    }
+
+    private static UnreadableInputException notOpened(String name, Throwable e) {
+        String why = String.valueOf(e.getMessage());
+        // the library for certificates is not shipped: a key store is no way to hand over a print job
+        if (e instanceof LinkageError
+                || why.contains("security handler")
+                || why.contains("keystore")
+                || why.contains("decryption material")
+                || why.contains("recipient")) {
+            return new UnreadableInputException(
+                    Reason.ENCRYPTED_OTHERWISE,
+                    name + " is encrypted for certain recipients or in a way that no password opens.",
+                    "Ask for a copy without encryption.");
+        }
+        return damaged(name + " is a PDF, but so damaged that it cannot be opened.");
+    }
+
+    private static String sha256(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            byte[] buffer = new byte[1 << 16];
+            for (int n = in.read(buffer); n > 0; n = in.read(buffer)) {
+                digest.update(buffer, 0, n);
+            }
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+}

@@ -1,0 +1,149 @@
+package io.bindprep.pdf;
+
+import io.bindprep.marks.Mark;
+import io.bindprep.marks.PageMarks;
+import io.bindprep.page.Box;
+import io.bindprep.page.DocumentFacts;
+import io.bindprep.page.PageEdge;
+import io.bindprep.page.PageFacts;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.problem.UnreadableInputException.Reason;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.NoninvertibleTransformException;
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSNull;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.jspecify.annotations.Nullable;
+
+/** An open PDF: its facts, and what each page paints along its bound edge. For one thread; close it. */
+public final class OpenedPdf implements AutoCloseable {
+    private final PDDocument document;
+    private final DocumentFacts facts;
+    private final List<COSDictionary> pages;
+    private final List<@Nullable String> problems;
+    private final InkEngine engine;
+
+    private OpenedPdf(
+            PDDocument document, DocumentFacts facts, List<COSDictionary> pages, List<@Nullable String> problems) {
+        this.document = document;
+        this.facts = facts;
+        this.pages = pages;
+        this.problems = problems;
+        this.engine = new InkEngine(
+                new Fonts(), new Layers(document.getDocumentCatalog().getCOSObject()), new Budget(pages.size()));
+    }
+
+    static OpenedPdf of(PDDocument document, String name, String sha256, FileEnds ends)
+            throws UnreadableInputException {
+        COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
+        PageTree.Found found = PageTree.walk(catalog.getCOSDictionary(COSName.PAGES));
+        if (found.pages().isEmpty()) {
+            throw new UnreadableInputException(
+                    Reason.DAMAGED, name + " is a PDF without a page.", "Ask for the file again, exported afresh.");
+        }
+        List<PageFacts> facts = new ArrayList<>();
+        List<@Nullable String> problems = new ArrayList<>();
+        for (COSDictionary page : found.pages()) {
+            PageBoxes.Read read = PageBoxes.read(facts.size() + 1, page);
+            facts.add(read.facts());
+            problems.add(read.problem());
+        }
+        COSDictionary preferences = catalog.getCOSDictionary(COSName.VIEWER_PREFERENCES);
+        boolean rightToLeft =
+                preferences != null && "R2L".equals(preferences.getNameAsString(COSName.getPDFName("Direction")));
+        DocumentFacts document0 = new DocumentFacts(
+                name,
+                sha256,
+                facts,
+                rightToLeft,
+                Math.max(0, ends.headerAt()),
+                !ends.pointerHolds() || found.lost() > 0);
+        return new OpenedPdf(document, document0, found.pages(), problems);
+    }
+
+    /** What is known before content is looked at. */
+    public DocumentFacts facts() {
+        return facts;
+    }
+
+    /**
+     * What a page paints in the strip along its bound edge.
+     *
+     * @param page page number from 1
+     * @param edge the edge that is bound, as the reader sees the page
+     * @param depthMm how far in from that edge to look
+     */
+    public PageMarks scan(int page, PageEdge edge, double depthMm) {
+        PageFacts f = facts.pages().get(page - 1);
+        String problem = problems.get(page - 1);
+        if (problem != null) {
+            return new PageMarks(page, List.of(), problem);
+        }
+        COSDictionary dictionary = pages.get(page - 1);
+        if (contentLost(dictionary)) {
+            return new PageMarks(page, List.of(), "its content is missing from the file");
+        }
+        AffineTransform toFrame = toFrame(f, edge);
+        try {
+            double along = edge == PageEdge.LEFT || edge == PageEdge.RIGHT
+                    ? f.trimHeight().mm()
+                    : f.trimWidth().mm();
+            Rectangle2D strip = toFrame.createInverse()
+                    .createTransformedShape(new Rectangle2D.Double(0, 0, depthMm, along))
+                    .getBounds2D();
+            StripCollector collector = new StripCollector(strip, toFrame);
+            engine.run(new PDPage(dictionary), visible(f), collector);
+            return new PageMarks(page, List.<Mark>copyOf(collector.marks()), engine.problem());
+        } catch (Budget.Spent e) {
+            return new PageMarks(page, List.of(), String.valueOf(e.getMessage()));
+        } catch (StackOverflowError e) {
+            return new PageMarks(page, List.of(), "it is nested too deep");
+        } catch (OutOfMemoryError e) {
+            return new PageMarks(page, List.of(), "it asks for more memory than there is");
+        } catch (IOException | RuntimeException | NoninvertibleTransformException e) {
+            return new PageMarks(page, List.of(), "its content cannot be read");
+        }
+    }
+
+    /** A Contents entry that leads nowhere: an empty page and a lost one look the same otherwise. */
+    private static boolean contentLost(COSDictionary page) {
+        COSBase item = page.getItem(COSName.CONTENTS);
+        COSBase object = page.getDictionaryObject(COSName.CONTENTS);
+        return item != null && (object == null || object == COSNull.NULL) && item != COSNull.NULL;
+    }
+
+    private static Rectangle2D visible(PageFacts f) {
+        Box m = f.media();
+        return new Rectangle2D.Double(m.x0(), m.y0(), m.width(), m.height());
+    }
+
+    private static AffineTransform toFrame(PageFacts f, PageEdge edge) {
+        double w = f.trimWidth().mm();
+        double h = f.trimHeight().mm();
+        AffineTransform t = switch (edge) {
+            case LEFT -> new AffineTransform();
+            case RIGHT -> new AffineTransform(-1, 0, 0, 1, w, 0);
+            case TOP -> new AffineTransform(0, 1, 1, 0, 0, 0);
+            case BOTTOM -> new AffineTransform(0, 1, -1, 0, h, 0);
+        };
+        t.concatenate(f.toReader());
+        return t;
+    }
+
+    @Override
+    public void close() {
+        try {
+            document.close();
+        } catch (IOException e) {
+            // only read from: nothing is lost when its temporary store cannot be closed
+            return;
+        }
+    }
+}

@@ -1,0 +1,71 @@
+package io.bindprep.pdf;
+
+import java.awt.BasicStroke;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.NoninvertibleTransformException;
+import java.awt.geom.Path2D;
+
+/** Outlines of stroked paths. */
+final class Strokes {
+    /** A zero-width line prints as the thinnest line of the device: one dot at 600 dpi, in points. */
+    private static final double THINNEST_PT = 0.12;
+
+    private Strokes() {}
+
+    /** How far ink may lie from the path, in user space. */
+    static double reach(InkState s, AffineTransform t) {
+        double scale = Math.max(Math.hypot(t.getScaleX(), t.getShearY()), Math.hypot(t.getShearX(), t.getScaleY()));
+        double half = Math.max(s.lineWidth * scale, THINNEST_PT) / 2;
+        double corner = s.join == 0 ? Math.max(1, s.miter) : 1.5;
+        return half * Math.min(corner, 100);
+    }
+
+    /** The inked outline of a path given in user space, stroked in the space of the current matrix. */
+    static Shape outline(Path2D userPath, InkState s, AffineTransform t) {
+        double det = Math.abs(t.getDeterminant());
+        double scale = Math.sqrt(det);
+        boolean uniform = Math.abs(t.getScaleX() * t.getShearX() + t.getShearY() * t.getScaleY()) < 1e-6 * det
+                && Math.abs(Math.hypot(t.getScaleX(), t.getShearY()) - scale) < 1e-4 * scale;
+        if (uniform || scale < 1e-9) {
+            double width = Math.max(s.lineWidth * scale, THINNEST_PT);
+            return stroke(s, width, scale).createStrokedShape(userPath);
+        }
+        try {
+            Path2D own = new Path2D.Double(userPath, t.createInverse());
+            double width = Math.max(s.lineWidth, THINNEST_PT / scale);
+            return t.createTransformedShape(stroke(s, width, 1).createStrokedShape(own));
+        } catch (NoninvertibleTransformException e) {
+            return stroke(s, THINNEST_PT, 1).createStrokedShape(userPath);
+        }
+    }
+
+    /** The thinnest line along a path. */
+    static Shape hairline(Path2D userPath) {
+        return new BasicStroke((float) THINNEST_PT).createStrokedShape(userPath);
+    }
+
+    private static BasicStroke stroke(InkState s, double width, double scale) {
+        int cap = s.cap == 1 ? BasicStroke.CAP_ROUND : s.cap == 2 ? BasicStroke.CAP_SQUARE : BasicStroke.CAP_BUTT;
+        int join = s.join == 1 ? BasicStroke.JOIN_ROUND : s.join == 2 ? BasicStroke.JOIN_BEVEL : BasicStroke.JOIN_MITER;
+        float[] dash = dash(s, scale);
+        float miter = (float) Math.max(1, s.miter);
+        return dash == null
+                ? new BasicStroke((float) width, cap, join, miter)
+                : new BasicStroke((float) width, cap, join, miter, dash, (float) Math.max(0, s.dashPhase * scale));
+    }
+
+    /** Dashes in the stroke's space; null for a solid line, also where the dashes are too fine to matter. */
+    private static float @org.jspecify.annotations.Nullable [] dash(InkState s, double scale) {
+        float sum = 0;
+        float[] dash = new float[s.dash.length];
+        for (int i = 0; i < dash.length; i++) {
+            dash[i] = (float) (s.dash[i] * scale);
+            if (!(dash[i] >= 0)) {
+                return null;
+            }
+            sum += dash[i];
+        }
+        return sum < 0.2 * Math.max(1, dash.length) ? null : dash;
+    }
+}
