@@ -5,6 +5,7 @@ import java.util.List;
 import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParseResult;
 
 /** Every job key as an option of the same name; which values will do, and which stand built in, is the core's to say. */
@@ -40,7 +41,9 @@ final class JobOptions {
             group.addArg(OptionSpec.builder("--" + row.key())
                     .paramLabel(row.label())
                     .description(row.meaning())
-                    .type(String.class)
+                    // a list, as in a group picocli takes a repeated option without a word
+                    .type(List.class)
+                    .auxiliaryTypes(String.class)
                     .order(ROWS.indexOf(row))
                     .build());
         }
@@ -51,9 +54,16 @@ final class JobOptions {
     static JobSettings settings(ParseResult parsed) {
         JobSettings settings = JobSettings.empty();
         for (Row row : ROWS) {
-            String value = parsed.matchedOptionValue("--" + row.key(), null);
-            if (value != null) {
-                settings = settings.with(row.key(), value);
+            String option = "--" + row.key();
+            List<String> values = parsed.matchedOptionValue(option, List.of());
+            if (values.size() > 1) {
+                throw new OverwrittenOptionException(
+                        parsed.commandSpec().commandLine(),
+                        parsed.matchedOption(option),
+                        "option '" + option + "' should be specified only once");
+            }
+            if (!values.isEmpty()) {
+                settings = settings.with(row.key(), values.get(0));
             }
         }
         return settings;

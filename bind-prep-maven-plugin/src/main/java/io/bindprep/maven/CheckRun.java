@@ -1,6 +1,7 @@
 package io.bindprep.maven;
 
 import io.bindprep.CheckRequest;
+import io.bindprep.check.Outcome;
 import io.bindprep.check.Report;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
@@ -77,8 +78,10 @@ final class CheckRun {
             Path written = reports.write(document, JsonReport.write(report, true), TextReport.write(report, STYLE));
             if (report.failed()) {
                 failed.add(Wording.failed(document, report, shown(written)));
+            } else if (report.outcome() == Outcome.FINDINGS) {
+                log.warn(Wording.passed(document, report, shown(written)));
             } else {
-                log.info(Wording.passed(document, report));
+                log.info(Wording.passed(document, report, shown(written)));
             }
         } catch (UnreadableInputException e) {
             unreadable.add(Wording.unreadable(document, e));

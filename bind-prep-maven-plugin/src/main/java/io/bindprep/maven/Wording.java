@@ -1,26 +1,33 @@
 package io.bindprep.maven;
 
 import io.bindprep.check.Finding;
+import io.bindprep.check.Outcome;
+import io.bindprep.check.PageRanges;
 import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
 import io.bindprep.job.FailOn;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 
 /** What a build's log says. */
 final class Wording {
     private static final int SHOWN = 3;
+    private static final int MOST_RANGES = 8;
 
     private Wording() {}
 
-    /** One line for a document that passed. */
-    static String passed(PdfInput document, Report report) {
+    /** One line for a document that does not fail the build; not called good where the job only never fails. */
+    static String passed(PdfInput document, Report report, String reportFile) {
         int findings = report.findings().size();
-        return document.name() + ": good, " + counted(report.document().pages().size(), "page")
-                + (findings == 0 ? "" : ", " + counted(findings, "finding") + " below what fails the build");
+        String counted = counted(findings, "finding");
+        if (report.outcome() == Outcome.FINDINGS) {
+            return document.name() + ": " + counted + ", which fail no build (failOn is never)\n  report: "
+                    + reportFile;
+        }
+        return document.name() + ": good, " + counted(report.pages().size(), "page")
+                + (findings == 0 ? "" : ", " + counted + " below what fails the build");
     }
 
     /** A document that failed: how many findings, the first of them with their remedies, and where to read on. */
@@ -41,7 +48,8 @@ final class Wording {
 
     /** A document that nobody knows to be good. */
     static String unreadable(PdfInput document, UnreadableInputException e) {
-        return document.name() + ": " + e.getMessage() + "\n  " + e.remedy();
+        String message = Objects.requireNonNull(e.getMessage());
+        return (message.contains(document.name()) ? "" : document.name() + ": ") + message + "\n  " + e.remedy();
     }
 
     /** A setting that is wrong, and where it stands. */
@@ -68,10 +76,7 @@ final class Wording {
         if (pages.isEmpty()) {
             return "";
         }
-        String first = "page " + pages.get(0);
-        return pages.size() == 1
-                ? first + ": "
-                : first + String.format(Locale.ROOT, " and %d more: ", pages.size() - 1);
+        return (pages.size() == 1 ? "page " : "pages ") + PageRanges.compact(pages, MOST_RANGES) + ": ";
     }
 
     private static String counted(int count, String what) {
