@@ -146,9 +146,10 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private ReportOutput output() {
+        boolean several = files.size() > 1;
         return switch (format) {
-            case json -> new JsonOutput(out, files.size() > 1, allPages);
-            case text -> new TextOutput(out, err, terminal.style());
+            case json -> new JsonOutput(out, several, allPages);
+            case text -> new TextOutput(out, err, terminal.style(), several);
         };
     }
 

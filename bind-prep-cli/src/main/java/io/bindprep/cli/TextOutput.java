@@ -6,23 +6,25 @@ import io.bindprep.report.TextReport;
 import io.bindprep.report.TextStyle;
 import java.io.PrintWriter;
 
-/** Reports for people, one below the other. */
+/** Reports for people; of several files each under the name of its own. */
 final class TextOutput implements ReportOutput {
     private final PrintWriter out;
     private final PrintWriter err;
     private final TextStyle style;
+    private final boolean several;
     private boolean first = true;
 
-    TextOutput(PrintWriter out, PrintWriter err, TextStyle style) {
+    TextOutput(PrintWriter out, PrintWriter err, TextStyle style, boolean several) {
         this.out = out;
         this.err = err;
         this.style = style;
+        this.several = several;
     }
 
     @Override
     public void report(Report report) {
-        if (!first) {
-            out.print("\n");
+        if (several) {
+            out.print((first ? "" : "\n") + "== " + report.document().file() + " ==\n\n");
         }
         first = false;
         out.print(TextReport.write(report, style));

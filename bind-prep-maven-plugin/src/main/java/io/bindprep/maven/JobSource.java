@@ -41,7 +41,8 @@ record JobSource(
                     ? "<failOn> (bindprep.failOn)"
                     : JobElement.named(e.key());
         }
-        return new MojoExecutionException(Wording.setting(place, e), e);
+        // without its cause, whose message Maven would append
+        return new MojoExecutionException(Wording.setting(place, e));
     }
 
     private static String text(File file) throws MojoExecutionException {

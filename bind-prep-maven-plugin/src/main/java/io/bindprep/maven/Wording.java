@@ -60,7 +60,7 @@ final class Wording {
             message = place + ": " + (message.startsWith(prefix) ? message.substring(prefix.length()) : message);
         }
         String known = String.join(", ", e.known());
-        String list = e.remedy().contains(known) ? "" : "\n  known: " + known;
+        String list = e.remedy().contains(known) ? "" : "\n  Known: " + known + ".";
         return message + list + "\n  " + e.remedy();
     }
 
