@@ -19,4 +19,16 @@ public record HoleRow(
         pulledPins = List.copyOf(pulledPins);
         stuckPins = List.copyOf(stuckPins);
     }
+
+    /**
+     * A centred row of a given count, as a standard may name it ("22 on 11 in"), whatever web that leaves.
+     *
+     * @throws IllegalArgumentException where the count is below 1, or not that of a pattern with a fixed set of holes
+     */
+    public static HoleRow centred(Pattern pattern, Length length, int count) {
+        if (count < 1 || (!pattern.repeating() && count != pattern.spacings().size() + 1)) {
+            throw new IllegalArgumentException(pattern.id() + " has no row of " + count);
+        }
+        return RowMaker.centred(pattern, length, count);
+    }
 }

@@ -1,0 +1,130 @@
+package io.bindprep.binding;
+
+import io.bindprep.job.Job;
+import io.bindprep.job.Method;
+import io.bindprep.paper.Stack;
+import io.bindprep.problem.SettingException;
+import io.bindprep.unit.Length;
+import java.util.List;
+import java.util.Locale;
+
+/** Which pattern on which punch: the job's own, else by the method and the stack. */
+record PunchChoice(Pattern pattern, Punch punch, String because) {
+    // a US sheet's bound edge as cut: 1/16 in, a college print shop's guide
+    private static final Length US_CUT = Length.ofInch(1, 16);
+    private static final List<Length> US_EDGES =
+            List.of(Length.ofInch(11, 1), Length.ofInch(14, 1), Length.ofInch(17, 1));
+
+    static PunchChoice of(Job job, Stack stack, Length edge) throws SettingException {
+        String named = job.punch();
+        if (named != null) {
+            Punch punch = Punches.byId(named)
+                    .orElseThrow(() -> new SettingException(
+                            "punch",
+                            named,
+                            "no punch \"" + named + "\" is known",
+                            "name one of the known punches",
+                            punchesFor(job.binding())));
+            return of(job, punch);
+        }
+        String pitch = job.pitch();
+        if (pitch != null) {
+            Pattern pattern = forced(job.binding(), pitch);
+            return new PunchChoice(
+                    pattern, Punches.generic(pattern), "pitch " + pattern.pitchName() + " as the job says");
+        }
+        return chosen(job, stack, edge);
+    }
+
+    static PunchChoice of(Job job, Punch punch) throws SettingException {
+        Pattern pattern = Patterns.byId(punch.pattern()).orElseThrow();
+        if (pattern.method() != job.binding()) {
+            throw new SettingException(
+                    "punch",
+                    punch.id(),
+                    "the punch " + punch.id() + " cuts " + pattern.id() + ", which is not for " + word(job.binding()),
+                    "name a punch for " + word(job.binding()) + ", or change the binding",
+                    punchesFor(job.binding()));
+        }
+        String pitch = job.pitch();
+        if (pitch != null) {
+            Pattern asked = forced(job.binding(), pitch);
+            boolean same = pitch.equalsIgnoreCase(asked.id())
+                    ? asked.id().equals(pattern.id())
+                    : asked.pitchName().equals(pattern.pitchName());
+            if (!same) {
+                throw new SettingException(
+                        "punch",
+                        punch.id(),
+                        "the punch " + punch.id() + " cuts " + pattern.id() + ", the job's pitch is " + pitch,
+                        "name a punch of that pitch, or leave one of the two out",
+                        punchesFor(job.binding()));
+            }
+        }
+        return new PunchChoice(
+                pattern, punch, "pitch " + pattern.pitchName() + ", which the punch " + punch.id() + " cuts");
+    }
+
+    private static Pattern forced(Method method, String pitch) throws SettingException {
+        return Patterns.find(method, pitch)
+                .orElseThrow(() -> new SettingException(
+                        "pitch",
+                        pitch,
+                        "no pitch or pattern \"" + pitch + "\" is known for " + word(method),
+                        "use one of the known ones or leave it out",
+                        Patterns.known(method)));
+    }
+
+    private static PunchChoice chosen(Job job, Stack stack, Length edge) {
+        String id;
+        String because;
+        switch (job.binding()) {
+            case WIRE -> {
+                Pattern fine = pattern("W3_1i-square-0t");
+                boolean thin =
+                        Elements.smallest(fine, stack.max(), job.clearance()).isPresent();
+                id = thin ? fine.id() : "W2_1i-square-0t";
+                because = "pitch " + (thin ? "3:1" : "2:1") + ": the stack is at most "
+                        + stack.max().inMm() + ", with "
+                        + job.clearance().inMm() + " of clearance " + (thin ? "within" : "over")
+                        + " the largest 3:1 wire of 9/16 in (common practice, no source)";
+            }
+            case COMB -> {
+                id = "P16_9i-rect-0t";
+                because = "pitch 9/16 in: the comb of XJDF 2.2 F.9 and RFC 3806";
+            }
+            case COIL -> {
+                id = "C4_1i-round";
+                because =
+                        "pitch 4:1: usual for coil (Printing Impressions, Feb 2005); hole and axis are common practice,"
+                                + " no source";
+            }
+            default -> {
+                boolean us = US_EDGES.stream().anyMatch(e -> e.minus(edge).abs().compareTo(US_CUT) <= 0);
+                id = us ? "R3i-US" : "R2m-ISO";
+                because = us
+                        ? "three rings R3i-US (XJDF 2.2 F.3): the bound edge of " + edge.inMm()
+                                + " is that of a US sheet"
+                        : "two rings R2m-ISO (ISO 838:1974): the bound edge of " + edge.inMm()
+                                + " is not that of a US sheet";
+            }
+        }
+        Pattern pattern = pattern(id);
+        return new PunchChoice(pattern, Punches.generic(pattern), because);
+    }
+
+    private static Pattern pattern(String id) {
+        return Patterns.byId(id).orElseThrow();
+    }
+
+    private static List<String> punchesFor(Method method) {
+        return Punches.all().stream()
+                .filter(p -> pattern(p.pattern()).method() == method)
+                .map(Punch::id)
+                .toList();
+    }
+
+    static String word(Method method) {
+        return method.name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,31 @@
+package io.bindprep.paper;
+
+import io.bindprep.unit.Length;
+
+/**
+ * A sheet size by name.
+ *
+ * @param name its name ("A4", "letter"), "landscape" added where it lies on its side, or the numbers as given
+ * @param toleranceWidth how far a cut sheet's width may lie off, either way
+ * @param toleranceHeight how far a cut sheet's height may lie off, either way
+ * @param source where size and tolerance come from
+ */
+public record SheetSize(
+        String name, Length width, Length height, Length toleranceWidth, Length toleranceHeight, String source) {
+    /** Whether a sheet of this size is within tolerance, limits included. */
+    public boolean matches(Length otherWidth, Length otherHeight) {
+        return width.minus(otherWidth).abs().compareTo(toleranceWidth) <= 0
+                && height.minus(otherHeight).abs().compareTo(toleranceHeight) <= 0;
+    }
+
+    SheetSize landscape() {
+        return new SheetSize(name + " landscape", height, width, toleranceHeight, toleranceWidth, source);
+    }
+
+    /** How far off a sheet is in the worse direction. */
+    Length off(Length otherWidth, Length otherHeight) {
+        Length across = width.minus(otherWidth).abs();
+        Length up = height.minus(otherHeight).abs();
+        return across.compareTo(up) > 0 ? across : up;
+    }
+}

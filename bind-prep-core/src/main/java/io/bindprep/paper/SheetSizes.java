@@ -1,0 +1,126 @@
+package io.bindprep.paper;
+
+import io.bindprep.problem.SettingException;
+import io.bindprep.table.Table;
+import io.bindprep.unit.Length;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** The sheet sizes known by name, portrait, with the tolerance they are cut to. */
+public final class SheetSizes {
+    // an eighth of an inch to three metres: outside a unit was mistaken; common practice, no source
+    private static final Length LEAST = Length.ofInch(1, 8);
+    private static final Length MOST = Length.ofMm(3000);
+    private static final List<SheetSize> ALL = Table.beside(SheetSizes.class, "sizes.csv").rows().stream()
+            .map(SheetSizes::size)
+            .toList();
+    private static final Pattern BY_NUMBERS =
+            Pattern.compile("(\\d[\\d./ -]*?)\\s*(mm|cm|in|\")?\\s*x\\s*(\\d[\\d./ -]*?)\\s*(mm|cm|in|\")");
+
+    private SheetSizes() {}
+
+    /** Every size, portrait, as the table has them. */
+    public static List<SheetSize> all() {
+        return ALL;
+    }
+
+    /** The portrait size of this name, upper or lower case. */
+    public static Optional<SheetSize> byName(String name) {
+        return ALL.stream().filter(s -> s.name().equalsIgnoreCase(name.strip())).findFirst();
+    }
+
+    /** The known size, upright or on its side, that is least off in its worse direction; whether it fits is for {@link SheetSize#matches}. */
+    public static SheetSize nearest(Length width, Length height) {
+        return ALL.stream()
+                .flatMap(s -> Stream.of(s, s.landscape()))
+                .min(Comparator.comparing(s -> s.off(width, height)))
+                .orElseThrow();
+    }
+
+    /**
+     * Reads a size: "A4", "letter landscape", "210 x 297 mm", "8.5 x 11 in", "8-1/2 x 11 in".
+     *
+     * @param key the job key it was given under, for the message
+     * @throws SettingException where it is neither a known name nor width x height with a unit
+     */
+    public static SheetSize parse(String key, String text) throws SettingException {
+        String given = text.strip();
+        String lower = given.toLowerCase(Locale.ROOT);
+        Matcher m = BY_NUMBERS.matcher(lower);
+        if (m.matches()) {
+            String unit = m.group(4);
+            try {
+                Length width = Length.parse(m.group(1) + " " + (m.group(2) == null ? unit : m.group(2)));
+                return custom(key, given, width, Length.parse(m.group(3) + " " + unit));
+            } catch (IllegalArgumentException e) {
+                throw unknown(key, given, String.valueOf(e.getMessage()));
+            }
+        }
+        boolean onSide = lower.endsWith(" landscape");
+        String name = lower.replaceFirst("\\s+(landscape|portrait)$", "");
+        SheetSize size = byName(name)
+                .orElseThrow(() -> unknown(
+                        key, given, "\"" + given + "\" is neither a known size nor width x height with a unit"));
+        return onSide ? size.landscape() : size;
+    }
+
+    private static SheetSize custom(String key, String given, Length width, Length height) throws SettingException {
+        for (Length side : List.of(width, height)) {
+            if (side.compareTo(LEAST) < 0 || side.compareTo(MOST) > 0) {
+                throw unknown(
+                        key,
+                        given,
+                        "a side of " + side.inMm() + " is outside " + LEAST.inMm() + " to " + MOST.inMm()
+                                + ": mistaken unit?");
+            }
+        }
+        SheetSize known = nearest(width, height);
+        if (known.off(width, height).equals(Length.ZERO)) {
+            return new SheetSize(given, width, height, known.toleranceWidth(), known.toleranceHeight(), known.source());
+        }
+        return new SheetSize(
+                given,
+                width,
+                height,
+                iso216(width),
+                iso216(height),
+                "as given in the job; tolerance ISO 216:2007, 7.1");
+    }
+
+    private static SheetSize size(Table.Row row) {
+        Length width = Length.parse(row.get("width"));
+        Length height = Length.parse(row.get("height"));
+        String rule = row.get("tolerance");
+        boolean iso = rule.equals("ISO 216");
+        return new SheetSize(
+                row.get("name"),
+                width,
+                height,
+                iso ? iso216(width) : Length.parse(rule),
+                iso ? iso216(height) : Length.parse(rule),
+                row.get("source")
+                        + (iso ? "; tolerance ISO 216:2007, 7.1" : "; tolerance: a college print shop's guide"));
+    }
+
+    // ISO 216:2007, 7.1
+    private static Length iso216(Length side) {
+        if (side.compareTo(Length.ofMm(150)) <= 0) {
+            return Length.ofMm("1.5");
+        }
+        return Length.ofMm(side.compareTo(Length.ofMm(600)) <= 0 ? 2 : 3);
+    }
+
+    private static SettingException unknown(String key, String given, String why) {
+        return new SettingException(
+                key,
+                given,
+                why,
+                "name a size (\"A4\", \"letter landscape\") or give width x height (\"210 x 297 mm\", \"8.5 x 11 in\")",
+                ALL.stream().map(SheetSize::name).toList());
+    }
+}

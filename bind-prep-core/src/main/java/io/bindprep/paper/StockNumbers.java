@@ -1,0 +1,204 @@
+package io.bindprep.paper;
+
+import io.bindprep.problem.SettingException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import org.jspecify.annotations.Nullable;
+
+/** What a job says about one stock, gathered term by term, then checked as a whole. */
+final class StockNumbers {
+    // JCP's published tolerances are 8 to 13 % on 20 lb bond and 50-60 lb offset and 4 to 8 % on index; common
+    // practice, no source
+    private static final BigDecimal SHARE = new BigDecimal("0.08");
+    // a measured pack: sheets of one lot among themselves; common practice, no source
+    private static final BigDecimal MEASURED_SHARE = new BigDecimal("0.02");
+    // reading error of a ruler or calliper over the whole pack: common practice, no source
+    private static final BigDecimal READING_UM = new BigDecimal(100);
+    // outside these a unit was mistaken: tissue to heavy board; common practice, no source
+    private static final double[] GRAMMAGE = {5, 3000};
+    private static final double[] BULK = {0.3, 5};
+    private static final double[] CALIPER_UM = {5, 10_000};
+
+    private final String key;
+    private final String given;
+    private final Map<StockParser.Term, String> seen = new EnumMap<>(StockParser.Term.class);
+    private @Nullable Stock base;
+    private @Nullable BigDecimal grammage;
+    private @Nullable BigDecimal bulk;
+    private @Nullable BigDecimal caliper;
+    private @Nullable BigDecimal measured;
+    private @Nullable BigDecimal toleranceUm;
+    private @Nullable BigDecimal toleranceShare;
+    private BigDecimal readingUm = BigDecimal.ZERO;
+    private Stock.@Nullable Kind kind;
+
+    StockNumbers(String key, String given) {
+        this.key = key;
+        this.given = given;
+    }
+
+    String key() {
+        return key;
+    }
+
+    String given() {
+        return given;
+    }
+
+    void base(Stock known) {
+        base = known;
+    }
+
+    /** Takes one term of the text; the matcher's groups are those of the term's pattern. */
+    void take(StockParser.Term term, Matcher m) throws SettingException {
+        if (seen.put(term, m.group()) != null) {
+            throw wrong(term.name().toLowerCase(java.util.Locale.ROOT) + " is given twice");
+        }
+        switch (term) {
+            case MEASURED -> pack(new BigDecimal(m.group(1)), thickness(m.group(2)));
+            case TOLERANCE -> tolerance(m.group(1));
+            case KIND -> kind = StockParser.kind(m.group(1));
+            case BULK -> bulk = within("bulk", new BigDecimal(m.group(1)), BULK, "cm3/g");
+            case GRAMMAGE -> grammage = within("grammage", new BigDecimal(m.group(1)), GRAMMAGE, "g/m2");
+            case BASIS -> basis(new BigDecimal(m.group(1)), new BigDecimal(m.group(2)), new BigDecimal(m.group(3)));
+            case CALIPER -> caliper = within("caliper", thickness(m.group(1)), CALIPER_UM, "um");
+        }
+    }
+
+    private void pack(BigDecimal sheets, BigDecimal thick) throws SettingException {
+        if (sheets.signum() == 0) {
+            throw wrong("a measured pack needs at least one sheet");
+        }
+        measured = within("a sheet of the pack", thick.divide(sheets, MathContext.DECIMAL64), CALIPER_UM, "um");
+        readingUm = READING_UM.divide(sheets, MathContext.DECIMAL64);
+    }
+
+    private void tolerance(String text) throws SettingException {
+        if (text.endsWith("%")) {
+            toleranceShare = new BigDecimal(text.replace("%", "").strip()).movePointLeft(2);
+            if (toleranceShare.compareTo(BigDecimal.ONE) >= 0) {
+                throw wrong("a tolerance of 100 % or more says nothing");
+            }
+        } else {
+            toleranceUm = thickness(text);
+        }
+    }
+
+    private void basis(BigDecimal pounds, BigDecimal width, BigDecimal height) throws SettingException {
+        if (seen.containsKey(StockParser.Term.GRAMMAGE) || width.signum() == 0 || height.signum() == 0) {
+            throw wrong("give either a grammage or a basis weight with its basis sheet");
+        }
+        grammage = within("grammage", Thickness.grammage(pounds, width, height), GRAMMAGE, "g/m2");
+    }
+
+    /** The stock, under its given name or else its own. */
+    Stock stock(@Nullable String name) throws SettingException {
+        Stock known = base;
+        if (known != null) {
+            if (grammage != null || bulk != null || caliper != null || kind != null) {
+                throw wrong("\"" + known.name() + "\" has its numbers already: only a measured pack or a tolerance"
+                        + " may be added");
+            }
+            if (measured == null && toleranceUm == null && toleranceShare == null) {
+                return known;
+            }
+        }
+        if (seen.containsKey(StockParser.Term.GRAMMAGE) && seen.containsKey(StockParser.Term.BASIS)) {
+            throw wrong("give either a grammage or a basis weight with its basis sheet");
+        }
+        BigDecimal weight = known != null ? known.grammage() : grammage;
+        List<String> sources = new ArrayList<>();
+        BigDecimal sheet = sheet(known, sources);
+        BigDecimal tolerance = tolerance(known, sheet, sources);
+        if (tolerance.compareTo(sheet) >= 0) {
+            throw wrong("the tolerance is not less than the caliper of " + plain(sheet) + " um");
+        }
+        Stock.Kind what = known != null ? known.kind() : kind == null ? Stock.Kind.PAPER : kind;
+        return new Stock(name == null ? label() : name, what, weight, sheet, tolerance, String.join("; ", sources));
+    }
+
+    private BigDecimal sheet(@Nullable Stock known, List<String> sources) throws SettingException {
+        if (bulk != null && caliper != null) {
+            throw wrong("give either bulk or a caliper");
+        }
+        if (bulk != null && grammage == null) {
+            throw wrong("bulk needs a grammage");
+        }
+        if (measured != null) {
+            sources.add("caliper from the measured pack \"" + seen.get(StockParser.Term.MEASURED) + "\" of the job");
+            return measured;
+        }
+        if (known != null) {
+            sources.add(known.source());
+            return known.caliperUm();
+        }
+        if (caliper != null) {
+            sources.add("caliper as given in the job");
+            return caliper;
+        }
+        if (bulk != null && grammage != null) {
+            sources.add("caliper = grammage x bulk (ISO 534, apparent specific volume) as given in the job");
+            return within("caliper", grammage.multiply(bulk, MathContext.DECIMAL64), CALIPER_UM, "um");
+        }
+        if (grammage != null) {
+            throw wrong("a weight alone is not a thickness: bulk, a caliper or a measured pack is missing");
+        }
+        throw wrong("no stock known by name, no thickness");
+    }
+
+    private BigDecimal tolerance(@Nullable Stock known, BigDecimal sheet, List<String> sources) {
+        if (toleranceUm != null || toleranceShare != null) {
+            sources.add("tolerance as given in the job");
+            return toleranceUm != null ? toleranceUm : sheet.multiply(toleranceShare, MathContext.DECIMAL64);
+        }
+        if (measured != null) {
+            sources.add("tolerance 2 %, at least 0.1 mm of reading over the pack (common practice, no source)");
+            return sheet.multiply(MEASURED_SHARE, MathContext.DECIMAL64).max(readingUm);
+        }
+        if (known != null) {
+            return known.toleranceUm();
+        }
+        sources.add("tolerance 8 % (common practice, no source; JCP publishes about 8 to 13 % on text weights)");
+        return sheet.multiply(SHARE, MathContext.DECIMAL64);
+    }
+
+    private String label() {
+        List<String> words = new ArrayList<>();
+        if (base != null) {
+            words.add(base.name());
+        }
+        words.addAll(seen.values());
+        return String.join("; ", words);
+    }
+
+    private BigDecimal thickness(String text) throws SettingException {
+        try {
+            return Thickness.micrometres(text);
+        } catch (IllegalArgumentException e) {
+            throw wrong(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private BigDecimal within(String what, BigDecimal value, double[] range, String unit) throws SettingException {
+        if (value.doubleValue() < range[0] || value.doubleValue() > range[1]) {
+            throw wrong(what + " " + plain(value) + " " + unit + " is outside " + plain(BigDecimal.valueOf(range[0]))
+                    + " to " + plain(BigDecimal.valueOf(range[1])) + ": mistaken unit?");
+        }
+        return value;
+    }
+
+    private static String plain(BigDecimal value) {
+        return value.setScale(2, java.math.RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    private SettingException wrong(String why) {
+        return StockParser.unknown(key, given, why);
+    }
+}
