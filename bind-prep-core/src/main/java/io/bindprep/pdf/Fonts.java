@@ -11,8 +11,11 @@ import java.util.Map;
 import org.apache.fontbox.afm.CharMetric;
 import org.apache.fontbox.afm.FontMetrics;
 import org.apache.fontbox.util.BoundingBox;
+import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSFloat;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNumber;
 import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
@@ -66,10 +69,38 @@ final class Fonts {
         Key key = new Key(dictionary);
         PDFont font = fonts.get(key);
         if (font == null) {
-            font = PDFontFactory.createFont(dictionary);
+            font = withPublishedWidths(dictionary, PDFontFactory.createFont(dictionary));
             fonts.put(key, font);
         }
         return font;
+    }
+
+    /**
+     * A standard font that is not embedded and states no widths has the published ones, whatever its encoding; PDFBox
+     * takes the substitute's where the encoding has differences.
+     */
+    private static PDFont withPublishedWidths(COSDictionary dictionary, PDFont font) throws IOException {
+        FontMetrics metrics = Standard14Fonts.getAFM(font.getName());
+        if (metrics == null
+                || font.isEmbedded()
+                || dictionary.containsKey(COSName.WIDTHS)
+                || !(font instanceof PDSimpleFont simple)
+                || simple.getEncoding() == null) {
+            return font;
+        }
+        Map<String, Float> published = new HashMap<>();
+        for (CharMetric metric : metrics.getCharMetrics()) {
+            published.put(metric.getName(), metric.getWx());
+        }
+        COSArray widths = new COSArray();
+        for (int code = 0; code < 256; code++) {
+            widths.add(new COSFloat(published.getOrDefault(simple.getEncoding().getName(code), 0f)));
+        }
+        COSDictionary stated = new COSDictionary(dictionary);
+        stated.setInt(COSName.FIRST_CHAR, 0);
+        stated.setInt(COSName.LAST_CHAR, 255);
+        stated.setItem(COSName.WIDTHS, widths);
+        return PDFontFactory.createFont(stated);
     }
 
     /** The outline of a glyph in text space (1 is the font size), empty where it paints nothing. */

@@ -76,7 +76,6 @@ final class InkEngine extends PDFStreamEngine {
     private @Nullable MarkKind forced;
     private int clipRule = -1;
     private Path2D.@Nullable Double run;
-    private boolean images;
     private @Nullable String problem;
 
     InkEngine(Fonts fonts, Layers layers, Budget budget) {
@@ -116,7 +115,6 @@ final class InkEngine extends PDFStreamEngine {
         forced = null;
         clipRule = -1;
         run = null;
-        images = false;
         problem = null;
         path.clear();
         COSBase contents = page.getCOSObject().getDictionaryObject(COSName.CONTENTS);
@@ -137,11 +135,6 @@ final class InkEngine extends PDFStreamEngine {
     @Nullable
     String problem() {
         return problem;
-    }
-
-    /** Whether an image reached the strip. */
-    boolean sawImages() {
-        return images;
     }
 
     void problem(String what) {
@@ -408,7 +401,6 @@ final class InkEngine extends PDFStreamEngine {
         }
         Shape square = Shapes.unitSquare(ctm().createAffineTransform());
         if (out.reaches(square.getBounds2D())) {
-            images = true;
             emit(square, tone, MarkKind.IMAGE, true, false, "");
         }
     }

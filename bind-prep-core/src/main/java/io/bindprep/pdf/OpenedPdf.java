@@ -1,6 +1,7 @@
 package io.bindprep.pdf;
 
 import io.bindprep.marks.Mark;
+import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageMarks;
 import io.bindprep.page.Box;
 import io.bindprep.page.DocumentFacts;
@@ -100,7 +101,7 @@ public final class OpenedPdf implements AutoCloseable {
                     .getBounds2D();
             StripCollector collector = new StripCollector(strip, toFrame);
             engine.run(new PDPage(dictionary), visible(f), collector);
-            return new PageMarks(page, List.<Mark>copyOf(collector.marks()), engine.problem());
+            return settled(page, edge, depthMm, collector);
         } catch (Budget.Spent e) {
             return new PageMarks(page, List.of(), String.valueOf(e.getMessage()));
         } catch (StackOverflowError e) {
@@ -110,6 +111,35 @@ public final class OpenedPdf implements AutoCloseable {
         } catch (IOException | RuntimeException | NoninvertibleTransformException e) {
             return new PageMarks(page, List.of(), "its content cannot be read");
         }
+    }
+
+    /** Pictures replaced by what their pixels show. */
+    private PageMarks settled(int page, PageEdge edge, double depthMm, StripCollector collector) throws IOException {
+        String problem = engine.problem();
+        List<Mark> marks = new ArrayList<>();
+        StripRaster raster = null;
+        for (Mark mark : collector.marks()) {
+            if (problem != null || !collector.isPicture(mark)) {
+                marks.add(mark);
+                continue;
+            }
+            if (raster == null) {
+                raster = StripRaster.of(
+                        document, pages.get(page - 1), facts.pages().get(page - 1), edge, depthMm);
+                problem = raster.problem();
+            }
+            Rectangle2D box = new Rectangle2D.Double(
+                    mark.nearMm(),
+                    mark.alongStartMm(),
+                    mark.farMm() - mark.nearMm(),
+                    mark.alongEndMm() - mark.alongStartMm());
+            boolean throughEdge = mark.kind() == MarkKind.BACKGROUND;
+            if (throughEdge) {
+                marks.add(mark);
+            }
+            marks.addAll(PictureInk.marks(raster, box, throughEdge));
+        }
+        return new PageMarks(page, marks, problem);
     }
 
     /** A Contents entry that leads nowhere: an empty page and a lost one look the same otherwise. */

@@ -10,7 +10,10 @@ import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Turns painted outlines into marks of the bound-edge frame, cut to clip, trim and strip.
@@ -31,6 +34,7 @@ final class StripCollector {
     private final AffineTransform toFrame;
     private final List<Mark> marks = new ArrayList<>();
     private final List<Rectangle2D> inked = new ArrayList<>();
+    private final Set<Mark> pictures = Collections.newSetFromMap(new IdentityHashMap<>());
 
     /** A strip in user space and the transform from there to the bound-edge frame (millimetres). */
     StripCollector(Rectangle2D strip, AffineTransform toFrame) {
@@ -86,7 +90,7 @@ final class StripCollector {
         if (marks.size() >= MOST_MARKS) {
             throw new Budget.Spent("more than " + MOST_MARKS + " marks lie near its bound edge");
         }
-        marks.add(new Mark(
+        Mark mark = new Mark(
                 kind,
                 Stage.GEOMETRY,
                 framed,
@@ -94,10 +98,18 @@ final class StripCollector {
                 box.getMaxX(),
                 box.getMinY(),
                 box.getMaxY(),
-                paint.words()));
+                paint.words());
+        marks.add(mark);
+        if (paint.kind() == MarkKind.IMAGE) {
+            pictures.add(mark);
+        }
     }
 
-    /** Records an outline already in the bound-edge frame, seen by the raster stage. */
+    /** Whether a mark is a picture, so that only its pixels can tell what prints. */
+    boolean isPicture(Mark mark) {
+        return pictures.contains(mark);
+    }
+
     private Rectangle2D frameOf(Rectangle2D user) {
         return toFrame.createTransformedShape(user).getBounds2D();
     }

@@ -1,0 +1,87 @@
+package io.bindprep;
+
+import io.bindprep.binding.Plan;
+import io.bindprep.binding.Planner;
+import io.bindprep.block.Block;
+import io.bindprep.block.BlockBuilder;
+import io.bindprep.block.Leaf;
+import io.bindprep.block.PagePlace;
+import io.bindprep.check.Checker;
+import io.bindprep.check.Report;
+import io.bindprep.job.BoundEdge;
+import io.bindprep.job.Job;
+import io.bindprep.job.Trim;
+import io.bindprep.marks.PageJudge;
+import io.bindprep.marks.PageVerdict;
+import io.bindprep.page.DocumentFacts;
+import io.bindprep.page.PageEdge;
+import io.bindprep.page.PageFacts;
+import io.bindprep.page.PrevailingSize;
+import io.bindprep.paper.Stack;
+import io.bindprep.paper.StackEstimator;
+import io.bindprep.pdf.Intake;
+import io.bindprep.pdf.OpenedPdf;
+import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.unit.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The facade: one request in, one report out.
+ *
+ * <p>Stateless; each call reads one document on a thread of its own with a deep stack, bounded in time, and opens no
+ * network connection.
+ */
+public final class BindPrep {
+    private BindPrep() {}
+
+    /**
+     * Checks one PDF against one job.
+     *
+     * @throws UnreadableInputException where the file is not a PDF that can be opened; nothing about it is known to be good
+     * @throws SettingException where the job asks for what the document or the trade does not have
+     */
+    public static Report check(CheckRequest request) throws UnreadableInputException, SettingException {
+        return Bounded.run(request.name(), bound -> checkHere(request, bound));
+    }
+
+    private static Report checkHere(CheckRequest request, Bounded bound)
+            throws UnreadableInputException, SettingException {
+        Job job = request.job();
+        try (OpenedPdf pdf = Intake.open(request.file(), request.name(), request.password())) {
+            DocumentFacts facts = pdf.facts();
+            bound.extendFor(facts.pages().size());
+            Length width;
+            Length height;
+            Trim trim = job.trim();
+            if (trim != null) {
+                width = trim.width();
+                height = trim.height();
+            } else {
+                PrevailingSize size = PrevailingSize.of(facts.pages());
+                width = size.width();
+                height = size.height();
+            }
+            Block block = BlockBuilder.build(job, facts.pages().size());
+            Stack stack = StackEstimator.estimate(
+                    block.leaves().stream().map(Leaf::stock).toList(), width, height);
+            Plan plan = Planner.plan(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
+            return Checker.report(facts, job, block, stack, plan, verdicts(request, pdf, block, plan));
+        }
+    }
+
+    private static List<PageVerdict> verdicts(CheckRequest request, OpenedPdf pdf, Block block, Plan plan) {
+        PageJudge judge = new PageJudge(plan);
+        List<PageVerdict> verdicts = new ArrayList<>();
+        int total = block.places().size();
+        for (PagePlace place : block.places()) {
+            PageFacts facts = pdf.facts().pages().get(place.page() - 1);
+            boolean upright = place.boundEdge() == PageEdge.LEFT || place.boundEdge() == PageEdge.RIGHT;
+            double length = (upright ? facts.trimHeight() : facts.trimWidth()).mm();
+            verdicts.add(judge.judge(pdf.scan(place.page(), place.boundEdge(), judge.stripMm()), place, length));
+            request.progress().pages(verdicts.size(), total);
+        }
+        return verdicts;
+    }
+}

@@ -1,0 +1,109 @@
+package io.bindprep.check;
+
+import io.bindprep.job.Trim;
+import io.bindprep.page.PageFacts;
+import io.bindprep.paper.SheetSize;
+import io.bindprep.paper.SheetSizes;
+import io.bindprep.problem.SettingException;
+import io.bindprep.unit.Length;
+import io.bindprep.unit.LengthText;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The size that pages should have and how far each side may lie off. */
+record ExpectedSize(String name, Length width, Length height, Length toleranceWidth, Length toleranceHeight) {
+    /** The size the job names. */
+    static ExpectedSize of(Trim trim) {
+        try {
+            SheetSize known = SheetSizes.parse("trim", trim.name());
+            return new ExpectedSize(
+                    trim.name(), trim.width(), trim.height(), known.toleranceWidth(), known.toleranceHeight());
+        } catch (SettingException e) {
+            // a size of the caller's own making: the tolerance goes by its sides
+            return bySides(trim.name(), trim.width(), trim.height());
+        }
+    }
+
+    /** The size most pages have, the earlier one where two have equally many. */
+    static ExpectedSize prevailing(List<PageFacts> pages) {
+        Map<List<Long>, Integer> counts = new HashMap<>();
+        PageFacts best = pages.get(0);
+        int most = 0;
+        for (PageFacts p : pages) {
+            counts.merge(tenths(p), 1, Integer::sum);
+        }
+        for (PageFacts p : pages) {
+            int count = counts.getOrDefault(tenths(p), 0);
+            if (count > most) {
+                most = count;
+                best = p;
+            }
+        }
+        return bySides(knownName(best.trimWidth(), best.trimHeight()), best.trimWidth(), best.trimHeight());
+    }
+
+    // sizes a tenth of a millimetre apart are told apart by no cutter
+    private static List<Long> tenths(PageFacts p) {
+        return List.of(
+                Math.round(p.trimWidth().mm() * 10), Math.round(p.trimHeight().mm() * 10));
+    }
+
+    // a known size brings its own tolerance, any other goes by its sides as ISO 216:2007, 7.1 has them
+    private static ExpectedSize bySides(String name, Length width, Length height) {
+        SheetSize known = SheetSizes.nearest(width, height);
+        return known.matches(width, height)
+                ? new ExpectedSize(name, width, height, known.toleranceWidth(), known.toleranceHeight())
+                : new ExpectedSize(name, width, height, iso(width), iso(height));
+    }
+
+    private static Length iso(Length side) {
+        if (side.compareTo(Length.ofMm(150)) <= 0) {
+            return Length.ofMm("1.5");
+        }
+        return side.compareTo(Length.ofMm(600)) <= 0 ? Length.ofMm(2) : Length.ofMm(3);
+    }
+
+    /** Whether a page has this size. */
+    boolean fits(Length w, Length h) {
+        return within(w, width, toleranceWidth) && within(h, height, toleranceHeight);
+    }
+
+    private static boolean within(Length side, Length expected, Length tolerance) {
+        return side.minus(expected).abs().compareTo(tolerance) <= 0;
+    }
+
+    /** The side that lies off most, in millimetres either way. */
+    double deviationMm(PageFacts p) {
+        return Math.max(
+                p.trimWidth().minus(width).abs().mm(),
+                p.trimHeight().minus(height).abs().mm());
+    }
+
+    /** The tolerance of the side that lies off most. */
+    double toleranceMm(PageFacts p) {
+        Length w = p.trimWidth().minus(width).abs();
+        Length h = p.trimHeight().minus(height).abs();
+        return (w.compareTo(h) >= 0 ? toleranceWidth : toleranceHeight).mm();
+    }
+
+    /** "A4, 210 x 297 mm". */
+    String text() {
+        return text(name, width, height);
+    }
+
+    /** A page's own size, with its name where it has one: "letter, 215.9 x 279.4 mm". */
+    static String text(PageFacts p) {
+        return text(knownName(p.trimWidth(), p.trimHeight()), p.trimWidth(), p.trimHeight());
+    }
+
+    private static String text(String name, Length width, Length height) {
+        String size = LengthText.area(width, height);
+        return name.isEmpty() || name.equals(size) ? size : name + ", " + size;
+    }
+
+    private static String knownName(Length width, Length height) {
+        SheetSize known = SheetSizes.nearest(width, height);
+        return known.matches(width, height) ? known.name() : "";
+    }
+}

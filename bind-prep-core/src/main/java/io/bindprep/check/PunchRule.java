@@ -1,0 +1,40 @@
+package io.bindprep.check;
+
+import io.bindprep.unit.LengthText;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * {@code pins-stuck}: a pin that would cut a half hole and cannot be pulled; {@code clear-margin-inside-punched-zone}:
+ * the job lets live matter stand where the holes may fall.
+ */
+final class PunchRule implements Rule {
+    @Override
+    public List<Finding> find(Situation s) {
+        List<Finding> findings = new ArrayList<>();
+        List<Integer> stuck = s.plan().row().stuckPins();
+        if (!stuck.isEmpty()) {
+            String pins = (stuck.size() == 1 ? "Pin " : "Pins ") + PageRanges.compact(stuck);
+            findings.add(Say.document(
+                    "pins-stuck",
+                    Severity.ERROR,
+                    pins + " would cut a half hole or leave too little paper at the end of the sheet, and cannot be"
+                            + " pulled.",
+                    "Punch this size on a machine whose end pins come out, or choose another punch, pitch or trim."));
+        }
+        if (s.plan().clearMargin().compareTo(s.plan().punchedZone()) < 0) {
+            findings.add(new Finding(
+                    "clear-margin-inside-punched-zone",
+                    Severity.WARNING,
+                    List.of(),
+                    "The clear margin of " + LengthText.both(s.plan().clearMargin())
+                            + " lies inside the punched zone of "
+                            + LengthText.both(s.plan().punchedZone()) + ", registration included.",
+                    "Give a clear-margin beyond the punched zone, or leave it out for the pattern's own.",
+                    s.plan().clearMargin().mm(),
+                    s.plan().punchedZone().mm(),
+                    null));
+        }
+        return findings;
+    }
+}

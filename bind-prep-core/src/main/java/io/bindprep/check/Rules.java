@@ -1,0 +1,20 @@
+package io.bindprep.check;
+
+import java.util.List;
+
+/** Every rule of the check. */
+final class Rules {
+    static final List<Rule> ALL = List.of(
+            new UnreadRule(),
+            new MatterRule(),
+            new BackgroundRule(),
+            new SizeRule(),
+            new TrimDeclaredRule(),
+            new StackRule(),
+            new PunchRule(),
+            new TurnRule(),
+            new BlankBackRule(),
+            new FileRule());
+
+    private Rules() {}
+}

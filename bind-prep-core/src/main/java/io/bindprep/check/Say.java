@@ -1,0 +1,39 @@
+package io.bindprep.check;
+
+import io.bindprep.page.PageEdge;
+import java.util.List;
+
+/** Wording that several rules share. */
+final class Say {
+    private static final int LONGEST_QUOTE = 40;
+
+    private Say() {}
+
+    /** "1 page", "3 pages". */
+    static String pages(int count) {
+        return count == 1 ? "1 page" : count + " pages";
+    }
+
+    /** Where lengths along the bound edge are counted from on a page. */
+    static String origin(PageEdge boundEdge) {
+        return boundEdge == PageEdge.TOP || boundEdge == PageEdge.BOTTOM ? "the left edge" : "the head";
+    }
+
+    /** A document's own words in quotes, shortened; they are hostile input, so no control or direction mark passes. */
+    static String quote(String words) {
+        String clean = words.replaceAll("[\\p{Cntrl}\\p{Cf}\\s]+", " ").strip();
+        if (clean.codePointCount(0, clean.length()) > LONGEST_QUOTE) {
+            clean = clean.substring(0, clean.offsetByCodePoints(0, LONGEST_QUOTE - 3))
+                            .strip() + "...";
+        }
+        return "\"" + clean + "\"";
+    }
+
+    static Finding document(String rule, Severity severity, String message, String remedy) {
+        return new Finding(rule, severity, List.of(), message, remedy, null, null, null);
+    }
+
+    static Finding onPages(String rule, Severity severity, List<Integer> pages, String message, String remedy) {
+        return new Finding(rule, severity, pages, message, remedy, null, null, null);
+    }
+}

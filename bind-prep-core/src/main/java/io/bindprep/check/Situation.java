@@ -1,0 +1,39 @@
+package io.bindprep.check;
+
+import io.bindprep.binding.Plan;
+import io.bindprep.block.Block;
+import io.bindprep.block.PagePlace;
+import io.bindprep.job.Job;
+import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.PageVerdict;
+import io.bindprep.marks.Verdict;
+import io.bindprep.page.DocumentFacts;
+import io.bindprep.paper.Stack;
+import java.util.List;
+
+/** All that rules look at. */
+record Situation(DocumentFacts document, Job job, Block block, Stack stack, Plan plan, List<PageVerdict> verdicts) {
+    Situation {
+        verdicts = List.copyOf(verdicts);
+        int pages = document.pages().size();
+        if (verdicts.size() != pages || block.places().size() != pages) {
+            throw new IllegalArgumentException("every page needs one place and one verdict: " + pages + " pages, "
+                    + block.places().size() + " places, " + verdicts.size() + " verdicts");
+        }
+        verdicts.forEach(Situation::checkBacked);
+    }
+
+    // a verdict without the mark that gave it would pass every rule in silence
+    private static void checkBacked(PageVerdict v) {
+        boolean needsHit = v.verdict() == Verdict.PUNCHED || v.verdict() == Verdict.TIGHT;
+        if (needsHit
+                && v.hits().stream()
+                        .noneMatch(h -> h.verdict() == v.verdict() && h.mark().kind() != MarkKind.BACKGROUND)) {
+            throw new IllegalArgumentException("page " + v.page() + " is " + v.verdict() + " without a mark that is");
+        }
+    }
+
+    PagePlace place(int page) {
+        return block.places().get(page - 1);
+    }
+}

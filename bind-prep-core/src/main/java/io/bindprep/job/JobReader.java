@@ -1,0 +1,151 @@
+package io.bindprep.job;
+
+import io.bindprep.paper.SheetSize;
+import io.bindprep.paper.SheetSizes;
+import io.bindprep.paper.Stock;
+import io.bindprep.paper.StockParser;
+import io.bindprep.problem.SettingException;
+import io.bindprep.unit.Length;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** Makes a job of raw settings and fills in the built-in values, which stand here and nowhere else. */
+public final class JobReader {
+    // the everyday copier stock whose caliper and tolerance are published (JCP O-63); those of 80 g/m2 are not
+    private static final String STOCK = "bond-20";
+    private static final Length REGISTRATION = Length.ofMm(1);
+    // common practice, no source: allowances of 3/32, 1/8 and 3/16 in are all in use
+    private static final Length CLEARANCE = Length.ofInch(1, 8);
+
+    private static final int MOST_COPIES = 1_000_000;
+    // wider than any margin, looser than any punch or element in use: what lies above is a slip of the unit
+    private static final Length MOST_MARGIN = Length.ofMm(100);
+    private static final Length MOST_REGISTRATION = Length.ofMm(10);
+    private static final Length MOST_CLEARANCE = Length.ofMm(25);
+
+    private final JobSettings settings;
+
+    private JobReader(JobSettings settings) {
+        this.settings = settings;
+    }
+
+    /**
+     * The job that these settings ask for.
+     *
+     * @throws SettingException where a key or value is wrong; the message names its place in the job file
+     */
+    public static Job toJob(JobSettings settings) throws SettingException {
+        try {
+            return new JobReader(settings).job();
+        } catch (SettingException e) {
+            throw sentence(e, settings);
+        }
+    }
+
+    // one wording for what this package and others found wrong: "sides: "tow" is not known (job.yaml, line 3, column
+    // 8)."
+    private static SettingException sentence(SettingException e, JobSettings settings) {
+        String place = settings.place(e.key()).map(p -> " (" + p + ")").orElse("");
+        String remedy = e.remedy();
+        String capital = remedy.substring(0, 1).toUpperCase(Locale.ROOT) + remedy.substring(1);
+        return new SettingException(
+                e.key(),
+                e.value(),
+                e.key() + ": " + e.getMessage() + place + ".",
+                capital.endsWith(".") ? capital : capital + ".",
+                e.known());
+    }
+
+    /** The keys that a job knows, in the order of the job file. */
+    public static List<String> keys() {
+        return JobKeys.ALL;
+    }
+
+    private Job job() throws SettingException {
+        for (String key : settings.keys()) {
+            if (!JobKeys.ALL.contains(key)) {
+                throw new SettingException(
+                        key, key, "there is no such setting", Spelling.remedy(key, JobKeys.ALL), JobKeys.ALL);
+            }
+        }
+        Object covers = given(JobKeys.COVERS);
+        @Nullable Cover[] both = CoverReader.covers(JobKeys.COVERS, covers == null ? "none" : covers);
+        Object inserts = given(JobKeys.INSERTS);
+        List<Insert> insertList = inserts == null ? List.of() : InsertReader.inserts(JobKeys.INSERTS, inserts);
+        InsertReader.checkApart(insertList, both[0], both[1]);
+        Object copies = given(JobKeys.COPIES);
+        return new Job(
+                copies == null ? 1 : Scalars.whole(JobKeys.COPIES, copies, 1, MOST_COPIES),
+                choice(JobKeys.SIDES, Sides.TWO),
+                choice(JobKeys.BOUND_EDGE, BoundEdge.LEFT),
+                trim(),
+                stock(),
+                both[0],
+                both[1],
+                insertList,
+                choice(JobKeys.BINDING, Method.WIRE),
+                text(JobKeys.PITCH),
+                text(JobKeys.PUNCH),
+                clearMargin(),
+                registration(),
+                clearance(),
+                choice(JobKeys.FAIL_ON, FailOn.ERROR));
+    }
+
+    private @Nullable Object given(String key) {
+        return settings.value(key).orElse(null);
+    }
+
+    private <E extends Enum<E>> E choice(String key, E builtIn) throws SettingException {
+        Object value = given(key);
+        return value == null ? builtIn : Scalars.choice(key, value, builtIn.getDeclaringClass());
+    }
+
+    private @Nullable String text(String key) throws SettingException {
+        Object value = given(key);
+        return value == null ? null : Scalars.text(key, value);
+    }
+
+    private @Nullable Trim trim() throws SettingException {
+        String text = text(JobKeys.TRIM);
+        if (text == null) {
+            return null;
+        }
+        SheetSize size = SheetSizes.parse(JobKeys.TRIM, text);
+        return new Trim(size.name(), size.width(), size.height());
+    }
+
+    private Stock stock() throws SettingException {
+        Object value = given(JobKeys.STOCK);
+        if (value != null) {
+            return CoverReader.stock(JobKeys.STOCK, value);
+        }
+        Stock s = StockParser.parse(JobKeys.STOCK, STOCK);
+        String source = s.source() + "; built in, as the job names no stock";
+        return new Stock(s.name(), s.kind(), s.grammage(), s.caliperUm(), s.toleranceUm(), source);
+    }
+
+    private @Nullable Length clearMargin() throws SettingException {
+        Object value = given(JobKeys.CLEAR_MARGIN);
+        return value == null ? null : Scalars.length(JobKeys.CLEAR_MARGIN, value, MOST_MARGIN, "10 mm", "3/8 in");
+    }
+
+    private Length registration() throws SettingException {
+        Object value = given(JobKeys.REGISTRATION);
+        return value == null
+                ? REGISTRATION
+                : Scalars.length(JobKeys.REGISTRATION, value, MOST_REGISTRATION, "1 mm", "1/32 in");
+    }
+
+    private Length clearance() throws SettingException {
+        Object value = given(JobKeys.CLEARANCE);
+        if (value == null) {
+            return CLEARANCE;
+        }
+        // some sizing gauges use none: the element's nominal size is the stack
+        return "none".equals(value)
+                ? Length.ZERO
+                : Scalars.length(JobKeys.CLEARANCE, value, MOST_CLEARANCE, "1/8 in", "3 mm", "none");
+    }
+}

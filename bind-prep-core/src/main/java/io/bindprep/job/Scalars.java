@@ -1,0 +1,110 @@
+package io.bindprep.job;
+
+import io.bindprep.problem.SettingException;
+import io.bindprep.unit.Length;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads single values: words, whole numbers, lengths, page ranges. */
+final class Scalars {
+    private static final int LONGEST_TEXT = 500;
+    private static final int LAST_PAGE = 1_000_000;
+    private static final Pattern BARE_NUMBER = Pattern.compile("[-+]?\\d+(\\.\\d+)?");
+    private static final Pattern PAGES = Pattern.compile("(?:pages?\\s+)?(\\d{1,7})(?:\\s*-\\s*(\\d{1,7}))?");
+
+    private Scalars() {}
+
+    static String text(String key, Object value) throws SettingException {
+        if (value instanceof java.util.Map || value instanceof List) {
+            throw wrong(key, value, "is a list or a map where one value belongs", "Write it as one value.");
+        }
+        // never toPlainString: 1e999999999 would be written out
+        String text = String.valueOf(value);
+        if (text.isBlank()) {
+            throw wrong(key, value, "is empty", "Write a value, or leave the key out for the built-in one.");
+        }
+        if (text.length() > LONGEST_TEXT) {
+            throw wrong(key, value, "is longer than " + LONGEST_TEXT + " characters", "Shorten it.");
+        }
+        return text.strip();
+    }
+
+    static int whole(String key, Object value, int least, int most) throws SettingException {
+        String text = text(key, value);
+        try {
+            int number = new BigDecimal(text).intValueExact();
+            if (number >= least && number <= most) {
+                return number;
+            }
+        } catch (NumberFormatException e) {
+            throw wrong(key, value, "is not a whole number", "Write a whole number, for example " + least + ".");
+        } catch (ArithmeticException e) {
+            // a fraction, or beyond any bound: said below
+        }
+        String bounds = "from " + least + " to " + most;
+        throw wrong(key, value, "is not a whole number " + bounds, "Write a whole number " + bounds + ".");
+    }
+
+    static <E extends Enum<E>> E choice(String key, Object value, Class<E> type) throws SettingException {
+        String text = text(key, value);
+        List<String> known = new ArrayList<>();
+        for (E constant : type.getEnumConstants()) {
+            if (word(constant).equals(text)) {
+                return constant;
+            }
+            known.add(word(constant));
+        }
+        throw new SettingException(key, text, "\"" + text + "\" is not known", Spelling.remedy(text, known), known);
+    }
+
+    /** How a constant is written in a job: TWO_HEAD_TO_FOOT is two-head-to-foot. */
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    static Length length(String key, Object value, Length most, String... examples) throws SettingException {
+        String text = text(key, value);
+        String example = "for example \"" + String.join("\" or \"", examples) + "\".";
+        if (value instanceof Number || BARE_NUMBER.matcher(text).matches()) {
+            throw wrong(key, value, "has no unit", "Write it with its unit, " + example);
+        }
+        Length length;
+        try {
+            length = Length.parse(text);
+        } catch (IllegalArgumentException e) {
+            throw wrong(key, value, "is not a length", "Write a length with its unit, " + example);
+        }
+        if (length.compareTo(most) > 0) {
+            String bound = "0 to " + most.inMm();
+            throw wrong(key, value, "is more than " + most.inMm(), "Write a length from " + bound + ", " + example);
+        }
+        return length;
+    }
+
+    static PageRange pages(String key, Object value) throws SettingException {
+        String text = text(key, value);
+        Matcher m = PAGES.matcher(text.toLowerCase(Locale.ROOT));
+        if (m.matches()) {
+            int first = Integer.parseInt(m.group(1));
+            int last = m.group(2) == null ? first : Integer.parseInt(m.group(2));
+            if (first >= 1 && first <= last && last <= LAST_PAGE) {
+                return new PageRange(first, last);
+            }
+        }
+        throw wrong(
+                key,
+                value,
+                "is not a page or a range of pages counted from 1",
+                "Write it as 5 or as 5-8, the smaller number first.");
+    }
+
+    static SettingException wrong(String key, Object value, String what, String remedy) {
+        String text = String.valueOf(value);
+        String shown = text.length() > 80 ? text.substring(0, 80) + "..." : text;
+        return new SettingException(key, shown, "\"" + shown + "\" " + what, remedy, List.of());
+    }
+}

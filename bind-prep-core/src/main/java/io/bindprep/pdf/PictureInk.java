@@ -1,0 +1,145 @@
+package io.bindprep.pdf;
+
+import io.bindprep.marks.Mark;
+import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.Stage;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * What pictures really print in the strip: dark dots against the local paper tone, gathered into marks.
+ *
+ * <p>A picture that stops short of the bound edge lies on bare paper: every dot that is not white counts. One that runs
+ * through the bound edge is either a scan, light with dark detail, or a photograph or tint: where its local tone is not
+ * light, it is background.
+ */
+final class PictureInk {
+    /** Lightest of 256 greys that still counts as a mark on bare paper: 4 % tone is the lightest that prints visibly;
+     * common practice, no source. */
+    private static final int LIGHTEST_MARK = 245;
+    /** Below this tone a window is no paper but a photograph or tint; common practice, no source. */
+    private static final int DARKEST_PAPER = 150;
+    /** How much darker than its paper a dot of a scan must be, in 256 greys; common practice, no source. */
+    private static final int CONTRAST = 60;
+    /** The paper's tone is taken over stretches of this length along the bound edge. */
+    private static final int WINDOW_MM = 10;
+    /** Fewer dark dots that hang together than this are dust: 0.12 square millimetres. */
+    private static final int LEAST_DOTS = 3;
+    /** A dark piece that touches the bound edge and is this broad is a shadow or border of the scan. */
+    private static final int BROAD_MM = 3;
+
+    private static final double MM = 1.0 / StripRaster.DOTS_PER_MM;
+
+    private PictureInk() {}
+
+    /** The marks of one picture whose visible box in the bound-edge frame is given, in millimetres. */
+    static List<Mark> marks(StripRaster raster, Rectangle2D box, boolean throughEdge) {
+        int x0 = clamp((int) Math.floor(box.getMinX() / MM), raster.width());
+        int x1 = clamp((int) Math.ceil(box.getMaxX() / MM), raster.width());
+        int y0 = clamp((int) Math.floor(box.getMinY() / MM), raster.height());
+        int y1 = clamp((int) Math.ceil(box.getMaxY() / MM), raster.height());
+        boolean[] dark = new boolean[raster.width() * raster.height()];
+        int window = WINDOW_MM * StripRaster.DOTS_PER_MM;
+        for (int top = y0; top < y1; top += window) {
+            int bottom = Math.min(y1, top + window);
+            int limit = throughEdge ? scanLimit(raster, x0, x1, top, bottom) : LIGHTEST_MARK;
+            for (int y = top; y < bottom; y++) {
+                for (int x = x0; x < x1; x++) {
+                    dark[y * raster.width() + x] = raster.at(x, y) <= limit;
+                }
+            }
+        }
+        return pieces(dark, raster.width(), raster.height(), throughEdge);
+    }
+
+    private static int clamp(int v, int most) {
+        return Math.max(0, Math.min(most, v));
+    }
+
+    /** The darkest grey that is still paper in a window of a picture that runs through the edge; -1 where it is no paper. */
+    private static int scanLimit(StripRaster raster, int x0, int x1, int y0, int y1) {
+        int[] counts = new int[256];
+        int n = 0;
+        for (int y = y0; y < y1; y++) {
+            for (int x = x0; x < x1; x++) {
+                counts[raster.at(x, y)]++;
+                n++;
+            }
+        }
+        int seen = 0;
+        int tone = 255;
+        // the tone that three quarters of the window are darker than or equal to
+        while (tone > 0 && (seen += counts[tone]) < n / 4) {
+            tone--;
+        }
+        return tone < DARKEST_PAPER ? -1 : tone - CONTRAST;
+    }
+
+    /** Dark dots that hang together, one mark a piece. */
+    private static List<Mark> pieces(boolean[] dark, int w, int h, boolean throughEdge) {
+        List<Mark> marks = new ArrayList<>();
+        boolean[] taken = new boolean[dark.length];
+        int[] stack = new int[dark.length];
+        for (int start = 0; start < dark.length; start++) {
+            if (!dark[start] || taken[start]) {
+                continue;
+            }
+            int top = 0;
+            int count = 0;
+            int[] piece = new int[64];
+            stack[top++] = start;
+            taken[start] = true;
+            while (top > 0) {
+                int at = stack[--top];
+                if (count == piece.length) {
+                    piece = Arrays.copyOf(piece, count * 2);
+                }
+                piece[count++] = at;
+                int x = at % w;
+                int y = at / w;
+                for (int ny = Math.max(0, y - 1); ny <= Math.min(h - 1, y + 1); ny++) {
+                    for (int nx = Math.max(0, x - 1); nx <= Math.min(w - 1, x + 1); nx++) {
+                        int next = ny * w + nx;
+                        if (dark[next] && !taken[next]) {
+                            taken[next] = true;
+                            stack[top++] = next;
+                        }
+                    }
+                }
+            }
+            if (count >= LEAST_DOTS) {
+                marks.add(mark(Arrays.copyOf(piece, count), w, throughEdge));
+            }
+        }
+        return marks;
+    }
+
+    private static Mark mark(int[] dots, int w, boolean throughEdge) {
+        Arrays.sort(dots);
+        Path2D.Double shape = new Path2D.Double(Path2D.WIND_NON_ZERO);
+        int i = 0;
+        while (i < dots.length) {
+            int from = dots[i];
+            int to = from;
+            while (i + 1 < dots.length && dots[i + 1] == to + 1 && (to + 1) % w != 0) {
+                to = dots[++i];
+            }
+            i++;
+            shape.append(new Rectangle2D.Double((from % w) * MM, (from / w) * MM, (to - from + 1) * MM, MM), false);
+        }
+        Rectangle2D b = shape.getBounds2D();
+        boolean shadow = throughEdge && b.getMinX() < MM && b.getWidth() >= BROAD_MM && b.getHeight() >= BROAD_MM;
+        return new Mark(
+                shadow ? MarkKind.BACKGROUND : MarkKind.IMAGE,
+                Stage.RASTER,
+                shape,
+                b.getMinX(),
+                b.getMaxX(),
+                b.getMinY(),
+                b.getMaxY(),
+                "");
+    }
+}

@@ -1,0 +1,358 @@
+package io.bindprep.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.bindprep.binding.Element;
+import io.bindprep.job.BoundEdge;
+import io.bindprep.job.FailOn;
+import io.bindprep.job.Sides;
+import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.PageVerdict;
+import io.bindprep.marks.Verdict;
+import io.bindprep.unit.Length;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class CheckerTest {
+    private static final Element SMALL = new Element("1/4 in", Length.ofInch(1, 4), "invented");
+    private static final Element LARGE = new Element("5/16 in", Length.ofInch(5, 16), "invented");
+
+    private static Finding only(Report report, String rule) {
+        List<Finding> found =
+                report.findings().stream().filter(f -> f.rule().equals(rule)).toList();
+        assertThat(found).as(rule).hasSize(1);
+        return found.get(0);
+    }
+
+    private static List<String> rules(Report report) {
+        return report.findings().stream().map(Finding::rule).toList();
+    }
+
+    @Test
+    void nothingWrongIsGood() {
+        Report report = Scenario.of(4).report();
+        assertThat(report.outcome()).isEqualTo(Outcome.GOOD);
+        assertThat(report.failed()).isFalse();
+        assertThat(report.findings()).isEmpty();
+        assertThat(report.pages()).hasSize(4);
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = MarkKind.class, names = "BACKGROUND", mode = EnumSource.Mode.EXCLUDE)
+    void eachKindPunchedIsAnErrorAndTightAWarning(MarkKind kind) {
+        String name = kind.name().toLowerCase(java.util.Locale.ROOT);
+        Finding punched =
+                only(Scenario.of(2).hit(1, kind, Verdict.PUNCHED, 12, 4.2, "").report(), name + "-punched");
+        assertThat(punched.severity()).isEqualTo(Severity.ERROR);
+        assertThat(punched.pages()).containsExactly(1);
+        assertThat(punched.measuredMm()).isEqualTo(4.2);
+        // 0.2 in axis, half of 5/32 in, 1 mm registration
+        assertThat(punched.limitMm()).isEqualTo(5.08 + 3.96875 / 2 + 1, org.assertj.core.data.Offset.offset(1e-4));
+        assertThat(punched.alongMm()).isEqualTo(new Finding.Span(100, 118.04));
+        Finding tight =
+                only(Scenario.of(2).hit(2, kind, Verdict.TIGHT, null, 9, "").report(), name + "-tight");
+        assertThat(tight.severity()).isEqualTo(Severity.WARNING);
+        assertThat(tight.limitMm()).isEqualTo(9.525);
+        assertThat(tight.remedy()).contains("0.5 mm").contains("9.53 mm");
+    }
+
+    @Test
+    void repeatsAreFoldedUnderTheWorst() {
+        Report report = Scenario.of(60)
+                .hit(7, MarkKind.TEXT, Verdict.PUNCHED, 9, 5.5, "fine")
+                .hit(
+                        8,
+                        MarkKind.TEXT,
+                        Verdict.PUNCHED,
+                        12,
+                        4.2,
+                        "A heading that is longer than forty characters by far")
+                .hit(8, MarkKind.TEXT, Verdict.TIGHT, null, 3, "between the holes")
+                .hit(9, MarkKind.TEXT, Verdict.PUNCHED, 13, 6, "also")
+                .hit(9, MarkKind.LINE, Verdict.PUNCHED, 13, 6, "")
+                .report();
+        Finding text = only(report, "text-punched");
+        assertThat(text.pages()).containsExactly(7, 8, 9);
+        assertThat(text.message())
+                .isEqualTo(
+                        "Text would be punched on 3 pages; worst on page 8 at pin 12, 4.2 mm from the bound edge where"
+                                + " the holes with their registration reach to 8.06 mm, 100 to 118 mm from the head:"
+                                + " \"A heading that is longer than forty c...\".");
+        assertThat(only(report, "line-punched").pages()).containsExactly(9);
+        assertThat(rules(report)).as("a page counts once for a kind").doesNotContain("text-tight");
+    }
+
+    @Test
+    void theDocumentsWordsCannotWriteOnTheTerminal() {
+        Finding f = only(
+                Scenario.of(1)
+                        .hit(1, MarkKind.TEXT, Verdict.PUNCHED, 1, 4, "\u001B[31mred\u202Eder\n")
+                        .report(),
+                "text-punched");
+        assertThat(f.message()).contains("\"[31mred der\"").doesNotContain("\u001B", "\u202E", "\n");
+    }
+
+    @Test
+    void lengthsAlongATopEdgeAreCountedFromTheLeft() {
+        Report report = Scenario.of(1)
+                .bound(BoundEdge.TOP, Sides.ONE)
+                .hit(1, MarkKind.TEXT, Verdict.PUNCHED, 1, 4, "x")
+                .report();
+        assertThat(only(report, "text-punched").message()).contains("from the left edge");
+    }
+
+    @Test
+    void backgroundIsANote() {
+        Report report = Scenario.of(3).background(2).report();
+        Finding f = only(report, "background-at-bound-edge");
+        assertThat(f.severity()).isEqualTo(Severity.NOTE);
+        assertThat(f.pages()).containsExactly(2);
+        assertThat(report.outcome()).isEqualTo(Outcome.GOOD);
+    }
+
+    @ParameterizedTest
+    @EnumSource(FailOn.class)
+    void anUnreadPageIsNeverGood(FailOn failOn) {
+        Report report = Scenario.of(3)
+                .unread(2, "a JPEG 2000 picture cannot be decoded")
+                .failOn(failOn)
+                .report();
+        assertThat(report.outcome()).isEqualTo(Outcome.FINDINGS);
+        assertThat(report.failed()).isEqualTo(failOn != FailOn.NEVER);
+        Finding f = only(report, "page-unread");
+        assertThat(f.severity()).isEqualTo(Severity.ERROR);
+        assertThat(f.message()).contains("JPEG 2000");
+    }
+
+    @Test
+    void aReasonForNotReadingOutweighsAClearVerdict() {
+        Report report = Scenario.of(2)
+                .verdict(new PageVerdict(1, Verdict.CLEAR, null, List.of(), false, "an operator failed"))
+                .report();
+        assertThat(report.pages().get(0).verdict().verdict()).isEqualTo(Verdict.UNREAD);
+        assertThat(only(report, "page-unread").pages()).containsExactly(1);
+    }
+
+    @Test
+    void unreadPagesAreFoldedByReasonAndTheReasonsCapped() {
+        Scenario scenario = Scenario.of(40);
+        for (int p = 1; p <= 40; p++) {
+            scenario.unread(p, p <= 20 ? "the same" : "reason " + p);
+        }
+        List<Finding> found = scenario.report().findings();
+        assertThat(found).hasSize(11);
+        assertThat(found.get(0).pages()).hasSize(20);
+        assertThat(found.get(10).message()).contains("various other reasons");
+        assertThat(found.stream().mapToInt(f -> f.pages().size()).sum()).isEqualTo(40);
+    }
+
+    @Test
+    void aVerdictWithoutItsMarkIsAFaultOfTheProgram() {
+        Scenario scenario = Scenario.of(1).verdict(new PageVerdict(1, Verdict.PUNCHED, null, List.of(), false, null));
+        assertThatThrownBy(scenario::report)
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("page 1 is PUNCHED without a mark");
+    }
+
+    // ISO 216:2007, 7.1: +-1.5 mm up to 150 mm, +-2 mm above 150 up to 600, +-3 mm above; letter: +-1/16 in, a college
+    // print shop's guide
+    @ParameterizedTest
+    @CsvSource({
+        "A4, 212, 297, true",
+        "A4, 212.02, 297, false",
+        "A4, 210, 299, true",
+        "A4, 210, 299.02, false",
+        "A6, 106.5, 148, true",
+        "A6, 106.52, 148, false",
+        "A6, 105, 149.5, true",
+        "A6, 105, 149.52, false",
+        "594 x 841 mm, 594, 844, true",
+        "594 x 841 mm, 594, 844.02, false",
+        "594 x 841 mm, 596.02, 841, false",
+        "letter, 217.48, 279.4, true",
+        "letter, 217.5, 279.4, false",
+        "letter, 215.9, 277.81, false"
+    })
+    void sizesHoldToTheirTolerance(String name, double width, double height, boolean fits) throws Exception {
+        var size = io.bindprep.paper.SheetSizes.parse("trim", name);
+        Report report = Scenario.of(2)
+                .allSizes(size.width().mm(), size.height().mm())
+                .size(2, width, height)
+                .trim(name, size.width(), size.height())
+                .report();
+        assertThat(rules(report).contains("page-size")).isEqualTo(!fits);
+    }
+
+    @Test
+    void anotherSizeThanTheJobNamesIsAnError() {
+        Report report = Scenario.of(4)
+                .size(2, 214, 297)
+                .size(3, 215.9, 279.4)
+                .trim("A4", Length.ofMm(210), Length.ofMm(297))
+                .report();
+        Finding f = only(report, "page-size");
+        assertThat(f.severity()).isEqualTo(Severity.ERROR);
+        assertThat(f.pages()).containsExactly(2, 3);
+        assertThat(f.message())
+                .isEqualTo(
+                        "2 pages have another size than the job's A4, 210 x 297 mm: the most, page 3, is letter, 215.9 x"
+                                + " 279.4 mm, off by 17.6 mm where 2 mm are allowed.");
+        assertThat(f.limitMm()).isEqualTo(2);
+        assertThat(rules(report)).doesNotContain("page-size-mixed");
+    }
+
+    @Test
+    void anotherSizeThanMostPagesIsAWarning() {
+        Report report = Scenario.of(4).size(1, 215.9, 279.4).report();
+        Finding f = only(report, "page-size-mixed");
+        assertThat(f.severity()).isEqualTo(Severity.WARNING);
+        assertThat(f.pages()).containsExactly(1);
+        assertThat(f.message()).contains("most pages, A4, 210 x 297 mm");
+    }
+
+    @Test
+    void aQuarterTurnIsToldApartFromAnotherSize() {
+        Scenario scenario = Scenario.of(4).size(3, 297, 210);
+        Finding mixed = only(scenario.report(), "page-turn");
+        assertThat(mixed.severity()).isEqualTo(Severity.WARNING);
+        assertThat(mixed.pages()).containsExactly(3);
+        Report named = scenario.trim("A4", Length.ofMm(210), Length.ofMm(297)).report();
+        assertThat(only(named, "page-turn").severity()).isEqualTo(Severity.ERROR);
+        assertThat(rules(named)).doesNotContain("page-size");
+    }
+
+    @Test
+    void undeclaredTrimIsOneNote() {
+        Finding f = only(Scenario.of(5).trimUndeclared().report(), "trim-undeclared");
+        assertThat(f.severity()).isEqualTo(Severity.NOTE);
+        assertThat(f.pages()).hasSize(5);
+    }
+
+    @Test
+    void aStackThatNothingTakesIsAnError() {
+        Finding f = only(Scenario.of(2).noElement().report(), "stack-too-thick");
+        assertThat(f.severity()).isEqualTo(Severity.ERROR);
+        // 5.2 mm and 1/8 in
+        assertThat(f.measuredMm()).isEqualTo(8.375);
+        assertThat(f.message()).contains("no element of wire takes 4.9 mm").contains("8.38 mm");
+        Report forced = Scenario.of(2).noElement().pitch("3:1").report();
+        assertThat(rules(forced)).containsExactly("pitch-too-thick");
+        assertThat(only(forced, "pitch-too-thick").remedy()).startsWith("Leave pitch out");
+    }
+
+    @Test
+    void aStackBetweenTwoElementsAsksForAMeasuredPack() {
+        Finding f = only(Scenario.of(2).straddles(SMALL, LARGE).report(), "stack-straddles");
+        assertThat(f.severity()).isEqualTo(Severity.WARNING);
+        assertThat(f.message()).contains("1/4 in would do for the thinnest, 5/16 in for the thickest");
+        assertThat(f.remedy()).contains("Measure a pack");
+    }
+
+    @Test
+    void pinsThatCannotBePulledAreAnError() {
+        Finding f = only(Scenario.of(2).stuck(1, 35).report(), "pins-stuck");
+        assertThat(f.severity()).isEqualTo(Severity.ERROR);
+        assertThat(f.message()).startsWith("Pins 1, 35 would cut a half hole");
+    }
+
+    @Test
+    void aClearMarginInsideThePunchedZoneIsAWarning() {
+        Finding f = only(Scenario.of(2).clearMargin(Length.ofMm(8)).report(), "clear-margin-inside-punched-zone");
+        assertThat(f.severity()).isEqualTo(Severity.WARNING);
+        assertThat(f.measuredMm()).isEqualTo(8);
+        assertThat(Scenario.of(2).clearMargin(Length.ofMm("8.07")).report().findings())
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "LEFT, TWO, false",
+        "RIGHT, TWO, false",
+        "TOP, TWO, true",
+        "LEFT, TWO_HEAD_TO_FOOT, true",
+        "RIGHT, TWO_HEAD_TO_FOOT, true",
+        "TOP, TWO_HEAD_TO_FOOT, false",
+        "TOP, ONE, false",
+        "LEFT, ONE, false"
+    })
+    void turnsThatPutBacksUpsideDownAreWarnedOf(BoundEdge edge, Sides sides, boolean unusual) {
+        Report report = Scenario.of(2).bound(edge, sides).report();
+        if (unusual) {
+            assertThat(only(report, "unusual-turn").severity()).isEqualTo(Severity.WARNING);
+        } else {
+            assertThat(report.findings()).isEmpty();
+        }
+    }
+
+    @Test
+    void blankBacksAreWarnedOf() {
+        Finding f = only(Scenario.of(6).blankBacks(3).report(), "blank-back-added");
+        assertThat(f.severity()).isEqualTo(Severity.WARNING);
+        assertThat(f.pages()).containsExactly(3);
+    }
+
+    @Test
+    void readingDirectionIsNotedWhereTheJobBindsLeft() {
+        assertThat(only(Scenario.of(2).rightToLeft().report(), "reading-direction")
+                        .severity())
+                .isEqualTo(Severity.NOTE);
+        assertThat(Scenario.of(2)
+                        .rightToLeft()
+                        .bound(BoundEdge.RIGHT, Sides.TWO)
+                        .report()
+                        .findings())
+                .isEmpty();
+    }
+
+    @Test
+    void aRebuiltFileIsWarnedOfAndJunkNoted() {
+        assertThat(only(Scenario.of(2).repaired().report(), "file-repaired").severity())
+                .isEqualTo(Severity.WARNING);
+        Finding junk = only(Scenario.of(2).junk(512).report(), "header-junk");
+        assertThat(junk.severity()).isEqualTo(Severity.NOTE);
+        assertThat(junk.message()).startsWith("512 bytes stand");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "ERROR, GOOD, false, FINDINGS, true",
+        "WARNING, FINDINGS, true, FINDINGS, true",
+        "NEVER, GOOD, false, FINDINGS, false"
+    })
+    void failOnDecidesTheOutcome(
+            FailOn failOn, Outcome warned, boolean warnedFails, Outcome wrong, boolean wrongFails) {
+        Report warning = Scenario.of(2).repaired().failOn(failOn).report();
+        assertThat(warning.outcome()).isEqualTo(warned);
+        assertThat(warning.failed()).isEqualTo(warnedFails);
+        Report error = Scenario.of(2).stuck(1).failOn(failOn).report();
+        assertThat(error.outcome()).isEqualTo(wrong);
+        assertThat(error.failed()).isEqualTo(wrongFails);
+        assertThat(Scenario.of(2).junk(1).failOn(failOn).report().outcome()).isEqualTo(Outcome.GOOD);
+    }
+
+    @Test
+    void findingsStandInTheirOrder() {
+        Report report = Scenario.of(8)
+                .junk(1)
+                .repaired()
+                .hit(5, MarkKind.LINE, Verdict.PUNCHED, 1, 4, "")
+                .hit(5, MarkKind.ART, Verdict.PUNCHED, 1, 4, "")
+                .hit(2, MarkKind.TEXT, Verdict.PUNCHED, 1, 4, "x")
+                .hit(3, MarkKind.TEXT, Verdict.TIGHT, null, 9, "y")
+                .report();
+        assertThat(rules(report))
+                .containsExactly(
+                        "text-punched", "art-punched", "line-punched", "file-repaired", "text-tight", "header-junk");
+    }
+
+    @Test
+    void everyPageNeedsAVerdict() {
+        Report r = Scenario.of(2).report();
+        assertThatThrownBy(() -> Checker.report(r.document(), r.job(), r.block(), r.stack(), r.plan(), List.of()))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+}

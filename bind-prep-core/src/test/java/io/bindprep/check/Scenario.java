@@ -1,0 +1,292 @@
+package io.bindprep.check;
+
+import io.bindprep.binding.Element;
+import io.bindprep.binding.Hole;
+import io.bindprep.binding.HoleRow;
+import io.bindprep.binding.Plan;
+import io.bindprep.block.Block;
+import io.bindprep.block.Leaf;
+import io.bindprep.block.PagePlace;
+import io.bindprep.job.BoundEdge;
+import io.bindprep.job.FailOn;
+import io.bindprep.job.Job;
+import io.bindprep.job.Method;
+import io.bindprep.job.Sides;
+import io.bindprep.job.Trim;
+import io.bindprep.marks.Hit;
+import io.bindprep.marks.Mark;
+import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.PageVerdict;
+import io.bindprep.marks.Stage;
+import io.bindprep.marks.Verdict;
+import io.bindprep.page.Box;
+import io.bindprep.page.DocumentFacts;
+import io.bindprep.page.PageEdge;
+import io.bindprep.page.PageFacts;
+import io.bindprep.paper.Stack;
+import io.bindprep.paper.Stock;
+import io.bindprep.unit.Length;
+import java.awt.geom.Rectangle2D;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * What the stages before hand to the check, built step by step: A4 pages bound left on 3:1 wire, all clear, until said
+ * otherwise. Invented, but for the sizes.
+ */
+public final class Scenario {
+    private static final Stock BOND = new Stock(
+            "bond-20",
+            Stock.Kind.PAPER,
+            new BigDecimal("75.195"),
+            new BigDecimal("93.98"),
+            new BigDecimal("7.62"),
+            "JCP O-63 (1999)");
+    private static final double POINTS_PER_MM = 72 / 25.4;
+
+    private final int pages;
+    private final List<double[]> sizes = new ArrayList<>();
+    private final List<PageVerdict> verdicts = new ArrayList<>();
+    private final List<Integer> blankBacks = new ArrayList<>();
+    private String file = "thesis.pdf";
+    private boolean trimDeclared = true;
+    private boolean rightToLeft;
+    private long junk;
+    private boolean repaired;
+    private int copies = 1;
+    private Sides sides = Sides.TWO;
+    private BoundEdge edge = BoundEdge.LEFT;
+    private Trim trim;
+    private String pitch;
+    private FailOn failOn = FailOn.ERROR;
+    private Element element = new Element("3/8 in", Length.ofInch(3, 8), "common practice, no source");
+    private List<Element> straddles = List.of();
+    private List<Integer> stuck = List.of();
+    private Length clearMargin = Length.ofInch(3, 8);
+    private BigDecimal weight = new BigDecimal("210.04");
+    private List<Integer> lifts = List.of(14, 14, 14);
+
+    private Scenario(int pages) {
+        this.pages = pages;
+        for (int p = 1; p <= pages; p++) {
+            sizes.add(new double[] {210, 297});
+            verdicts.add(new PageVerdict(p, Verdict.CLEAR, null, List.of(), false, null));
+        }
+    }
+
+    public static Scenario of(int pages) {
+        return new Scenario(pages);
+    }
+
+    public Scenario file(String name) {
+        file = name;
+        return this;
+    }
+
+    public Scenario copies(int count) {
+        copies = count;
+        return this;
+    }
+
+    public Scenario size(int page, double widthMm, double heightMm) {
+        sizes.set(page - 1, new double[] {widthMm, heightMm});
+        return this;
+    }
+
+    public Scenario allSizes(double widthMm, double heightMm) {
+        sizes.replaceAll(s -> new double[] {widthMm, heightMm});
+        return this;
+    }
+
+    public Scenario trim(String name, Length width, Length height) {
+        trim = new Trim(name, width, height);
+        return this;
+    }
+
+    public Scenario trimUndeclared() {
+        trimDeclared = false;
+        return this;
+    }
+
+    public Scenario rightToLeft() {
+        rightToLeft = true;
+        return this;
+    }
+
+    public Scenario junk(long bytes) {
+        junk = bytes;
+        return this;
+    }
+
+    public Scenario repaired() {
+        repaired = true;
+        return this;
+    }
+
+    public Scenario bound(BoundEdge boundEdge, Sides printed) {
+        edge = boundEdge;
+        sides = printed;
+        return this;
+    }
+
+    public Scenario failOn(FailOn least) {
+        failOn = least;
+        return this;
+    }
+
+    public Scenario pitch(String name) {
+        pitch = name;
+        return this;
+    }
+
+    public Scenario noElement() {
+        element = null;
+        return this;
+    }
+
+    public Scenario straddles(Element... between) {
+        straddles = List.of(between);
+        return this;
+    }
+
+    public Scenario stuck(Integer... pins) {
+        stuck = List.of(pins);
+        return this;
+    }
+
+    public Scenario clearMargin(Length margin) {
+        clearMargin = margin;
+        return this;
+    }
+
+    public Scenario weightUnknown() {
+        weight = null;
+        return this;
+    }
+
+    public Scenario lifts(Integer... sheets) {
+        lifts = List.of(sheets);
+        return this;
+    }
+
+    public Scenario blankBacks(Integer... after) {
+        blankBacks.addAll(List.of(after));
+        return this;
+    }
+
+    /** A mark on a page, so many millimetres from the bound edge, 100 to 118 mm from the head. */
+    public Scenario hit(int page, MarkKind kind, Verdict verdict, Integer pin, double nearMm, String words) {
+        PageVerdict before = verdicts.get(page - 1);
+        Mark mark = new Mark(
+                kind,
+                Stage.GEOMETRY,
+                new Rectangle2D.Double(nearMm, 100, 5, 18),
+                nearMm,
+                nearMm + 5,
+                100,
+                118.04,
+                words);
+        List<Hit> hits = new ArrayList<>(before.hits());
+        hits.add(new Hit(mark, verdict, pin));
+        Verdict worse = before.verdict().compareTo(verdict) > 0 ? before.verdict() : verdict;
+        boolean nearer = before.nearest() == null || nearMm < before.nearest().nearMm();
+        verdicts.set(
+                page - 1,
+                new PageVerdict(
+                        page, worse, nearer ? mark : before.nearest(), hits, before.background(), before.unread()));
+        return this;
+    }
+
+    public Scenario verdict(PageVerdict verdict) {
+        verdicts.set(verdict.page() - 1, verdict);
+        return this;
+    }
+
+    public Scenario unread(int page, String why) {
+        return verdict(new PageVerdict(page, Verdict.UNREAD, null, List.of(), false, why));
+    }
+
+    public Scenario background(int page) {
+        return verdict(new PageVerdict(page, Verdict.CLEAR, null, List.of(), true, null));
+    }
+
+    public Report report() {
+        return Checker.report(document(), job(), block(), stack(), plan(), verdicts);
+    }
+
+    private DocumentFacts document() {
+        List<PageFacts> facts = IntStream.rangeClosed(1, pages)
+                .mapToObj(p -> {
+                    double[] size = sizes.get(p - 1);
+                    Box box = new Box(0, 0, size[0] * POINTS_PER_MM, size[1] * POINTS_PER_MM);
+                    return new PageFacts(p, box, box, box, box, trimDeclared, 0, 1);
+                })
+                .toList();
+        return new DocumentFacts(file, "00ff", facts, rightToLeft, junk, repaired);
+    }
+
+    private Job job() {
+        return new Job(
+                copies,
+                sides,
+                edge,
+                trim,
+                BOND,
+                null,
+                null,
+                List.of(),
+                Method.WIRE,
+                pitch,
+                null,
+                null,
+                Length.ofMm(1),
+                Length.ofInch(1, 8),
+                failOn);
+    }
+
+    private Block block() {
+        List<Leaf> leaves = new ArrayList<>();
+        List<PagePlace> places = new ArrayList<>();
+        for (int p = 1; p <= pages; p++) {
+            boolean recto = p % 2 == 1;
+            if (recto) {
+                leaves.add(new Leaf(Leaf.Role.TEXT, BOND, p, p < pages ? p + 1 : null));
+            }
+            PageEdge bound = edge == BoundEdge.TOP ? PageEdge.TOP : recto ? PageEdge.LEFT : PageEdge.RIGHT;
+            places.add(new PagePlace(p, recto, bound, false));
+        }
+        return new Block(leaves, places, blankBacks);
+    }
+
+    private Stack stack() {
+        return new Stack(Length.ofMm("4.6"), Length.ofMm("4.9"), Length.ofMm("5.2"), weight, List.of("invented"));
+    }
+
+    private Plan plan() {
+        // W3_1i-square-0t of the XJDF 2.2 hole catalogue; 34 holes on A4, the first at 8.8 mm
+        List<Hole> holes = IntStream.range(0, 34)
+                .mapToObj(i -> new Hole(
+                        i + 1, Length.ofMm("8.8").plus(Length.ofInch(1, 3).times(i))))
+                .toList();
+        return new Plan(
+                Method.WIRE,
+                "W3_1i-square-0t",
+                "3:1",
+                Length.ofInch(1, 3),
+                element,
+                Length.ofInch(1, 5),
+                Length.ofInch(5, 32),
+                Length.ofInch(5, 32),
+                false,
+                new HoleRow(Length.ofMm(297), holes, List.of(35, 36), stuck, Length.ofMm("6.8")),
+                34,
+                lifts,
+                element == null ? null : element.size(),
+                clearMargin,
+                Length.ofMm(1),
+                straddles,
+                List.of("invented"));
+    }
+}

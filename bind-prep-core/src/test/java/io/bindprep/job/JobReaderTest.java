@@ -1,0 +1,248 @@
+package io.bindprep.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import io.bindprep.problem.SettingException;
+import io.bindprep.unit.Length;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class JobReaderTest {
+    private static Job job(String yaml) throws SettingException {
+        return JobReader.toJob(JobSettings.read(yaml, "job.yaml"));
+    }
+
+    private static SettingException wrong(String yaml) {
+        return catchThrowableOfType(SettingException.class, () -> job(yaml));
+    }
+
+    @Test
+    void everyBuiltInValue() throws SettingException {
+        Job job = JobReader.toJob(JobSettings.empty());
+        assertThat(job.copies()).isEqualTo(1);
+        assertThat(job.sides()).isEqualTo(Sides.TWO);
+        assertThat(job.boundEdge()).isEqualTo(BoundEdge.LEFT);
+        assertThat(job.trim()).isNull();
+        assertThat(job.stock().name()).isEqualTo("bond-20");
+        // JCP O-63 (1999): 0.0037 in
+        assertThat(job.stock().caliperUm()).isEqualByComparingTo("93.98");
+        assertThat(job.stock().source()).contains("JCP O-63").endsWith("the job names no stock");
+        assertThat(job.frontCover()).isNull();
+        assertThat(job.backCover()).isNull();
+        assertThat(job.inserts()).isEmpty();
+        assertThat(job.binding()).isEqualTo(Method.WIRE);
+        assertThat(job.pitch()).isNull();
+        assertThat(job.punch()).isNull();
+        assertThat(job.clearMargin()).isNull();
+        assertThat(job.registration()).isEqualTo(Length.ofMm(1));
+        assertThat(job.clearance()).isEqualTo(Length.ofInch(1, 8));
+        assertThat(job.failOn()).isEqualTo(FailOn.ERROR);
+    }
+
+    @Test
+    void everyKeyIsRead() throws SettingException {
+        Job job = job("""
+                copies: 25
+                sides: two-head-to-foot
+                bound-edge: top
+                trim: A4
+                stock: bond-24
+                covers:
+                  front: {stock: c1s-10pt, pages: 1-2}
+                  back: coverboard-30
+                inserts:
+                  - {pages: 20, stock: index-110}
+                  - 5-8 on tag-150
+                binding: comb
+                pitch: 2:1
+                punch: generic
+                clear-margin: 3/8 in
+                registration: 0.5 mm
+                clearance: none
+                fail-on: warning
+                """);
+        assertThat(job.copies()).isEqualTo(25);
+        assertThat(job.sides()).isEqualTo(Sides.TWO_HEAD_TO_FOOT);
+        assertThat(job.boundEdge()).isEqualTo(BoundEdge.TOP);
+        // ISO 216:2007
+        assertThat(job.trim()).isEqualTo(new Trim("A4", Length.ofMm(210), Length.ofMm(297)));
+        assertThat(job.stock().name()).isEqualTo("bond-24");
+        assertThat(job.stock().source()).doesNotContain("built in");
+        assertThat(job.frontCover().stock().name()).isEqualTo("c1s-10pt");
+        assertThat(job.frontCover().printed()).isEqualTo(new PageRange(1, 2));
+        assertThat(job.backCover().stock().name()).isEqualTo("coverboard-30");
+        assertThat(job.backCover().printed()).isNull();
+        assertThat(job.inserts()).extracting(Insert::pages).containsExactly(new PageRange(5, 8), new PageRange(20, 20));
+        assertThat(job.inserts()).extracting(i -> i.stock().name()).containsExactly("tag-150", "index-110");
+        assertThat(job.binding()).isEqualTo(Method.COMB);
+        assertThat(job.pitch()).isEqualTo("2:1");
+        assertThat(job.punch()).isEqualTo("generic");
+        assertThat(job.clearMargin()).isEqualTo(Length.ofInch(3, 8));
+        assertThat(job.registration()).isEqualTo(Length.ofMm("0.5"));
+        assertThat(job.clearance()).isEqualTo(Length.ZERO);
+        assertThat(job.failOn()).isEqualTo(FailOn.WARNING);
+    }
+
+    @Test
+    void aListOfKeysThatIsWholeAndEachReadable() throws SettingException {
+        assertThat(JobReader.keys()).hasSize(14).doesNotHaveDuplicates();
+        for (String key : JobReader.keys()) {
+            SettingException e = catchThrowableOfType(
+                    SettingException.class,
+                    () -> JobReader.toJob(JobSettings.empty().with(key, Map.of("nonsense", "1"))));
+            assertThat(e).as(key).isNotNull();
+            assertThat(e.key()).startsWith(key);
+        }
+    }
+
+    @Test
+    void coversAndInsertsAsText() throws SettingException {
+        Job job = JobReader.toJob(JobSettings.of(Map.of(
+                "covers", "front=page 1 on c1s-10pt, back=80 gsm, bulk 1.3",
+                "inserts", "5-8 on tag-150; 20 on index-110")));
+        assertThat(job.frontCover().printed()).isEqualTo(new PageRange(1, 1));
+        assertThat(job.backCover().printed()).isNull();
+        // 80 g/m2 x 1.3 cm3/g
+        assertThat(job.backCover().stock().caliperUm()).isEqualByComparingTo("104");
+        assertThat(job.inserts()).hasSize(2);
+    }
+
+    @Test
+    void coverTakenBackWithNone() throws SettingException {
+        assertThat(job("covers: {front: none, back: tag-150}").frontCover()).isNull();
+        assertThat(job("covers: none").backCover()).isNull();
+        assertThat(job("inserts: none").inserts()).isEmpty();
+    }
+
+    @Test
+    void theOptionBeatsTheFileBeatsTheBuiltIn() throws SettingException {
+        JobSettings file = JobSettings.read("sides: one\nbinding: coil", "job.yaml");
+        Job job = JobReader.toJob(
+                JobSettings.empty().with("sides", "two-head-to-foot").over(file));
+        assertThat(job.sides()).isEqualTo(Sides.TWO_HEAD_TO_FOOT);
+        assertThat(job.binding()).isEqualTo(Method.COIL);
+        assertThat(job.boundEdge()).isEqualTo(BoundEdge.LEFT);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "sides: tow | sides | two",
+                "sides: two_head_to_foot | sides | two-head-to-foot",
+                "bound-edge: lfet | bound-edge | left",
+                "binding: wires | binding | wire",
+                "fail-on: warnings | fail-on | warning",
+                "fail_on: error | fail_on | fail-on",
+                "stok: bond-20 | stok | stock",
+                "covers: {fron: bond-20} | covers.fron | front",
+                "covers: {front: {stok: bond-20}} | covers.front.stok | stock",
+                "inserts: [{page: 5, stock: tag-150}] | inserts[1].page | pages"
+            })
+    void slipsGetTheNearestSpellingAndTheKnownOnes(String yaml, String key, String meant) {
+        SettingException e = wrong(yaml);
+        assertThat(e.key()).isEqualTo(key);
+        assertThat(e.remedy()).startsWith("Did you mean \"" + meant + "\"?").contains("Known: ");
+        assertThat(e.known()).contains(meant);
+        assertThat(e)
+                .hasMessageStartingWith(key + ": ")
+                .hasMessageEndingWith("(job.yaml, line 1, column "
+                        + (e.getMessage().replaceAll(".*column (\\d+)\\)\\.", "$1")) + ").");
+    }
+
+    @Test
+    void whatIsNothingLikeAKnownWordGetsNoSuggestion() {
+        SettingException e = wrong("binding: staples");
+        assertThat(e.remedy()).isEqualTo("Known: wire, coil, comb, rings.");
+        assertThat(e.known()).containsExactly("wire", "coil", "comb", "rings");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "copies: 0 | copies | from 1 to 1000000",
+                "copies: 1000001 | copies | from 1 to 1000000",
+                "copies: 1.5 | copies | from 1 to 1000000",
+                "copies: 1e999999999 | copies | whole number",
+                "copies: many | copies | whole number",
+                "copies: [1] | copies | one value",
+                "clear-margin: 10 | clear-margin | \"10 mm\" or",
+                "clear-margin: \"10\" | clear-margin | unit",
+                "clear-margin: 200 mm | clear-margin | 0 to 100 mm",
+                "clear-margin: wide | clear-margin | for example",
+                "clear-margin: -1 mm | clear-margin | for example",
+                "registration: 1.5 | registration | unit",
+                "registration: 11 mm | registration | 0 to 10 mm",
+                "clearance: 2 in | clearance | 0 to 25 mm",
+                "trim: huge | trim | A4",
+                "trim: 4 | trim | A4",
+                "stock: 80 | stock | gsm",
+                "stock: velvet | stock | gsm",
+                "covers: film-75 | covers | front=",
+                "covers: \"front=a, front=b\" | covers | front=",
+                "covers: {front: {pages: 1}} | covers.front | stock",
+                "covers: {front: pages 1-3 on c1s-10pt} | covers.front | one page, or two",
+                "inserts: [5-8] | inserts[1] | on tag-150",
+                "inserts: [8-5 on tag-150] | inserts[1] | smaller number first",
+                "inserts: [0 on tag-150] | inserts[1] | smaller number first",
+                "inserts: [{pages: 5}] | inserts[1] | both",
+                "inserts: [5-8 on tag-150, 8-9 on tag-150] | inserts | each page to one",
+                "punch: {a: b} | punch | one value"
+            })
+    void wrongValuesAreNeverReplacedByAGuess(String yaml, String key, String remedy) {
+        SettingException e = wrong(yaml);
+        assertThat(e).as(yaml).isNotNull();
+        assertThat(e.key()).isEqualTo(key);
+        assertThat(e.remedy()).containsIgnoringCase(remedy);
+        assertThat(e).hasMessageContaining("job.yaml, line 1");
+    }
+
+    @Test
+    void aPageCannotLieOnACoverAndAnInsert() {
+        SettingException e = wrong("covers: {front: page 5 on c1s-10pt}\ninserts: [5-8 on tag-150]");
+        assertThat(e.key()).isEqualTo("covers");
+        assertThat(e).hasMessageContaining("5-8 already takes");
+    }
+
+    @Test
+    void theFaultyLineIsNamed() {
+        assertThat(wrong("copies: 2\ncovers:\n  front:\n    stock: velvet\n"))
+                .hasMessageContaining("(job.yaml, line 4, column 12)");
+    }
+
+    @Test
+    void settingsFromNoFileNameNoPlace() {
+        SettingException e = catchThrowableOfType(
+                SettingException.class,
+                () -> JobReader.toJob(JobSettings.empty().with("sides", "tow")));
+        assertThat(e).hasMessage("sides: \"tow\" is not known.");
+        SettingException over = catchThrowableOfType(
+                SettingException.class,
+                () -> JobReader.toJob(
+                        JobSettings.empty().with("sides", "tow").over(JobSettings.read("sides: two", "job.yaml"))));
+        assertThat(over).as("the file's place is not the option's").hasMessage("sides: \"tow\" is not known.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de", "tr"})
+    void theSameInEveryLocale(String language) throws SettingException {
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag(language));
+            assertThat(job("binding: wire\ntrim: letter\nclear-margin: 9.5 MM\nsides: two-head-to-foot"))
+                    .extracting(Job::binding, Job::clearMargin, Job::sides)
+                    .isEqualTo(List.of(Method.WIRE, Length.ofMm("9.5"), Sides.TWO_HEAD_TO_FOOT));
+            assertThat(wrong("binding: wires").remedy())
+                    .isEqualTo("Did you mean \"wire\"? Known: wire, coil, comb, rings.");
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+}
