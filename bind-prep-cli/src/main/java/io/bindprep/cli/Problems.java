@@ -7,6 +7,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -35,12 +36,21 @@ final class Problems {
         return text.startsWith(prefix) ? text.substring(prefix.length()) : text;
     }
 
-    /** Our own mistake, without its stack trace. */
+    /** Our own mistake: its first cause and where in our code it showed, instead of a stack trace. */
     static String internal(String where, Throwable e) {
-        String message = e.getMessage();
-        String what = e.getClass().getSimpleName() + (message == null ? "" : ": " + message);
-        return "bind-prep: " + where + ": internal error, " + what
-                + "\n  this is a bug in bind-prep, please report it, with the file if you may";
+        Throwable first = e;
+        while (first.getCause() != null) {
+            first = first.getCause();
+        }
+        String message = first.getMessage();
+        String place = Arrays.stream(first.getStackTrace())
+                .filter(frame -> frame.getClassName().startsWith("io.bindprep."))
+                .findFirst()
+                .map(frame -> " at " + frame.getClassName() + ":" + frame.getLineNumber())
+                .orElse("");
+        return "bind-prep: " + where + ": internal error, "
+                + first.getClass().getSimpleName() + place + (message == null ? "" : ": " + message)
+                + "\n  This is a bug in bind-prep, please report it, with the file if you may.";
     }
 
     /** A file named by an option that the system will not give us as text. */

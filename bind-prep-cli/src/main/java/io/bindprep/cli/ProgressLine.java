@@ -4,7 +4,10 @@ import io.bindprep.CheckRequest;
 import java.io.PrintWriter;
 import java.util.function.LongSupplier;
 
-/** One line on stderr that counts pages while a check takes longer than a moment, and is wiped when it ends. */
+/**
+ * One line on stderr that counts pages while a check takes longer than a moment, and is wiped when it ends. The check counts
+ * on a thread of its own, which a bound in time may leave behind.
+ */
 final class ProgressLine implements CheckRequest.Progress, AutoCloseable {
     private static final long A_MOMENT_NS = 400_000_000;
     private static final long REDRAW_NS = 100_000_000;
@@ -14,6 +17,7 @@ final class ProgressLine implements CheckRequest.Progress, AutoCloseable {
     private final LongSupplier nanoTime;
     private long nextAt;
     private int drawn;
+    private boolean closed;
 
     ProgressLine(PrintWriter err, boolean shown, LongSupplier nanoTime) {
         this.err = err;
@@ -23,9 +27,9 @@ final class ProgressLine implements CheckRequest.Progress, AutoCloseable {
     }
 
     @Override
-    public void pages(int done, int total) {
+    public synchronized void pages(int done, int total) {
         long now = nanoTime.getAsLong();
-        if (!shown || now - nextAt < 0) {
+        if (!shown || closed || now - nextAt < 0) {
             return;
         }
         nextAt = now + REDRAW_NS;
@@ -36,7 +40,8 @@ final class ProgressLine implements CheckRequest.Progress, AutoCloseable {
     }
 
     @Override
-    public void close() {
+    public synchronized void close() {
+        closed = true;
         if (drawn > 0) {
             err.print("\r" + " ".repeat(drawn) + "\r");
             err.flush();

@@ -135,14 +135,18 @@ class CheckCommandTest {
     void aBugIsFourWithoutAStackTraceAndKeepsNoOtherFileFromItsAnswer() {
         CheckCommand.Engine broken = request -> {
             if (request.name().contains("cookbook")) {
-                throw new IllegalStateException("seventh hole");
+                throw new IllegalStateException("wrapped", new IllegalArgumentException("seventh hole"));
             }
             return io.bindprep.BindPrep.check(request);
         };
         Cli run = Cli.run(broken, "check", "--format", "json", PUNCHED, CLEAR);
         assertThat(run.exit()).isEqualTo(4);
         assertThat(run.err())
-                .contains("cookbook-letter.pdf", "seventh hole", "this is a bug in bind-prep, please report it")
+                .contains(
+                        "cookbook-letter.pdf",
+                        "seventh hole",
+                        "io.bindprep.cli.CheckCommandTest:",
+                        "This is a bug in bind-prep, please report it")
                 .doesNotContain("\tat ");
         assertThat(tree(run).findValuesAsString("outcome")).containsExactly("good");
         assertThat(Cli.run(
