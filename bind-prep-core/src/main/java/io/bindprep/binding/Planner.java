@@ -119,8 +119,12 @@ public final class Planner {
     }
 
     // sheets of 20 lb bond as thick as the stack, rounded up
-    private long sheets() {
-        return (stack.max().units() + Elements.SHEET.units() - 1) / Elements.SHEET.units();
+    private int sheets() {
+        int sheets = 0;
+        while (Elements.bond(sheets).compareTo(stack.max()) < 0) {
+            sheets++;
+        }
+        return sheets;
     }
 
     private List<Element> straddles(@Nullable Element thick) {
