@@ -58,6 +58,23 @@ class HoleRowTest {
         assertThat(row.stuckPins()).isEmpty();
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        // ISO 216:2007, 7.1: A4 may be cut 2 mm short; A4 as 841 pt; 11 in cut short by a college print shop's 1/16 in.
+        // The published counts hold on all of them.
+        "W3_1i-square-0t,295 mm,34",
+        "W3_1i-square-0t,841 pt,34",
+        "W2_1i-square-0t,841 pt,23",
+        "P16_9i-rect-0t,841 pt,21",
+        "W3_1i-square-0t,277.8125 mm,32",
+        "W2_1i-square-0t,277.8125 mm,21",
+        "P16_9i-rect-0t,277.8125 mm,19",
+        "C9.5m-round-0t,295 mm,30"
+    })
+    void countsHoldOnSheetsCutShort(String id, String edge, int count) {
+        assertThat(generic(id, Length.parse(edge)).holes()).hasSize(count);
+    }
+
     @Test
     void rfc3806TwentyTwoHolesOnElevenInch() throws Exception {
         // RFC 3806 4.2.1 twentyTwoHoleUS: 22 at 1/2 in on 11 in, so the first axis lies at (279.4 - 266.7) / 2 = 6.35
