@@ -1,0 +1,45 @@
+package io.bindprep.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The word before the command's verbs; alone it can only tell its version and its verbs. */
+@Command(
+        name = "bind-prep",
+        mixinStandardHelpOptions = true,
+        versionProvider = BindPrepCommand.Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        description = "Checks a print-ready PDF before it is printed, punched and bound on wire, coil, comb or rings.",
+        footer = {"", "Start with: bind-prep check --help"})
+final class BindPrepCommand implements Callable<Integer> {
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by picocli before call
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        throw new ParameterException(spec.commandLine(), "say what to do, for instance: bind-prep check book.pdf");
+    }
+
+    /** The version this was built as. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            try (InputStream in = BindPrepCommand.class.getResourceAsStream("version.txt")) {
+                byte[] bytes = Objects.requireNonNull(in, "version.txt").readAllBytes();
+                return new String[] {"bind-prep " + new String(bytes, StandardCharsets.UTF_8).strip()};
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+}

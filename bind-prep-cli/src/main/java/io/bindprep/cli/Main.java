@@ -1,0 +1,77 @@
+package io.bindprep.cli;
+
+import io.bindprep.BindPrep;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The process around the command: streams, exit code, and the promise that nobody ever sees a stack trace. */
+public final class Main {
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Terminal terminal;
+    private final CheckCommand.Engine engine;
+
+    Main(PrintWriter out, PrintWriter err, Terminal terminal) {
+        this(out, err, terminal, BindPrep::check);
+    }
+
+    Main(PrintWriter out, PrintWriter err, Terminal terminal, CheckCommand.Engine engine) {
+        this.out = out;
+        this.err = err;
+        this.terminal = terminal;
+        this.engine = engine;
+    }
+
+    /** Runs the command and ends the process with its exit code. */
+    public static void main(String[] args) {
+        // libraries log what the report says better, or what concerns nobody at the machine
+        Logger.getLogger("").setLevel(Level.OFF);
+        System.exit(new Main(utf8(System.out), utf8(System.err), Terminal.ofProcess()).run(args));
+    }
+
+    /** Runs the command; returns its exit code. */
+    int run(String... args) {
+        CommandLine line = new CommandLine(new BindPrepCommand());
+        CommandLine check = new CommandLine(new CheckCommand(out, err, terminal, engine));
+        JobOptions.addTo(check.getCommandSpec());
+        line.addSubcommand(check);
+        // a file may be called @book.pdf
+        line.setExpandAtFiles(false)
+                .setOut(out)
+                .setErr(err)
+                .setParameterExceptionHandler(Main::wrongUsage)
+                .setExecutionExceptionHandler((e, command, parsed) -> internalError(e));
+        try {
+            return line.execute(args);
+        } catch (StackOverflowError | OutOfMemoryError e) {
+            return internalError(e);
+        } finally {
+            out.flush();
+            err.flush();
+        }
+    }
+
+    private static int wrongUsage(ParameterException e, String[] args) {
+        CommandLine command = e.getCommandLine();
+        PrintWriter err = command.getErr();
+        err.println("bind-prep: " + e.getMessage());
+        UnmatchedArgumentException.printSuggestions(e, err);
+        err.println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
+        return ExitCode.USAGE;
+    }
+
+    private int internalError(Throwable e) {
+        err.println(Problems.internal("command line", e));
+        return ExitCode.INTERNAL;
+    }
+
+    private static PrintWriter utf8(PrintStream stream) {
+        return new PrintWriter(stream, false, StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,28 @@
+package io.bindprep.cli;
+
+import io.bindprep.BindPrep;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.Map;
+
+/** What one run of the command, in this process, answered. */
+record Cli(int exit, String out, String err) {
+    static final Path ROOT = Path.of(System.getProperty("bindprep.root"));
+    static final Terminal NONE = new Terminal(false, false, Map.of());
+
+    static Cli run(String... args) {
+        return run(BindPrep::check, args);
+    }
+
+    static Cli run(CheckCommand.Engine engine, String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int exit = new Main(new PrintWriter(out), new PrintWriter(err), NONE, engine).run(args);
+        return new Cli(exit, out.toString(), err.toString());
+    }
+
+    static String fixture(String name) {
+        return ROOT.resolve("fixtures").resolve(name).toString();
+    }
+}

@@ -1,0 +1,148 @@
+package io.bindprep.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import io.bindprep.job.BoundEdge;
+import io.bindprep.job.FailOn;
+import io.bindprep.job.Job;
+import io.bindprep.job.JobReader;
+import io.bindprep.job.Method;
+import io.bindprep.job.PageRange;
+import io.bindprep.job.Sides;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.unit.Length;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class JobOptionsTest {
+    static Stream<Arguments> options() {
+        return Stream.of(
+                option("copies", "25", Job::copies, 25),
+                option("sides", "two-head-to-foot", Job::sides, Sides.TWO_HEAD_TO_FOOT),
+                option("bound-edge", "top", Job::boundEdge, BoundEdge.TOP),
+                option("trim", "a5", job -> job.trim().width(), Length.ofMm(148)),
+                option("stock", "bond-28", job -> job.stock().name(), "bond-28"),
+                option(
+                        "covers",
+                        "front=film-75",
+                        job -> job.frontCover().stock().name(),
+                        "film-75"),
+                option("inserts", "5-8 on bond-24", job -> job.inserts().get(0).pages(), new PageRange(5, 8)),
+                option("binding", "coil", Job::binding, Method.COIL),
+                option("pitch", "2:1", Job::pitch, "2:1"),
+                option("punch", "some punch", Job::punch, "some punch"),
+                option("clear-margin", "12 mm", Job::clearMargin, Length.ofMm(12)),
+                option("registration", "2 mm", Job::registration, Length.ofMm(2)),
+                option("clearance", "1/16 in", Job::clearance, Length.ofInch(1, 16)),
+                option("fail-on", "warning", Job::failOn, FailOn.WARNING));
+    }
+
+    private static Arguments option(String key, String value, Function<Job, Object> part, Object expected) {
+        return arguments(key, value, part, expected);
+    }
+
+    @ParameterizedTest(name = "--{0} {1}")
+    @MethodSource("options")
+    void everyOptionReachesTheJob(String key, String value, Function<Job, Object> part, Object expected) {
+        assertThat(part.apply(job("--" + key, value))).isEqualTo(expected);
+        assertThat(part.apply(job("--" + key + "=" + value))).isEqualTo(expected);
+    }
+
+    @Test
+    void everyJobKeyIsAnOptionAndIsTestedHere() {
+        List<Object> tested = options().map(a -> a.get()[0]).toList();
+        assertThat(tested).containsExactlyElementsOf(JobReader.keys());
+    }
+
+    @Test
+    void withoutOptionsTheJobIsTheBuiltInOneThatTheHelpTells() {
+        Job job = job();
+        assertThat(job.copies()).isEqualTo(1);
+        assertThat(job.sides()).isEqualTo(Sides.TWO);
+        assertThat(job.boundEdge()).isEqualTo(BoundEdge.LEFT);
+        assertThat(job.trim()).isNull();
+        assertThat(job.stock().name()).isEqualTo("bond-20");
+        assertThat(job.frontCover()).isNull();
+        assertThat(job.backCover()).isNull();
+        assertThat(job.inserts()).isEmpty();
+        assertThat(job.binding()).isEqualTo(Method.WIRE);
+        assertThat(job.pitch()).isNull();
+        assertThat(job.punch()).isNull();
+        assertThat(job.clearMargin()).isNull();
+        assertThat(job.registration()).isEqualTo(Length.ofMm(1));
+        assertThat(job.clearance()).isEqualTo(Length.ofInch(1, 8));
+        assertThat(job.failOn()).isEqualTo(FailOn.ERROR);
+        assertThat(Cli.run("check", "--help").out())
+                .contains("(1)", "(two)", "(left)", "(bond-20)", "(none)", "(wire)", "(1 mm)", "(1/8 in)", "(error)");
+    }
+
+    @Test
+    void anOptionGoesBeforeTheJobFile(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("bind-prep.yaml");
+        Files.writeString(file, "sides: one\nbound-edge: top\ncovers:\n  front: film-75\n");
+        Job job = job("--job", file.toString(), "--sides", "two", "--covers", "back=coverboard-30");
+        assertThat(job.sides()).isEqualTo(Sides.TWO);
+        assertThat(job.boundEdge()).isEqualTo(BoundEdge.TOP);
+        assertThat(job.frontCover().stock().name()).isEqualTo("film-75");
+        assertThat(job.backCover().stock().name()).isEqualTo("coverboard-30");
+    }
+
+    @Test
+    void aWrongValueIsNamedByItsOptionAndTheKnownOnesAreListed() {
+        Cli run = Cli.run("check", "--bound-edge", "bottom", "book.pdf");
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).startsWith("bind-prep: --bound-edge: ").contains("\"bottom\"", "left, right, top");
+    }
+
+    @Test
+    void aWrongValueInsideAnOptionNamesThePart() {
+        Cli run = Cli.run("check", "--covers", "front=no such stock", "book.pdf");
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).startsWith("bind-prep: --covers (front): ");
+    }
+
+    @Test
+    void aWrongValueInTheJobFileIsNamedByItsLine(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("bind-prep.yaml");
+        Files.writeString(file, "sides: one\nbound-edge: bottom\n");
+        Cli run = Cli.run("check", "--job", file.toString(), "--sides", "two", "book.pdf");
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).startsWith("bind-prep: " + file + ", line 2").doesNotContain("--bound-edge");
+    }
+
+    @Test
+    void anUnknownKeyInTheJobFileIsAnError(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("bind-prep.yaml");
+        Files.writeString(file, "bound-egde: left\n");
+        Cli run = Cli.run("check", "--job", file.toString(), "book.pdf");
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("line 1", "bound-egde", "bound-edge", "fail-on");
+    }
+
+    /** The job that these options make. */
+    private static Job job(String... options) {
+        List<Job> seen = new ArrayList<>();
+        List<String> args = new ArrayList<>(List.of("check"));
+        args.addAll(List.of(options));
+        args.add("book.pdf");
+        Cli run = Cli.run(
+                request -> {
+                    seen.add(request.job());
+                    throw new UnreadableInputException(UnreadableInputException.Reason.MISSING, "not there", "Look.");
+                },
+                args.toArray(String[]::new));
+        assertThat(seen).as(run.err()).hasSize(1);
+        return seen.get(0);
+    }
+}

@@ -1,0 +1,73 @@
+package io.bindprep.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What README.md tells people to type works. */
+class ReadmeCommandsTest {
+    private static final Pattern BLOCK = Pattern.compile("(?ms)^```sh\\R(.*?)^```");
+    private static final Pattern OURS = Pattern.compile("(?:bind-prep-cli/)?bind-prep (.+)");
+    // a quoted word, a plain one, or what ends the command for a shell
+    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|'([^']*)'|(#.*|[|>&;].*)|(\\S+)");
+
+    private static Stream<String> lines() throws IOException {
+        String readme = Files.readString(Cli.ROOT.resolve("README.md"));
+        return BLOCK.matcher(readme)
+                .results()
+                .flatMap(block -> block.group(1).replaceAll("\\\\\\R\\s*", "").lines())
+                .map(String::strip)
+                .filter(line -> !line.isEmpty());
+    }
+
+    static Stream<String> commands() throws IOException {
+        return lines().filter(line -> OURS.matcher(line).matches());
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void everyCommandRuns(String command) {
+        Matcher ours = OURS.matcher(command);
+        assertThat(ours.matches()).isTrue();
+        List<String> args = new ArrayList<>();
+        for (String word : words(ours.group(1))) {
+            // README's paths count from the checkout
+            args.add(
+                    Files.exists(Cli.ROOT.resolve(word))
+                            ? Cli.ROOT.resolve(word).toString()
+                            : word);
+        }
+        Cli run = Cli.run(args.toArray(String[]::new));
+        assertThat(run.exit()).as(command + "\n" + run.err()).isIn(ExitCode.GOOD, ExitCode.FINDINGS);
+        assertThat(run.out()).isNotEmpty();
+    }
+
+    @Test
+    void theTestCommandIsTheOneThatCiRuns() throws IOException {
+        List<String> maven = lines().filter(line -> line.startsWith("mvn ")).toList();
+        assertThat(maven).isNotEmpty();
+        List<String> ci = Files.readAllLines(Cli.ROOT.resolve(".ci/run"));
+        assertThat(ci).contains(maven.get(0).replaceAll("\\s+#.*", ""));
+    }
+
+    private static List<String> words(String command) {
+        List<String> words = new ArrayList<>();
+        Matcher m = WORD.matcher(command);
+        while (m.find() && m.group(3) == null) {
+            words.add(Stream.of(m.group(1), m.group(2), m.group(4))
+                    .filter(group -> group != null)
+                    .findFirst()
+                    .orElseThrow());
+        }
+        return words;
+    }
+}

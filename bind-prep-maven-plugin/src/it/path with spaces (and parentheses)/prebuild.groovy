@@ -1,0 +1,10 @@
+import java.nio.file.Files
+
+def copy = { String fixture, String to ->
+    File target = new File(basedir, to)
+    target.parentFile.mkdirs()
+    Files.copy(new File(fixtures, fixture).toPath(), target.toPath())
+}
+copy('members-handbook-a4.pdf', 'a folder (first)/the book.pdf')
+copy('junk-before-header.pdf', 'another (second)/the book.pdf')
+return true

@@ -1,0 +1,58 @@
+package io.bindprep.maven;
+
+import io.bindprep.job.JobSettings;
+import io.bindprep.problem.SettingException;
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.codehaus.plexus.configuration.PlexusConfiguration;
+import org.jspecify.annotations.Nullable;
+
+/** The places a POM may say the job in: {@code <failOn>} goes before {@code <job>}, that before {@code <jobFile>}. */
+record JobSource(
+        @Nullable PlexusConfiguration element,
+        @Nullable File file,
+        @Nullable String failOn) {
+    private static final String FAIL_ON = "fail-on";
+
+    /** What all of them say together. */
+    JobSettings settings() throws MojoExecutionException {
+        JobSettings settings = element == null ? JobSettings.empty() : JobSettings.of(JobElement.settings(element));
+        if (failOn != null) {
+            settings = settings.with(FAIL_ON, failOn);
+        }
+        if (file == null) {
+            return settings;
+        }
+        try {
+            return settings.over(JobSettings.read(text(file), file.getName()));
+        } catch (SettingException e) {
+            throw wrong(e, settings);
+        }
+    }
+
+    /** A wrong setting, named by the place in the build that set it. */
+    MojoExecutionException wrong(SettingException e, JobSettings settings) {
+        String place = settings.place(e.key()).orElse(null);
+        if (place == null) {
+            place = e.key().equals(FAIL_ON) && failOn != null
+                    ? "<failOn> (bindprep.failOn)"
+                    : JobElement.named(e.key());
+        }
+        // without its cause, whose message Maven would append
+        return new MojoExecutionException(Wording.setting(place, e));
+    }
+
+    private static String text(File file) throws MojoExecutionException {
+        try {
+            return Files.readString(file.toPath(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new MojoExecutionException(
+                    "<jobFile>: cannot read " + file.getName() + " ("
+                            + e.getClass().getSimpleName() + ")\n  Name a job file that is there, text in UTF-8.",
+                    e);
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package io.bindprep.maven;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.InputStream;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.xpath.XPath;
+import javax.xml.xpath.XPathConstants;
+import javax.xml.xpath.XPathFactory;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/** The goal as Maven is told of it: phase, properties, and each default of an empty configuration. */
+class DescriptorTest {
+    private static final XPath XPATH = XPathFactory.newInstance().newXPath();
+    private static final String CHECK = "/plugin/mojos/mojo[goal='check']";
+
+    @Test
+    void theGoal() throws Exception {
+        assertThat(text("/plugin/goalPrefix")).isEqualTo("bind-prep");
+        assertThat(text(CHECK + "/phase")).isEqualTo("verify");
+        assertThat(text(CHECK + "/threadSafe")).isEqualTo("true");
+        assertThat(text(CHECK + "/requiresProject")).isEqualTo("false");
+        assertThat(text("/plugin/mojos/mojo[goal='help']/goal")).isEqualTo("help");
+    }
+
+    @Test
+    void everyDefaultAndProperty() throws Exception {
+        NodeList nodes = (NodeList) XPATH.evaluate(CHECK + "/configuration/*", descriptor(), XPathConstants.NODESET);
+        Map<String, String> found = new LinkedHashMap<>();
+        for (int i = 0; i < nodes.getLength(); i++) {
+            Element e = (Element) nodes.item(i);
+            found.put(e.getTagName(), e.getTextContent() + "=" + e.getAttribute("default-value"));
+        }
+        assertThat(found)
+                .containsOnly(
+                        Map.entry("baseDirectory", "=${basedir}"),
+                        Map.entry("buildDirectory", "=${project.build.directory}"),
+                        Map.entry("documents", "${bindprep.documents}="),
+                        Map.entry("failIfNoFiles", "${bindprep.failIfNoFiles}=false"),
+                        Map.entry("failOn", "${bindprep.failOn}="),
+                        Map.entry("jobFile", "${bindprep.jobFile}="),
+                        Map.entry(
+                                "reportDirectory", "${bindprep.reportDirectory}=${project.build.directory}/bind-prep"),
+                        Map.entry("skip", "${bindprep.skip}=false"));
+    }
+
+    private static String text(String path) throws Exception {
+        return XPATH.evaluate(path, descriptor());
+    }
+
+    private static Document descriptor() throws Exception {
+        try (InputStream in = DescriptorTest.class.getResourceAsStream("/META-INF/maven/plugin.xml")) {
+            return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(in);
+        }
+    }
+}
