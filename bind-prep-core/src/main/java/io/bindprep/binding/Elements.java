@@ -8,9 +8,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The sizes in which wires, coils, combs and ring mechanisms are sold, by group, smallest first. */
 public final class Elements {
-    // caliper of 20 lb bond, in which comb capacities are stated: 0.0037 in (JCP O-63)
-    static final Length SHEET = Length.ofInch(37, 10_000);
-
     private static final List<Entry> ALL = Table.beside(Elements.class, "elements.csv").rows().stream()
             .map(row -> new Entry(
                     row.get("elements"),
@@ -29,11 +26,16 @@ public final class Elements {
         boolean takes(Length thickness, Length clearance) {
             return sheets == null
                     ? element.size().compareTo(thickness.plus(clearance)) >= 0
-                    : SHEET.times(sheets).compareTo(thickness) >= 0;
+                    : bond(sheets).compareTo(thickness) >= 0;
         }
     }
 
     private Elements() {}
+
+    // 20 lb bond, in which comb capacities are stated, is 0.0037 in thick (JCP O-63)
+    static Length bond(int sheets) {
+        return Length.ofInch(37L * sheets, 10_000);
+    }
 
     /** Every size, by group, as the table has them. */
     public static List<Entry> all() {

@@ -119,8 +119,12 @@ public final class Planner {
     }
 
     // sheets of 20 lb bond as thick as the stack, rounded up
-    private long sheets() {
-        return (stack.max().units() + Elements.SHEET.units() - 1) / Elements.SHEET.units();
+    private int sheets() {
+        int sheets = 0;
+        while (Elements.bond(sheets).compareTo(stack.max()) < 0) {
+            sheets++;
+        }
+        return sheets;
     }
 
     private List<Element> straddles(@Nullable Element thick) {
@@ -166,7 +170,8 @@ public final class Planner {
         because.add(row.holes().size() + " whole holes on " + edge.inMm() + ", the first "
                 + row.holes().get(0).axis().inMm() + " from the end, "
                 + row.leastWeb().inMm()
-                + " of paper left at the ends, at least " + punch.leastWeb().inMm() + " asked for; "
+                + " of paper left at the ends, at least " + punch.leastWeb().inMm()
+                + " asked for (by the punch; no standard gives it); "
                 + (punch.firstPin() == null
                         ? "row centred by the side guide (XJDF 2.2, Appendix F)"
                         : "the guide of the punch is fixed"));
@@ -177,8 +182,9 @@ public final class Planner {
     private void pins(HoleRow row) {
         if (!row.pulledPins().isEmpty()) {
             because.add(
-                    "pull pins " + row.pulledPins() + " counted from the side guide: they would cut a hole open, too"
-                            + " near the end, or stand less than a pitch off the sheet (Printing Impressions, Feb 2005)");
+                    "pull pins " + row.pulledPins() + " counted from the side guide: on or beside the end of the sheet"
+                            + " they would cut a hole open (Printing Impressions, Feb 2005); those off it by less than a pitch go"
+                            + " too, should a sheet slip (our own guard, no source)");
         } else if (row.stuckPins().isEmpty()) {
             because.add("no pin needs pulling");
         }

@@ -10,7 +10,7 @@ import java.util.List;
  * <p>With a movable guide the row is centred (XJDF 2.2, Appendix F) with as many whole holes as leave the least web at
  * both ends; pin 1 cuts the first. With a fixed guide the pins stand where they stand. A pin that would touch the sheet
  * without leaving a whole, well-webbed hole must go. So does one that stands off the sheet by less than a pitch: a sheet
- * that is cut long or slips from the guide would be nicked (common practice, no source). Pins further out may stay.
+ * that is cut long or slips from the guide would be nicked (our own guard, no source). Pins further out may stay.
  */
 final class RowMaker {
     private RowMaker() {}

@@ -85,8 +85,7 @@ final class MatterRule implements Rule {
         String origin = Say.origin(s.place(fold.worstPage).boundEdge());
         StringBuilder message = new StringBuilder(noun(mark.kind()))
                 .append(punched ? " would be punched on " : " stands too near the binding on ")
-                .append(Say.pages(count))
-                .append(count == 1 ? ": on page " : "; worst on page ")
+                .append(count == 1 ? "page " : Say.pages(count) + "; worst on page ")
                 .append(fold.worstPage);
         if (worst.pin() != null) {
             message.append(" at pin ").append(worst.pin());
@@ -103,12 +102,15 @@ final class MatterRule implements Rule {
         if (!mark.words().isBlank()) {
             message.append(": ").append(Say.quote(mark.words()));
         }
-        double move = Math.max(0, margin.mm() - mark.nearMm());
+        // rounded up, so that moving it by what is said does
+        double move = Math.ceil(Math.max(0, margin.mm() - mark.nearMm()) * 10) / 10;
         String remedy = "Have it moved away from the bound edge by " + LengthText.mm(move) + ", to " + margin.inMm()
                 + ", "
                 + (punched
                         ? "or bind another edge (bound-edge)."
-                        : "or accept it: a smaller clear-margin says so, but no less than " + zone.inMm() + ".");
+                        : mark.nearMm() < zone.mm()
+                                ? "or accept that a shift of the punch may cut it: it stands between two holes."
+                                : "or accept it by a smaller clear-margin, no less than " + zone.inMm() + ".");
         return new Finding(
                 kind + (punched ? "-punched" : "-tight"),
                 punched ? Severity.ERROR : Severity.WARNING,

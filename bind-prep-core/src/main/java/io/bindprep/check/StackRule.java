@@ -1,6 +1,8 @@
 package io.bindprep.check;
 
 import io.bindprep.binding.Element;
+import io.bindprep.binding.Elements;
+import io.bindprep.binding.Patterns;
 import io.bindprep.job.Job;
 import io.bindprep.job.Method;
 import io.bindprep.paper.Stack;
@@ -11,26 +13,47 @@ import java.util.Locale;
 
 /**
  * {@code stack-too-thick}: no element of the method takes it; {@code pitch-too-thick}: none of the pitch that the job
- * asks for does; {@code stack-straddles}: the likely range lies across two elements.
+ * asks for does; {@code element-unknown}: nothing is known of its sizes; {@code stack-straddles}: the likely range lies across two elements.
  */
 final class StackRule implements Rule {
     @Override
     public List<Finding> find(Situation s) {
         if (s.plan().element() == null) {
-            return List.of(tooThick(s));
+            return List.of(noElement(s));
         }
         List<Element> between = s.plan().straddles();
         return between.size() < 2 ? List.of() : List.of(straddles(s, between));
     }
 
-    private static Finding tooThick(Situation s) {
+    private static Finding noElement(Situation s) {
+        List<Elements.Entry> sold =
+                Patterns.byId(s.plan().pattern()).map(Elements::of).orElse(List.of());
+        return sold.isEmpty() ? unknown(s) : tooThick(s, sold.get(sold.size() - 1));
+    }
+
+    private static Finding unknown(Situation s) {
+        return Say.document(
+                "element-unknown",
+                Severity.ERROR,
+                "No element sizes are known for " + s.plan().pattern() + ", so nothing says that one takes "
+                        + range(s.stack()) + ".",
+                "Try an element on a dummy of the real stock, or choose a pitch whose elements are known.");
+    }
+
+    private static Finding tooThick(Situation s, Elements.Entry largest) {
         Job job = s.job();
-        Length need = s.stack().max().plus(job.clearance());
         String method = job.binding().name().toLowerCase(Locale.ROOT);
-        boolean forced = job.pitch() != null;
-        String what = forced ? method + " of the pitch asked for, " + s.plan().pitchName() + "," : method;
-        String message = "The stack is too thick: no element of " + what + " takes " + range(s.stack()) + " with "
-                + LengthText.both(job.clearance()) + " clearance, " + LengthText.both(need) + " in all.";
+        boolean forced = job.pitch() != null || job.punch() != null;
+        Integer sheets = largest.sheets();
+        Length need = sheets == null
+                ? s.stack().max().plus(job.clearance())
+                : s.stack().max();
+        String limit = sheets == null
+                ? " with " + LengthText.both(job.clearance()) + " clearance, " + LengthText.both(need)
+                        + " in all; the largest is " + largest.element().name()
+                : "; the largest, " + largest.element().name() + ", takes " + sheets + " sheets of 20 lb bond";
+        String message = "The stack is too thick: no " + method + " element of pitch "
+                + s.plan().pitchName() + " takes " + range(s.stack()) + limit + ".";
         String split = "split the book into volumes, take a thinner stock"
                 + (job.binding() == Method.COMB ? "." : ", or bind by another method (binding: comb goes thickest).");
         return new Finding(
@@ -38,9 +61,9 @@ final class StackRule implements Rule {
                 Severity.ERROR,
                 List.of(),
                 message,
-                forced ? "Leave pitch out to let a wider one be chosen; else " + split : capital(split),
+                forced ? "Leave pitch and punch out to let a wider pitch be chosen; else " + split : capital(split),
                 need.mm(),
-                null,
+                sheets == null ? largest.element().size().mm() : null,
                 null);
     }
 

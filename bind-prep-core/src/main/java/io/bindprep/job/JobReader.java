@@ -39,22 +39,17 @@ public final class JobReader {
         try {
             return new JobReader(settings).job();
         } catch (SettingException e) {
-            throw sentence(e, settings);
+            throw placed(e, settings);
         }
     }
 
-    // one wording for what this package and others found wrong: "sides: "tow" is not known (job.yaml, line 3, column
-    // 8)."
-    private static SettingException sentence(SettingException e, JobSettings settings) {
+    // what this package and others found wrong, with its place: "tow" is not known (job.yaml, line 3, column 8)
+    private static SettingException placed(SettingException e, JobSettings settings) {
         String place = settings.place(e.key()).map(p -> " (" + p + ")").orElse("");
         String remedy = e.remedy();
         String capital = remedy.substring(0, 1).toUpperCase(Locale.ROOT) + remedy.substring(1);
         return new SettingException(
-                e.key(),
-                e.value(),
-                e.key() + ": " + e.getMessage() + place + ".",
-                capital.endsWith(".") ? capital : capital + ".",
-                e.known());
+                e.key(), e.value(), e.getMessage() + place, capital.endsWith(".") ? capital : capital + ".", e.known());
     }
 
     /** The keys that a job knows, in the order of the job file. */

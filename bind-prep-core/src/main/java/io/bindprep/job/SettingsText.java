@@ -151,7 +151,7 @@ final class SettingsText {
 
     private static SettingException problem(String name, @Nullable TokenStreamLocation at, String what, String remedy) {
         String where = at == null ? name : place(name, at);
-        return new SettingException("job", name, where + ": the job file " + what + ".", remedy, List.of());
+        return new SettingException("job", name, "the job file " + what + " (" + where + ")", remedy, List.of());
     }
 
     private static String place(String name, TokenStreamLocation at) {

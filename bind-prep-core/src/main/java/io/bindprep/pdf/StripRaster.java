@@ -4,7 +4,6 @@ import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.List;
@@ -52,9 +51,8 @@ record StripRaster(
         String problem;
         Graphics2D g = image.createGraphics();
         try (PDDocument one = new PDDocument()) {
-            g.setColor(Color.WHITE);
-            g.fillRect(0, 0, w, h);
-            g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+            g.setBackground(Color.WHITE); // PDFBox clears the page with it
+            g.clearRect(0, 0, w, h);
             g.translate(
                     edge == PageEdge.RIGHT ? depth - pageW * DOTS_PER_MM : 0,
                     edge == PageEdge.BOTTOM ? depth - pageH * DOTS_PER_MM : 0);

@@ -57,7 +57,11 @@ class CheckerTest {
                 only(Scenario.of(2).hit(2, kind, Verdict.TIGHT, null, 9, "").report(), name + "-tight");
         assertThat(tight.severity()).isEqualTo(Severity.WARNING);
         assertThat(tight.limitMm()).isEqualTo(9.525);
-        assertThat(tight.remedy()).contains("0.5 mm").contains("9.53 mm");
+        // 9.525 - 9 mm, rounded up
+        assertThat(tight.remedy()).contains("0.6 mm").contains("9.53 mm").contains("smaller clear-margin");
+        Finding between =
+                only(Scenario.of(2).hit(2, kind, Verdict.TIGHT, null, 6, "").report(), name + "-tight");
+        assertThat(between.remedy()).contains("between two holes").doesNotContain("clear-margin");
     }
 
     @Test
@@ -236,12 +240,30 @@ class CheckerTest {
     void aStackThatNothingTakesIsAnError() {
         Finding f = only(Scenario.of(2).noElement().report(), "stack-too-thick");
         assertThat(f.severity()).isEqualTo(Severity.ERROR);
-        // 5.2 mm and 1/8 in
-        assertThat(f.measuredMm()).isEqualTo(8.375);
-        assertThat(f.message()).contains("no element of wire takes 4.9 mm").contains("8.38 mm");
+        // 15 mm and 1/8 in; 3:1 goes to 9/16 in (common practice, no source)
+        assertThat(f.measuredMm()).isEqualTo(18.175);
+        assertThat(f.limitMm()).isEqualTo(14.2875);
+        assertThat(f.message())
+                .contains("no wire element of pitch 3:1 takes 14.7 mm")
+                .contains("18.18 mm")
+                .contains("the largest is 9/16 in");
         Report forced = Scenario.of(2).noElement().pitch("3:1").report();
         assertThat(rules(forced)).containsExactly("pitch-too-thick");
-        assertThat(only(forced, "pitch-too-thick").remedy()).startsWith("Leave pitch out");
+        assertThat(only(forced, "pitch-too-thick").remedy()).startsWith("Leave pitch and punch out");
+    }
+
+    @Test
+    void anElementOfUnknownSizesIsNeverGood() {
+        Report report = Scenario.of(2).noElement().pattern("P12m-rect-0t").report();
+        assertThat(rules(report)).containsExactly("element-unknown");
+        assertThat(report.outcome()).isEqualTo(Outcome.FINDINGS);
+    }
+
+    @Test
+    void aCombsLimitIsItsPublishedCapacity() {
+        Finding f = only(Scenario.of(2).noElement().pattern("P16_9i-rect-0t").report(), "stack-too-thick");
+        // Wikipedia, "Comb binding": 2 in takes 425 sheets
+        assertThat(f.message()).contains("2 in, takes 425 sheets of 20 lb bond");
     }
 
     @Test

@@ -8,9 +8,11 @@ import io.bindprep.block.Block;
 import io.bindprep.block.Leaf;
 import io.bindprep.block.PagePlace;
 import io.bindprep.job.BoundEdge;
+import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
 import io.bindprep.job.Method;
+import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
 import io.bindprep.job.Trim;
 import io.bindprep.marks.Hit;
@@ -65,6 +67,10 @@ public final class Scenario {
     private List<Element> straddles = List.of();
     private List<Integer> stuck = List.of();
     private Length clearMargin = Length.ofInch(3, 8);
+    private Length thickest = Length.ofMm("5.2");
+    private String pattern = "W3_1i-square-0t";
+    private Cover front;
+    private Cover back;
     private BigDecimal weight = new BigDecimal("210.04");
     private List<Integer> lifts = List.of(14, 14, 14);
 
@@ -143,6 +149,7 @@ public final class Scenario {
 
     public Scenario noElement() {
         element = null;
+        thickest = Length.ofMm(15);
         return this;
     }
 
@@ -158,6 +165,18 @@ public final class Scenario {
 
     public Scenario clearMargin(Length margin) {
         clearMargin = margin;
+        return this;
+    }
+
+    public Scenario pattern(String id) {
+        pattern = id;
+        return this;
+    }
+
+    /** A printed front cover and a blank back one. */
+    public Scenario covers() {
+        front = new Cover(BOND, new PageRange(1, 2));
+        back = new Cover(BOND, null);
         return this;
     }
 
@@ -234,8 +253,8 @@ public final class Scenario {
                 edge,
                 trim,
                 BOND,
-                null,
-                null,
+                front,
+                back,
                 List.of(),
                 Method.WIRE,
                 pitch,
@@ -261,7 +280,8 @@ public final class Scenario {
     }
 
     private Stack stack() {
-        return new Stack(Length.ofMm("4.6"), Length.ofMm("4.9"), Length.ofMm("5.2"), weight, List.of("invented"));
+        Length least = thickest.minus(Length.ofMm("0.6"));
+        return new Stack(least, thickest.minus(Length.ofMm("0.3")), thickest, weight, List.of("invented"));
     }
 
     private Plan plan() {
@@ -272,7 +292,7 @@ public final class Scenario {
                 .toList();
         return new Plan(
                 Method.WIRE,
-                "W3_1i-square-0t",
+                pattern,
                 "3:1",
                 Length.ofInch(1, 3),
                 element,

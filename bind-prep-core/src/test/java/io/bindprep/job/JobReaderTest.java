@@ -150,10 +150,7 @@ class JobReaderTest {
         assertThat(e.key()).isEqualTo(key);
         assertThat(e.remedy()).startsWith("Did you mean \"" + meant + "\"?").contains("Known: ");
         assertThat(e.known()).contains(meant);
-        assertThat(e)
-                .hasMessageStartingWith(key + ": ")
-                .hasMessageEndingWith("(job.yaml, line 1, column "
-                        + (e.getMessage().replaceAll(".*column (\\d+)\\)\\.", "$1")) + ").");
+        assertThat(e).hasMessageMatching(".+ \\(job\\.yaml, line 1, column \\d+\\)");
     }
 
     @Test
@@ -222,12 +219,12 @@ class JobReaderTest {
         SettingException e = catchThrowableOfType(
                 SettingException.class,
                 () -> JobReader.toJob(JobSettings.empty().with("sides", "tow")));
-        assertThat(e).hasMessage("sides: \"tow\" is not known.");
+        assertThat(e).hasMessage("\"tow\" is not known");
         SettingException over = catchThrowableOfType(
                 SettingException.class,
                 () -> JobReader.toJob(
                         JobSettings.empty().with("sides", "tow").over(JobSettings.read("sides: two", "job.yaml"))));
-        assertThat(over).as("the file's place is not the option's").hasMessage("sides: \"tow\" is not known.");
+        assertThat(over).as("the file's place is not the option's").hasMessage("\"tow\" is not known");
     }
 
     @ParameterizedTest

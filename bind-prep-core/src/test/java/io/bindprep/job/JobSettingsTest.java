@@ -117,8 +117,7 @@ class JobSettingsTest {
     void errorsNameFileLineAndFault(String text, String line, String fault) {
         assertThatThrownBy(() -> JobSettings.read(text.replace("\\n", "\n"), "bind-prep.yaml"))
                 .isInstanceOf(SettingException.class)
-                .hasMessageStartingWith("bind-prep.yaml, " + line)
-                .hasMessageContaining("column")
+                .hasMessageContaining("(bind-prep.yaml, " + line + ", column ")
                 .hasMessageContaining(fault)
                 .hasMessageNotContaining("\n")
                 .hasMessageNotContaining("jackson");
@@ -128,7 +127,7 @@ class JobSettingsTest {
     void jsonErrorsNameLineAndColumn() {
         assertThatThrownBy(() -> JobSettings.read("{\"sides\": \"two\",\n \"copies\" 3}", "job.json"))
                 .isInstanceOf(SettingException.class)
-                .hasMessageStartingWith("job.json, line 2, column")
+                .hasMessageContaining("(job.json, line 2, column")
                 .hasMessageContaining("not well-formed JSON");
     }
 

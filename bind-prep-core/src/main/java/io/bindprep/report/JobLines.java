@@ -1,0 +1,174 @@
+package io.bindprep.report;
+
+import io.bindprep.binding.Element;
+import io.bindprep.binding.Hole;
+import io.bindprep.binding.HoleRow;
+import io.bindprep.binding.Plan;
+import io.bindprep.block.Block;
+import io.bindprep.check.PageRanges;
+import io.bindprep.check.Report;
+import io.bindprep.job.BoundEdge;
+import io.bindprep.job.Cover;
+import io.bindprep.marks.Verdict;
+import io.bindprep.paper.Stack;
+import io.bindprep.paper.Stock;
+import io.bindprep.unit.Length;
+import io.bindprep.unit.LengthText;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** The numbers of a report: sheets, stack, binding, punch, pages. */
+final class JobLines {
+    private static final int MOST_RUNS = 6;
+
+    private final Report report;
+    private final Lines lines;
+
+    JobLines(Report report, Lines lines) {
+        this.report = report;
+        this.lines = lines;
+    }
+
+    void write() {
+        entry(
+                "File",
+                report.document().file() + ", "
+                        + counted(report.document().pages().size(), "page"));
+        entry("Sheets", sheets());
+        entry("Stock", stock(report.job().stock()));
+        covers();
+        entry("Stack", stack());
+        binding();
+        punch();
+        entry("Pages", pages());
+    }
+
+    private void entry(String label, String text) {
+        lines.entry(Lines.Tint.NONE, label, text);
+    }
+
+    private String sheets() {
+        Block block = report.block();
+        String text = counted(block.printedSheets(), "sheet") + " printed, " + counted(block.bodyLeaves(), "leaf")
+                + " and " + (block.covers() == 0 ? "no cover" : counted(block.covers(), "cover")) + " a copy";
+        int copies = report.job().copies();
+        return copies == 1
+                ? text
+                : text + "; " + copies + " copies: " + (long) copies * block.printedSheets() + " sheets";
+    }
+
+    private static String stock(Stock stock) {
+        return stock.name() + ", " + LengthText.plain(stock.caliperUm(), 1) + " um a sheet; " + stock.source();
+    }
+
+    private void covers() {
+        List<String> covers = new ArrayList<>();
+        cover(covers, "front", report.job().frontCover());
+        cover(covers, "back", report.job().backCover());
+        if (!covers.isEmpty()) {
+            entry("Covers", String.join("; ", covers));
+        }
+    }
+
+    private static void cover(List<String> covers, String side, @Nullable Cover cover) {
+        if (cover != null) {
+            covers.add(side + " " + stock(cover.stock()) + (cover.printed() == null ? ", blank" : ", printed"));
+        }
+    }
+
+    private String stack() {
+        Stack s = report.stack();
+        BigDecimal weight = s.weightG();
+        return LengthText.both(s.nominal()) + ", likely " + s.min().inMm() + " to "
+                + s.max().inMm() + " (" + LengthText.inches(s.min()) + " to " + LengthText.inches(s.max()) + "); "
+                + (weight == null
+                        ? "weight unknown, as a stock gives no grammage"
+                        : LengthText.plain(weight, 0) + " g a copy");
+    }
+
+    private void binding() {
+        Plan plan = report.plan();
+        Element element = plan.element();
+        String method = plan.method().name().toLowerCase(Locale.ROOT) + ", pitch " + plan.pitchName() + ", "
+                + LengthText.both(plan.pitch());
+        if (element == null) {
+            entry("Binding", method + "; no element takes this stack");
+            return;
+        }
+        String loops = plan.loops() == 0 ? "" : ", " + counted(plan.loops(), "loop");
+        entry(
+                "Binding",
+                method + ", element " + element.name() + " (" + element.size().inMm() + ")" + loops);
+        Length closer = plan.closer();
+        if (closer != null) {
+            lines.more("Set the closer to " + LengthText.both(closer) + ".");
+        }
+    }
+
+    private void punch() {
+        Plan plan = report.plan();
+        HoleRow row = plan.row();
+        entry(
+                "Punch",
+                plan.pattern() + ": " + counted(row.holes().size(), "hole") + " "
+                        + LengthText.area(plan.holeAlong(), plan.holeAcross()) + ", axis "
+                        + LengthText.both(plan.edgeDistance())
+                        + " from the bound edge");
+        List<Hole> holes = row.holes();
+        String first = holes.isEmpty()
+                ? "No whole hole fits this edge; "
+                : "First hole " + LengthText.both(holes.get(0).axis()) + " from the "
+                        + (report.job().boundEdge() == BoundEdge.TOP ? "left" : "head") + "; ";
+        lines.more(first
+                + (row.pulledPins().isEmpty()
+                        ? "no pin to pull."
+                        : "pull " + (row.pulledPins().size() == 1 ? "pin " : "pins ")
+                                + PageRanges.compact(row.pulledPins(), 8) + "."));
+        if (!plan.lifts().isEmpty()) {
+            lines.more(counted(plan.lifts().size(), "lift") + " a copy: " + lifts(plan.lifts()) + " sheets.");
+        }
+        lines.more("Punched zone " + LengthText.both(plan.punchedZone()) + " with "
+                + plan.registration().inMm() + " registration; clear margin " + LengthText.both(plan.clearMargin())
+                + ".");
+    }
+
+    /** "14, 14, 13" as "2 of 14, 1 of 13", the lifts beyond a few runs counted. */
+    private static String lifts(List<Integer> lifts) {
+        List<String> runs = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= lifts.size(); i++) {
+            if (runs.size() == MOST_RUNS) {
+                return String.join(", ", runs) + " and " + (lifts.size() - from) + " of other counts of";
+            }
+            if (i == lifts.size() || !lifts.get(i).equals(lifts.get(from))) {
+                runs.add(i - from + " of " + lifts.get(from));
+                from = i;
+            }
+        }
+        return String.join(", ", runs);
+    }
+
+    private String pages() {
+        List<String> counts = new ArrayList<>();
+        for (Verdict verdict : Verdict.values()) {
+            long count = report.pages().stream()
+                    .filter(p -> p.verdict().verdict() == verdict)
+                    .count();
+            if (count > 0) {
+                counts.add(count + " " + verdict.name().toLowerCase(Locale.ROOT));
+            }
+        }
+        return String.join(", ", counts);
+    }
+
+    /** "1 leaf", "2 leaves". */
+    static String counted(long count, String noun) {
+        if (count == 1) {
+            return "1 " + noun;
+        }
+        return count + " " + (noun.equals("leaf") ? "leaves" : noun + "s");
+    }
+}

@@ -1,0 +1,88 @@
+package io.bindprep.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Lays out wrapped lines with a label column; every text passes here, so that no control character gets out. */
+final class Lines {
+    private static final int LABEL = 10;
+    private static final String RESET = "\u001B[0m";
+
+    /** Colours by what they stand for. */
+    enum Tint {
+        NONE(""),
+        GOOD("\u001B[1;32m"),
+        BAD("\u001B[1;31m"),
+        CARE("\u001B[1;33m"),
+        QUIET("\u001B[36m");
+
+        private final String code;
+
+        Tint(String code) {
+            this.code = code;
+        }
+    }
+
+    private final TextStyle style;
+    private final StringBuilder out = new StringBuilder();
+
+    Lines(TextStyle style) {
+        this.style = style;
+    }
+
+    /** A paragraph from the left margin. */
+    void paragraph(Tint tint, String text) {
+        for (String line : wrap(text, style.width())) {
+            out.append(tinted(tint, line)).append('\n');
+        }
+    }
+
+    /** A label and its text beside it, wrapped under itself. */
+    void entry(Tint tint, String label, String text) {
+        String shown = label;
+        for (String line : wrap(text, style.width() - LABEL)) {
+            out.append(tinted(tint, shown));
+            // no blanks at a line's end
+            out.append(" ".repeat(LABEL - shown.length())).append(line).append('\n');
+            shown = "";
+        }
+    }
+
+    /** More text of the entry above. */
+    void more(String text) {
+        entry(Tint.NONE, "", text);
+    }
+
+    void blank() {
+        out.append('\n');
+    }
+
+    private String tinted(Tint tint, String text) {
+        return !style.colour() || tint.code.isEmpty() || text.isEmpty() ? text : tint.code + text + RESET;
+    }
+
+    private static List<String> wrap(String text, int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        // file names and words come from outside: a control or direction mark could rewrite the screen
+        for (String word : text.replaceAll("[\\p{Cntrl}\\p{Cf}]", "?").split(" +")) {
+            String rest = word;
+            if (!line.isEmpty() && line.length() + 1 + rest.length() > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            while (line.isEmpty() && rest.length() > width) {
+                lines.add(rest.substring(0, width));
+                rest = rest.substring(width);
+            }
+            line.append(line.isEmpty() ? "" : " ").append(rest);
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    @Override
+    public String toString() {
+        return out.toString();
+    }
+}

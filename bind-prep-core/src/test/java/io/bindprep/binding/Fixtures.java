@@ -1,0 +1,110 @@
+package io.bindprep.binding;
+
+import io.bindprep.block.Block;
+import io.bindprep.block.BlockBuilder;
+import io.bindprep.block.Leaf;
+import io.bindprep.job.BoundEdge;
+import io.bindprep.job.Cover;
+import io.bindprep.job.FailOn;
+import io.bindprep.job.Job;
+import io.bindprep.job.Method;
+import io.bindprep.job.Sides;
+import io.bindprep.paper.Stack;
+import io.bindprep.paper.StackEstimator;
+import io.bindprep.paper.Stock;
+import io.bindprep.paper.StockCatalog;
+import io.bindprep.unit.Length;
+import java.util.List;
+
+/** A job whose settings a test changes one at a time. */
+record Fixtures(
+        Method method,
+        String pitch,
+        String punch,
+        Length clearMargin,
+        Length registration,
+        Length clearance,
+        String stock,
+        String cover) {
+    static final Length A4 = Length.ofMm(297);
+    static final Length LETTER = Length.ofInch(11, 1);
+    static final Length A5 = Length.ofMm(210);
+
+    static Fixtures of(Method method) {
+        return new Fixtures(method, null, null, null, Length.ofMm(1), Length.ofInch(1, 8), "bond-20", null);
+    }
+
+    Fixtures pitch(String value) {
+        return new Fixtures(method, value, punch, clearMargin, registration, clearance, stock, cover);
+    }
+
+    Fixtures punch(String value) {
+        return new Fixtures(method, pitch, value, clearMargin, registration, clearance, stock, cover);
+    }
+
+    Fixtures clearMargin(Length value) {
+        return new Fixtures(method, pitch, punch, value, registration, clearance, stock, cover);
+    }
+
+    Fixtures registration(Length value) {
+        return new Fixtures(method, pitch, punch, clearMargin, value, clearance, stock, cover);
+    }
+
+    Fixtures clearance(Length value) {
+        return new Fixtures(method, pitch, punch, clearMargin, registration, value, stock, cover);
+    }
+
+    Fixtures stocks(String text, String covers) {
+        return new Fixtures(method, pitch, punch, clearMargin, registration, clearance, text, covers);
+    }
+
+    Job job() {
+        Cover blank = cover == null ? null : new Cover(named(cover), null);
+        return new Job(
+                1,
+                Sides.TWO,
+                BoundEdge.LEFT,
+                null,
+                named(stock),
+                blank,
+                blank,
+                List.of(),
+                method,
+                pitch,
+                punch,
+                clearMargin,
+                registration,
+                clearance,
+                FailOn.ERROR);
+    }
+
+    Block block(int textLeaves) throws Exception {
+        return BlockBuilder.build(job(), textLeaves * 2);
+    }
+
+    Stack stack(int textLeaves) throws Exception {
+        List<Stock> stocks =
+                block(textLeaves).leaves().stream().map(Leaf::stock).toList();
+        return StackEstimator.estimate(stocks, Length.ofMm(210), Length.ofMm(297));
+    }
+
+    Plan plan(int textLeaves, Length edge) throws Exception {
+        return Planner.plan(job(), block(textLeaves), stack(textLeaves), edge);
+    }
+
+    Plan plan(int textLeaves, Length edge, Punch own) throws Exception {
+        return Planner.plan(job(), block(textLeaves), stack(textLeaves), edge, own);
+    }
+
+    Plan planOf(Stack stack, Length edge) throws Exception {
+        return Planner.plan(job(), block(10), stack, edge);
+    }
+
+    static Stack exactly(Length thickness) {
+        return new Stack(thickness, thickness, thickness, null, List.of());
+    }
+
+    private static Stock named(String id) {
+        return StockCatalog.byId(id).orElseThrow();
+    }
+}

@@ -1,0 +1,205 @@
+package io.bindprep.block;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.bindprep.job.BoundEdge;
+import io.bindprep.job.Cover;
+import io.bindprep.job.FailOn;
+import io.bindprep.job.Insert;
+import io.bindprep.job.Job;
+import io.bindprep.job.Method;
+import io.bindprep.job.PageRange;
+import io.bindprep.job.Sides;
+import io.bindprep.page.PageEdge;
+import io.bindprep.paper.Stock;
+import io.bindprep.paper.StockCatalog;
+import io.bindprep.problem.SettingException;
+import io.bindprep.unit.Length;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class BlockBuilderTest {
+    private static final Stock BOND = StockCatalog.byId("bond-20").orElseThrow();
+    private static final Stock INDEX = StockCatalog.byId("index-90").orElseThrow();
+
+    private static Job job(Sides sides, BoundEdge edge, Cover front, Cover back, Insert... inserts) {
+        return new Job(
+                1,
+                sides,
+                edge,
+                null,
+                BOND,
+                front,
+                back,
+                List.of(inserts),
+                Method.WIRE,
+                null,
+                null,
+                null,
+                Length.ofMm(1),
+                Length.ofInch(1, 8),
+                FailOn.ERROR);
+    }
+
+    private static Block two(int pages, Cover front, Cover back, Insert... inserts) throws Exception {
+        return BlockBuilder.build(job(Sides.TWO, BoundEdge.LEFT, front, back, inserts), pages);
+    }
+
+    private static Insert insert(int first, int last) {
+        return new Insert(new PageRange(first, last), INDEX);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // by turning a leaf of paper: which edge of the back, as it is read, lies in the binding; does it run against
+        // the front
+        "LEFT,TWO,LEFT,RIGHT,false", "LEFT,TWO_HEAD_TO_FOOT,LEFT,LEFT,true",
+        "RIGHT,TWO,RIGHT,LEFT,false", "RIGHT,TWO_HEAD_TO_FOOT,RIGHT,RIGHT,true",
+        "TOP,TWO,TOP,TOP,true", "TOP,TWO_HEAD_TO_FOOT,TOP,BOTTOM,false"
+    })
+    void boundEdges(BoundEdge edge, Sides sides, PageEdge front, PageEdge back, boolean against) throws Exception {
+        Block block = BlockBuilder.build(job(sides, edge, null, null), 2);
+        assertThat(block.places())
+                .containsExactly(new PagePlace(1, true, front, false), new PagePlace(2, false, back, against));
+    }
+
+    /** The same by coordinates: a point of the back, seen through the paper from the front. */
+    @ParameterizedTest
+    @EnumSource(BoundEdge.class)
+    void boundEdgesByCoordinates(BoundEdge edge) throws Exception {
+        for (Sides sides : List.of(Sides.TWO, Sides.TWO_HEAD_TO_FOOT)) {
+            PagePlace back =
+                    BlockBuilder.build(job(sides, edge, null, null), 2).places().get(1);
+            // unit sheet, x right, y down on the front; a back read upright (head to head) is mirrored left to right,
+            // head to foot it is turned by half a turn besides
+            boolean foot = sides == Sides.TWO_HEAD_TO_FOOT;
+            double along = 0.25;
+            double x = switch (back.boundEdge()) {
+                case LEFT -> 0;
+                case RIGHT -> 1;
+                default -> along;
+            };
+            double y = switch (back.boundEdge()) {
+                case TOP -> 0;
+                case BOTTOM -> 1;
+                default -> along;
+            };
+            double frontX = foot ? x : 1 - x;
+            double frontY = foot ? 1 - y : y;
+            double bound = switch (edge) {
+                case LEFT -> frontX;
+                case RIGHT -> 1 - frontX;
+                case TOP -> frontY;
+            };
+            double frontAlong = edge == BoundEdge.TOP ? frontX : frontY;
+            assertThat(bound).as(edge + " " + sides).isZero();
+            assertThat(frontAlong).as(edge + " " + sides).isEqualTo(back.mirrored() ? 1 - along : along);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1,1", "2,1", "83,42", "84,42", "85,43"})
+    void twoSidedSheetsAreHalfThePagesRoundedUp(int pages, int leaves) throws Exception {
+        // sheets = ceil(pages / 2) two-sided, = pages one-sided: by definition of a leaf
+        assertThat(two(pages, null, null).leaves()).hasSize(leaves);
+        assertThat(BlockBuilder.build(job(Sides.ONE, BoundEdge.LEFT, null, null), pages)
+                        .leaves())
+                .hasSize(pages);
+        assertThat(two(pages, null, null).addedBlankBacks()).isEmpty();
+    }
+
+    @Test
+    void oneSidedPagesAreAllRectos() throws Exception {
+        Block block = BlockBuilder.build(job(Sides.ONE, BoundEdge.RIGHT, null, null, insert(2, 2)), 3);
+        assertThat(block.places()).allMatch(p -> p.recto() && p.boundEdge() == PageEdge.RIGHT && !p.mirrored());
+        assertThat(block.addedBlankBacks()).isEmpty();
+    }
+
+    @Test
+    void sideFollowsFromTheLeafNotFromTheNumber() throws Exception {
+        Block block = two(6, new Cover(INDEX, new PageRange(1, 1)), null);
+        assertThat(block.places().stream().map(PagePlace::recto).toList())
+                .containsExactly(true, true, false, true, false, true);
+        assertThat(block.leaves().get(0)).isEqualTo(new Leaf(Leaf.Role.FRONT_COVER, INDEX, 1, null));
+    }
+
+    @Test
+    void blankCoversCarryNoPage() throws Exception {
+        Block block = two(5, new Cover(INDEX, null), new Cover(INDEX, null));
+        assertThat(block.leaves()).hasSize(5);
+        assertThat(block.leaves().get(0)).isEqualTo(new Leaf(Leaf.Role.FRONT_COVER, INDEX, null, null));
+        assertThat(block.printedSheets()).isEqualTo(3);
+        assertThat(block.covers()).isEqualTo(2);
+        assertThat(block.bodyLeaves()).isEqualTo(3);
+    }
+
+    @Test
+    void insertAndWhatFollowsStartOnFreshLeaves() throws Exception {
+        Block block = two(10, null, new Cover(INDEX, new PageRange(10, 10)), insert(4, 6));
+        assertThat(block.addedBlankBacks()).containsExactly(3, 6, 9);
+        assertThat(block.leaves())
+                .containsExactly(
+                        new Leaf(Leaf.Role.TEXT, BOND, 1, 2),
+                        new Leaf(Leaf.Role.TEXT, BOND, 3, null),
+                        new Leaf(Leaf.Role.INSERT, INDEX, 4, 5),
+                        new Leaf(Leaf.Role.INSERT, INDEX, 6, null),
+                        new Leaf(Leaf.Role.TEXT, BOND, 7, 8),
+                        new Leaf(Leaf.Role.TEXT, BOND, 9, null),
+                        new Leaf(Leaf.Role.BACK_COVER, INDEX, 10, null));
+    }
+
+    @Test
+    void rangesThatDoNotGoWithThePdf() {
+        fails("covers.front", 5, new Cover(INDEX, new PageRange(2, 3)), null);
+        fails("covers.front", 5, new Cover(INDEX, new PageRange(1, 3)), null);
+        fails("covers.front", 1, new Cover(INDEX, new PageRange(1, 2)), null);
+        fails("covers.back", 5, null, new Cover(INDEX, new PageRange(4, 4)));
+        fails("covers.back", 5, null, new Cover(INDEX, new PageRange(5, 6)));
+        fails("covers.back", 5, null, new Cover(INDEX, new PageRange(5, 4)));
+        fails("covers.back", 2, new Cover(INDEX, new PageRange(1, 2)), new Cover(INDEX, new PageRange(2, 2)));
+        fails("inserts", 5, null, null, insert(5, 6));
+        fails("inserts", 5, null, null, insert(0, 1));
+        fails("inserts", 5, null, null, insert(3, 2));
+        fails("inserts", 9, null, null, insert(5, 6), insert(2, 5));
+        fails("inserts", 9, new Cover(INDEX, new PageRange(1, 2)), null, insert(2, 3));
+        fails("inserts", 9, null, new Cover(INDEX, new PageRange(9, 9)), insert(8, 9));
+    }
+
+    private static void fails(String key, int pages, Cover front, Cover back, Insert... inserts) {
+        assertThatThrownBy(() -> two(pages, front, back, inserts)).isInstanceOfSatisfying(SettingException.class, e -> {
+            assertThat(e.key()).isEqualTo(key);
+            assertThat(e).hasMessageContaining(pages == 1 ? "1 page" : "pages 1-" + pages);
+        });
+    }
+
+    @Test
+    void everyPageLiesOnExactlyOneSide() throws Exception {
+        // property, seed 216: pages in order, each on the side that its place says
+        Random random = new Random(216);
+        for (int run = 0; run < 300; run++) {
+            int pages = 6 + random.nextInt(60);
+            int first = 3 + random.nextInt(pages - 4);
+            int last = first + random.nextInt(pages - first);
+            Cover front = random.nextBoolean() ? new Cover(INDEX, new PageRange(1, 1 + random.nextInt(2))) : null;
+            Sides sides = Sides.values()[random.nextInt(3)];
+            Block block = BlockBuilder.build(job(sides, BoundEdge.LEFT, front, null, insert(first, last)), pages);
+            int next = 1;
+            for (Leaf leaf : block.leaves()) {
+                assertThat(leaf.recto()).isEqualTo(next);
+                assertThat(block.places().get(next - 1).recto()).isTrue();
+                next++;
+                if (leaf.verso() != null) {
+                    assertThat(leaf.verso()).isEqualTo(next);
+                    assertThat(block.places().get(next - 1).recto()).isFalse();
+                    next++;
+                }
+            }
+            assertThat(next - 1).isEqualTo(pages).isEqualTo(block.places().size());
+        }
+    }
+}
