@@ -8,11 +8,16 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Words what went wrong for someone at a command line. */
 final class Problems {
+    private static final Pattern KEY = Pattern.compile("([^.\\[]+)\\.?(.*)");
+
     private Problems() {}
 
     /**
@@ -21,19 +26,17 @@ final class Problems {
      * @param place where in the job file it stands; null where an option set it
      */
     static String setting(SettingException e, @Nullable String place) {
-        String message = Objects.requireNonNull(e.getMessage());
-        if (place == null) {
-            message = option(e.key()) + ": " + without(e.key() + ": ", message);
-        } else if (!message.startsWith(place)) {
-            message = place + ": " + message;
-        }
+        String named = place == null ? option(e.key()) : place + ": " + e.key();
+        // the core says the place too, behind what is wrong
+        String message = Objects.requireNonNull(e.getMessage()).replace(" (" + place + ")", "");
         String known = String.join(", ", e.known());
         String list = e.remedy().contains(known) ? "" : "\n  Known: " + known + ".";
-        return "bind-prep: " + message + list + "\n  " + e.remedy();
+        return "bind-prep: " + named + ": " + message + list + "\n  " + sentence(e.remedy());
     }
 
-    private static String without(String prefix, String text) {
-        return text.startsWith(prefix) ? text.substring(prefix.length()) : text;
+    private static String sentence(String text) {
+        String capital = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        return capital.endsWith(".") ? capital : capital + ".";
     }
 
     /** Our own mistake: its first cause and where in our code it showed, instead of a stack trace. */
@@ -72,8 +75,7 @@ final class Problems {
 
     // covers.front and inserts[2] are parts of what one option says
     private static String option(String key) {
-        String whole = key.split("[.\\[]", 2)[0];
-        String part = without(".", key.substring(whole.length()));
-        return "--" + whole + (part.isEmpty() ? "" : " (" + part + ")");
+        Matcher m = KEY.matcher(key);
+        return m.matches() ? "--" + m.group(1) + (m.group(2).isEmpty() ? "" : " (" + m.group(2) + ")") : "--" + key;
     }
 }

@@ -118,7 +118,9 @@ class JobOptionsTest {
         Files.writeString(file, "sides: one\nbound-edge: bottom\n");
         Cli run = Cli.run("check", "--job", file.toString(), "--sides", "two", "book.pdf");
         assertThat(run.exit()).isEqualTo(2);
-        assertThat(run.err()).startsWith("bind-prep: " + file + ", line 2").doesNotContain("--bound-edge");
+        assertThat(run.err())
+                .startsWith("bind-prep: " + file + ", line 2, column 13: bound-edge: \"bottom\" ")
+                .doesNotContain("--bound-edge", "(" + file);
     }
 
     @Test
@@ -128,6 +130,22 @@ class JobOptionsTest {
         Cli run = Cli.run("check", "--job", file.toString(), "book.pdf");
         assertThat(run.exit()).isEqualTo(2);
         assertThat(run.err()).contains("line 1", "bound-egde", "bound-edge", "fail-on");
+    }
+
+    @Test
+    void aJobFileThatIsNoneIsNamedByItsOption(@TempDir Path folder) throws Exception {
+        Path file = Files.writeString(folder.resolve("bind-prep.yaml"), "- one\n");
+        Cli run = Cli.run("check", "--job", file.toString(), "book.pdf");
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).startsWith("bind-prep: --job: ").contains(file.toString());
+    }
+
+    @Test
+    void whatOnlyTheDocumentProvesWrongIsNamedByItsOptionToo() {
+        Cli run = Cli.run("check", "--pitch", "5:1", Cli.fixture("members-handbook-a4.pdf"));
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).startsWith("bind-prep: --pitch: ").contains("5:1", "Known: ");
     }
 
     /** The job that these options make. */

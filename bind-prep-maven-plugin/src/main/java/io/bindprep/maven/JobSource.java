@@ -29,20 +29,23 @@ record JobSource(
         try {
             return settings.over(JobSettings.read(text(file), file.getName()));
         } catch (SettingException e) {
-            throw wrong(e, settings);
+            throw failure("<jobFile>", null, e);
         }
     }
 
     /** A wrong setting, named by the place in the build that set it. */
     MojoExecutionException wrong(SettingException e, JobSettings settings) {
         String place = settings.place(e.key()).orElse(null);
-        if (place == null) {
-            place = e.key().equals(FAIL_ON) && failOn != null
-                    ? "<failOn> (bindprep.failOn)"
-                    : JobElement.named(e.key());
+        if (place != null) {
+            return failure(place + ": " + e.key(), place, e);
         }
-        // without its cause, whose message Maven would append
-        return new MojoExecutionException(Wording.setting(place, e));
+        boolean own = e.key().equals(FAIL_ON) && failOn != null;
+        return failure(own ? "<failOn> (bindprep.failOn)" : JobElement.named(e.key()), null, e);
+    }
+
+    // without its cause, whose message Maven would append
+    private static MojoExecutionException failure(String named, @Nullable String place, SettingException e) {
+        return new MojoExecutionException(Wording.setting(named, place, e));
     }
 
     private static String text(File file) throws MojoExecutionException {

@@ -9,7 +9,9 @@ import io.bindprep.job.FailOn;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** What a build's log says. */
 final class Wording {
@@ -52,16 +54,22 @@ final class Wording {
         return (message.contains(document.name()) ? "" : document.name() + ": ") + message + "\n  " + e.remedy();
     }
 
-    /** A setting that is wrong, and where it stands. */
-    static String setting(String place, SettingException e) {
-        String message = Objects.requireNonNull(e.getMessage());
-        String prefix = e.key() + ": ";
-        if (!message.startsWith(place)) {
-            message = place + ": " + (message.startsWith(prefix) ? message.substring(prefix.length()) : message);
-        }
+    /**
+     * A setting that is wrong.
+     *
+     * @param named what the build calls it, "job.yaml, line 3, column 8: sides"
+     * @param place where in a job file it stands, which the core says too; null where it stands in none
+     */
+    static String setting(String named, @Nullable String place, SettingException e) {
+        String message = Objects.requireNonNull(e.getMessage()).replace(" (" + place + ")", "");
         String known = String.join(", ", e.known());
         String list = e.remedy().contains(known) ? "" : "\n  Known: " + known + ".";
-        return message + list + "\n  " + e.remedy();
+        return named + ": " + message + list + "\n  " + sentence(e.remedy());
+    }
+
+    private static String sentence(String text) {
+        String capital = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        return capital.endsWith(".") ? capital : capital + ".";
     }
 
     private static boolean fails(Severity severity, FailOn failOn) {

@@ -88,7 +88,7 @@ class CheckRunTest {
     @Test
     void aWrongSettingIsNamedByWhereItStands() throws Exception {
         Path file = Files.writeString(base.resolve("job.yaml"), "copies: 2\nsides: three\n");
-        assertWrong(new JobSource(null, file.toFile(), null), "job.yaml, line 2");
+        assertWrong(new JobSource(null, file.toFile(), null), "job.yaml, line 2, column 8: sides: \"three\" ");
         assertWrong(
                 new JobSource(JobElementTest.job("<boundEdge>bottom</boundEdge>"), null, null), "<job><boundEdge>: ");
         assertWrong(new JobSource(null, null, "sometimes"), "<failOn> (bindprep.failOn): ");
@@ -107,11 +107,11 @@ class CheckRunTest {
     void aSettingThatOnlyTheDocumentProvesWrongIsNamedToo() throws Exception {
         JobSource source = new JobSource(JobElementTest.job("<covers><front>film-75</front></covers>"), null, null);
         Engine engine = request -> {
-            throw new SettingException("covers.front", "x", "covers.front: page 9 is not there.", "Look.", List.of());
+            throw new SettingException("covers.front", "x", "page 9 is not there", "look", List.of());
         };
         assertThatThrownBy(() -> run(source, engine).check(fixtures("damaged.pdf"), false))
                 .isInstanceOf(MojoExecutionException.class)
-                .hasMessage("<job><covers><front>: page 9 is not there.\n  Look.");
+                .hasMessage("<job><covers><front>: page 9 is not there\n  Look.");
     }
 
     private Job jobOf(JobSource source) throws MojoFailureException {
