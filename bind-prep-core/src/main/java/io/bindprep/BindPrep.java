@@ -5,17 +5,13 @@ import io.bindprep.binding.Planner;
 import io.bindprep.block.Block;
 import io.bindprep.block.BlockBuilder;
 import io.bindprep.block.Leaf;
-import io.bindprep.block.PagePlace;
 import io.bindprep.check.Checker;
 import io.bindprep.check.Report;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.Trim;
 import io.bindprep.marks.PageJudge;
-import io.bindprep.marks.PageVerdict;
 import io.bindprep.page.DocumentFacts;
-import io.bindprep.page.PageEdge;
-import io.bindprep.page.PageFacts;
 import io.bindprep.page.PrevailingSize;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
@@ -24,13 +20,11 @@ import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.unit.Length;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * The facade: one request in, one report out.
  *
- * <p>Stateless; each call reads one document on a thread of its own with a deep stack, bounded in time, and opens no
+ * <p>Stateless; each call reads one document on threads of its own with deep stacks, bounded in time, and opens no
  * network connection.
  */
 public final class BindPrep {
@@ -67,21 +61,8 @@ public final class BindPrep {
             Stack stack = StackEstimator.estimate(
                     block.leaves().stream().map(Leaf::stock).toList(), width, height);
             Plan plan = Planner.plan(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
-            return Checker.report(facts, job, block, stack, plan, verdicts(request, pdf, block, plan));
+            return Checker.report(
+                    facts, job, block, stack, plan, PageScan.run(request, pdf, block, new PageJudge(plan)));
         }
-    }
-
-    private static List<PageVerdict> verdicts(CheckRequest request, OpenedPdf pdf, Block block, Plan plan) {
-        PageJudge judge = new PageJudge(plan);
-        List<PageVerdict> verdicts = new ArrayList<>();
-        int total = block.places().size();
-        for (PagePlace place : block.places()) {
-            PageFacts facts = pdf.facts().pages().get(place.page() - 1);
-            boolean upright = place.boundEdge() == PageEdge.LEFT || place.boundEdge() == PageEdge.RIGHT;
-            double length = (upright ? facts.trimHeight() : facts.trimWidth()).mm();
-            verdicts.add(judge.judge(pdf.scan(place.page(), place.boundEdge(), judge.stripMm()), place, length));
-            request.progress().pages(verdicts.size(), total);
-        }
-        return verdicts;
     }
 }

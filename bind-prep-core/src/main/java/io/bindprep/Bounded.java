@@ -34,9 +34,7 @@ final class Bounded {
     static Report run(String name, Work work) throws UnreadableInputException, SettingException {
         Bounded bound = new Bounded();
         FutureTask<Report> task = new FutureTask<>(() -> work.run(bound));
-        Thread thread = new Thread(null, task, "bind-prep check", STACK_BYTES);
-        thread.setDaemon(true);
-        thread.start();
+        start(task);
         try {
             return bound.await(task, name);
         } catch (ExecutionException e) {
@@ -59,6 +57,13 @@ final class Bounded {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("the check of " + name + " was interrupted", e);
         }
+    }
+
+    /** Runs work on a thread with a deep stack that does not keep the machine from ending. */
+    static void start(Runnable work) {
+        Thread thread = new Thread(null, work, "bind-prep check", STACK_BYTES);
+        thread.setDaemon(true);
+        thread.start();
     }
 
     private Report await(FutureTask<Report> task, String name)

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record CheckRequest(
         Path file, String name, Job job, @Nullable String password, Progress progress) {
-    /** Told after each page; called on the checking thread. */
+    /** Told after each page, never twice at once, from threads of the check. */
     @FunctionalInterface
     public interface Progress {
         /** Pages done of so many. */

@@ -18,11 +18,12 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The numbers of a report: sheets, stack, binding, punch, pages. */
 final class JobLines {
-    private static final int MOST_RUNS = 6;
+    private static final int MOST_LIFTS = 12;
 
     private final Report report;
     private final Lines lines;
@@ -135,20 +136,11 @@ final class JobLines {
                 + ".");
     }
 
-    /** "14, 14, 13" as "2 of 14, 1 of 13", the lifts beyond a few runs counted. */
+    /** "14, 14, 13" in the order of punching; where there are many, the rest is counted. */
     private static String lifts(List<Integer> lifts) {
-        List<String> runs = new ArrayList<>();
-        int from = 0;
-        for (int i = 1; i <= lifts.size(); i++) {
-            if (runs.size() == MOST_RUNS) {
-                return String.join(", ", runs) + " and " + (lifts.size() - from) + " of other counts of";
-            }
-            if (i == lifts.size() || !lifts.get(i).equals(lifts.get(from))) {
-                runs.add(i - from + " of " + lifts.get(from));
-                from = i;
-            }
-        }
-        return String.join(", ", runs);
+        String first = lifts.stream().limit(MOST_LIFTS).map(String::valueOf).collect(Collectors.joining(", "));
+        int rest = lifts.stream().skip(MOST_LIFTS).mapToInt(Integer::intValue).sum();
+        return rest == 0 ? first : first + " and " + (lifts.size() - MOST_LIFTS) + " more lifts of " + rest;
     }
 
     private String pages() {

@@ -45,7 +45,7 @@ class TextReportTest {
                                   Set the closer to 9.53 mm (3/8 in).
                         Punch     W3_1i-square-0t: 34 holes 3.97 x 3.97 mm, axis 5.08 mm (0.2 in) from the bound edge
                                   First hole 8.8 mm (0.346 in) from the head; pull pins 35-36.
-                                  3 lifts a copy: 3 of 14 sheets.
+                                  3 lifts a copy: 14, 14, 14 sheets.
                                   Punched zone 8.06 mm (0.317 in) with 1 mm registration; clear margin 9.53 mm (3/8 in).
                         Pages     81 clear, 1 tight, 2 punched
 
@@ -85,7 +85,7 @@ class TextReportTest {
                                   Set the closer to 9.53 mm (3/8 in).
                         Punch     W3_1i-square-0t: 34 holes 3.97 x 3.97 mm, axis 5.08 mm (0.2 in) from the bound edge
                                   First hole 8.8 mm (0.346 in) from the head; pull pins 35-36.
-                                  3 lifts a copy: 3 of 14 sheets.
+                                  3 lifts a copy: 14, 14, 14 sheets.
                                   Punched zone 8.06 mm (0.317 in) with 1 mm registration; clear margin 9.53 mm (3/8 in).
                         Pages     84 clear
 
@@ -139,7 +139,7 @@ class TextReportTest {
                 TextReport.write(Scenario.of(4).covers().lifts(1, 14, 14, 13, 1).report(), TextStyle.PLAIN);
         assertThat(text)
                 .contains("Covers    front bond-20, 94 um a sheet; JCP O-63 (1999), printed; back bond-20")
-                .contains("5 lifts a copy: 1 of 1, 2 of 14, 1 of 13, 1 of 1 sheets.");
+                .contains("5 lifts a copy: 1, 14, 14, 13, 1 sheets.");
         String many =
                 TextReport.write(Scenario.of(4).lifts(1, 2, 3, 4, 5, 6, 7, 8).report(), TextStyle.PLAIN);
         assertThat(many).contains("1 of 5, 1 of 6 and 2 of other counts of");
