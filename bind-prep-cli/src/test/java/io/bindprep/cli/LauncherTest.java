@@ -1,6 +1,7 @@
 package io.bindprep.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -12,6 +13,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -70,6 +74,21 @@ class LauncherTest {
         Path source = Files.writeString(root.resolve("bind-prep-core/src/main/New.java"), "class New {}");
         Files.setLastModifiedTime(source, FileTime.from(Instant.now().plusSeconds(60)));
         assertThat(run(launcher, "--version").err()).contains("building it once");
+    }
+
+    @Test
+    void ofSeveralFirstCallsAtOnceOneBuilds() throws Exception {
+        assumeThat(Files.isExecutable(Path.of("/usr/bin/flock"))).isTrue();
+        tool("mvn", "sleep 1; mkdir -p bind-prep-cli/target; touch bind-prep-cli/target/bind-prep-cli.jar");
+        ExecutorService calls = Executors.newFixedThreadPool(2);
+        try {
+            Future<Result> one = calls.submit(() -> run(launcher, "--version"));
+            Future<Result> other = calls.submit(() -> run(launcher, "--version"));
+            assertThat(List.of(one.get().exit(), other.get().exit())).containsOnly(0);
+            assertThat(one.get().err() + other.get().err()).containsOnlyOnce("building it once");
+        } finally {
+            calls.shutdown();
+        }
     }
 
     @Test
