@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.io.MemoryUsageSetting;
 import org.apache.pdfbox.io.RandomAccessReadBufferedFile;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -106,12 +105,11 @@ public final class Intake {
         PDDocument document = null;
         try {
             RandomAccessReadBufferedFile source = new RandomAccessReadBufferedFile(file.toFile());
-            document = Loader.loadPDF(
-                    source,
-                    password == null ? "" : password,
-                    null,
-                    null,
-                    MemoryUsageSetting.setupMixed(IN_MEMORY).streamCache);
+            document = new LeanParser(
+                            source,
+                            password == null ? "" : password,
+                            MemoryUsageSetting.setupMixed(IN_MEMORY).streamCache)
+                    .parse();
             OpenedPdf opened = OpenedPdf.of(document, name, digest, ends);
             document = null;
             return opened;
