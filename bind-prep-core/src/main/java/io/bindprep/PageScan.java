@@ -30,6 +30,9 @@ final class PageScan {
     /** Worth a second opening. */
     private static final long LONG_NANOS = 5_000_000_000L;
 
+    /** A longer document opened twice would not leave a small heap (-Xmx256m) room to work (measured on 16,565 pages). */
+    private static final int MOST_TWICE = 5_000;
+
     /** Pages taken at once; small enough that both threads end together. */
     private static final int CHUNK = 8;
 
@@ -90,6 +93,7 @@ final class PageScan {
     private boolean worthHelp(long spent) {
         int looked = next.get();
         return spent > SETTLED_NANOS
+                && verdicts.length <= MOST_TWICE
                 && Runtime.getRuntime().availableProcessors() > 1
                 && (double) spent / looked * (verdicts.length - looked) > LONG_NANOS;
     }

@@ -1,6 +1,7 @@
 package io.bindprep.marks;
 
 import java.awt.Shape;
+import java.awt.geom.Rectangle2D;
 
 /**
  * One thing that prints, in the bound-edge frame of its page: x is the distance from the bound edge, y the distance from
@@ -8,7 +9,7 @@ import java.awt.Shape;
  * the trim.
  *
  * @param kind what it is
- * @param shape what prints of it within the scanned strip; never changed once here
+ * @param shape what prints of it within the scanned strip, its bounds once judged; never changed once here
  * @param nearMm least distance from the bound edge, 0 where it reaches it
  * @param farMm greatest distance within the scanned strip
  * @param alongStartMm where it begins along the bound edge
@@ -23,4 +24,17 @@ public record Mark(
         double farMm,
         double alongStartMm,
         double alongEndMm,
-        String words) {}
+        String words) {
+    /** The same mark with its bounds for a shape, to keep for thousands of pages. */
+    Mark bounded() {
+        return new Mark(
+                kind,
+                stage,
+                new Rectangle2D.Double(nearMm, alongStartMm, farMm - nearMm, alongEndMm - alongStartMm),
+                nearMm,
+                farMm,
+                alongStartMm,
+                alongEndMm,
+                words);
+    }
+}

@@ -69,8 +69,12 @@ public final class PageJudge {
         Verdict verdict = page.unread() != null
                 ? Verdict.UNREAD
                 : hits.isEmpty() ? Verdict.CLEAR : hits.get(0).verdict();
-        List<Hit> kept = hits.subList(0, Math.min(hits.size(), PageVerdict.MOST_HITS));
-        return new PageVerdict(page.page(), verdict, nearest, kept, background, page.unread());
+        List<Hit> kept = hits.stream()
+                .limit(PageVerdict.MOST_HITS)
+                .map(h -> new Hit(h.mark().bounded(), h.verdict(), h.pin()))
+                .toList();
+        return new PageVerdict(
+                page.page(), verdict, nearest == null ? null : nearest.bounded(), kept, background, page.unread());
     }
 
     private @Nullable Integer pinThrough(Mark mark, PagePlace place, double edgeLengthMm) {

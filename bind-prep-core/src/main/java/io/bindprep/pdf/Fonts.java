@@ -28,8 +28,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Fonts of one document, parsed once each, and the outlines of the glyphs that came near a bound edge. */
 final class Fonts {
-    private static final int MOST_FONTS = 160;
-    private static final int MOST_GLYPHS = 2_000;
+    private static final int MOST_FONTS = 64;
+    private static final int MOST_GLYPHS = 500;
     private static final int MOST_WORDS = 120;
     /** Typesetters kern by less and space words by more, thousandths of the font size; common practice, no source. */
     private static final float WORD_GAP = 180;

@@ -27,12 +27,12 @@ import org.jspecify.annotations.Nullable;
 public final class OpenedPdf implements AutoCloseable {
     private final PDDocument document;
     private final DocumentFacts facts;
-    private final List<COSDictionary> pages;
+    private final List<PageTree.Entry> pages;
     private final List<@Nullable String> problems;
     private final InkEngine engine;
 
     private OpenedPdf(
-            PDDocument document, DocumentFacts facts, List<COSDictionary> pages, List<@Nullable String> problems) {
+            PDDocument document, DocumentFacts facts, List<PageTree.Entry> pages, List<@Nullable String> problems) {
         this.document = document;
         this.facts = facts;
         this.pages = pages;
@@ -51,8 +51,8 @@ public final class OpenedPdf implements AutoCloseable {
         }
         List<PageFacts> facts = new ArrayList<>();
         List<@Nullable String> problems = new ArrayList<>();
-        for (COSDictionary page : found.pages()) {
-            PageBoxes.Read read = PageBoxes.read(facts.size() + 1, page);
+        for (PageTree.Entry page : found.pages()) {
+            PageBoxes.Read read = PageBoxes.read(facts.size() + 1, page.whole());
             facts.add(read.facts());
             problems.add(read.problem());
         }
@@ -87,7 +87,7 @@ public final class OpenedPdf implements AutoCloseable {
         if (problem != null) {
             return new PageMarks(page, List.of(), problem);
         }
-        COSDictionary dictionary = pages.get(page - 1);
+        COSDictionary dictionary = pages.get(page - 1).whole();
         if (contentLost(dictionary)) {
             return new PageMarks(page, List.of(), "its content is missing from the file");
         }
@@ -125,7 +125,7 @@ public final class OpenedPdf implements AutoCloseable {
             }
             if (raster == null) {
                 raster = StripRaster.of(
-                        document, pages.get(page - 1), facts.pages().get(page - 1), edge, depthMm);
+                        document, pages.get(page - 1).whole(), facts.pages().get(page - 1), edge, depthMm);
                 problem = raster.problem();
             }
             Rectangle2D box = new Rectangle2D.Double(

@@ -33,12 +33,20 @@ final class PageTree {
      *
      * @param lost how many entries of the tree are missing or lead back into it
      */
-    record Found(List<COSDictionary> pages, int lost) {}
+    record Found(List<Entry> pages, int lost) {}
+
+    /** A page as it stands in the tree, and what it inherits. */
+    record Entry(COSDictionary own, COSDictionary inherited) {
+        /** A copy with what it inherits written in, made anew at each call: 16,000 of them would fill the memory. */
+        COSDictionary whole() {
+            return page(own, inherited);
+        }
+    }
 
     private record Step(COSBase node, COSDictionary inherited, int depth) {}
 
     static Found walk(@Nullable COSDictionary root) throws UnreadableInputException {
-        List<COSDictionary> pages = new ArrayList<>();
+        List<Entry> pages = new ArrayList<>();
         Set<COSBase> seen = Collections.newSetFromMap(new IdentityHashMap<>());
         Deque<Step> open = new ArrayDeque<>();
         int lost = 0;
@@ -53,7 +61,7 @@ final class PageTree {
             }
             COSArray kids = node.getCOSArray(COSName.KIDS);
             if (kids == null) {
-                pages.add(page(node, step.inherited));
+                pages.add(new Entry(node, step.inherited));
             } else if (step.depth > MOST_DEPTH || !seen.add(node)) {
                 lost++;
             } else {
