@@ -144,7 +144,12 @@ public final class Planner {
     }
 
     private HoleRow row(Length edge) throws SettingException {
+        // a size that only the document asks for is a finding about the document, not a wrong setting
+        boolean asked = job.pitch() != null || job.punch() != null || job.trim() != null;
         if (edge.compareTo(punch.longestEdge()) > 0) {
+            if (!asked) {
+                return noRow(edge, "longer than the " + punch.longestEdge().inMm() + " that punches take");
+            }
             throw new SettingException(
                     "punch",
                     punch.id(),
@@ -159,6 +164,9 @@ public final class Planner {
         if (row == null
                 || row.holes().isEmpty()
                 || (!pattern.repeating() && row.holes().size() < punch.pins())) {
+            if (!asked) {
+                return noRow(edge, "too short for a hole with its web");
+            }
             throw new SettingException(
                     job.pitch() == null && job.punch() != null ? "punch" : "pitch",
                     pattern.pitchName(),
@@ -177,6 +185,11 @@ public final class Planner {
                         : "the guide of the punch is fixed"));
         pins(row);
         return row;
+    }
+
+    private HoleRow noRow(Length edge, String why) {
+        because.add("no hole row: the bound edge of " + edge.inMm() + " is " + why);
+        return new HoleRow(edge, List.of(), List.of(), List.of(), Length.ZERO);
     }
 
     private void pins(HoleRow row) {

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * {@code pins-stuck}: a pin that would cut a half hole and cannot be pulled; {@code clear-margin-inside-punched-zone}:
+ * {@code edge-unpunchable}: no hole row fits the bound edge; {@code pins-stuck}: a pin that would cut a half hole and cannot be pulled; {@code clear-margin-inside-punched-zone}:
  * the job lets live matter stand where the holes may fall.
  */
 final class PunchRule implements Rule {
@@ -13,6 +13,15 @@ final class PunchRule implements Rule {
     public List<Finding> find(Situation s) {
         List<Finding> findings = new ArrayList<>();
         List<Integer> stuck = s.plan().row().stuckPins();
+        if (s.plan().row().holes().isEmpty()) {
+            findings.add(Say.document(
+                    "edge-unpunchable",
+                    Severity.ERROR,
+                    "No hole row fits the bound edge of "
+                            + LengthText.both(s.plan().row().length())
+                            + ": no page was held against holes, only against the clear margin.",
+                    "Ask for the document at the size of its leaves, or give another bound-edge or trim."));
+        }
         if (!stuck.isEmpty()) {
             String pins = (stuck.size() == 1 ? "Pin " : "Pins ") + PageRanges.compact(stuck);
             findings.add(Say.document(

@@ -180,8 +180,8 @@ class PlannerTest {
                 A4,
                 "generic-W2_1i-round-0t");
         wrong("pitch", Fixtures.of(Method.RINGS).pitch("R4m-DIN-A4"), Length.ofMm(210), "R2m-ISO");
-        wrong("punch", Fixtures.of(Method.WIRE), Length.ofMm(500));
-        wrong("pitch", Fixtures.of(Method.WIRE), Length.ofMm(8));
+        wrong("punch", Fixtures.of(Method.WIRE).pitch("3:1"), Length.ofMm(500));
+        wrong("pitch", Fixtures.of(Method.WIRE).pitch("3:1"), Length.ofMm(8));
     }
 
     private static void wrong(String key, Fixtures fixtures, Length edge, String... known) {

@@ -1,0 +1,124 @@
+package io.bindprep.marks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.bindprep.binding.Hole;
+import io.bindprep.binding.HoleRow;
+import io.bindprep.binding.Plan;
+import io.bindprep.block.PagePlace;
+import io.bindprep.job.Method;
+import io.bindprep.page.PageEdge;
+import io.bindprep.unit.Length;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Verdicts by plain plane geometry: a hole of 4 x 4 mm whose axis lies 5 mm from the bound edge at 100 mm along, with
+ * 1 mm registration reaches from 2 to 8 mm and from 97 to 103 mm.
+ */
+class PageJudgeTest {
+    private static final PagePlace RECTO = new PagePlace(1, true, PageEdge.LEFT, false);
+
+    private static Plan plan(boolean round) {
+        HoleRow row = new HoleRow(
+                Length.ofMm(297), List.of(new Hole(7, Length.ofMm(100))), List.of(), List.of(), Length.ofMm(90));
+        return new Plan(
+                Method.WIRE,
+                "test",
+                "3:1",
+                Length.ofInch(1, 3),
+                null,
+                Length.ofMm(5),
+                Length.ofMm(4),
+                Length.ofMm(4),
+                round,
+                row,
+                1,
+                List.of(1),
+                null,
+                Length.ofMm(10),
+                Length.ofMm(1),
+                List.of(),
+                List.of());
+    }
+
+    private static Mark mark(MarkKind kind, double x0, double x1, double y0, double y1) {
+        return new Mark(kind, Stage.GEOMETRY, new Rectangle2D.Double(x0, y0, x1 - x0, y1 - y0), x0, x1, y0, y1, "");
+    }
+
+    private static PageVerdict judge(boolean round, PagePlace place, Mark... marks) {
+        return new PageJudge(plan(round)).judge(new PageMarks(1, List.of(marks), null), place, 297);
+    }
+
+    private static Verdict of(double x0, double x1, double y0, double y1) {
+        return judge(false, RECTO, mark(MarkKind.TEXT, x0, x1, y0, y1)).verdict();
+    }
+
+    @Test
+    void aMarkInTheHoleIsPunchedAndOneThatOnlyTouchesIsNot() {
+        assertThat(of(4, 6, 99, 101)).isEqualTo(Verdict.PUNCHED);
+        assertThat(of(7.9, 9, 102.9, 110)).isEqualTo(Verdict.PUNCHED);
+        assertThat(of(8, 9, 99, 101)).isEqualTo(Verdict.TIGHT);
+        assertThat(of(4, 6, 103, 110)).isEqualTo(Verdict.TIGHT);
+        assertThat(of(0, 2, 99, 101)).isEqualTo(Verdict.TIGHT);
+    }
+
+    @Test
+    void theClearMarginItselfIsClear() {
+        assertThat(of(10, 12, 99, 101)).isEqualTo(Verdict.CLEAR);
+        assertThat(of(9.99, 12, 99, 101)).isEqualTo(Verdict.TIGHT);
+    }
+
+    @Test
+    void aRoundHoleHasNoCorners() {
+        // the corner of the square, 3 mm off both ways, is 4.24 mm from the axis; the circle's radius is 3 mm
+        Mark corner = mark(MarkKind.TEXT, 7.5, 7.9, 102.5, 102.9);
+        assertThat(judge(false, RECTO, corner).verdict()).isEqualTo(Verdict.PUNCHED);
+        assertThat(judge(true, RECTO, corner).verdict()).isEqualTo(Verdict.TIGHT);
+        // 2.1 mm off both ways is 2.97 mm from the axis
+        assertThat(judge(true, RECTO, mark(MarkKind.TEXT, 7.05, 7.4, 102.05, 102.4))
+                        .verdict())
+                .isEqualTo(Verdict.PUNCHED);
+    }
+
+    @Test
+    void anOutlineIsHeldToItsOwnShapeNotItsBounds() {
+        // a frame whose bounds cover the hole but whose ink runs round it
+        Path2D frame = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+        frame.append(new Rectangle2D.Double(1, 90, 8, 20), false);
+        frame.append(new Rectangle2D.Double(1.5, 90.5, 7, 19), false);
+        Mark m = new Mark(MarkKind.LINE, Stage.GEOMETRY, frame, 1, 9, 90, 110, "");
+        assertThat(judge(false, RECTO, m).verdict()).isEqualTo(Verdict.TIGHT);
+    }
+
+    @Test
+    void aMirroredPageIsHeldFromItsOtherEnd() {
+        PagePlace verso = new PagePlace(2, false, PageEdge.LEFT, true);
+        Mark m = mark(MarkKind.TEXT, 4, 6, 196, 198);
+        assertThat(judge(false, verso, m).verdict()).isEqualTo(Verdict.PUNCHED);
+        assertThat(judge(false, RECTO, m).verdict()).isEqualTo(Verdict.TIGHT);
+    }
+
+    @Test
+    void backgroundIsNeverAHit() {
+        PageVerdict v = judge(false, RECTO, mark(MarkKind.BACKGROUND, 0, 15, 0, 297));
+        assertThat(v.verdict()).isEqualTo(Verdict.CLEAR);
+        assertThat(v.background()).isTrue();
+        assertThat(v.nearest()).isNull();
+    }
+
+    @Test
+    void anUnreadPageIsNeverClear() {
+        PageVerdict v = new PageJudge(plan(false)).judge(new PageMarks(1, List.of(), "broken"), RECTO, 297);
+        assertThat(v.verdict()).isEqualTo(Verdict.UNREAD);
+    }
+
+    @Test
+    void theWorstHitComesFirstAndNamesItsPin() {
+        PageVerdict v = judge(false, RECTO, mark(MarkKind.TEXT, 9, 12, 10, 12), mark(MarkKind.LINE, 4, 6, 99, 101));
+        assertThat(v.hits()).extracting(Hit::pin).containsExactly(7, null);
+        assertThat(v.nearest().nearMm()).isEqualTo(4);
+    }
+}

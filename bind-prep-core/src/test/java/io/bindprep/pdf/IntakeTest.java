@@ -1,0 +1,136 @@
+package io.bindprep.pdf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.problem.UnreadableInputException.Reason;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSInteger;
+import org.apache.pdfbox.cos.COSName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is taken in and what is sent back, each with a sentence of its own. */
+class IntakeTest {
+    private static final Path FIXTURES =
+            Path.of(System.getProperty("bindprep.root", "..")).resolve("fixtures");
+
+    @TempDir
+    Path folder;
+
+    private static UnreadableInputException refusal(Path file, String password) {
+        return catchThrowableOfType(
+                UnreadableInputException.class,
+                () -> Intake.open(file, "client.pdf", password).close());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "word-file.pdf, NOT_PDF, office document",
+        "picture.pdf, NOT_PDF, picture",
+        "empty.pdf, EMPTY, empty",
+        "damaged.pdf, DAMAGED, breaks off",
+        "locked.pdf, LOCKED, password",
+        "missing.pdf, MISSING, no file",
+        "'', NOT_A_FILE, folder",
+    })
+    void whatIsNoPdfSaysWhatItIs(String file, Reason reason, String words) {
+        UnreadableInputException e = refusal(FIXTURES.resolve(file), null);
+        assertThat(e.reason()).isEqualTo(reason);
+        assertThat(e).hasMessageContaining(words).hasMessageContaining("client.pdf");
+        assertThat(e.remedy()).isNotBlank().endsWith(".");
+    }
+
+    @Test
+    void aLockedFileOpensWithItsPasswordOnly() throws Exception {
+        Path locked = FIXTURES.resolve("locked.pdf");
+        assertThat(refusal(locked, "wrong")).hasMessageContaining("does not open it");
+        try (OpenedPdf pdf = Intake.open(locked, "locked.pdf", "tide-table")) {
+            assertThat(pdf.facts().pages()).hasSize(2);
+        }
+        try (OpenedPdf pdf = Intake.open(FIXTURES.resolve("owner-only.pdf"), "owner-only.pdf", null)) {
+            assertThat(pdf.facts().pages()).hasSize(2);
+        }
+    }
+
+    @Test
+    void junkBeforeTheHeaderIsReadAndTold() throws Exception {
+        try (OpenedPdf pdf = Intake.open(FIXTURES.resolve("junk-before-header.pdf"), "junk.pdf", null)) {
+            assertThat(pdf.facts().pages()).hasSize(2);
+            assertThat(pdf.facts().bytesBeforeHeader()).isEqualTo(1000);
+            assertThat(pdf.facts().repaired()).isFalse();
+        }
+    }
+
+    @Test
+    void theNameProvesNothing() throws Exception {
+        Path named = folder.resolve("report.docx");
+        Files.copy(FIXTURES.resolve("mixed-sizes.pdf"), named);
+        try (OpenedPdf pdf = Intake.open(named, "report.docx", null)) {
+            assertThat(pdf.facts().pages()).hasSize(12);
+        }
+    }
+
+    @Test
+    void aWrongPointerIsRepairedAndTold() throws Exception {
+        byte[] good = PageMaker.a4().draw("20 100 4 4 re f").bytes();
+        String text = new String(good, StandardCharsets.ISO_8859_1);
+        int at = text.lastIndexOf("startxref") + 10;
+        byte[] bad = good.clone();
+        Arrays.fill(bad, at, at + 2, (byte) '9');
+        assertThat(open(good)).isFalse();
+        assertThat(open(bad)).isTrue();
+    }
+
+    private boolean open(byte[] bytes) throws Exception {
+        Path file = Files.createTempFile(folder, "x", ".pdf");
+        Files.write(file, bytes);
+        try (OpenedPdf pdf = Intake.open(file, "x.pdf", null)) {
+            assertThat(pdf.facts().pages()).hasSize(1);
+            return pdf.facts().repaired();
+        }
+    }
+
+    @Test
+    void aPageTreeThatLeadsBackIntoItselfEnds() {
+        PageMaker maker = PageMaker.a4().with(page -> {
+            COSDictionary tree = page.getCOSDictionary(COSName.PARENT);
+            tree.setItem(COSName.KIDS, new COSArray(List.of(page, tree)));
+            tree.setItem(COSName.COUNT, COSInteger.get(1_410_065_407));
+        });
+        try (OpenedPdf pdf = maker.open(folder)) {
+            assertThat(pdf.facts().pages()).hasSize(1);
+            assertThat(pdf.facts().repaired()).as("part of the tree is lost").isTrue();
+        }
+    }
+
+    @Test
+    void aContentStreamCutShortIsUnreadNotBlank() throws IOException {
+        StringBuilder much = new StringBuilder();
+        for (int i = 0; i < 4000; i++) {
+            much.append(i * 7919 % 997).append(" 100 1 1 re f\n");
+        }
+        byte[] whole = PageMaker.a4().draw(much.toString()).bytes();
+        String text = new String(whole, StandardCharsets.ISO_8859_1);
+        int start = text.indexOf("stream\r\n", text.indexOf("/FlateDecode")) + 8;
+        byte[] broken = whole.clone();
+        Arrays.fill(broken, start + 600, start + 700, (byte) 0xff);
+        Path file = folder.resolve("broken.pdf");
+        Files.write(file, broken);
+        try (OpenedPdf pdf = Intake.open(file, "broken.pdf", null)) {
+            assertThat(pdf.scan(1, io.bindprep.page.PageEdge.LEFT, 15).unread()).isNotNull();
+        } catch (UnreadableInputException e) {
+            throw new AssertionError(e);
+        }
+    }
+}
