@@ -62,7 +62,7 @@ public final class BindPrep {
                     block.leaves().stream().map(Leaf::stock).toList(), width, height);
             Plan plan = Planner.plan(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
             return Checker.report(
-                    facts, job, block, stack, plan, PageScan.run(request, pdf, block, new PageJudge(plan)));
+                    facts, job, block, stack, plan, PageScan.run(request, pdf, block, new PageJudge(plan), bound));
         }
     }
 }

@@ -39,20 +39,22 @@ final class PageScan {
     private final CheckRequest request;
     private final Block block;
     private final PageJudge judge;
+    private final Bounded bound;
     private final @Nullable PageVerdict[] verdicts;
     private final AtomicInteger next = new AtomicInteger();
     private int done;
 
-    private PageScan(CheckRequest request, Block block, PageJudge judge) {
+    private PageScan(CheckRequest request, Block block, PageJudge judge, Bounded bound) {
         this.request = request;
         this.block = block;
         this.judge = judge;
+        this.bound = bound;
         this.verdicts = new PageVerdict[block.places().size()];
     }
 
-    static List<PageVerdict> run(CheckRequest request, OpenedPdf pdf, Block block, PageJudge judge)
+    static List<PageVerdict> run(CheckRequest request, OpenedPdf pdf, Block block, PageJudge judge, Bounded bound)
             throws UnreadableInputException {
-        PageScan scan = new PageScan(request, block, judge);
+        PageScan scan = new PageScan(request, block, judge, bound);
         scan.lead(pdf);
         return Arrays.stream(scan.verdicts).map(PageScan::found).toList();
     }
@@ -71,7 +73,7 @@ final class PageScan {
             while (chunk(pdf)) {
                 if (helper == null && worthHelp(System.nanoTime() - start)) {
                     helper = new FutureTask<>(() -> help(pdf.facts().sha256()));
-                    Bounded.start(helper);
+                    bound.start(helper);
                 }
             }
             if (helper != null) {

@@ -17,7 +17,7 @@ final class Budget {
     private static final int GLYPHS_PER_PAGE = 3_000_000;
     private static final Duration PAGE_TIME = Duration.ofSeconds(8);
     private static final Duration DOCUMENT_TIME = Duration.ofSeconds(12);
-    private static final Duration TIME_PER_PAGE_OVER = Duration.ofMillis(40);
+    private static final Duration TIME_PER_PAGE_OVER = Duration.ofMillis(80);
 
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
