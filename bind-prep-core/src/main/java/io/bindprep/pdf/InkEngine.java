@@ -41,6 +41,7 @@ final class InkEngine extends TextEngine {
     private int compatibility;
     private @Nullable MarkKind forced;
     private int clipRule = -1;
+    private String lastOperator = "";
 
     InkEngine(Fonts fonts, Layers layers, Budget budget) {
         super(fonts, layers, budget);
@@ -58,11 +59,16 @@ final class InkEngine extends TextEngine {
         compatibility = 0;
         forced = null;
         clipRule = -1;
+        lastOperator = "";
         COSBase contents = page.getCOSObject().getDictionaryObject(COSName.CONTENTS);
         if (contents != null && !StreamCheck.wholePage(contents)) {
             problem("its drawing instructions break off");
         }
         processPage(page);
+        if (!path.isEmpty() || contents != null && !StreamCheck.endsWith(contents, lastOperator)) {
+            problem("its drawing instructions break off");
+        }
+        path.clear();
         endUnclosed();
         AnnotationPass.run(this, page, layers, collector);
     }
@@ -71,6 +77,9 @@ final class InkEngine extends TextEngine {
     protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
         budget.operator();
         String name = operator.getName();
+        if (isTopLevel()) {
+            lastOperator = name;
+        }
         try {
             if (!graphics(name, operator, operands)) {
                 super.processOperator(operator, operands);

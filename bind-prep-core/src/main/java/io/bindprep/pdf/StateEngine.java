@@ -53,6 +53,11 @@ abstract class StateEngine extends PDFStreamEngine {
         return hidden > 0;
     }
 
+    /** Whether the page's own content is being read, not a form or glyph in it. */
+    final boolean isTopLevel() {
+        return nested == 0;
+    }
+
     /** Marked content left open at the end of a page's content does not hide its annotations. */
     final void endUnclosed() {
         contentShown.clear();

@@ -129,7 +129,8 @@ final class JobLines {
                         : "pull " + (row.pulledPins().size() == 1 ? "pin " : "pins ")
                                 + PageRanges.compact(row.pulledPins(), 8) + "."));
         if (!plan.lifts().isEmpty()) {
-            lines.more(counted(plan.lifts().size(), "lift") + " a copy: " + lifts(plan.lifts()) + " sheets.");
+            lines.more(counted(plan.lifts().size(), "lift") + " a copy: " + lifts(plan.lifts())
+                    + (plan.lifts().equals(List.of(1)) ? " sheet." : " sheets."));
         }
         lines.more("Punched zone " + LengthText.both(plan.punchedZone()) + " with "
                 + plan.registration().inMm() + " registration; clear margin " + LengthText.both(plan.clearMargin())

@@ -356,6 +356,25 @@ class InkPassTest {
         assertThat(scan("/Gone Do").unread()).contains("Gone");
         assertThat(scan("BT /Gone 4 Tf 5 100 Td (H) Tj ET").unread()).contains("Gone");
         assertThat(scan("5 100 re f").unread()).contains("re");
+        assertThat(scan("20 100 m 30 110 l").unread())
+                .as("a path never painted")
+                .contains("break off");
+        assertThat(scan("[".repeat(2000) + "] 0 d 5 100 4 4 re f").unread())
+                .as("an array never closed")
+                .isNotNull();
+        assertThat(scan("").unread()).as("an empty page").isNull();
+        assertThat(scan("20 100 4 4 re f" + " ".repeat(40_000)).unread())
+                .as("padded")
+                .isNull();
+        assertThat(scan("0 g ".repeat(8192) + "20 100 4 4 re f 17 /stray").unread())
+                .as("stray operands")
+                .isNull();
+        for (int pad = 0; pad < 8; pad++) {
+            String content = "0 g ".repeat(4080) + " ".repeat(pad) + "BT ET BT ET BT ET BT ET BT ET BT ET BT ET ET";
+            assertThat(scan(content).unread())
+                    .as("a word across two chunks, " + pad)
+                    .isNull();
+        }
     }
 
     @Test
