@@ -3,11 +3,30 @@ package io.bindprep.check;
 import java.util.ArrayList;
 import java.util.List;
 
-/** {@code file-repaired}: the table of objects was broken and rebuilt; {@code header-junk}: bytes before the header. */
+/**
+ * {@code pages-lost}: the page tree leads nowhere in places; {@code file-repaired}: the table of objects was broken and
+ * rebuilt; {@code print-forbidden}: the permissions deny printing; {@code header-junk}: bytes before the header.
+ */
 final class FileRule implements Rule {
     @Override
     public List<Finding> find(Situation s) {
         List<Finding> findings = new ArrayList<>();
+        int lost = s.document().lostPages();
+        if (lost > 0) {
+            findings.add(Say.document(
+                    "pages-lost",
+                    Severity.ERROR,
+                    "The PDF's page tree names " + (lost == 1 ? "1 entry that is" : lost + " entries that are")
+                            + " not in the file, so pages are missing from what was checked.",
+                    "Ask the client for a fresh export, and for the number of pages it should have."));
+        }
+        if (!s.document().printable()) {
+            findings.add(Say.document(
+                    "print-forbidden",
+                    Severity.WARNING,
+                    "The PDF's own permissions forbid printing; the printer's front end may refuse it.",
+                    "Ask the client for a copy that may be printed."));
+        }
         if (s.document().repaired()) {
             findings.add(Say.document(
                     "file-repaired",

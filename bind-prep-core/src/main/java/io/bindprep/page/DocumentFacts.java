@@ -11,6 +11,8 @@ import java.util.List;
  * @param rightToLeft whether ViewerPreferences asks for right-to-left reading (a hint; the job decides)
  * @param bytesBeforeHeader how many bytes stand before "%PDF-"
  * @param repaired whether the file's cross-reference table was broken and had to be rebuilt
+ * @param lostPages entries of the page tree that are missing or lead back into it
+ * @param printable whether the file's permissions let it be printed (ISO 32000-1:2008, Table 22, bit 3)
  */
 public record DocumentFacts(
         String file,
@@ -18,7 +20,9 @@ public record DocumentFacts(
         List<PageFacts> pages,
         boolean rightToLeft,
         long bytesBeforeHeader,
-        boolean repaired) {
+        boolean repaired,
+        int lostPages,
+        boolean printable) {
     public DocumentFacts {
         pages = List.copyOf(pages);
     }

@@ -4,9 +4,11 @@ import java.util.Map;
 
 /** Names of what a file is instead of a PDF, and what to ask for. */
 final class FileKinds {
+    private static final String OFFICE = "an office document (Word, Excel or PowerPoint format)";
+
     private static final Map<String, String> NAMES = Map.ofEntries(
             Map.entry("application/msword", "a word processor's document"),
-            Map.entry("application/x-tika-ooxml", "an office document (Word, Excel or PowerPoint format)"),
+            Map.entry("application/x-tika-ooxml", OFFICE),
             Map.entry("application/x-tika-msoffice", "an office document in an old format"),
             Map.entry("application/rtf", "a rich text document"),
             Map.entry("application/postscript", "a PostScript file"),
@@ -27,7 +29,7 @@ final class FileKinds {
             return "an office document in OpenDocument format";
         }
         if (type.startsWith("application/vnd.openxmlformats")) {
-            return NAMES.get("application/x-tika-ooxml") + "";
+            return OFFICE;
         }
         return NAMES.getOrDefault(type, "a file of the type " + type);
     }

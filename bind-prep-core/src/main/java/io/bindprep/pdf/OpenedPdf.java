@@ -59,14 +59,16 @@ public final class OpenedPdf implements AutoCloseable {
         COSDictionary preferences = catalog.getCOSDictionary(COSName.VIEWER_PREFERENCES);
         boolean rightToLeft =
                 preferences != null && "R2L".equals(preferences.getNameAsString(COSName.getPDFName("Direction")));
-        DocumentFacts document0 = new DocumentFacts(
+        DocumentFacts known = new DocumentFacts(
                 name,
                 sha256,
                 facts,
                 rightToLeft,
                 Math.max(0, ends.headerAt()),
-                !ends.pointerHolds() || found.lost() > 0);
-        return new OpenedPdf(document, document0, found.pages(), problems);
+                !ends.pointerHolds(),
+                found.lost(),
+                document.getCurrentAccessPermission().canPrint());
+        return new OpenedPdf(document, known, found.pages(), problems);
     }
 
     /** What is known before content is looked at. */

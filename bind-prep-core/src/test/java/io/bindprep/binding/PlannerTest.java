@@ -184,6 +184,15 @@ class PlannerTest {
         wrong("pitch", Fixtures.of(Method.WIRE).pitch("3:1"), Length.ofMm(8));
     }
 
+    @Test
+    void aSizeThatOnlyTheDocumentAsksForHasNoHolesInsteadOfAWrongSetting() throws Exception {
+        for (int mm : new int[] {8, 500}) {
+            Plan plan = Fixtures.of(Method.WIRE).plan(42, Length.ofMm(mm));
+            assertThat(plan.row().holes()).isEmpty();
+            assertThat(plan.because()).anyMatch(b -> b.startsWith("no hole row"));
+        }
+    }
+
     private static void wrong(String key, Fixtures fixtures, Length edge, String... known) {
         assertThatThrownBy(() -> fixtures.plan(42, edge)).isInstanceOfSatisfying(SettingException.class, e -> {
             assertThat(e.key()).isEqualTo(key);

@@ -331,6 +331,22 @@ class CheckerTest {
     }
 
     @Test
+    void anEdgeWithoutAHoleRowIsAnError() {
+        assertThat(only(Scenario.of(2).noHoles().report(), "edge-unpunchable").severity())
+                .isEqualTo(Severity.ERROR);
+    }
+
+    @Test
+    void lostPagesAndForbiddenPrintingAreTold() {
+        assertThat(only(Scenario.of(2).lostPages(3).report(), "pages-lost").severity())
+                .isEqualTo(Severity.ERROR);
+        assertThat(Scenario.of(2).lostPages(3).report().outcome()).isEqualTo(Outcome.FINDINGS);
+        assertThat(only(Scenario.of(2).notPrintable().report(), "print-forbidden")
+                        .severity())
+                .isEqualTo(Severity.WARNING);
+    }
+
+    @Test
     void aRebuiltFileIsWarnedOfAndJunkNoted() {
         assertThat(only(Scenario.of(2).repaired().report(), "file-repaired").severity())
                 .isEqualTo(Severity.WARNING);

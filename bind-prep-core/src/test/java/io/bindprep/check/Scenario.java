@@ -57,6 +57,9 @@ public final class Scenario {
     private boolean rightToLeft;
     private long junk;
     private boolean repaired;
+    private int lostPages;
+    private boolean holeless;
+    private boolean printable = true;
     private int copies = 1;
     private Sides sides = Sides.TWO;
     private BoundEdge edge = BoundEdge.LEFT;
@@ -123,6 +126,21 @@ public final class Scenario {
 
     public Scenario junk(long bytes) {
         junk = bytes;
+        return this;
+    }
+
+    public Scenario lostPages(int lost) {
+        lostPages = lost;
+        return this;
+    }
+
+    public Scenario notPrintable() {
+        printable = false;
+        return this;
+    }
+
+    public Scenario noHoles() {
+        holeless = true;
         return this;
     }
 
@@ -243,7 +261,7 @@ public final class Scenario {
                     return new PageFacts(p, box, box, box, box, trimDeclared, 0, 1);
                 })
                 .toList();
-        return new DocumentFacts(file, "00ff", facts, rightToLeft, junk, repaired);
+        return new DocumentFacts(file, "00ff", facts, rightToLeft, junk, repaired, lostPages, printable);
     }
 
     private Job job() {
@@ -300,7 +318,7 @@ public final class Scenario {
                 Length.ofInch(5, 32),
                 Length.ofInch(5, 32),
                 false,
-                new HoleRow(Length.ofMm(297), holes, List.of(35, 36), stuck, Length.ofMm("6.8")),
+                new HoleRow(Length.ofMm(297), holeless ? List.of() : holes, List.of(35, 36), stuck, Length.ofMm("6.8")),
                 34,
                 lifts,
                 element == null ? null : element.size(),

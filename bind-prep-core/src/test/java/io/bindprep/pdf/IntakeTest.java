@@ -15,6 +15,10 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
+import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -60,6 +64,7 @@ class IntakeTest {
         }
         try (OpenedPdf pdf = Intake.open(FIXTURES.resolve("owner-only.pdf"), "owner-only.pdf", null)) {
             assertThat(pdf.facts().pages()).hasSize(2);
+            assertThat(pdf.facts().printable()).as("printing is allowed").isTrue();
         }
     }
 
@@ -92,6 +97,23 @@ class IntakeTest {
         assertThat(open(bad)).isTrue();
     }
 
+    @Test
+    void permissionsThatForbidPrintingAreTold() throws Exception {
+        Path file = folder.resolve("view-only.pdf");
+        try (PDDocument document = new PDDocument()) {
+            document.addPage(new PDPage());
+            AccessPermission viewOnly = new AccessPermission();
+            viewOnly.setCanPrint(false);
+            StandardProtectionPolicy policy = new StandardProtectionPolicy("owner", "", viewOnly);
+            policy.setEncryptionKeyLength(256);
+            document.protect(policy);
+            document.save(file.toFile());
+        }
+        try (OpenedPdf pdf = Intake.open(file, "view-only.pdf", null)) {
+            assertThat(pdf.facts().printable()).isFalse();
+        }
+    }
+
     private boolean open(byte[] bytes) throws Exception {
         Path file = Files.createTempFile(folder, "x", ".pdf");
         Files.write(file, bytes);
@@ -110,7 +132,7 @@ class IntakeTest {
         });
         try (OpenedPdf pdf = maker.open(folder)) {
             assertThat(pdf.facts().pages()).hasSize(1);
-            assertThat(pdf.facts().repaired()).as("part of the tree is lost").isTrue();
+            assertThat(pdf.facts().lostPages()).isEqualTo(1);
         }
     }
 

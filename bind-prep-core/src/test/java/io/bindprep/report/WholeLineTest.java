@@ -40,7 +40,7 @@ class WholeLineTest {
         Stack stack = StackEstimator.estimate(
                 block.leaves().stream().map(Leaf::stock).toList(), Length.ofInch(17, 2), Length.ofInch(11, 1));
         return Checker.report(
-                new DocumentFacts("manual.pdf", "00ff", facts, false, 0, false),
+                new DocumentFacts("manual.pdf", "00ff", facts, false, 0, false, 0, true),
                 job,
                 block,
                 stack,
