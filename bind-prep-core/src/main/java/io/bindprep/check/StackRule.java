@@ -79,7 +79,10 @@ final class StackRule implements Rule {
                 "Measure a pack of the real stock, at least 2.5 mm of it, and give it as stock"
                         + " (for example \"25 sheets = 2.6 mm\") before buying elements.",
                 s.stack().max().mm(),
-                small.size().mm(),
+                // a comb is chosen by its capacity in sheets, not by its size less a clearance
+                s.plan().method() == Method.COMB
+                        ? null
+                        : Double.valueOf(small.size().minus(s.job().clearance()).mm()),
                 null);
     }
 

@@ -271,6 +271,9 @@ class CheckerTest {
         Finding f = only(Scenario.of(2).straddles(SMALL, LARGE).report(), "stack-straddles");
         assertThat(f.severity()).isEqualTo(Severity.WARNING);
         assertThat(f.message()).contains("1/4 in would do for the thinnest, 5/16 in for the thickest");
+        // 1/4 in less the clearance of 1/8 in: more than that does not go on the smaller one
+        assertThat(f.limitMm()).isEqualTo(3.175);
+        assertThat(f.measuredMm()).isGreaterThan(f.limitMm());
         assertThat(f.remedy()).contains("Measure a pack");
     }
 
