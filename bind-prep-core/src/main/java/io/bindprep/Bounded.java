@@ -32,7 +32,7 @@ final class Bounded {
     private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
 
     private final List<Thread> threads = new CopyOnWriteArrayList<>();
-    private final long standstill = System.nanoTime() + STANDSTILL.toNanos();
+    private final long begun = System.nanoTime();
     private volatile long most = OPENING.toNanos();
 
     private Bounded() {}
@@ -88,7 +88,7 @@ final class Bounded {
             try {
                 return task.get(GLANCE.toNanos(), TimeUnit.NANOSECONDS);
             } catch (TimeoutException e) {
-                if (spent() > most || System.nanoTime() - standstill > 0) {
+                if (spent() > most || elapsed() > STANDSTILL.toNanos()) {
                     task.cancel(true);
                     throw new UnreadableInputException(
                             Reason.TOO_MUCH,
@@ -99,9 +99,13 @@ final class Bounded {
         }
     }
 
+    private long elapsed() {
+        return System.nanoTime() - begun;
+    }
+
     private long spent() {
         if (!CLOCK.isThreadCpuTimeSupported()) {
-            return STANDSTILL.toNanos() - (standstill - System.nanoTime());
+            return elapsed();
         }
         return threads.stream()
                 .mapToLong(t -> Math.max(0, CLOCK.getThreadCpuTime(t.getId())))

@@ -4,7 +4,6 @@ import io.bindprep.block.Block;
 import io.bindprep.block.PagePlace;
 import io.bindprep.marks.PageJudge;
 import io.bindprep.marks.PageVerdict;
-import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.Intake;
 import io.bindprep.pdf.OpenedPdf;
@@ -124,8 +123,7 @@ final class PageScan {
 
     private PageVerdict look(OpenedPdf pdf, PagePlace place) {
         PageFacts facts = pdf.facts().pages().get(place.page() - 1);
-        boolean upright = place.boundEdge() == PageEdge.LEFT || place.boundEdge() == PageEdge.RIGHT;
-        double length = (upright ? facts.trimHeight() : facts.trimWidth()).mm();
+        double length = facts.along(place.boundEdge()).mm();
         return judge.judge(pdf.scan(place.page(), place.boundEdge(), judge.stripMm()), place, length);
     }
 

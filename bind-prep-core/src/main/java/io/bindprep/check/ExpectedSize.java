@@ -2,14 +2,13 @@ package io.bindprep.check;
 
 import io.bindprep.job.Trim;
 import io.bindprep.page.PageFacts;
+import io.bindprep.page.PrevailingSize;
 import io.bindprep.paper.SheetSize;
 import io.bindprep.paper.SheetSizes;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /** The size that pages should have and how far each side may lie off. */
 record ExpectedSize(String name, Length width, Length height, Length toleranceWidth, Length toleranceHeight) {
@@ -25,28 +24,10 @@ record ExpectedSize(String name, Length width, Length height, Length toleranceWi
         }
     }
 
-    /** The size most pages have, the earlier one where two have equally many. */
+    /** The size most pages have, the one that the holes are planned for. */
     static ExpectedSize prevailing(List<PageFacts> pages) {
-        Map<List<Long>, Integer> counts = new HashMap<>();
-        PageFacts best = pages.get(0);
-        int most = 0;
-        for (PageFacts p : pages) {
-            counts.merge(tenths(p), 1, Integer::sum);
-        }
-        for (PageFacts p : pages) {
-            int count = counts.getOrDefault(tenths(p), 0);
-            if (count > most) {
-                most = count;
-                best = p;
-            }
-        }
-        return bySides(knownName(best.trimWidth(), best.trimHeight()), best.trimWidth(), best.trimHeight());
-    }
-
-    // sizes a tenth of a millimetre apart are told apart by no cutter
-    private static List<Long> tenths(PageFacts p) {
-        return List.of(
-                Math.round(p.trimWidth().mm() * 10), Math.round(p.trimHeight().mm() * 10));
+        PrevailingSize size = PrevailingSize.of(pages);
+        return bySides(knownName(size.width(), size.height()), size.width(), size.height());
     }
 
     // a known size brings its own tolerance, any other goes by its sides as ISO 216:2007, 7.1 has them

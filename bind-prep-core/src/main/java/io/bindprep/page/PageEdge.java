@@ -5,5 +5,10 @@ public enum PageEdge {
     LEFT,
     RIGHT,
     TOP,
-    BOTTOM
+    BOTTOM;
+
+    /** Whether it runs from head to foot. */
+    public boolean upright() {
+        return this == LEFT || this == RIGHT;
+    }
 }

@@ -33,6 +33,11 @@ public record PageFacts(
         return Length.ofPoints((quarterTurned() ? trim.width() : trim.height()) * userUnit);
     }
 
+    /** Length of one of the trimmed page's edges as the reader sees it. */
+    public Length along(PageEdge edge) {
+        return edge.upright() ? trimHeight() : trimWidth();
+    }
+
     /** Millimetres of one user space unit on this page. */
     public double mmPerUnit() {
         return userUnit * MM_PER_POINT;

@@ -5,12 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/**
- * The trimmed size that most pages have, width and height as the reader sees them.
- *
- * @param count how many pages have it
- */
-public record PrevailingSize(Length width, Length height, int count) {
+/** The trimmed size that most pages have, width and height as the reader sees them. */
+public record PrevailingSize(Length width, Length height) {
     /** XJDF 2.2, Appendix C: sizes within 5 pt are equal; half of it either way from a common value. */
     private static final Length BUCKET = Length.ofPoints(2.5);
 
@@ -35,7 +31,7 @@ public record PrevailingSize(Length width, Length height, int count) {
         if (page == null) {
             throw new IllegalArgumentException("a document without pages has no size");
         }
-        return new PrevailingSize(page.trimWidth(), page.trimHeight(), most);
+        return new PrevailingSize(page.trimWidth(), page.trimHeight());
     }
 
     private static long bucket(Length length) {

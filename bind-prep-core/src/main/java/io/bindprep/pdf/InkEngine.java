@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Set;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.contentstream.operator.state.Concatenate;
@@ -81,7 +82,7 @@ final class InkEngine extends TextEngine {
             lastOperator = name;
         }
         try {
-            if (!graphics(name, operator, operands)) {
+            if (!graphics(name, operands)) {
                 super.processOperator(operator, operands);
             }
         } catch (IOException
@@ -91,7 +92,7 @@ final class InkEngine extends TextEngine {
                 | IllegalArgumentException
                 | IllegalStateException
                 | NullPointerException
-                | java.util.NoSuchElementException e) {
+                | NoSuchElementException e) {
             problem("its operator \"" + name + "\" cannot be carried out");
         }
     }
@@ -108,7 +109,7 @@ final class InkEngine extends TextEngine {
         }
     }
 
-    private boolean graphics(String name, Operator operator, List<COSBase> o) throws IOException {
+    private boolean graphics(String name, List<COSBase> o) throws IOException {
         switch (name) {
             case "m" -> path.move(ctm(), num(o, 0), num(o, 1));
             case "l" -> path.line(ctm(), num(o, 0), num(o, 1));

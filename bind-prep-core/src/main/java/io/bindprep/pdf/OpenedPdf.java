@@ -95,11 +95,9 @@ public final class OpenedPdf implements AutoCloseable {
         }
         AffineTransform toFrame = toFrame(f, edge);
         try {
-            double along = edge == PageEdge.LEFT || edge == PageEdge.RIGHT
-                    ? f.trimHeight().mm()
-                    : f.trimWidth().mm();
             Rectangle2D strip = toFrame.createInverse()
-                    .createTransformedShape(new Rectangle2D.Double(0, 0, depthMm, along))
+                    .createTransformedShape(
+                            new Rectangle2D.Double(0, 0, depthMm, f.along(edge).mm()))
                     .getBounds2D();
             StripCollector collector = new StripCollector(strip, toFrame);
             engine.run(new PDPage(dictionary), visible(f), collector);

@@ -41,18 +41,20 @@ final class PictureInk {
         int x1 = clamp((int) Math.ceil(box.getMaxX() / MM), raster.width());
         int y0 = clamp((int) Math.floor(box.getMinY() / MM), raster.height());
         int y1 = clamp((int) Math.ceil(box.getMaxY() / MM), raster.height());
-        boolean[] dark = new boolean[raster.width() * raster.height()];
+        // only as large as the picture: a page may hold thousands of small ones
+        int w = x1 - x0;
+        boolean[] dark = new boolean[w * (y1 - y0)];
         int window = WINDOW_MM * StripRaster.DOTS_PER_MM;
         for (int top = y0; top < y1; top += window) {
             int bottom = Math.min(y1, top + window);
             int limit = throughEdge ? scanLimit(raster, x0, x1, top, bottom) : LIGHTEST_MARK;
             for (int y = top; y < bottom; y++) {
                 for (int x = x0; x < x1; x++) {
-                    dark[y * raster.width() + x] = raster.at(x, y) <= limit;
+                    dark[(y - y0) * w + x - x0] = raster.at(x, y) <= limit;
                 }
             }
         }
-        return pieces(dark, raster.width(), raster.height(), throughEdge);
+        return pieces(dark, w, x0, y0, throughEdge);
     }
 
     private static int clamp(int v, int most) {
@@ -79,7 +81,8 @@ final class PictureInk {
     }
 
     /** Dark dots that hang together, one mark a piece. */
-    private static List<Mark> pieces(boolean[] dark, int w, int h, boolean throughEdge) {
+    private static List<Mark> pieces(boolean[] dark, int w, int x0, int y0, boolean throughEdge) {
+        int h = w == 0 ? 0 : dark.length / w;
         List<Mark> marks = new ArrayList<>();
         boolean[] taken = new boolean[dark.length];
         int[] stack = new int[dark.length];
@@ -111,13 +114,13 @@ final class PictureInk {
                 }
             }
             if (count >= LEAST_DOTS) {
-                marks.add(mark(Arrays.copyOf(piece, count), w, throughEdge));
+                marks.add(mark(Arrays.copyOf(piece, count), w, x0, y0, throughEdge));
             }
         }
         return marks;
     }
 
-    private static Mark mark(int[] dots, int w, boolean throughEdge) {
+    private static Mark mark(int[] dots, int w, int x0, int y0, boolean throughEdge) {
         Arrays.sort(dots);
         Path2D.Double shape = new Path2D.Double(Path2D.WIND_NON_ZERO);
         int i = 0;
@@ -128,7 +131,9 @@ final class PictureInk {
                 to = dots[++i];
             }
             i++;
-            shape.append(new Rectangle2D.Double((from % w) * MM, (from / w) * MM, (to - from + 1) * MM, MM), false);
+            shape.append(
+                    new Rectangle2D.Double((x0 + from % w) * MM, (y0 + from / w) * MM, (to - from + 1) * MM, MM),
+                    false);
         }
         Rectangle2D b = shape.getBounds2D();
         boolean shadow = throughEdge && b.getMinX() < MM && b.getWidth() >= BROAD_MM && b.getHeight() >= BROAD_MM;

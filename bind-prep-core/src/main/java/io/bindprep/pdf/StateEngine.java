@@ -10,6 +10,7 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSNumber;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.util.Matrix;
 import org.jspecify.annotations.Nullable;
@@ -107,9 +108,7 @@ abstract class StateEngine extends PDFStreamEngine {
         COSArray font = state.getCOSArray(COSName.FONT);
         if (font != null && font.getObject(0) instanceof COSDictionary dictionary) {
             getGraphicsState().getTextState().setFont(fonts.get(dictionary));
-            getGraphicsState()
-                    .getTextState()
-                    .setFontSize(((org.apache.pdfbox.cos.COSNumber) font.getObject(1)).floatValue());
+            getGraphicsState().getTextState().setFontSize(((COSNumber) font.getObject(1)).floatValue());
         }
     }
 
@@ -187,7 +186,7 @@ abstract class StateEngine extends PDFStreamEngine {
     }
 
     static double num(List<COSBase> o, int i) {
-        return ((org.apache.pdfbox.cos.COSNumber) o.get(i)).floatValue();
+        return ((COSNumber) o.get(i)).floatValue();
     }
 
     Matrix ctm() {

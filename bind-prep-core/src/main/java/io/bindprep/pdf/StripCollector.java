@@ -14,6 +14,7 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Turns painted outlines into marks of the bound-edge frame, cut to clip, trim and strip.
@@ -121,8 +122,7 @@ final class StripCollector {
                 && a.getMinY() <= b.getMaxY();
     }
 
-    private static @org.jspecify.annotations.Nullable Shape visible(
-            Shape outline, Rectangle2D bounds, Rectangle2D window, Clip clip) {
+    private static @Nullable Shape visible(Shape outline, Rectangle2D bounds, Rectangle2D window, Clip clip) {
         if (clip.exactlyBounds()) {
             if (window.contains(bounds)) {
                 return outline;

@@ -37,11 +37,11 @@ record StripRaster(
 
     static StripRaster of(PDDocument source, COSDictionary page, PageFacts facts, PageEdge edge, double depthMm)
             throws IOException {
-        boolean side = edge == PageEdge.LEFT || edge == PageEdge.RIGHT;
+        boolean side = edge.upright();
         double pageW = facts.trimWidth().mm();
         double pageH = facts.trimHeight().mm();
         int depth = (int) Math.ceil(Math.min(depthMm, side ? pageW : pageH) * DOTS_PER_MM);
-        int along = (int) Math.ceil((side ? pageH : pageW) * DOTS_PER_MM);
+        int along = (int) Math.ceil(facts.along(edge).mm() * DOTS_PER_MM);
         if ((long) depth * along > MOST_DOTS) {
             throw new Budget.Spent("its bound edge is too long to look at its pictures");
         }
