@@ -1,8 +1,12 @@
 package io.bindprep.binding;
 
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.Elements;
+import io.bindprep.catalogue.Pattern;
+import io.bindprep.catalogue.Punch;
 import io.bindprep.block.Block;
 import io.bindprep.job.Job;
-import io.bindprep.job.Method;
+import io.bindprep.catalogue.Method;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
@@ -92,8 +96,8 @@ public final class Planner {
     }
 
     private @Nullable Element element() {
-        Optional<Elements.Entry> found = Elements.smallest(pattern, stack.max(), job.clearance());
-        List<Elements.Entry> known = Elements.of(pattern);
+        Optional<Elements.Entry> found = job.catalogue().elements().smallest(pattern, stack.max(), job.clearance());
+        List<Elements.Entry> known = job.catalogue().elements().of(pattern);
         if (known.isEmpty()) {
             because.add("no element: no sizes are known for " + pattern.id());
             return null;
@@ -128,7 +132,7 @@ public final class Planner {
     }
 
     private List<Element> straddles(@Nullable Element thick) {
-        Optional<Elements.Entry> thin = Elements.smallest(pattern, stack.min(), job.clearance());
+        Optional<Elements.Entry> thin = job.catalogue().elements().smallest(pattern, stack.min(), job.clearance());
         if (thin.isEmpty() || thin.get().element().equals(thick)) {
             return List.of();
         }
@@ -208,10 +212,10 @@ public final class Planner {
     }
 
     private List<String> fitting(Length edge) {
-        return Patterns.all().stream()
+        return job.catalogue().patterns().all().stream()
                 .filter(p -> p.method() == job.binding())
                 .filter(p -> {
-                    Punch generic = Punches.generic(p);
+                    Punch generic = job.catalogue().punches().generic(p);
                     return RowMaker.count(p, edge, generic.leastWeb(), generic.pins()) > 0;
                 })
                 .map(Pattern::id)

@@ -1,5 +1,7 @@
 package io.bindprep.job;
 
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Method;
 import io.bindprep.paper.Stock;
 import io.bindprep.unit.Length;
 import java.util.List;
@@ -17,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param clearMargin distance live matter keeps from the bound edge; null for the pattern's own
  * @param registration how far a hole may lie off its place, either way
  * @param clearance allowance of the element over the thickest likely stack
+ * @param catalogue what names stand for: our tables with the shop's own rows
  */
 public record Job(
         int copies,
@@ -33,7 +36,8 @@ public record Job(
         @Nullable Length clearMargin,
         Length registration,
         Length clearance,
-        FailOn failOn) {
+        FailOn failOn,
+        Catalogue catalogue) {
     public Job {
         inserts = List.copyOf(inserts);
     }

@@ -19,6 +19,7 @@ final class JobKeys {
     static final String REGISTRATION = "registration";
     static final String CLEARANCE = "clearance";
     static final String FAIL_ON = "fail-on";
+    static final String TABLES = "tables";
 
     private JobKeys() {}
 

@@ -1,4 +1,4 @@
-package io.bindprep.binding;
+package io.bindprep.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
