@@ -3,11 +3,11 @@ package io.bindprep.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import io.bindprep.catalogue.Method;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
-import io.bindprep.job.Method;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
 import io.bindprep.problem.UnreadableInputException;
@@ -44,7 +44,12 @@ class JobOptionsTest {
                 option("clear-margin", "12 mm", Job::clearMargin, Length.ofMm(12)),
                 option("registration", "2 mm", Job::registration, Length.ofMm(2)),
                 option("clearance", "1/16 in", Job::clearance, Length.ofInch(1, 16)),
-                option("fail-on", "warning", Job::failOn, FailOn.WARNING));
+                option("fail-on", "warning", Job::failOn, FailOn.WARNING),
+                option(
+                        "tables",
+                        Cli.ROOT.resolve("fixtures/shop-stocks.csv").toString(),
+                        job -> job.catalogue().stocks().byId("felt-200").isPresent(),
+                        true));
     }
 
     private static Arguments option(String key, String value, Function<Job, Object> part, Object expected) {

@@ -1,12 +1,12 @@
 package io.bindprep.binding;
 
+import io.bindprep.block.Block;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.Elements;
+import io.bindprep.catalogue.Method;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
-import io.bindprep.block.Block;
 import io.bindprep.job.Job;
-import io.bindprep.catalogue.Method;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;

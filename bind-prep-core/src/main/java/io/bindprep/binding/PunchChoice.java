@@ -1,10 +1,10 @@
 package io.bindprep.binding;
 
+import io.bindprep.catalogue.Method;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Patterns;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Job;
-import io.bindprep.catalogue.Method;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
@@ -21,7 +21,9 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
     static PunchChoice of(Job job, Stack stack, Length edge) throws SettingException {
         String named = job.punch();
         if (named != null) {
-            Punch punch = job.catalogue().punches().byId(named)
+            Punch punch = job.catalogue()
+                    .punches()
+                    .byId(named)
                     .orElseThrow(() -> new SettingException(
                             "punch",
                             named,
@@ -34,7 +36,9 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
         if (pitch != null) {
             Pattern pattern = forced(job, pitch);
             return new PunchChoice(
-                    pattern, job.catalogue().punches().generic(pattern), "pitch " + pattern.pitchName() + " as the job says");
+                    pattern,
+                    job.catalogue().punches().generic(pattern),
+                    "pitch " + pattern.pitchName() + " as the job says");
         }
         return chosen(job, stack, edge);
     }
@@ -86,8 +90,10 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
         switch (job.binding()) {
             case WIRE -> {
                 Pattern fine = pattern(job, "W3_1i-square-0t");
-                boolean thin =
-                        job.catalogue().elements().smallest(fine, stack.max(), job.clearance()).isPresent();
+                boolean thin = job.catalogue()
+                        .elements()
+                        .smallest(fine, stack.max(), job.clearance())
+                        .isPresent();
                 id = thin ? fine.id() : "W2_1i-square-0t";
                 because = "pitch " + (thin ? "3:1" : "2:1") + ": the stack is at most "
                         + stack.max().inMm() + ", with "

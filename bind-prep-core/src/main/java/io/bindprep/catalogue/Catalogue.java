@@ -6,8 +6,7 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.table.OwnTables;
 
 /** Everything a job may name: our tables with the shop's own rows. */
-public record Catalogue(
-        StockCatalog stocks, SheetSizes sizes, Patterns patterns, Elements elements, Punches punches) {
+public record Catalogue(StockCatalog stocks, SheetSizes sizes, Patterns patterns, Elements elements, Punches punches) {
     private static final Catalogue BUILT_IN = ours();
 
     /** Our tables alone. */
@@ -23,8 +22,7 @@ public record Catalogue(
     public static Catalogue of(OwnTables own) throws SettingException {
         Patterns patterns = Patterns.of(own);
         Elements elements = Elements.of(own);
-        return new Catalogue(
-                StockCatalog.of(own), SheetSizes.of(own), patterns, elements, Punches.of(own, patterns));
+        return new Catalogue(StockCatalog.of(own), SheetSizes.of(own), patterns, elements, Punches.of(own, patterns));
     }
 
     private static Catalogue ours() {

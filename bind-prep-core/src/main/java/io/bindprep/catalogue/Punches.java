@@ -34,13 +34,13 @@ public final class Punches {
         Map<String, List<DepthSetting>> depths = depths(OwnTables.read(DEPTHS.rows(), Depth::of));
         depths.putAll(depths(OwnTables.read(own.rows(TableKind.DEPTHS), Depth::of)));
         List<Punch> all = new ArrayList<>(own.over(TableKind.PUNCHES, OURS, row -> punch(row, patterns, depths)));
-        List<String> ids = all.stream().map(p -> id(p.id())).toList();
-        OwnTables.read(own.rows(TableKind.DEPTHS), row -> checkPunch(row, ids));
         for (Pattern pattern : patterns.all()) {
-            if (!ids.contains(id(GENERIC + pattern.id()))) {
+            if (all.stream().noneMatch(p -> p.id().equalsIgnoreCase(GENERIC + pattern.id()))) {
                 all.add(generic(pattern, depths));
             }
         }
+        List<String> ids = all.stream().map(Punch::id).toList();
+        OwnTables.read(own.rows(TableKind.DEPTHS), row -> checkPunch(row, ids));
         return new Punches(all);
     }
 
@@ -79,12 +79,13 @@ public final class Punches {
 
     private static Map<String, List<DepthSetting>> depths(List<Depth> rows) {
         Map<String, List<DepthSetting>> depths = new LinkedHashMap<>();
-        rows.forEach(d -> depths.computeIfAbsent(d.punch(), k -> new ArrayList<>()).add(d.setting()));
+        rows.forEach(
+                d -> depths.computeIfAbsent(d.punch(), k -> new ArrayList<>()).add(d.setting()));
         return depths;
     }
 
     private static String checkPunch(Table.Row row, List<String> ids) {
-        if (!ids.contains(id(row.get("punch")))) {
+        if (ids.stream().noneMatch(row.get("punch")::equalsIgnoreCase)) {
             throw row.wrong("punch", "no punch of this name is in the tables", ids);
         }
         return row.get("punch");
@@ -99,8 +100,7 @@ public final class Punches {
                 .orElseThrow(() -> row.wrong("pattern", "no such pattern is known", patterns.ids()));
         int pins = row.read("pins", text -> PinRanges.count(text, MOST_PINS));
         if (!pattern.repeating() && pins != pattern.spacings().size() + 1) {
-            throw row.wrong(
-                    "pins", pattern.id() + " has " + (pattern.spacings().size() + 1) + " holes", List.of());
+            throw row.wrong("pins", pattern.id() + " has " + (pattern.spacings().size() + 1) + " holes", List.of());
         }
         boolean fixed = row.choice("guide", List.of("fixed", "movable")).equals("fixed");
         if (!fixed && !row.get("first_pin").isEmpty()) {

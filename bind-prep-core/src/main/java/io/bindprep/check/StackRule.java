@@ -2,8 +2,8 @@ package io.bindprep.check;
 
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.Elements;
-import io.bindprep.job.Job;
 import io.bindprep.catalogue.Method;
+import io.bindprep.job.Job;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
@@ -25,10 +25,9 @@ final class StackRule implements Rule {
     }
 
     private static Finding noElement(Situation s) {
-        List<Elements.Entry> sold =
-                s.job().catalogue().patterns().byId(s.plan().pattern()).stream()
-                        .flatMap(p -> s.job().catalogue().elements().of(p).stream())
-                        .toList();
+        List<Elements.Entry> sold = s.job().catalogue().patterns().byId(s.plan().pattern()).stream()
+                .flatMap(p -> s.job().catalogue().elements().of(p).stream())
+                .toList();
         return sold.isEmpty() ? unknown(s) : tooThick(s, sold.get(sold.size() - 1));
     }
 

@@ -67,7 +67,8 @@ final class CoverReader {
         Object front = parts.get(FRONT);
         Object back = parts.get(BACK);
         return new @Nullable Cover[] {
-            front == null ? null : cover(stocks, key + "." + FRONT, front), back == null ? null : cover(stocks, key + "." + BACK, back)
+            front == null ? null : cover(stocks, key + "." + FRONT, front),
+            back == null ? null : cover(stocks, key + "." + BACK, back)
         };
     }
 
@@ -79,7 +80,8 @@ final class CoverReader {
                 throw Scalars.wrong(key, value, "has no stock", "Add a stock, for example stock: c1s-10pt.");
             }
             Object pages = map.get(PAGES);
-            return new Cover(stocks.stock(key + "." + STOCK, stock), pages == null ? null : printed(key + "." + PAGES, pages));
+            return new Cover(
+                    stocks.stock(key + "." + STOCK, stock), pages == null ? null : printed(key + "." + PAGES, pages));
         }
         String text = Scalars.text(key, value);
         if (text.toLowerCase(Locale.ROOT).equals(NONE)) {

@@ -6,6 +6,7 @@ import io.bindprep.table.NamedText;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.util.ArrayList;
@@ -89,13 +90,15 @@ public record JobFiles(List<NamedText> tables) {
         if (e instanceof CharacterCodingException) {
             return "it is not text in UTF-8";
         }
-        return "the system does not give it as a file";
+        String reason = e instanceof FileSystemException f ? f.getReason() : null;
+        return reason == null ? "the system does not give it as a file" : reason;
     }
 
     /** Fails where the settings name a file that nobody read. */
     void checkWhole(JobSettings settings) throws SettingException {
         List<String> read = tables.stream().map(NamedText::name).toList();
-        @Nullable String missing = named(settings).stream()
+        @Nullable
+        String missing = named(settings).stream()
                 .filter(file -> !read.contains(file))
                 .findFirst()
                 .orElse(null);

@@ -2,12 +2,12 @@ package io.bindprep.job;
 
 import io.bindprep.catalogue.Method;
 import io.bindprep.setting.KeyDescription;
+import io.bindprep.setting.Scalars;
 import io.bindprep.setting.Shape;
 import io.bindprep.setting.Shape.Items;
 import io.bindprep.setting.Shape.Parts;
 import io.bindprep.setting.Shape.Text;
 import io.bindprep.setting.Shape.Whole;
-import io.bindprep.setting.Scalars;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;

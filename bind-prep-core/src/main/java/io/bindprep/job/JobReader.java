@@ -4,12 +4,12 @@ import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Method;
 import io.bindprep.paper.SheetSize;
 import io.bindprep.paper.Stock;
-import io.bindprep.table.OwnTables;
 import io.bindprep.problem.SettingException;
 import io.bindprep.setting.KeyDescription;
-import io.bindprep.unit.Length;
 import io.bindprep.setting.Scalars;
 import io.bindprep.setting.Spelling;
+import io.bindprep.table.OwnTables;
+import io.bindprep.unit.Length;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -57,9 +57,8 @@ public final class JobReader {
         try {
             checkKeys(settings);
             files.checkWhole(settings);
-            Catalogue catalogue = files.tables().isEmpty()
-                    ? Catalogue.builtIn()
-                    : Catalogue.of(OwnTables.read(files.tables()));
+            Catalogue catalogue =
+                    files.tables().isEmpty() ? Catalogue.builtIn() : Catalogue.of(OwnTables.read(files.tables()));
             return new JobReader(settings, catalogue).job();
         } catch (SettingException e) {
             throw placed(e, settings);

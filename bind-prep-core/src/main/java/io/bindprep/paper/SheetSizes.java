@@ -20,7 +20,8 @@ public final class SheetSizes {
     private static final Length MOST = Length.ofMm(3000);
     private static final Table OURS = Table.beside(SheetSizes.class, "sizes.csv");
     private static final String ISO = "ISO 216";
-    private static final Pattern NAME = Pattern.compile("(?!.*[ -](?:landscape|portrait)$)[a-z][a-z0-9 ._-]*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NAME =
+            Pattern.compile("(?!.*[ -](?:landscape|portrait)$)[a-z][a-z0-9 ._-]*", Pattern.CASE_INSENSITIVE);
     private static final Pattern BY_NUMBERS =
             Pattern.compile("(\\d[\\d./ -]*?)\\s*(mm|cm|in|\")?\\s*x\\s*(\\d[\\d./ -]*?)\\s*(mm|cm|in|\")");
 
@@ -139,7 +140,8 @@ public final class SheetSizes {
     private static Length side(Table.Row row, String column) {
         Length side = row.read(column, Length::parse);
         if (side.compareTo(LEAST) < 0 || side.compareTo(MOST) > 0) {
-            throw row.wrong(column, "is outside " + LEAST.inMm() + " to " + MOST.inMm() + ": mistaken unit?", List.of());
+            throw row.wrong(
+                    column, "is outside " + LEAST.inMm() + " to " + MOST.inMm() + ": mistaken unit?", List.of());
         }
         return side;
     }

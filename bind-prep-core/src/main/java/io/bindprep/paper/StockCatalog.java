@@ -17,7 +17,8 @@ public final class StockCatalog {
     private static final Table OURS = Table.beside(StockCatalog.class, "stocks.csv");
     // what a job can name: a stock's other forms begin with a number
     private static final Pattern ID = Pattern.compile("[a-z][a-z0-9.-]*", Pattern.CASE_INSENSITIVE);
-    private static final Pattern SHEET = Pattern.compile("([1-9]\\d{0,2}(?:\\.\\d{1,3})?)x([1-9]\\d{0,2}(?:\\.\\d{1,3})?)");
+    private static final Pattern SHEET =
+            Pattern.compile("([1-9]\\d{0,2}(?:\\.\\d{1,3})?)x([1-9]\\d{0,2}(?:\\.\\d{1,3})?)");
     private static final BigDecimal THINNEST_UM = new BigDecimal(5);
     private static final BigDecimal THICKEST_UM = new BigDecimal(10_000);
     private static final List<String> KINDS = List.of("paper", "board", "film");
@@ -60,7 +61,8 @@ public final class StockCatalog {
     private static Stock stock(Table.Row row) {
         String id = row.get("id");
         if (!ID.matcher(id).matches()) {
-            throw row.wrong("id", "is a name of letters, digits, dots and hyphens that begins with a letter", List.of());
+            throw row.wrong(
+                    "id", "is a name of letters, digits, dots and hyphens that begins with a letter", List.of());
         }
         BigDecimal caliper = row.read("caliper", Thickness::micrometres);
         if (caliper.compareTo(THINNEST_UM) < 0 || caliper.compareTo(THICKEST_UM) > 0) {
@@ -98,8 +100,8 @@ public final class StockCatalog {
     private static BigDecimal weight(Table.Row row, String column) {
         return row.read(column, text -> {
             if (!text.matches("\\d{1,4}(\\.\\d{1,3})?") || text.matches("[0.]+")) {
-                throw new IllegalArgumentException("is not a weight in "
-                        + (column.equals("gsm") ? "g/m2" : "pounds") + ", a number above zero without its unit");
+                throw new IllegalArgumentException("is not a weight in " + (column.equals("gsm") ? "g/m2" : "pounds")
+                        + ", a number above zero without its unit");
             }
             return new BigDecimal(text);
         });

@@ -1,8 +1,8 @@
 package io.bindprep.report;
 
-import io.bindprep.binding.Element;
 import io.bindprep.binding.HoleRow;
 import io.bindprep.binding.Plan;
+import io.bindprep.catalogue.Element;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The plan as JSON. */

@@ -153,7 +153,8 @@ final class SettingText {
         return problem(key, name, parser.currentTokenLocation(), what, remedy);
     }
 
-    private static SettingException problem(String key, String name, @Nullable TokenStreamLocation at, String what, String remedy) {
+    private static SettingException problem(
+            String key, String name, @Nullable TokenStreamLocation at, String what, String remedy) {
         String where = at == null ? name : place(name, at);
         return new SettingException(key, name, "the " + key + " file " + what + " (" + where + ")", remedy, List.of());
     }

@@ -92,7 +92,10 @@ public final class OwnTables {
     private static Table parse(NamedText file) throws SettingException {
         String text = file.text();
         if (text.length() > MOST_CHARACTERS) {
-            throw wrong(file.name(), "is longer than " + MOST_CHARACTERS + " characters", "Give a table, not the document.");
+            throw wrong(
+                    file.name(),
+                    "is longer than " + MOST_CHARACTERS + " characters",
+                    "Give a table, not the document.");
         }
         Table table;
         try {
