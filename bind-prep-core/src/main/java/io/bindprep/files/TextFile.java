@@ -27,7 +27,10 @@ public final class TextFile {
             if (bytes.length > MOST_BYTES) {
                 throw new FileSystemException(file.toString(), null, "it is larger than 4 MB");
             }
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         }
     }
 }

@@ -50,10 +50,12 @@ class JobFilesTest {
 
     @Test
     void aFileThatCannotBeReadSaysWhy() throws Exception {
-        assertThat(failing(new NoSuchFileException("x"))).hasMessageContaining("\"shop.csv\" cannot be read: there is no");
+        assertThat(failing(new NoSuchFileException("x")))
+                .hasMessageContaining("\"shop.csv\" cannot be read: there is no");
         assertThat(failing(new AccessDeniedException("x"))).hasMessageContaining("refuses access");
         assertThat(failing(new MalformedInputException(1))).hasMessageContaining("not text in UTF-8");
-        assertThat(failing(new FileSystemException("x", null, "it is larger than 4 MB"))).hasMessageContaining("4 MB");
+        assertThat(failing(new FileSystemException("x", null, "it is larger than 4 MB")))
+                .hasMessageContaining("4 MB");
         assertThat(failing(new IOException("x"))).hasMessageContaining("does not give it");
     }
 
@@ -70,10 +72,8 @@ class JobFilesTest {
     void aWrongRowIsToldWithItsPlaceInTheTableAndInTheJob() throws Exception {
         JobSettings settings = JobSettings.read("sides: two\ntables: shop.csv\n", "job.yaml");
         JobFiles files = JobFiles.read(settings, (file, beside) -> STOCKS + "felt,wool,310 um,12 um,\n");
-        SettingException e =
-                catchThrowableOfType(SettingException.class, () -> JobReader.toJob(settings, files));
-        assertThat(e)
-                .hasMessage("shop.csv, line 2, column kind: \"wool\" is not known (job.yaml, line 2, column 9)");
+        SettingException e = catchThrowableOfType(SettingException.class, () -> JobReader.toJob(settings, files));
+        assertThat(e).hasMessage("shop.csv, line 2, column kind: \"wool\" is not known (job.yaml, line 2, column 9)");
         assertThat(e.known()).containsExactly("paper", "board", "film");
     }
 

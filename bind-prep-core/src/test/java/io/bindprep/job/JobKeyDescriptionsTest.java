@@ -26,7 +26,8 @@ class JobKeyDescriptionsTest {
                 settings,
                 JobFiles.read(
                         settings,
-                        (name, beside) -> "id,kind,caliper,tolerance\n" + name.replace(".csv", "") + ",paper,0.1 mm,0.01 mm\n"));
+                        (name, beside) ->
+                                "id,kind,caliper,tolerance\n" + name.replace(".csv", "") + ",paper,0.1 mm,0.01 mm\n"));
     }
 
     @ParameterizedTest

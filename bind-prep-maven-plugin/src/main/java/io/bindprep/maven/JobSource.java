@@ -39,7 +39,8 @@ record JobSource(
     /** The job that the settings ask for, with the files that they name. */
     Job job(JobSettings settings, Path base) throws MojoExecutionException {
         try {
-            return JobReader.toJob(settings, JobFiles.read(settings, (name, beside) -> TextFile.read(named(name, beside, base))));
+            return JobReader.toJob(
+                    settings, JobFiles.read(settings, (name, beside) -> TextFile.read(named(name, beside, base))));
         } catch (SettingException e) {
             throw wrong(e, settings);
         }
