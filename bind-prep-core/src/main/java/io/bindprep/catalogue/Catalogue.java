@@ -25,6 +25,15 @@ public record Catalogue(StockCatalog stocks, SheetSizes sizes, Patterns patterns
         return new Catalogue(StockCatalog.of(own), SheetSizes.of(own), patterns, elements, Punches.of(own, patterns));
     }
 
+    /**
+     * This catalogue with a punch of the shop's own, which takes the place of one of the same name.
+     *
+     * @param punch a punch of one of this catalogue's patterns
+     */
+    public Catalogue with(Punch punch) {
+        return new Catalogue(stocks, sizes, patterns, elements, punches.with(punch));
+    }
+
     private static Catalogue ours() {
         try {
             return of(OwnTables.NONE);

@@ -21,7 +21,7 @@ public final class Punches {
     private static final Table OURS = Table.beside(Punches.class, "punches.csv");
     private static final Table DEPTHS = Table.beside(Punches.class, "depths.csv");
     private static final String GENERIC = "generic-";
-    private static final int MOST_PINS = 1000;
+    static final int MOST_PINS = 1000;
     private static final Length MOST = Length.ofMm(2000);
 
     private final List<Punch> all;
@@ -39,9 +39,12 @@ public final class Punches {
                 all.add(generic(pattern, depths));
             }
         }
-        List<String> ids = all.stream().map(Punch::id).toList();
-        OwnTables.read(own.rows(TableKind.DEPTHS), row -> checkPunch(row, ids));
-        return new Punches(all);
+        Punches punches = new Punches(all);
+        OwnTables.read(own.rows(TableKind.DEPTHS), row -> {
+            punches.checkDepth(row, patterns);
+            return row;
+        });
+        return punches;
     }
 
     /** Every punch, as the tables have them. */
@@ -84,11 +87,24 @@ public final class Punches {
         return depths;
     }
 
-    private static String checkPunch(Table.Row row, List<String> ids) {
-        if (ids.stream().noneMatch(row.get("punch")::equalsIgnoreCase)) {
-            throw row.wrong("punch", "no punch of this name is in the tables", ids);
+    private void checkDepth(Table.Row row, Patterns patterns) {
+        Punch punch = byId(row.get("punch"))
+                .orElseThrow(() -> row.wrong(
+                        "punch",
+                        "no punch of this name is in the tables",
+                        all.stream().map(Punch::id).toList()));
+        Pattern pattern = patterns.byId(punch.pattern()).orElseThrow();
+        if (Patterns.sum(row.get("axis")).compareTo(pattern.holeAcross().half()) <= 0) {
+            throw row.wrong("axis", "lies so near the bound edge that the hole would be cut open", List.of());
         }
-        return row.get("punch");
+    }
+
+    /** These punches and one more, which replaces the one of its name. */
+    Punches with(Punch punch) {
+        List<Punch> more = new ArrayList<>(all);
+        more.removeIf(p -> p.id().equalsIgnoreCase(punch.id()));
+        more.add(punch);
+        return new Punches(more);
     }
 
     private static String id(String name) {
@@ -133,7 +149,7 @@ public final class Punches {
     }
 
     // a punch of which no setting is known stands where its pattern has the holes
-    private static List<DepthSetting> own(Pattern pattern) {
+    static List<DepthSetting> own(Pattern pattern) {
         return List.of(new DepthSetting("fixed", pattern.axis(), "the axis of the pattern " + pattern.id()));
     }
 

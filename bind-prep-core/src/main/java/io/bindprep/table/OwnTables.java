@@ -123,20 +123,21 @@ public final class OwnTables {
                 meant.required().stream().filter(c -> !columns.contains(c)).toList();
         List<String> strange =
                 columns.stream().filter(c -> !meant.columns().contains(c)).toList();
+        boolean none = columns.stream().noneMatch(meant.columns()::contains);
         String why = columns.isEmpty()
                 ? "has no line of column names"
-                : "has columns of no table; taken for " + meant.word()
+                : none ? "has the columns of no table" : "has columns of no table; taken for " + meant.word()
                         + (missing.isEmpty() ? "" : ", it lacks " + String.join(", ", missing))
                         + (strange.isEmpty() ? "" : ", has besides " + String.join(", ", strange))
                         + (missing.isEmpty() && strange.isEmpty() ? ", it has a column twice" : "");
         List<String> known = Arrays.stream(TableKind.values())
-                .map(k -> k.word() + ": " + String.join(",", k.columns()))
+                .map(k -> k.word() + ": " + String.join(" ", k.columns()))
                 .toList();
         throw new SettingException(
                 KEY,
                 file,
                 "\"" + file + "\" " + why,
-                "Write the column names of one table in the first line, with commas.",
+                "Write the names of one table's columns in the first line, with commas between.",
                 known);
     }
 
