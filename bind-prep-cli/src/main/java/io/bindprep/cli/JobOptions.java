@@ -27,6 +27,8 @@ final class JobOptions {
             new Row("clear-margin", "LENGTH", "what print keeps from the bound edge (the pattern's own)"),
             new Row("registration", "LENGTH", "how far a hole may lie off, either way (1 mm)"),
             new Row("clearance", "LENGTH", "what the element is wider than the stack (1/8 in)"),
+            new Row("least-web", "LENGTH", "paper between a hole and the end of the sheet (the punch's own)"),
+            new Row("hanger", "GAP", "free stretch for a calendar's hanger, such as \"90 mm\" (none)"),
             new Row("fail-on", "SEVERITY", "least severity that fails: error, warning or never (error)"));
 
     private JobOptions() {}

@@ -17,6 +17,8 @@ final class JobKeys {
     static final String CLEAR_MARGIN = "clear-margin";
     static final String REGISTRATION = "registration";
     static final String CLEARANCE = "clearance";
+    static final String LEAST_WEB = "least-web";
+    static final String HANGER = "hanger";
     static final String FAIL_ON = "fail-on";
 
     static final List<String> ALL = List.of(
@@ -33,6 +35,8 @@ final class JobKeys {
             CLEAR_MARGIN,
             REGISTRATION,
             CLEARANCE,
+            LEAST_WEB,
+            HANGER,
             FAIL_ON);
 
     private JobKeys() {}

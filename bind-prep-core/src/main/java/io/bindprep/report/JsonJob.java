@@ -1,6 +1,7 @@
 package io.bindprep.report;
 
 import io.bindprep.job.Cover;
+import io.bindprep.job.Hanger;
 import io.bindprep.job.Insert;
 import io.bindprep.job.Job;
 import io.bindprep.job.PageRange;
@@ -43,7 +44,24 @@ final class JsonJob {
         Json.mm(node, "clearMarginMm", job.clearMargin());
         Json.mm(node, "registrationMm", job.registration());
         Json.mm(node, "clearanceMm", job.clearance());
+        Json.mm(node, "leastWebMm", job.leastWeb());
+        hanger(node, job.hanger());
         node.put("failOn", Json.word(job.failOn()));
+    }
+
+    private static void hanger(ObjectNode node, @Nullable Hanger hanger) {
+        if (hanger == null) {
+            node.putNull("hanger");
+            return;
+        }
+        ObjectNode one = node.putObject("hanger");
+        Json.mm(one, "gapMm", hanger.gap());
+        Hanger.ThumbCut cut = hanger.thumbCut();
+        if (cut == null) {
+            one.putNull("thumbCutMm");
+        } else {
+            Json.pair(one, "thumbCutMm", cut.width().mm(), cut.depth().mm());
+        }
     }
 
     private static void cover(ObjectNode covers, String side, @Nullable Cover cover) {

@@ -3,7 +3,10 @@ package io.bindprep.check;
 import io.bindprep.binding.Element;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
+import io.bindprep.binding.Measure;
 import io.bindprep.binding.Plan;
+import io.bindprep.binding.Reason;
+import io.bindprep.binding.Skew;
 import io.bindprep.block.Block;
 import io.bindprep.block.Leaf;
 import io.bindprep.block.PagePlace;
@@ -68,6 +71,7 @@ public final class Scenario {
     private FailOn failOn = FailOn.ERROR;
     private Element element = new Element("3/8 in", Length.ofInch(3, 8), "common practice, no source");
     private List<Element> straddles = List.of();
+    private Measure measure;
     private List<Integer> stuck = List.of();
     private Length clearMargin = Length.ofInch(3, 8);
     private Length thickest = Length.ofMm("5.2");
@@ -176,6 +180,11 @@ public final class Scenario {
         return this;
     }
 
+    public Scenario measure(Measure settles) {
+        measure = settles;
+        return this;
+    }
+
     public Scenario stuck(Integer... pins) {
         stuck = List.of(pins);
         return this;
@@ -280,6 +289,8 @@ public final class Scenario {
                 null,
                 Length.ofMm(1),
                 Length.ofInch(1, 8),
+                null,
+                null,
                 failOn);
     }
 
@@ -325,6 +336,8 @@ public final class Scenario {
                 clearMargin,
                 Length.ofMm(1),
                 straddles,
-                List.of("invented"));
+                measure,
+                new Skew(Length.ofMm("2.7"), Length.ofMm("279.4"), Length.ofMm("1.2"), "common practice, no source"),
+                List.of(new Reason(Reason.Topic.PITCH, "invented")));
     }
 }

@@ -41,6 +41,8 @@ class PageJudgeTest {
                 Length.ofMm(10),
                 Length.ofMm(1),
                 List.of(),
+                null,
+                null,
                 List.of());
     }
 
