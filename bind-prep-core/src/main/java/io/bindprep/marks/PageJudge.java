@@ -22,8 +22,8 @@ public final class PageJudge {
     /** Numbers in a PDF are single floats: on a page of 1 m they are true to about this, millimetres. */
     private static final double FLOAT_SLACK_MM = 0.005;
 
-    /** A round hole is held against the mark in this many slices, each taken at its widest. */
-    private static final int SLICES = 24;
+    /** A round hole is held against the mark in slices no thicker than this, each taken at its widest. */
+    private static final double SLICE_MM = 0.25;
 
     private static final double LEAST_STRIP_MM = 15;
 
@@ -128,8 +128,9 @@ public final class PageJudge {
         if (!round) {
             return true;
         }
-        double step = 2 * halfY / SLICES;
-        for (int i = 0; i < SLICES; i++) {
+        int slices = (int) Math.ceil(2 * halfY / SLICE_MM);
+        double step = 2 * halfY / slices;
+        for (int i = 0; i < slices; i++) {
             double low = -halfY + i * step;
             double widestAt = low >= 0 ? low : Math.min(0, low + step);
             double half = halfX * Math.sqrt(Math.max(0, 1 - (widestAt / halfY) * (widestAt / halfY)));

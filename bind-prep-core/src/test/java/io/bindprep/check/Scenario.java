@@ -1,6 +1,7 @@
 package io.bindprep.check;
 
 import io.bindprep.binding.Element;
+import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
 import io.bindprep.binding.Measure;
@@ -72,6 +73,8 @@ public final class Scenario {
     private Element element = new Element("3/8 in", Length.ofInch(3, 8), "common practice, no source");
     private List<Element> straddles = List.of();
     private Measure measure;
+    private Gap gap;
+    private int fewer;
     private List<Integer> stuck = List.of();
     private Length clearMargin = Length.ofInch(3, 8);
     private Length thickest = Length.ofMm("5.2");
@@ -182,6 +185,17 @@ public final class Scenario {
 
     public Scenario measure(Measure settles) {
         measure = settles;
+        return this;
+    }
+
+    public Scenario gap(Gap free) {
+        gap = free;
+        return this;
+    }
+
+    /** A row that ends so many holes before the sheet's end. */
+    public Scenario shortRow(int holes) {
+        fewer = holes;
         return this;
     }
 
@@ -319,6 +333,7 @@ public final class Scenario {
                 .mapToObj(i -> new Hole(
                         i + 1, Length.ofMm("8.8").plus(Length.ofInch(1, 3).times(i))))
                 .toList();
+        List<Hole> shown = holeless ? List.of() : holes.subList(0, 34 - fewer);
         return new Plan(
                 Method.WIRE,
                 pattern,
@@ -329,7 +344,7 @@ public final class Scenario {
                 Length.ofInch(5, 32),
                 Length.ofInch(5, 32),
                 false,
-                new HoleRow(Length.ofMm(297), holeless ? List.of() : holes, List.of(35, 36), stuck, Length.ofMm("6.8")),
+                new HoleRow(Length.ofMm(297), shown, List.of(35, 36), stuck, Length.ofMm("6.8"), gap),
                 34,
                 lifts,
                 element == null ? null : element.size(),
