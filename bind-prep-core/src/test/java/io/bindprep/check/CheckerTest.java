@@ -97,10 +97,10 @@ class CheckerTest {
     void theDocumentsWordsCannotWriteOnTheTerminal() {
         Finding f = only(
                 Scenario.of(1)
-                        .hit(1, MarkKind.TEXT, Verdict.PUNCHED, 1, 4, "\u001B[31mred\u202Eder\n")
+                        .hit(1, MarkKind.TEXT, Verdict.PUNCHED, 1, 4, "\u001B[31mred\u202E\u009Bder\n")
                         .report(),
                 "text-punched");
-        assertThat(f.message()).contains("\"[31mred der\"").doesNotContain("\u001B", "\u202E", "\n");
+        assertThat(f.message()).contains("\"[31mred der\"").doesNotContain("\u001B", "\u202E", "\u009B", "\n");
     }
 
     @Test
