@@ -27,7 +27,8 @@ public final class Elements {
      */
     public record Entry(
             String group, Element element, @Nullable Integer sheets) {
-        boolean takes(Length thickness, Length clearance) {
+        /** Whether it takes a thickness with a clearance, or by its published capacity. */
+        public boolean takes(Length thickness, Length clearance) {
             return sheets == null
                     ? element.size().compareTo(thickness.plus(clearance)) >= 0
                     : bond(sheets).compareTo(thickness) >= 0;

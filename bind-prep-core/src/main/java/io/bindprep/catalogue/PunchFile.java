@@ -1,6 +1,5 @@
 package io.bindprep.catalogue;
 
-import io.bindprep.paper.Stock;
 import io.bindprep.problem.SettingException;
 import io.bindprep.setting.KeyDescription;
 import io.bindprep.setting.Scalars;
@@ -9,9 +8,7 @@ import io.bindprep.setting.Spelling;
 import io.bindprep.table.NamedText;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -131,9 +128,7 @@ public final class PunchFile {
     private String id() throws SettingException {
         Object given = file.values().get(PunchKeys.ID);
         String plain = FOLDERS.matcher(name).replaceFirst("");
-        String id = given == null
-                ? plain.substring(0, plain.lastIndexOf('.'))
-                : Scalars.text(PunchKeys.ID, given);
+        String id = given == null ? plain.substring(0, plain.lastIndexOf('.')) : Scalars.text(PunchKeys.ID, given);
         if (given != null && isNamed(id)) {
             throw Scalars.wrong(PunchKeys.ID, id, "reads like a file", "Leave out what follows the last dot.");
         }
@@ -208,7 +203,8 @@ public final class PunchFile {
                         PunchKeys.ELEMENTS + "[" + (sizes.size() + 1) + "]", item, Length.ofMm(200), "3/8 in"));
             }
             if (sizes.isEmpty() || sizes.size() > MOST_SETTINGS) {
-                throw Scalars.wrong(PunchKeys.ELEMENTS, value, "is no list of sizes", "Write a size or a range of sizes.");
+                throw Scalars.wrong(
+                        PunchKeys.ELEMENTS, value, "is no list of sizes", "Write a size or a range of sizes.");
             }
             return ElementSizes.only(sizes);
         }
@@ -219,8 +215,7 @@ public final class PunchFile {
         }
         Length largest = Scalars.length(PunchKeys.ELEMENTS, ends[1], Length.ofMm(200), "3/16 in to 9/16 in");
         if (smallest.compareTo(largest) > 0) {
-            throw Scalars.wrong(
-                    PunchKeys.ELEMENTS, value, "has its larger end first", "Write the smaller size first.");
+            throw Scalars.wrong(PunchKeys.ELEMENTS, value, "has its larger end first", "Write the smaller size first.");
         }
         return ElementSizes.range(smallest, largest);
     }

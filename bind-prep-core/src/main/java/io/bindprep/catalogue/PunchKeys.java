@@ -32,12 +32,12 @@ final class PunchKeys {
     static final List<String> KINDS = List.of("paper", "board", "film");
     static final List<String> ERRORS = List.of("side", "skew", "pitch");
 
-    private static final Shape LIMIT = new Text("\\s*(" + Shape.LENGTH + "|\\d{1,4} sheets?|" + Shape.LENGTH
-            + "\\s*,\\s*\\d{1,4} sheets?)\\s*");
+    private static final Shape LIMIT =
+            new Text("\\s*(" + Shape.LENGTH + "|\\d{1,4} sheets?|" + Shape.LENGTH + "\\s*,\\s*\\d{1,4} sheets?)\\s*");
     private static final Shape ERROR =
             new Text("\\s*-?" + Shape.LENGTH + "\\s*(\\+-|\u00b1)\\s*" + Shape.LENGTH + "\\s*");
-    private static final Shape PIN = new Either(
-            List.of(new Whole(1, Punches.MOST_PINS), new Text("\\s*\\d{1,4}(-\\d{1,4})?\\s*")));
+    private static final Shape PIN =
+            new Either(List.of(new Whole(1, Punches.MOST_PINS), new Text("\\s*\\d{1,4}(-\\d{1,4})?\\s*")));
 
     static final List<KeyDescription> ALL = List.of(
             key(ID, "its name", null, "the name of the file", "", Shape.text(), "bench-3-1"),
@@ -89,11 +89,18 @@ final class PunchKeys {
                     "a thickness for all, sheets or a thickness for a kind",
                     Shape.either(
                             Shape.length(),
-                            new Parts(
-                                    parts(THICKNESS, Shape.length(), KINDS, LIMIT), List.of(THICKNESS))),
+                            new Parts(parts(THICKNESS, Shape.length(), KINDS, LIMIT), List.of(THICKNESS))),
                     "1.9 mm",
                     "{thickness: 1.9 mm, paper: 20 sheets, board: 2 sheets, film: \"0.5 mm, 3 sheets\"}"),
-            key(LONGEST_EDGE, "the longest bound edge that it takes", "17 in", "", "", Shape.length(), "14 in", "330 mm"),
+            key(
+                    LONGEST_EDGE,
+                    "the longest bound edge that it takes",
+                    "17 in",
+                    "",
+                    "",
+                    Shape.length(),
+                    "14 in",
+                    "330 mm"),
             key(
                     LEAST_WEB,
                     "least paper between a hole and the end of the sheet",

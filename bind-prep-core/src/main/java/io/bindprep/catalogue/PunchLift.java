@@ -40,7 +40,8 @@ record PunchLift(Length thickness, Map<Stock.Kind, LiftLimit> limits) {
         for (String kind : PunchKeys.KINDS) {
             Object limit = map.get(kind);
             if (limit != null) {
-                limits.put(Stock.Kind.valueOf(kind.toUpperCase(Locale.ROOT)), limit(KEY + "." + kind, limit, thickness));
+                limits.put(
+                        Stock.Kind.valueOf(kind.toUpperCase(Locale.ROOT)), limit(KEY + "." + kind, limit, thickness));
             }
         }
         return new PunchLift(thickness, limits);

@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param clearMargin distance live matter keeps from the bound edge; null for the pattern's own
  * @param registration how far a hole may lie off its place, either way
  * @param clearance allowance of the element over the thickest likely stack
+ * @param leastWeb least paper between a hole and the end of the sheet; null for the punch's own
+ * @param hanger the gap in the row that a hanger needs; null for none
  * @param catalogue what names stand for: our tables with the shop's own rows
  */
 public record Job(
@@ -36,6 +38,8 @@ public record Job(
         @Nullable Length clearMargin,
         Length registration,
         Length clearance,
+        @Nullable Length leastWeb,
+        @Nullable Hanger hanger,
         FailOn failOn,
         Catalogue catalogue) {
     public Job {

@@ -126,10 +126,12 @@ public final class OwnTables {
         boolean none = columns.stream().noneMatch(meant.columns()::contains);
         String why = columns.isEmpty()
                 ? "has no line of column names"
-                : none ? "has the columns of no table" : "has columns of no table; taken for " + meant.word()
-                        + (missing.isEmpty() ? "" : ", it lacks " + String.join(", ", missing))
-                        + (strange.isEmpty() ? "" : ", has besides " + String.join(", ", strange))
-                        + (missing.isEmpty() && strange.isEmpty() ? ", it has a column twice" : "");
+                : none
+                        ? "has the columns of no table"
+                        : "has columns of no table; taken for " + meant.word()
+                                + (missing.isEmpty() ? "" : ", it lacks " + String.join(", ", missing))
+                                + (strange.isEmpty() ? "" : ", has besides " + String.join(", ", strange))
+                                + (missing.isEmpty() && strange.isEmpty() ? ", it has a column twice" : "");
         List<String> known = Arrays.stream(TableKind.values())
                 .map(k -> k.word() + ": " + String.join(" ", k.columns()))
                 .toList();

@@ -45,6 +45,8 @@ class BlockBuilderTest {
                 null,
                 Length.ofMm(1),
                 Length.ofInch(1, 8),
+                null,
+                null,
                 FailOn.ERROR,
                 Catalogue.builtIn());
     }
