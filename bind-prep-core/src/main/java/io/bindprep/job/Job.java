@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param frontCover null for none
  * @param backCover null for none
  * @param pitch "3:1", "2:1" or a pattern's id; null to let the planner choose
- * @param punch the punch's name; null for the pattern's generic one
+ * @param punch the name of a punch of the catalogue; null for the pattern's generic one
  * @param clearMargin distance live matter keeps from the bound edge; null for the pattern's own
  * @param registration how far a hole may lie off its place, either way
  * @param clearance allowance of the element over the thickest likely stack

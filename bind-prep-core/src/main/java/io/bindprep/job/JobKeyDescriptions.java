@@ -87,9 +87,10 @@ final class JobKeyDescriptions {
                     "PUNCH",
                     "the punch it runs on",
                     "the pattern's own",
-                    "a punch by name",
+                    "a punch by name, or a file that describes one (.yaml, .yml, .json)",
                     Shape.text(),
-                    "generic-W3_1i-square-0t"),
+                    "generic-W3_1i-square-0t",
+                    "shop-punch.yaml"),
             open(
                     JobKeys.CLEAR_MARGIN,
                     "LENGTH",
