@@ -20,6 +20,7 @@ import com.tngtech.archunit.core.domain.JavaMember;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.domain.JavaType;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchCondition;
@@ -40,7 +41,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What DEVELOPERS.md says about packages is what the code does; its table is read here, so that neither drifts. */
-@AnalyzeClasses(packages = "io.bindprep", importOptions = {ImportOption.DoNotIncludeTests.class, ArchitectureTest.NoTemplates.class})
+@AnalyzeClasses(
+        packages = "io.bindprep",
+        importOptions = {ImportOption.DoNotIncludeTests.class, ArchitectureTest.NoTemplates.class})
 final class ArchitectureTest {
     private static final String BASE = "io.bindprep";
 
@@ -215,7 +218,7 @@ final class ArchitectureTest {
     }
 
     private static String named(String target) {
-        if (target.startsWith("java.")) {
+        if (target.startsWith("java.") || target.startsWith("javax.imageio")) {
             return "JDK";
         }
         if (target.startsWith("org.jspecify.")) {

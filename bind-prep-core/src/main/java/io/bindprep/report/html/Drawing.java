@@ -18,8 +18,7 @@ public record Drawing(
      * @param css the class that says what it stands for
      * @param radiusX corner radius along x, "0" for a rectangle
      */
-    public record Shape(
-            String css, String x, String y, String width, String height, String radiusX, String radiusY) {
+    public record Shape(String css, String x, String y, String width, String height, String radiusX, String radiusY) {
         static Shape of(String css, boolean round, EdgeFrame.Rect r) {
             return new Shape(
                     css,

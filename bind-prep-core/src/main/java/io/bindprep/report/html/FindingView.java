@@ -11,9 +11,15 @@ import java.util.Set;
  * @param pages empty for the whole document
  * @param plural whether those are several pages
  */
-public record FindingView(String severity, String rule, List<PageLink> pages, boolean plural, String message, String remedy) {
+public record FindingView(
+        String severity, String rule, List<PageLink> pages, boolean plural, String message, String remedy) {
     static FindingView of(Finding f, Set<Integer> shown) {
         return new FindingView(
-                Texts.lower(f.severity()), f.rule(), PageLink.of(f.pages(), shown), f.pages().size() > 1, f.message(), f.remedy());
+                Texts.lower(f.severity()),
+                f.rule(),
+                PageLink.of(f.pages(), shown),
+                f.pages().size() > 1,
+                Texts.clean(f.message()),
+                Texts.clean(f.remedy()));
     }
 }

@@ -82,7 +82,7 @@ public record ReportView(
                 VerdictSentence.of(r),
                 tallies(r, shown),
                 FigureView.of(r),
-                JobNumbers.of(r),
+                JobNumbers.of(r).stream().map(ReportView::clean).toList(),
                 because,
                 r.findings().stream().map(f -> FindingView.of(f, shown)).toList(),
                 Cell.tens(r.pages(), shown),
@@ -91,6 +91,11 @@ public record ReportView(
                 rest,
                 beyond,
                 Caution.TEXT);
+    }
+
+    private static JobNumbers.Entry clean(JobNumbers.Entry entry) {
+        return new JobNumbers.Entry(
+                entry.label(), entry.lines().stream().map(Texts::clean).toList());
     }
 
     private static String tone(Report r) {
