@@ -138,8 +138,9 @@ class HtmlReportTest {
         assertThat(html)
                 .contains("<rect class=\"mark punched\" x=\"200.55\" y=\"99.75\" width=\"5.5\" height=\"18.54\"");
         assertThat(html).contains("mark 1, text, punched.\"").contains("<q><bdi>Chapter one</bdi></q>");
+        // axes at 93.5, 101.9, 110.4, 118.9, 127.3 and, reaching in with its registration, 85 mm
         assertThat(all("<rect class=\"hole\"", html.split("<figure class=\"close\">")[1]))
-                .hasSize(5);
+                .hasSize(6);
     }
 
     @Test
