@@ -61,6 +61,7 @@ final class ArchitectureTest {
             "org.apache.fontbox", "PDFBox",
             "org.apache.tika", "Tika",
             "tools.jackson", "Jackson",
+            "com.fasterxml.jackson", "Jackson",
             "gg.jte", "jte");
 
     /** A row of the table: {@code | `pdf` | `page`, `marks` | PDFBox |}. */
@@ -96,7 +97,7 @@ final class ArchitectureTest {
             .resideOutsideOfPackages(BASE + ".job..", BASE + ".report..")
             .should()
             .dependOnClassesThat()
-            .resideInAPackage("tools.jackson..");
+            .resideInAnyPackage("tools.jackson..", "com.fasterxml.jackson..");
 
     @ArchTest
     static final ArchRule only_html_knows_jte = noClasses()
@@ -218,7 +219,7 @@ final class ArchitectureTest {
     }
 
     private static String named(String target) {
-        if (target.startsWith("java.") || target.startsWith("javax.imageio")) {
+        if (target.startsWith("java.") || target.startsWith("javax.imageio") || target.startsWith("javax.xml.")) {
             return "JDK";
         }
         if (target.startsWith("org.jspecify.")) {
