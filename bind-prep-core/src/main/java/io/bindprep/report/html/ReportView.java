@@ -73,7 +73,7 @@ public record ReportView(
             }
         }
         List<String> because = new ArrayList<>(r.stack().because());
-        because.addAll(r.plan().because());
+        r.plan().because().forEach(reason -> because.add(reason.text()));
         return new ReportView(
                 Texts.clean(r.document().file()),
                 r.document().sha256(),
