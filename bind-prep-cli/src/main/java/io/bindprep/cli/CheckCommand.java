@@ -3,10 +3,7 @@ package io.bindprep.cli;
 import io.bindprep.BindPrep;
 import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
-import io.bindprep.files.TextFile;
 import io.bindprep.job.Job;
-import io.bindprep.job.JobFiles;
-import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
@@ -105,10 +102,9 @@ final class CheckCommand implements Callable<Integer> {
         JobSettings settings = JobOptions.settings(spec.commandLine().getParseResult());
         Job job;
         try {
-            if (jobFile != null) {
-                settings = settings.over(JobSettings.read(text(jobFile), jobFile.toString()));
-            }
-            job = JobReader.toJob(settings, JobFiles.read(settings, this::named));
+            JobInput input = new JobInput(spec, jobFile);
+            settings = input.over(settings);
+            job = input.job(settings);
         } catch (SettingException e) {
             return wrongSetting(e, settings);
         }
@@ -158,20 +154,6 @@ final class CheckCommand implements Callable<Integer> {
     private int wrongSetting(SettingException e, JobSettings settings) {
         err.println(Problems.setting(e, settings.place(e.key()).orElse(null)));
         return ExitCode.USAGE;
-    }
-
-    // what a job file names counts from its folder, what an option names from where we are
-    private String named(String file, boolean besideJobFile) throws IOException {
-        Path named = Path.of(file);
-        return TextFile.read(besideJobFile && jobFile != null ? jobFile.resolveSibling(named) : named);
-    }
-
-    private String text(Path file) {
-        try {
-            return TextFile.read(file);
-        } catch (IOException e) {
-            throw new ParameterException(spec.commandLine(), Problems.cannotRead("--job", file, e), e);
-        }
     }
 
     private String firstLine(Path file) {

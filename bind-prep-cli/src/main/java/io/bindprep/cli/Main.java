@@ -41,6 +41,8 @@ public final class Main {
         CommandLine check = new CommandLine(new CheckCommand(out, err, terminal, engine));
         JobOptions.addTo(check.getCommandSpec());
         line.addSubcommand(check);
+        line.addSubcommand(new ListCommand(out, err, terminal));
+        line.addSubcommand(new InitCommand(out));
         // a file may be called @book.pdf
         line.setExpandAtFiles(false)
                 .setOut(out)

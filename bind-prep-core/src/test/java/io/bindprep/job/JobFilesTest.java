@@ -93,7 +93,8 @@ class JobFilesTest {
                                 + "X8,coil,repeat,round,4 mm,4 mm,8 mm,5 mm,coil\n");
         Job job = JobReader.toJob(settings, files);
         assertThat(job.punch()).isEqualTo("bench");
-        assertThat(job.catalogue().punches().byId("bench").orElseThrow().pattern()).isEqualTo("X8");
+        assertThat(job.catalogue().punches().byId("bench").orElseThrow().pattern())
+                .isEqualTo("X8");
         // the punch's own measured registration, unless the job says another
         assertThat(job.registration()).isEqualTo(Length.ofMm("0.4"));
         assertThat(JobReader.toJob(settings.with("registration", "2 mm"), files).registration())
@@ -104,8 +105,7 @@ class JobFilesTest {
     void aWrongPunchFileIsToldWithBothPlaces() throws Exception {
         JobSettings settings = JobSettings.read("punch: bench.yaml\n", "job.yaml");
         JobFiles files = JobFiles.read(settings, (file, beside) -> "pattern: W3_1i-square-0t\npins: lots\n");
-        SettingException e =
-                catchThrowableOfType(SettingException.class, () -> JobReader.toJob(settings, files));
+        SettingException e = catchThrowableOfType(SettingException.class, () -> JobReader.toJob(settings, files));
         assertThat(e.key()).isEqualTo("punch");
         assertThat(e)
                 .hasMessage("pins: \"lots\" is not a whole number (bench.yaml, line 2, column 7)"

@@ -21,11 +21,7 @@ class JobKeyDescriptionsTest {
 
     private static Job job(KeyDescription key, String value) throws Exception {
         JobSettings settings = JobSettings.read(key.key() + ": " + value + "\n", "job.yaml");
-        return JobReader.toJob(
-                settings,
-                JobFiles.read(
-                        settings,
-                        (name, beside) -> file(name)));
+        return JobReader.toJob(settings, JobFiles.read(settings, (name, beside) -> file(name)));
     }
 
     // what an example names: a table of one stock under the file's own name, or a punch
