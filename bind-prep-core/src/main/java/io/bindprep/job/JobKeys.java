@@ -1,5 +1,6 @@
 package io.bindprep.job;
 
+import io.bindprep.setting.KeyDescription;
 import java.util.List;
 
 /** The keys of a job, spelt as in the job file. */
@@ -19,21 +20,10 @@ final class JobKeys {
     static final String CLEARANCE = "clearance";
     static final String FAIL_ON = "fail-on";
 
-    static final List<String> ALL = List.of(
-            COPIES,
-            SIDES,
-            BOUND_EDGE,
-            TRIM,
-            STOCK,
-            COVERS,
-            INSERTS,
-            BINDING,
-            PITCH,
-            PUNCH,
-            CLEAR_MARGIN,
-            REGISTRATION,
-            CLEARANCE,
-            FAIL_ON);
-
     private JobKeys() {}
+
+    /** Every key, in the order of the job file. */
+    static List<String> all() {
+        return JobKeyDescriptions.ALL.stream().map(KeyDescription::key).toList();
+    }
 }

@@ -250,7 +250,20 @@ public final class Scenario {
     }
 
     public Report report() {
-        return Checker.report(document(), job(), block(), stack(), plan(), verdicts);
+        return registered(Checker.report(document(), job(), block(), stack(), plan(), verdicts));
+    }
+
+    /** The same report, once each of its findings has been looked up among {@link FindingKinds}. */
+    public static Report registered(Report report) {
+        for (Finding f : report.findings()) {
+            FindingKind kind = FindingKinds.of(f.rule())
+                    .orElseThrow(() -> new AssertionError("finding \"" + f.rule() + "\" has no entry in FindingKinds"));
+            if (!kind.severities().contains(f.severity())) {
+                throw new AssertionError("finding \"" + f.rule() + "\" is " + f.severity()
+                        + ", which its entry in FindingKinds does not have: " + kind.severities());
+            }
+        }
+        return report;
     }
 
     private DocumentFacts document() {
