@@ -60,7 +60,7 @@ final class ShiftCheck {
             return true;
         }
         Mark first = was.nearest();
-        double near = first == null ? judge.stripMm() : first.nearMm();
+        double near = was.background() ? 0 : first == null ? judge.stripMm() : first.nearMm();
         Move move = moves.get(page - 1);
         return nearest != null && nearest.nearMm() < move.scale() * near + move.awayMm() - COARSE_MM;
     }

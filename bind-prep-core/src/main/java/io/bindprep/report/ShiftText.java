@@ -37,12 +37,16 @@ public final class ShiftText {
     private String write() {
         switch (shift.outcome()) {
             case CHANGED -> lines.paragraph(Lines.Tint.GOOD, done());
-            case COPIED -> lines.paragraph(
-                    Lines.Tint.GOOD,
-                    "Nothing to move: every page is clear. " + shift.output() + " is a copy of the file as it was.");
-            case REFUSED -> lines.paragraph(
-                    Lines.Tint.BAD,
-                    "Not repaired, and nothing written: " + shift.before().document().file() + " stays as it is.");
+            case COPIED ->
+                lines.paragraph(
+                        Lines.Tint.GOOD,
+                        "Nothing to move: every page is clear. " + shift.output()
+                                + " is a copy of the file as it was.");
+            case REFUSED ->
+                lines.paragraph(
+                        Lines.Tint.BAD,
+                        "Not repaired, and nothing written: "
+                                + shift.before().document().file() + " stays as it is.");
         }
         lines.blank();
         table();
@@ -64,7 +68,8 @@ public final class ShiftText {
         if (after != null && shift.outcome() != ShiftReport.Outcome.REFUSED) {
             lines.blank();
             lines.entry(Lines.Tint.NONE, "Check", VerdictSentence.of(after));
-            lines.more("Print a sheet or two at full size, not fitted to the page, and hold them against the old ones.");
+            lines.more(
+                    "Print a sheet or two at full size, not fitted to the page, and hold them against the old ones.");
         }
         lines.blank();
         lines.paragraph(Lines.Tint.NONE, Caution.TEXT);
@@ -77,7 +82,9 @@ public final class ShiftText {
         long scaled = shift.moves().stream().filter(Move::scales).count();
         if (moved > 0) {
             done.add("the content of " + Counted.of(moved, "page") + " moved"
-                    + (scaled == moved ? " and made smaller" : scaled > 0 ? ", " + scaled + " of them made smaller" : ""));
+                    + (scaled == moved
+                            ? " and made smaller"
+                            : scaled > 0 ? ", " + scaled + " of them made smaller" : ""));
         }
         if (!shift.blanks().isEmpty()) {
             done.add(Counted.of(shift.blanks().size(), "blank page") + " added");
@@ -86,30 +93,23 @@ public final class ShiftText {
     }
 
     private void table() {
-        lines.entry(Lines.Tint.NONE, "", row("pages", "clear", "tight", "punched", "unread"));
-        lines.entry(Lines.Tint.NONE, "Before", counts(shift.before()));
+        lines.row("", CELL, List.of("pages", "clear", "tight", "punched", "unread"));
+        lines.row("Before", CELL, counts(shift.before()));
         Report after = shift.after();
         if (after != null) {
-            lines.entry(Lines.Tint.NONE, "After", counts(after));
+            lines.row("After", CELL, counts(after));
         }
     }
 
-    private static String counts(Report report) {
-        List<String> cells = new ArrayList<>(List.of(Integer.toString(report.pages().size())));
+    private static List<String> counts(Report report) {
+        List<String> cells =
+                new ArrayList<>(List.of(Integer.toString(report.pages().size())));
         for (Verdict verdict : Verdict.values()) {
             cells.add(Long.toString(report.pages().stream()
                     .filter(p -> p.verdict().verdict() == verdict)
                     .count()));
         }
-        return row(cells.toArray(String[]::new));
-    }
-
-    private static String row(String... cells) {
-        StringBuilder row = new StringBuilder();
-        for (String cell : cells) {
-            row.append(" ".repeat(Math.max(0, CELL - cell.length()))).append(cell);
-        }
-        return row.toString();
+        return cells;
     }
 
     /** Pages that move alike together, those that move most first. */
@@ -129,7 +129,8 @@ public final class ShiftText {
         }
         lines.blank();
         List<Map.Entry<Move, List<Integer>>> groups = new ArrayList<>(alike.entrySet());
-        groups.sort(Comparator.comparing((Map.Entry<Move, List<Integer>> g) -> g.getKey().awayMm())
+        groups.sort(Comparator.comparing(
+                        (Map.Entry<Move, List<Integer>> g) -> g.getKey().awayMm())
                 .reversed());
         String label = "Moved";
         for (Map.Entry<Move, List<Integer>> group : groups.subList(0, Math.min(MOST_MOVES, groups.size()))) {
