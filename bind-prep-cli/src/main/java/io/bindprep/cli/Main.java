@@ -41,6 +41,9 @@ public final class Main {
         CommandLine check = new CommandLine(new CheckCommand(out, err, terminal, engine));
         JobOptions.addTo(check.getCommandSpec());
         line.addSubcommand(check);
+        CommandLine shift = new CommandLine(new ShiftCommand(out, err, terminal));
+        JobOptions.addTo(shift.getCommandSpec());
+        line.addSubcommand(shift);
         // a file may be called @book.pdf
         line.setExpandAtFiles(false)
                 .setOut(out)
