@@ -19,7 +19,11 @@ import io.bindprep.pdf.Intake;
 import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.run.Bound;
+import io.bindprep.run.Run;
+import io.bindprep.run.RunPlanner;
 import io.bindprep.unit.Length;
+import java.util.List;
 
 /**
  * The facade: one request in, one report out.
@@ -61,8 +65,9 @@ public final class BindPrep {
             Stack stack = StackEstimator.estimate(
                     block.leaves().stream().map(Leaf::stock).toList(), width, height);
             Plan plan = Planner.plan(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
+            Run run = RunPlanner.plan(job, width, height, List.of(new Bound(block, stack, plan)));
             return Checker.report(
-                    facts, job, block, stack, plan, PageScan.run(request, pdf, block, new PageJudge(plan), bound));
+                    facts, job, block, stack, plan, run, PageScan.run(request, pdf, block, new PageJudge(plan), bound));
         }
     }
 }

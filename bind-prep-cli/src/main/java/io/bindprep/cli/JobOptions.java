@@ -27,6 +27,7 @@ final class JobOptions {
             new Row("clear-margin", "LENGTH", "what print keeps from the bound edge (the pattern's own)"),
             new Row("registration", "LENGTH", "how far a hole may lie off, either way (1 mm)"),
             new Row("clearance", "LENGTH", "what the element is wider than the stack (1/8 in)"),
+            new Row("overs", "OVERS", "spare sheets, a percentage and a least number (\"5 %, at least 10\")"),
             new Row("fail-on", "SEVERITY", "least severity that fails: error, warning or never (error)"));
 
     private JobOptions() {}

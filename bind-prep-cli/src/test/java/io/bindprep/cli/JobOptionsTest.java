@@ -10,6 +10,7 @@ import io.bindprep.job.JobReader;
 import io.bindprep.job.Method;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
+import io.bindprep.job.Supply;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.unit.Length;
 import java.nio.file.Files;
@@ -44,6 +45,7 @@ class JobOptionsTest {
                 option("clear-margin", "12 mm", Job::clearMargin, Length.ofMm(12)),
                 option("registration", "2 mm", Job::registration, Length.ofMm(2)),
                 option("clearance", "1/16 in", Job::clearance, Length.ofInch(1, 16)),
+                option("overs", "3 %, at least 4", job -> job.supply().overs().on(1000), 30L),
                 option("fail-on", "warning", Job::failOn, FailOn.WARNING));
     }
 
@@ -81,9 +83,20 @@ class JobOptionsTest {
         assertThat(job.clearMargin()).isNull();
         assertThat(job.registration()).isEqualTo(Length.ofMm(1));
         assertThat(job.clearance()).isEqualTo(Length.ofInch(1, 8));
+        assertThat(job.supply()).isEqualTo(Supply.BUILT_IN);
         assertThat(job.failOn()).isEqualTo(FailOn.ERROR);
         assertThat(Cli.run("check", "--help").out())
-                .contains("(1)", "(two)", "(left)", "(bond-20)", "(none)", "(wire)", "(1 mm)", "(1/8 in)", "(error)");
+                .contains(
+                        "(1)",
+                        "(two)",
+                        "(left)",
+                        "(bond-20)",
+                        "(none)",
+                        "(wire)",
+                        "(1 mm)",
+                        "(1/8 in)",
+                        "(\"5 %, at least 10\")",
+                        "(error)");
     }
 
     @Test

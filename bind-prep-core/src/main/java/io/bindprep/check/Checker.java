@@ -8,6 +8,7 @@ import io.bindprep.marks.PageVerdict;
 import io.bindprep.marks.Verdict;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.paper.Stack;
+import io.bindprep.run.Run;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -30,7 +31,7 @@ public final class Checker {
      * @throws IllegalArgumentException where pages, places and verdicts are not equally many
      */
     public static Report report(
-            DocumentFacts document, Job job, Block block, Stack stack, Plan plan, List<PageVerdict> verdicts) {
+            DocumentFacts document, Job job, Block block, Stack stack, Plan plan, Run run, List<PageVerdict> verdicts) {
         List<PageVerdict> honest = verdicts.stream().map(Checker::honest).toList();
         Situation situation = new Situation(document, job, block, stack, plan, honest);
         List<Finding> findings = new ArrayList<>();
@@ -52,6 +53,7 @@ public final class Checker {
                 block,
                 stack,
                 plan,
+                run,
                 pages,
                 findings);
     }

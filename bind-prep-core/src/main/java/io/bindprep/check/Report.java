@@ -5,12 +5,14 @@ import io.bindprep.block.Block;
 import io.bindprep.job.Job;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.paper.Stack;
+import io.bindprep.run.Run;
 import java.util.List;
 
 /**
  * The whole answer, immutable.
  *
  * @param failed whether the job's failing severity was reached
+ * @param run materials, lifts and steps of all copies
  * @param pages every page in order
  * @param findings errors first, then warnings, then notes; within one severity by first page, then rule
  */
@@ -22,6 +24,7 @@ public record Report(
         Block block,
         Stack stack,
         Plan plan,
+        Run run,
         List<PageReport> pages,
         List<Finding> findings) {
     public Report {

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param clearMargin distance live matter keeps from the bound edge; null for the pattern's own
  * @param registration how far a hole may lie off its place, either way
  * @param clearance allowance of the element over the thickest likely stack
+ * @param supply what a run is supplied with beyond its leaves
  */
 public record Job(
         int copies,
@@ -33,6 +34,7 @@ public record Job(
         @Nullable Length clearMargin,
         Length registration,
         Length clearance,
+        Supply supply,
         FailOn failOn) {
     public Job {
         inserts = List.copyOf(inserts);

@@ -17,6 +17,7 @@ final class JobKeys {
     static final String CLEAR_MARGIN = "clear-margin";
     static final String REGISTRATION = "registration";
     static final String CLEARANCE = "clearance";
+    static final String OVERS = "overs";
     static final String FAIL_ON = "fail-on";
 
     static final List<String> ALL = List.of(
@@ -33,6 +34,7 @@ final class JobKeys {
             CLEAR_MARGIN,
             REGISTRATION,
             CLEARANCE,
+            OVERS,
             FAIL_ON);
 
     private JobKeys() {}

@@ -85,6 +85,7 @@ public final class JobReader {
                 clearMargin(),
                 registration(),
                 clearance(),
+                supply(),
                 choice(JobKeys.FAIL_ON, FailOn.ERROR));
     }
 
@@ -131,6 +132,11 @@ public final class JobReader {
         return value == null
                 ? REGISTRATION
                 : Scalars.length(JobKeys.REGISTRATION, value, MOST_REGISTRATION, "1 mm", "1/32 in");
+    }
+
+    private Supply supply() throws SettingException {
+        Object overs = given(JobKeys.OVERS);
+        return overs == null ? Supply.BUILT_IN : new Supply(SupplyReader.overs(JobKeys.OVERS, overs));
     }
 
     private Length clearance() throws SettingException {

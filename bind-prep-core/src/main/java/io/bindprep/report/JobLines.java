@@ -12,12 +12,14 @@ import io.bindprep.job.Cover;
 import io.bindprep.marks.Verdict;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.Stock;
+import io.bindprep.run.StockNeed;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -58,7 +60,15 @@ final class JobLines {
         int copies = report.job().copies();
         return copies == 1
                 ? text
-                : text + "; " + copies + " copies: " + (long) copies * block.printedSheets() + " sheets";
+                : text + "; " + copies + " copies: " + counted(printed(StockNeed::net), "sheet") + " and "
+                        + printed(StockNeed::overs) + " overs";
+    }
+
+    private long printed(ToLongFunction<StockNeed> part) {
+        return report.run().materials().stocks().stream()
+                .filter(StockNeed::printed)
+                .mapToLong(part)
+                .sum();
     }
 
     private static String stock(Stock stock) {
@@ -130,11 +140,16 @@ final class JobLines {
                                 + PageRanges.compact(row.pulledPins(), 8) + "."));
         if (!plan.lifts().isEmpty()) {
             lines.more(counted(plan.lifts().size(), "lift") + " a copy: " + lifts(plan.lifts())
-                    + (plan.lifts().equals(List.of(1)) ? " sheet." : " sheets."));
+                    + (plan.lifts().equals(List.of(1)) ? " sheet" : " sheets") + pulls());
         }
         lines.more("Punched zone " + LengthText.both(plan.punchedZone()) + " with "
                 + plan.registration().inMm() + " registration; clear margin " + LengthText.both(plan.clearMargin())
                 + ".");
+    }
+
+    private String pulls() {
+        int copies = report.job().copies();
+        return copies == 1 ? "." : "; " + counted(report.run().pulls(), "pull") + " for " + copies + " copies.";
     }
 
     /** "14, 14, 13" in the order of punching; where there are many, the rest is counted. */

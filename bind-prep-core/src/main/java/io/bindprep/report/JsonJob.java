@@ -43,6 +43,10 @@ final class JsonJob {
         Json.mm(node, "clearMarginMm", job.clearMargin());
         Json.mm(node, "registrationMm", job.registration());
         Json.mm(node, "clearanceMm", job.clearance());
+        ObjectNode overs = node.putObject("overs");
+        overs.put("percent", Json.rounded(job.supply().overs().percent(), 3));
+        overs.put("least", job.supply().overs().least());
+        overs.put("source", job.supply().overs().source());
         node.put("failOn", Json.word(job.failOn()));
     }
 

@@ -43,6 +43,7 @@ public final class JsonReport {
         root.put("covers", block.covers());
         stack(root.putObject("stack"), r.stack());
         JsonPlan.put(root.putObject("plan"), r.plan());
+        JsonRun.put(root, r.run());
         ObjectNode counts = root.putObject("verdicts");
         for (Verdict verdict : Verdict.values()) {
             counts.put(

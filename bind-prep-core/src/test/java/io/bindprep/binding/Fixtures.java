@@ -9,6 +9,7 @@ import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
 import io.bindprep.job.Method;
 import io.bindprep.job.Sides;
+import io.bindprep.job.Supply;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
 import io.bindprep.paper.Stock;
@@ -75,6 +76,7 @@ record Fixtures(
                 clearMargin,
                 registration,
                 clearance,
+                Supply.BUILT_IN,
                 FailOn.ERROR);
     }
 

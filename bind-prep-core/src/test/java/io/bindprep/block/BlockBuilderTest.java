@@ -11,6 +11,7 @@ import io.bindprep.job.Job;
 import io.bindprep.job.Method;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
+import io.bindprep.job.Supply;
 import io.bindprep.page.PageEdge;
 import io.bindprep.paper.Stock;
 import io.bindprep.paper.StockCatalog;
@@ -43,6 +44,7 @@ class BlockBuilderTest {
                 null,
                 Length.ofMm(1),
                 Length.ofInch(1, 8),
+                Supply.BUILT_IN,
                 FailOn.ERROR);
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -42,6 +43,7 @@ class JobReaderTest {
         assertThat(job.clearMargin()).isNull();
         assertThat(job.registration()).isEqualTo(Length.ofMm(1));
         assertThat(job.clearance()).isEqualTo(Length.ofInch(1, 8));
+        assertThat(job.supply()).isEqualTo(Supply.BUILT_IN);
         assertThat(job.failOn()).isEqualTo(FailOn.ERROR);
     }
 
@@ -65,6 +67,7 @@ class JobReaderTest {
                 clear-margin: 3/8 in
                 registration: 0.5 mm
                 clearance: none
+                overs: 3 %, at least 12
                 fail-on: warning
                 """);
         assertThat(job.copies()).isEqualTo(25);
@@ -86,12 +89,13 @@ class JobReaderTest {
         assertThat(job.clearMargin()).isEqualTo(Length.ofInch(3, 8));
         assertThat(job.registration()).isEqualTo(Length.ofMm("0.5"));
         assertThat(job.clearance()).isEqualTo(Length.ZERO);
+        assertThat(job.supply().overs()).isEqualTo(new Overs(new BigDecimal(3), 12, "as the job says"));
         assertThat(job.failOn()).isEqualTo(FailOn.WARNING);
     }
 
     @Test
     void aListOfKeysThatIsWholeAndEachReadable() throws SettingException {
-        assertThat(JobReader.keys()).hasSize(14).doesNotHaveDuplicates();
+        assertThat(JobReader.keys()).hasSize(15).doesNotHaveDuplicates();
         for (String key : JobReader.keys()) {
             SettingException e = catchThrowableOfType(
                     SettingException.class,

@@ -45,6 +45,9 @@ class JsonReportTest {
                         "covers",
                         "stack",
                         "plan",
+                        "materials",
+                        "lifts",
+                        "assembly",
                         "verdicts",
                         "pages",
                         "findings");

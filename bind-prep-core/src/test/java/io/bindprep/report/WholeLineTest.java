@@ -2,6 +2,7 @@ package io.bindprep.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.bindprep.binding.Plan;
 import io.bindprep.binding.Planner;
 import io.bindprep.block.Block;
 import io.bindprep.block.BlockBuilder;
@@ -20,6 +21,8 @@ import io.bindprep.page.PageFacts;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
 import io.bindprep.problem.SettingException;
+import io.bindprep.run.Bound;
+import io.bindprep.run.RunPlanner;
 import io.bindprep.unit.Length;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -39,12 +42,15 @@ class WholeLineTest {
         Block block = BlockBuilder.build(job, pages);
         Stack stack = StackEstimator.estimate(
                 block.leaves().stream().map(Leaf::stock).toList(), Length.ofInch(17, 2), Length.ofInch(11, 1));
+        Plan plan = Planner.plan(job, block, stack, Length.ofInch(11, 1));
         return Checker.report(
                 new DocumentFacts("manual.pdf", "00ff", facts, false, 0, false, 0, true),
                 job,
                 block,
                 stack,
-                Planner.plan(job, block, stack, Length.ofInch(11, 1)),
+                plan,
+                RunPlanner.plan(
+                        job, Length.ofInch(17, 2), Length.ofInch(11, 1), List.of(new Bound(block, stack, plan))),
                 clear);
     }
 

@@ -1,0 +1,20 @@
+package io.bindprep.run;
+
+import io.bindprep.block.Leaf;
+
+/** What sheets of a stock are for. */
+public enum Use {
+    FRONT_COVER,
+    TEXT,
+    INSERT,
+    BACK_COVER;
+
+    static Use of(Leaf leaf) {
+        return switch (leaf.role()) {
+            case FRONT_COVER -> FRONT_COVER;
+            case TEXT -> TEXT;
+            case INSERT -> INSERT;
+            case BACK_COVER -> BACK_COVER;
+        };
+    }
+}
