@@ -23,7 +23,8 @@ import io.bindprep.run.Bound;
 import io.bindprep.run.Run;
 import io.bindprep.run.RunPlanner;
 import io.bindprep.unit.Length;
-import java.util.List;
+import io.bindprep.volume.Split;
+import io.bindprep.volume.VolumePlanner;
 
 /**
  * The facade: one request in, one report out.
@@ -65,9 +66,17 @@ public final class BindPrep {
             Stack stack = StackEstimator.estimate(
                     block.leaves().stream().map(Leaf::stock).toList(), width, height);
             Plan plan = Planner.plan(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
-            Run run = RunPlanner.plan(job, width, height, List.of(new Bound(block, stack, plan)));
+            Split split = VolumePlanner.split(job, plan, block, width, height, facts.outline());
+            Run run = RunPlanner.plan(job, width, height, Bound.parts(block, stack, plan, split));
             return Checker.report(
-                    facts, job, block, stack, plan, run, PageScan.run(request, pdf, block, new PageJudge(plan), bound));
+                    facts,
+                    job,
+                    block,
+                    stack,
+                    plan,
+                    split,
+                    run,
+                    PageScan.run(request, pdf, block, new PageJudge(plan), bound));
         }
     }
 }

@@ -39,4 +39,25 @@ public record Job(
     public Job {
         inserts = List.copyOf(inserts);
     }
+
+    /** This job with a pitch, or a pattern by its id. */
+    public Job withPitch(String name) {
+        return new Job(
+                copies,
+                sides,
+                boundEdge,
+                trim,
+                stock,
+                frontCover,
+                backCover,
+                inserts,
+                binding,
+                name,
+                punch,
+                clearMargin,
+                registration,
+                clearance,
+                supply,
+                failOn);
+    }
 }

@@ -32,6 +32,7 @@ import io.bindprep.run.Bound;
 import io.bindprep.run.Run;
 import io.bindprep.run.RunPlanner;
 import io.bindprep.unit.Length;
+import io.bindprep.volume.Split;
 import java.awt.geom.Rectangle2D;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -79,6 +80,7 @@ public final class Scenario {
     private Cover front;
     private Cover back;
     private BigDecimal weight = new BigDecimal("210.04");
+    private Split split = Split.NONE;
     private List<Integer> lifts = List.of(14, 14, 14);
 
     private Scenario(int pages) {
@@ -212,6 +214,11 @@ public final class Scenario {
         return this;
     }
 
+    public Scenario split(Split into) {
+        split = into;
+        return this;
+    }
+
     public Scenario blankBacks(Integer... after) {
         blankBacks.addAll(List.of(after));
         return this;
@@ -259,7 +266,7 @@ public final class Scenario {
                 Length.ofMm(210),
                 Length.ofMm(297),
                 List.of(new Bound(block(), stack(), plan(liftsOfItsLeaves()))));
-        return Checker.report(document(), job(), block(), stack(), plan(lifts), run, verdicts);
+        return Checker.report(document(), job(), block(), stack(), plan(lifts), split, run, verdicts);
     }
 
     // a test of wording may ask for lifts that its few pages do not make
@@ -276,7 +283,7 @@ public final class Scenario {
                     return new PageFacts(p, box, box, box, box, trimDeclared, 0, 1);
                 })
                 .toList();
-        return new DocumentFacts(file, "00ff", facts, rightToLeft, junk, repaired, lostPages, printable);
+        return new DocumentFacts(file, "00ff", facts, rightToLeft, junk, repaired, lostPages, List.of(), printable);
     }
 
     private Job job() {

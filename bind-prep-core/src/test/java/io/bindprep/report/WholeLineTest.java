@@ -24,6 +24,7 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.run.Bound;
 import io.bindprep.run.RunPlanner;
 import io.bindprep.unit.Length;
+import io.bindprep.volume.Split;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -44,11 +45,12 @@ class WholeLineTest {
                 block.leaves().stream().map(Leaf::stock).toList(), Length.ofInch(17, 2), Length.ofInch(11, 1));
         Plan plan = Planner.plan(job, block, stack, Length.ofInch(11, 1));
         return Checker.report(
-                new DocumentFacts("manual.pdf", "00ff", facts, false, 0, false, 0, true),
+                new DocumentFacts("manual.pdf", "00ff", facts, false, 0, false, 0, List.of(), true),
                 job,
                 block,
                 stack,
                 plan,
+                Split.NONE,
                 RunPlanner.plan(
                         job, Length.ofInch(17, 2), Length.ofInch(11, 1), List.of(new Bound(block, stack, plan))),
                 clear);
