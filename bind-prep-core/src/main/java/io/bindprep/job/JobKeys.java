@@ -1,5 +1,6 @@
 package io.bindprep.job;
 
+import io.bindprep.setting.KeyDescription;
 import java.util.List;
 
 /** The keys of a job, spelt as in the job file. */
@@ -20,22 +21,10 @@ final class JobKeys {
     static final String OVERS = "overs";
     static final String FAIL_ON = "fail-on";
 
-    static final List<String> ALL = List.of(
-            COPIES,
-            SIDES,
-            BOUND_EDGE,
-            TRIM,
-            STOCK,
-            COVERS,
-            INSERTS,
-            BINDING,
-            PITCH,
-            PUNCH,
-            CLEAR_MARGIN,
-            REGISTRATION,
-            CLEARANCE,
-            OVERS,
-            FAIL_ON);
-
     private JobKeys() {}
+
+    /** Every key, in the order of the job file. */
+    static List<String> all() {
+        return JobKeyDescriptions.ALL.stream().map(KeyDescription::key).toList();
+    }
 }

@@ -5,6 +5,7 @@ import io.bindprep.paper.SheetSizes;
 import io.bindprep.paper.Stock;
 import io.bindprep.paper.StockParser;
 import io.bindprep.problem.SettingException;
+import io.bindprep.setting.KeyDescription;
 import io.bindprep.unit.Length;
 import java.util.List;
 import java.util.Locale;
@@ -54,14 +55,19 @@ public final class JobReader {
 
     /** The keys that a job knows, in the order of the job file. */
     public static List<String> keys() {
-        return JobKeys.ALL;
+        return JobKeys.all();
+    }
+
+    /** What there is to say about each key, in the order of the job file. */
+    public static List<KeyDescription> descriptions() {
+        return JobKeyDescriptions.ALL;
     }
 
     private Job job() throws SettingException {
+        List<String> known = JobKeys.all();
         for (String key : settings.keys()) {
-            if (!JobKeys.ALL.contains(key)) {
-                throw new SettingException(
-                        key, key, "there is no such setting", Spelling.remedy(key, JobKeys.ALL), JobKeys.ALL);
+            if (!known.contains(key)) {
+                throw new SettingException(key, key, "there is no such setting", Spelling.remedy(key, known), known);
             }
         }
         Object covers = given(JobKeys.COVERS);

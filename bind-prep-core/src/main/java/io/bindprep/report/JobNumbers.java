@@ -15,6 +15,7 @@ import io.bindprep.paper.Stock;
 import io.bindprep.run.StockNeed;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
+import io.bindprep.volume.Volume;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,6 +27,7 @@ import org.jspecify.annotations.Nullable;
 /** The numbers of a report as people read them: file, sheets, stock, covers, stack, binding, punch, pages. */
 public final class JobNumbers {
     private static final int MOST_LIFTS = 12;
+    private static final int MOST_VOLUMES = 6;
 
     /**
      * A label and what stands under it.
@@ -62,6 +64,7 @@ public final class JobNumbers {
         covers();
         entry("Stack", stack());
         binding();
+        volumes();
         punch();
         entry("Pages", pages());
     }
@@ -142,6 +145,27 @@ public final class JobNumbers {
         if (closer != null) {
             more("Set the closer to " + LengthText.both(closer) + ".");
         }
+    }
+
+    private void volumes() {
+        List<Volume> volumes = report.volumes();
+        if (volumes.isEmpty()) {
+            return;
+        }
+        entry("Volumes", volumes.size() + ", each with its covers:");
+        for (Volume volume : volumes.subList(0, Math.min(MOST_VOLUMES, volumes.size()))) {
+            more(volume.number() + ": pages " + volume.firstPage() + "-" + volume.lastPage() + ", "
+                    + Counted.of(volume.block().bodyLeaves(), "leaf") + ", "
+                    + volume.stack().nominal().inMm() + ", element " + element(volume.plan()));
+        }
+        if (volumes.size() > MOST_VOLUMES) {
+            more("and " + (volumes.size() - MOST_VOLUMES) + " more");
+        }
+    }
+
+    private static String element(Plan plan) {
+        Element element = plan.element();
+        return element == null ? "none" : element.name();
     }
 
     private void punch() {

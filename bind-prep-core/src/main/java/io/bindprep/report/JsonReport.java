@@ -43,6 +43,7 @@ public final class JsonReport {
         root.put("covers", block.covers());
         stack(root.putObject("stack"), r.stack());
         JsonPlan.put(root.putObject("plan"), r.plan());
+        JsonSplit.put(root, r.split());
         JsonRun.put(root, r.run());
         ObjectNode counts = root.putObject("verdicts");
         for (Verdict verdict : Verdict.values()) {
@@ -71,7 +72,7 @@ public final class JsonReport {
         return Json.text(root);
     }
 
-    private static void stack(ObjectNode node, Stack stack) {
+    static void stack(ObjectNode node, Stack stack) {
         Json.mm(node, "nominalMm", stack.nominal());
         Json.mm(node, "minMm", stack.min());
         Json.mm(node, "maxMm", stack.max());

@@ -266,7 +266,20 @@ public final class Scenario {
                 Length.ofMm(210),
                 Length.ofMm(297),
                 List.of(new Bound(block(), stack(), plan(liftsOfItsLeaves()))));
-        return Checker.report(document(), job(), block(), stack(), plan(lifts), split, run, verdicts);
+        return registered(Checker.report(document(), job(), block(), stack(), plan(lifts), split, run, verdicts));
+    }
+
+    /** The same report, once each of its findings has been looked up among {@link FindingKinds}. */
+    public static Report registered(Report report) {
+        for (Finding f : report.findings()) {
+            FindingKind kind = FindingKinds.of(f.rule())
+                    .orElseThrow(() -> new AssertionError("finding \"" + f.rule() + "\" has no entry in FindingKinds"));
+            if (!kind.severities().contains(f.severity())) {
+                throw new AssertionError("finding \"" + f.rule() + "\" is " + f.severity()
+                        + ", which its entry in FindingKinds does not have: " + kind.severities());
+            }
+        }
+        return report;
     }
 
     // a test of wording may ask for lifts that its few pages do not make

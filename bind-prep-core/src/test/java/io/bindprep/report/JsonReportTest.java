@@ -45,6 +45,8 @@ class JsonReportTest {
                         "covers",
                         "stack",
                         "plan",
+                        "volumes",
+                        "tooThick",
                         "materials",
                         "lifts",
                         "assembly",
