@@ -1,12 +1,11 @@
 package io.bindprep.binding;
 
 import io.bindprep.block.Leaf;
-import io.bindprep.paper.Stock;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Parts a copy into lifts: in order, covers, boards and films apart from paper, each run in lifts of like thickness. */
+/** Parts a copy into lifts: in order, covers by themselves, paper, board and film apart, each run in lifts of like thickness. */
 final class LiftMaker {
     private LiftMaker() {}
 
@@ -24,11 +23,8 @@ final class LiftMaker {
     }
 
     private static boolean apart(Leaf before, Leaf after) {
-        return before.cover() != after.cover() || soft(before) != soft(after);
-    }
-
-    private static boolean soft(Leaf leaf) {
-        return leaf.stock().kind() == Stock.Kind.PAPER;
+        return before.cover() != after.cover()
+                || before.stock().kind() != after.stock().kind();
     }
 
     private static List<BigDecimal> calipers(List<Leaf> leaves) {

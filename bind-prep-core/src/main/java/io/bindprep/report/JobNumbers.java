@@ -187,7 +187,9 @@ public final class JobNumbers {
                         ? "no pin to pull."
                         : "pull " + (row.pulledPins().size() == 1 ? "pin " : "pins ")
                                 + PageRanges.compact(row.pulledPins(), 8) + "."));
-        if (!plan.lifts().isEmpty()) {
+        if (!report.volumes().isEmpty()) {
+            more(Counted.of(report.run().lifts().size(), "lift") + " a copy, all volumes together" + pulls());
+        } else if (!plan.lifts().isEmpty()) {
             more(Counted.of(plan.lifts().size(), "lift") + " a copy: " + lifts(plan.lifts())
                     + (plan.lifts().equals(List.of(1)) ? " sheet" : " sheets") + pulls());
         }
