@@ -48,7 +48,6 @@ class JsonReportTest {
                         "volumes",
                         "tooThick",
                         "materials",
-                        "lifts",
                         "assembly",
                         "verdicts",
                         "pages",
