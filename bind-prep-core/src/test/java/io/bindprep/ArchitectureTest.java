@@ -199,7 +199,7 @@ final class ArchitectureTest {
     }
 
     private static String named(String target) {
-        if (target.startsWith("java.")) {
+        if (target.startsWith("java.") || target.startsWith("javax.xml.")) {
             return "JDK";
         }
         if (target.startsWith("org.jspecify.")) {

@@ -14,15 +14,15 @@ public final class FindingKinds {
             "Have it moved away from the bound edge, or accept it by a smaller clear-margin.";
 
     private static final List<FindingKind> ALL = List.of(
-            kind(ERROR, "annotation-punched", "A printing annotation lies in a hole, registration included.", MOVE),
-            kind(
+            seen(ERROR, "annotation-punched", "A printing annotation lies in a hole, registration included.", MOVE),
+            seen(
                     WARNING,
                     "annotation-tight",
                     "A printing annotation lies between the holes or inside the clear margin.",
                     MOVE_OR_ACCEPT),
-            kind(ERROR, "art-punched", "Drawn art lies in a hole, registration included.", MOVE),
-            kind(WARNING, "art-tight", "Drawn art lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
-            kind(
+            seen(ERROR, "art-punched", "Drawn art lies in a hole, registration included.", MOVE),
+            seen(WARNING, "art-tight", "Drawn art lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
+            seen(
                     NOTE,
                     "background-at-bound-edge",
                     "A tint or picture runs through the bound edge and will be punched through.",
@@ -49,22 +49,32 @@ public final class FindingKinds {
                     "Try an element on a dummy of the real stock, or choose a pitch whose elements are known."),
             kind(
                     WARNING,
+                    "feed-same-end",
+                    "The hole row is not symmetric: a leaf fed turned over would miss the element.",
+                    "Put the same end to the side guide on every lift, or centre the row by a guide that moves."),
+            kind(
+                    WARNING,
                     "file-repaired",
                     "The PDF's table of objects was broken and has been rebuilt from what was found.",
                     "Ask for a fresh export, or compare every page with the client's proof."),
+            kind(
+                    ERROR,
+                    "hanger-pins-stuck",
+                    "Pins over the hanger's gap would cut holes into it, and cannot be pulled.",
+                    "Punch it on a machine whose pins come out, or take a smaller hanger."),
             kind(
                     NOTE,
                     "header-junk",
                     "Bytes stand before the PDF header.",
                     "Ask for a plain export if the printer's front end refuses the file."),
-            kind(ERROR, "image-punched", "What prints of a picture lies in a hole, registration included.", MOVE),
-            kind(
+            seen(ERROR, "image-punched", "What prints of a picture lies in a hole, registration included.", MOVE),
+            seen(
                     WARNING,
                     "image-tight",
                     "What prints of a picture lies between the holes or inside the clear margin.",
                     MOVE_OR_ACCEPT),
-            kind(ERROR, "line-punched", "A line lies in a hole, registration included.", MOVE),
-            kind(WARNING, "line-tight", "A line lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
+            seen(ERROR, "line-punched", "A line lies in a hole, registration included.", MOVE),
+            seen(WARNING, "line-tight", "A line lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
             kind(
                     ERROR,
                     "page-size",
@@ -121,8 +131,8 @@ public final class FindingKinds {
                     "stack-too-thick",
                     "No element of the method takes the stack.",
                     "Split the book into volumes, take a thinner stock, or bind by another method."),
-            kind(ERROR, "text-punched", "Text lies in a hole, registration included.", MOVE),
-            kind(WARNING, "text-tight", "Text lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
+            seen(ERROR, "text-punched", "Text lies in a hole, registration included.", MOVE),
+            seen(WARNING, "text-tight", "Text lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
             kind(
                     NOTE,
                     "trim-undeclared",
@@ -151,6 +161,11 @@ public final class FindingKinds {
     }
 
     private static FindingKind kind(List<Severity> severities, String id, String meaning, String remedy) {
-        return new FindingKind(id, severities, meaning, remedy);
+        return new FindingKind(id, severities, false, meaning, remedy);
+    }
+
+    /** One that is looked for in what pages paint. */
+    private static FindingKind seen(Severity severity, String id, String meaning, String remedy) {
+        return new FindingKind(id, List.of(severity), true, meaning, remedy);
     }
 }

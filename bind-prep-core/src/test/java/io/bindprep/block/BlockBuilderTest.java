@@ -44,6 +44,8 @@ class BlockBuilderTest {
                 null,
                 Length.ofMm(1),
                 Length.ofInch(1, 8),
+                null,
+                null,
                 Supply.BUILT_IN,
                 FailOn.ERROR);
     }
