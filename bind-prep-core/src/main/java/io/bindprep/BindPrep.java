@@ -4,7 +4,7 @@ import io.bindprep.binding.Plan;
 import io.bindprep.binding.Planner;
 import io.bindprep.block.Block;
 import io.bindprep.block.BlockBuilder;
-import io.bindprep.block.Leaf;
+import io.bindprep.block.LeafSizes;
 import io.bindprep.check.Checker;
 import io.bindprep.check.Report;
 import io.bindprep.job.BoundEdge;
@@ -63,11 +63,11 @@ public final class BindPrep {
                 height = size.height();
             }
             Block block = BlockBuilder.build(job, facts.pages().size());
-            Stack stack = StackEstimator.estimate(
-                    block.leaves().stream().map(Leaf::stock).toList(), width, height);
+            LeafSizes sizes = new LeafSizes(job, facts.pages(), width, height);
+            Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
             Plan plan = Planner.plan(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
-            Split split = VolumePlanner.split(job, plan, block, width, height, facts.outline());
-            Run run = RunPlanner.plan(job, width, height, Bound.parts(block, stack, plan, split));
+            Split split = VolumePlanner.split(job, plan, block, sizes, facts.outline());
+            Run run = RunPlanner.plan(job, sizes, Bound.parts(block, stack, plan, split));
             return Checker.report(
                     facts,
                     job,

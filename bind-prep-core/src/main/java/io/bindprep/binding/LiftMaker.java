@@ -28,7 +28,7 @@ final class LiftMaker {
     }
 
     private static List<BigDecimal> calipers(List<Leaf> leaves) {
-        return leaves.stream().map(l -> l.stock().caliperUm()).toList();
+        return leaves.stream().map(Leaf::nominalUm).toList();
     }
 
     private static List<Integer> run(List<BigDecimal> calipers, BigDecimal capacity) {

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param trim expected page size; null to take the prevailing one
  * @param frontCover null for none
  * @param backCover null for none
+ * @param special leaves and pages that are not like the others
  * @param pitch "3:1", "2:1" or a pattern's id; null to let the planner choose
  * @param punch the punch's name; null for the pattern's generic one
  * @param clearMargin distance live matter keeps from the bound edge; null for the pattern's own
@@ -30,6 +31,7 @@ public record Job(
         @Nullable Cover frontCover,
         @Nullable Cover backCover,
         List<Insert> inserts,
+        SpecialLeaves special,
         Method binding,
         @Nullable String pitch,
         @Nullable String punch,
@@ -55,6 +57,7 @@ public record Job(
                 frontCover,
                 backCover,
                 inserts,
+                special,
                 binding,
                 name,
                 punch,

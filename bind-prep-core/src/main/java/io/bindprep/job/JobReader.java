@@ -74,7 +74,8 @@ public final class JobReader {
         @Nullable Cover[] both = CoverReader.covers(JobKeys.COVERS, covers == null ? "none" : covers);
         Object inserts = given(JobKeys.INSERTS);
         List<Insert> insertList = inserts == null ? List.of() : InsertReader.inserts(JobKeys.INSERTS, inserts);
-        InsertReader.checkApart(insertList, both[0], both[1]);
+        SpecialLeaves special = special();
+        InsertReader.checkApart(insertList, special, both[0], both[1]);
         Object copies = given(JobKeys.COPIES);
         return new Job(
                 copies == null ? 1 : Scalars.whole(JobKeys.COPIES, copies, 1, MOST_COPIES),
@@ -85,6 +86,7 @@ public final class JobReader {
                 both[0],
                 both[1],
                 insertList,
+                special,
                 choice(JobKeys.BINDING, Method.WIRE),
                 text(JobKeys.PITCH),
                 text(JobKeys.PUNCH),
@@ -142,9 +144,24 @@ public final class JobReader {
                 : Scalars.length(JobKeys.REGISTRATION, value, MOST_REGISTRATION, "1 mm", "1/32 in");
     }
 
+    private SpecialLeaves special() throws SettingException {
+        Object tabs = given(JobKeys.TABS);
+        Object foldOuts = given(JobKeys.FOLD_OUTS);
+        Object turned = given(JobKeys.TURNED);
+        Object sizes = given(JobKeys.OTHER_SIZES);
+        return new SpecialLeaves(
+                tabs == null ? List.of() : SpecialReader.tabs(JobKeys.TABS, tabs),
+                foldOuts == null ? List.of() : SpecialReader.foldOuts(JobKeys.FOLD_OUTS, foldOuts),
+                turned == null ? List.of() : SpecialReader.turned(JobKeys.TURNED, turned),
+                sizes == null ? List.of() : SpecialReader.sizes(JobKeys.OTHER_SIZES, sizes));
+    }
+
     private Supply supply() throws SettingException {
         Object overs = given(JobKeys.OVERS);
-        return overs == null ? Supply.BUILT_IN : new Supply(SupplyReader.overs(JobKeys.OVERS, overs));
+        Object sheet = given(JobKeys.PRESS_SHEET);
+        return new Supply(
+                overs == null ? Supply.BUILT_IN.overs() : SupplyReader.overs(JobKeys.OVERS, overs),
+                sheet == null ? null : PressSheetReader.read(JobKeys.PRESS_SHEET, sheet));
     }
 
     private @Nullable Length leastWeb() throws SettingException {

@@ -6,4 +6,9 @@ public record PageRange(int first, int last) {
     public int count() {
         return last - first + 1;
     }
+
+    /** Whether a page is among them. */
+    public boolean holds(int page) {
+        return page >= first && page <= last;
+    }
 }

@@ -10,6 +10,7 @@ import io.bindprep.job.Hanger;
 import io.bindprep.job.Job;
 import io.bindprep.job.Method;
 import io.bindprep.job.Sides;
+import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.Supply;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
@@ -81,6 +82,7 @@ record Fixtures(
                 blank,
                 blank,
                 List.of(),
+                SpecialLeaves.NONE,
                 method,
                 pitch,
                 punch,
