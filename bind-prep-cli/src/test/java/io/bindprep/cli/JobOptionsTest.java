@@ -3,11 +3,11 @@ package io.bindprep.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import io.bindprep.catalogue.Method;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
-import io.bindprep.job.Method;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
 import io.bindprep.job.SpecialLeaves;
@@ -66,7 +66,12 @@ class JobOptionsTest {
                 option("hanger", "90 mm", job -> job.hanger().gap(), Length.ofMm(90)),
                 option("overs", "3 %, at least 4", job -> job.supply().overs().on(1000), 30L),
                 option("press-sheet", "sra3", job -> job.supply().pressSheet().width(), Length.ofMm(320)),
-                option("fail-on", "warning", Job::failOn, FailOn.WARNING));
+                option("fail-on", "warning", Job::failOn, FailOn.WARNING),
+                option(
+                        "tables",
+                        Cli.ROOT.resolve("fixtures/shop-stocks.csv").toString(),
+                        job -> job.catalogue().stocks().byId("felt-200").isPresent(),
+                        true));
     }
 
     private static Arguments option(String key, String value, Function<Job, Object> part, Object expected) {

@@ -5,6 +5,7 @@ import io.bindprep.job.Job;
 import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.Trim;
 import io.bindprep.page.PageFacts;
+import io.bindprep.paper.SheetSizes;
 import io.bindprep.unit.LengthText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -22,7 +23,8 @@ final class SizeRule implements Rule {
             return List.of();
         }
         Trim trim = s.job().trim();
-        ExpectedSize expected = trim == null ? ExpectedSize.prevailing(pages) : ExpectedSize.of(trim);
+        SheetSizes sizes = s.job().catalogue().sizes();
+        ExpectedSize expected = trim == null ? ExpectedSize.prevailing(sizes, pages) : ExpectedSize.of(sizes, trim);
         List<PageFacts> other = new ArrayList<>();
         List<PageFacts> turned = new ArrayList<>();
         List<PageFacts> wide = new ArrayList<>();
@@ -36,7 +38,7 @@ final class SizeRule implements Rule {
         }
         List<Finding> findings = new ArrayList<>();
         if (!other.isEmpty()) {
-            findings.add(otherSize(other, expected, trim != null));
+            findings.add(otherSize(sizes, other, expected, trim != null));
         }
         if (!wide.isEmpty()) {
             findings.add(FoldOutRule.undeclared(s, expected, wide, trim != null));
@@ -53,7 +55,7 @@ final class SizeRule implements Rule {
         boolean top = job.boundEdge() == BoundEdge.TOP;
         Trim own = special.size(p.page()).orElse(null);
         if (own != null) {
-            return ExpectedSize.of(own).fits(p.trimWidth(), p.trimHeight());
+            return ExpectedSize.of(job.catalogue().sizes(), own).fits(p.trimWidth(), p.trimHeight());
         }
         if (special.turned(p.page()).isPresent()) {
             return expected.fits(p.trimHeight(), p.trimWidth());
@@ -66,7 +68,7 @@ final class SizeRule implements Rule {
                 || (tab != null && expected.fitsWith(p, tab.extension(), top));
     }
 
-    private static Finding otherSize(List<PageFacts> pages, ExpectedSize expected, boolean named) {
+    private static Finding otherSize(SheetSizes sizes, List<PageFacts> pages, ExpectedSize expected, boolean named) {
         PageFacts worst = pages.get(0);
         for (PageFacts p : pages) {
             if (expected.deviationMm(p) > expected.deviationMm(worst)) {
@@ -79,7 +81,7 @@ final class SizeRule implements Rule {
         String message = (count == 1 ? "1 page has" : count + " pages have") + " another size than "
                 + (named ? "the job's " : "most pages, ") + expected.text() + ": "
                 + (count == 1 ? "page " : "the most, page ") + worst.page() + ", is "
-                + ExpectedSize.text(worst) + ", off by " + hundredths(off)
+                + ExpectedSize.text(sizes, worst) + ", off by " + hundredths(off)
                 + " where " + hundredths(tolerance) + " are allowed.";
         return new Finding(
                 named ? "page-size" : "page-size-mixed",

@@ -1,5 +1,7 @@
 package io.bindprep.job;
 
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Method;
 import io.bindprep.paper.Stock;
 import io.bindprep.unit.Length;
 import java.util.List;
@@ -21,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param leastWeb least paper between a hole and the end of the sheet; null for the punch's own
  * @param hanger the gap in the row that a hanger needs; null for none
  * @param supply what a run is supplied with beyond its leaves
+ * @param catalogue what names stand for: our tables with the shop's own rows
  */
 public record Job(
         int copies,
@@ -41,7 +44,8 @@ public record Job(
         @Nullable Length leastWeb,
         @Nullable Hanger hanger,
         Supply supply,
-        FailOn failOn) {
+        FailOn failOn,
+        Catalogue catalogue) {
     public Job {
         inserts = List.copyOf(inserts);
     }
@@ -67,6 +71,7 @@ public record Job(
                 leastWeb,
                 hanger,
                 supply,
-                failOn);
+                failOn,
+                catalogue);
     }
 }

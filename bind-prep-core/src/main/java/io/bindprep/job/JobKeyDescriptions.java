@@ -1,6 +1,8 @@
 package io.bindprep.job;
 
+import io.bindprep.catalogue.Method;
 import io.bindprep.setting.KeyDescription;
+import io.bindprep.setting.Scalars;
 import io.bindprep.setting.Shape;
 import io.bindprep.setting.Shape.Items;
 import io.bindprep.setting.Shape.Parts;
@@ -245,7 +247,16 @@ final class JobKeyDescriptions {
                     "sra3",
                     "\"450 x 320 mm, bleed 2 mm, gripper 8 mm\"",
                     "{size: sra3, bleed: none, gripper: 10 mm}"),
-            words(JobKeys.FAIL_ON, "SEVERITY", "least severity that fails", "error", FailOn.values()));
+            words(JobKeys.FAIL_ON, "SEVERITY", "least severity that fails", "error", FailOn.values()),
+            value(
+                    JobKeys.TABLES,
+                    "FILES",
+                    "the shop's own stocks, sizes, patterns, elements, punches",
+                    "none",
+                    "CSV files that add rows to the built-in tables or replace those of the same id",
+                    Shape.either(Shape.text(), new Items(Shape.text())),
+                    "shop-stocks.csv; shop-punches.csv",
+                    "[shop-stocks.csv]"));
 
     private JobKeyDescriptions() {}
 

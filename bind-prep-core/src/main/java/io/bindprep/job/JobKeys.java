@@ -27,6 +27,7 @@ final class JobKeys {
     static final String OVERS = "overs";
     static final String PRESS_SHEET = "press-sheet";
     static final String FAIL_ON = "fail-on";
+    static final String TABLES = "tables";
 
     private JobKeys() {}
 

@@ -3,6 +3,7 @@ package io.bindprep.job;
 import io.bindprep.paper.SheetSize;
 import io.bindprep.paper.SheetSizes;
 import io.bindprep.problem.SettingException;
+import io.bindprep.setting.Scalars;
 import io.bindprep.unit.Length;
 import java.util.HashMap;
 import java.util.List;
@@ -27,7 +28,7 @@ final class PressSheetReader {
     private PressSheetReader() {}
 
     /** The sheet, or null for "none". */
-    static @Nullable PressSheet read(String key, Object value) throws SettingException {
+    static @Nullable PressSheet read(SheetSizes sheets, String key, Object value) throws SettingException {
         if (NONE.equals(value)) {
             return null;
         }
@@ -50,7 +51,7 @@ final class PressSheetReader {
                     key, value, "does not say the size", "Write it, for example \"sra3\" or \"320 x 450 mm\".");
         }
         String at = map ? key + "." : "";
-        SheetSize sheet = SheetSizes.parse(map ? at + SIZE : key, Scalars.text(map ? at + SIZE : key, size));
+        SheetSize sheet = sheets.parse(map ? at + SIZE : key, Scalars.text(map ? at + SIZE : key, size));
         return new PressSheet(
                 sheet.name(),
                 sheet.width(),

@@ -7,6 +7,7 @@ import io.bindprep.job.SpecialLeaves.Turned;
 import io.bindprep.paper.SheetSize;
 import io.bindprep.paper.SheetSizes;
 import io.bindprep.problem.SettingException;
+import io.bindprep.setting.Scalars;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -65,13 +66,20 @@ final class SpecialReader {
             List.of(PAGES, SIZE),
             "Write pages and their size, for example \"9 at letter; 12-13 at 200 x 297 mm\".");
 
-    private SpecialReader() {}
+    private final StockReader stocks;
+    private final SheetSizes sheets;
+
+    /** A reader for whom names stand for what these tables say. */
+    SpecialReader(StockReader stocks, SheetSizes sheets) {
+        this.stocks = stocks;
+        this.sheets = sheets;
+    }
 
     private static Pattern pattern(String text) {
         return Pattern.compile(text, Pattern.CASE_INSENSITIVE);
     }
 
-    static List<Tab> tabs(String key, Object value) throws SettingException {
+    List<Tab> tabs(String key, Object value) throws SettingException {
         List<Tab> tabs = new ArrayList<>();
         for (Item item : items(key, value, TABS)) {
             Object before = item.parts.get(BEFORE);
@@ -87,15 +95,12 @@ final class SpecialReader {
             Length out = extension == null ? TAB : length(item, EXTENSION, extension, "1/2 in");
             for (PageRange range : ranges(item, before == null ? PAGES : BEFORE)) {
                 if (before == null) {
-                    tabs.add(new Tab(range, true, CoverReader.stock(item.at(STOCK), item.need(STOCK)), out));
+                    tabs.add(new Tab(range, true, stocks.stock(item.at(STOCK), item.need(STOCK)), out));
                     continue;
                 }
                 for (int page = range.first(); page <= range.last(); page++) {
                     tabs.add(new Tab(
-                            new PageRange(page, page),
-                            false,
-                            CoverReader.stock(item.at(STOCK), item.need(STOCK)),
-                            out));
+                            new PageRange(page, page), false, stocks.stock(item.at(STOCK), item.need(STOCK)), out));
                     bound(key, tabs);
                 }
             }
@@ -103,7 +108,7 @@ final class SpecialReader {
         return tabs;
     }
 
-    static List<FoldOut> foldOuts(String key, Object value) throws SettingException {
+    List<FoldOut> foldOuts(String key, Object value) throws SettingException {
         List<FoldOut> folds = new ArrayList<>();
         for (Item item : items(key, value, FOLDS)) {
             int panels = Scalars.whole(item.at(PANELS), item.need(PANELS), 2, MOST_PANELS);
@@ -114,13 +119,13 @@ final class SpecialReader {
                         range,
                         panels,
                         allowance == null ? SpecialLeaves.FOLD_ALLOWANCE : length(item, ALLOWANCE, allowance, "3 mm"),
-                        stock == null ? null : CoverReader.stock(item.at(STOCK), stock)));
+                        stock == null ? null : stocks.stock(item.at(STOCK), stock)));
             }
         }
         return bound(key, folds);
     }
 
-    static List<Turned> turned(String key, Object value) throws SettingException {
+    List<Turned> turned(String key, Object value) throws SettingException {
         List<Turned> turned = new ArrayList<>();
         for (Item item : items(key, value, TURNS)) {
             Object head = item.parts.get(HEAD);
@@ -132,10 +137,10 @@ final class SpecialReader {
         return bound(key, turned);
     }
 
-    static List<OtherSize> sizes(String key, Object value) throws SettingException {
+    List<OtherSize> sizes(String key, Object value) throws SettingException {
         List<OtherSize> sizes = new ArrayList<>();
         for (Item item : items(key, value, SIZES)) {
-            SheetSize size = SheetSizes.parse(item.at(SIZE), Scalars.text(item.at(SIZE), item.need(SIZE)));
+            SheetSize size = sheets.parse(item.at(SIZE), Scalars.text(item.at(SIZE), item.need(SIZE)));
             for (PageRange range : ranges(item, PAGES)) {
                 sizes.add(new OtherSize(range, new Trim(size.name(), size.width(), size.height())));
             }
@@ -208,7 +213,7 @@ final class SpecialReader {
                 : Arrays.asList((Object[]) Scalars.text(item.at(part), value).split("\\s*,\\s*"));
         List<PageRange> ranges = new ArrayList<>();
         for (Object one : each) {
-            ranges.add(Scalars.pages(item.at(part), one));
+            ranges.add(PageRange.read(item.at(part), one));
         }
         return bound(item.key, ranges);
     }

@@ -1,7 +1,7 @@
 package io.bindprep.report;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
-import io.bindprep.job.Method;
+import io.bindprep.catalogue.Method;
 import io.bindprep.paper.Stock;
 import io.bindprep.run.ElementNeed;
 import io.bindprep.run.Materials;

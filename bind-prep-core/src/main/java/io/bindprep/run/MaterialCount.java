@@ -1,9 +1,9 @@
 package io.bindprep.run;
 
-import io.bindprep.binding.Element;
 import io.bindprep.binding.Plan;
 import io.bindprep.block.Leaf;
 import io.bindprep.block.LeafSizes;
+import io.bindprep.catalogue.Element;
 import io.bindprep.job.Job;
 import io.bindprep.job.PressSheet;
 import io.bindprep.paper.Sheet;

@@ -8,7 +8,6 @@ import io.bindprep.paper.Sheet;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
 import io.bindprep.paper.Stock;
-import io.bindprep.paper.StockCatalog;
 import io.bindprep.unit.Length;
 import java.math.BigDecimal;
 import java.util.Comparator;
@@ -31,7 +30,7 @@ final class ThinnerStock {
     @Nullable
     Stock find(Length most) {
         Stock now = job.stock();
-        return StockCatalog.all().stream()
+        return job.catalogue().stocks().all().stream()
                 .filter(s -> s.kind() == now.kind() && s.caliperUm().compareTo(now.caliperUm()) < 0)
                 .filter(s -> replaced(block, s, sizes).max().compareTo(most) <= 0)
                 .min(Comparator.comparing((Stock s) -> !family(s).equals(family(now)))

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Method;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
@@ -11,14 +13,12 @@ import io.bindprep.job.Insert;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
-import io.bindprep.job.Method;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
 import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.Supply;
 import io.bindprep.page.PageEdge;
 import io.bindprep.paper.Stock;
-import io.bindprep.paper.StockCatalog;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import java.util.List;
@@ -29,8 +29,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class BlockBuilderTest {
-    private static final Stock BOND = StockCatalog.byId("bond-20").orElseThrow();
-    private static final Stock INDEX = StockCatalog.byId("index-90").orElseThrow();
+    private static final Stock BOND =
+            Catalogue.builtIn().stocks().byId("bond-20").orElseThrow();
+    private static final Stock INDEX =
+            Catalogue.builtIn().stocks().byId("index-90").orElseThrow();
 
     private static Job job(Sides sides, BoundEdge edge, Cover front, Cover back, Insert... inserts) {
         return new Job(
@@ -52,7 +54,8 @@ class BlockBuilderTest {
                 null,
                 null,
                 Supply.BUILT_IN,
-                FailOn.ERROR);
+                FailOn.ERROR,
+                Catalogue.builtIn());
     }
 
     private static Block yaml(String text, int pages) throws Exception {
@@ -219,7 +222,7 @@ class BlockBuilderTest {
     @Test
     void blankDividersMakeWhatFollowsStartOnAFreshLeaf() throws Exception {
         Block block = yaml("tabs: before 1, 4 on tag-150 extending 12 mm; before 7 on index-90 extending none", 8);
-        Stock tag = StockCatalog.byId("tag-150").orElseThrow();
+        Stock tag = Catalogue.builtIn().stocks().byId("tag-150").orElseThrow();
         Length out = Length.ofMm(12);
         assertThat(block.leaves())
                 .containsExactly(

@@ -1,6 +1,5 @@
 package io.bindprep.check;
 
-import io.bindprep.binding.Element;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
@@ -12,11 +11,13 @@ import io.bindprep.block.Block;
 import io.bindprep.block.Leaf;
 import io.bindprep.block.LeafSizes;
 import io.bindprep.block.PagePlace;
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.Method;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
-import io.bindprep.job.Method;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
 import io.bindprep.job.SpecialLeaves;
@@ -353,7 +354,8 @@ public final class Scenario {
                 null,
                 null,
                 supply,
-                failOn);
+                failOn,
+                Catalogue.builtIn());
     }
 
     private Block block() {

@@ -3,6 +3,7 @@ package io.bindprep.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.bindprep.catalogue.Catalogue;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.PressSheet;
 import io.bindprep.job.SpecialLeaves;
@@ -12,7 +13,6 @@ import io.bindprep.job.SpecialLeaves.Tab;
 import io.bindprep.job.SpecialLeaves.Turned;
 import io.bindprep.job.Supply;
 import io.bindprep.job.Trim;
-import io.bindprep.paper.StockCatalog;
 import io.bindprep.unit.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -140,8 +140,11 @@ class SpecialLeavesRulesTest {
 
     @Test
     void aTabMayBeDrawnOrNot() {
-        Tab tab =
-                new Tab(new PageRange(3, 4), true, StockCatalog.byId("tag-150").orElseThrow(), Length.ofMm(10));
+        Tab tab = new Tab(
+                new PageRange(3, 4),
+                true,
+                Catalogue.builtIn().stocks().byId("tag-150").orElseThrow(),
+                Length.ofMm(10));
         SpecialLeaves tabs = new SpecialLeaves(List.of(tab), List.of(), List.of(), List.of());
         // drawn to the trim, or with its tab
         assertThat(rules(Scenario.of(6).special(tabs).report())).isEmpty();

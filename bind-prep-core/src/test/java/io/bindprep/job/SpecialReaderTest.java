@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.tuple;
 
+import io.bindprep.catalogue.Catalogue;
 import io.bindprep.job.SpecialLeaves.FoldOut;
 import io.bindprep.job.SpecialLeaves.OtherSize;
 import io.bindprep.job.SpecialLeaves.Tab;
 import io.bindprep.job.SpecialLeaves.Turned;
 import io.bindprep.paper.Stock;
-import io.bindprep.paper.StockCatalog;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import java.util.List;
@@ -18,7 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class SpecialReaderTest {
-    private static final Stock TAG = StockCatalog.byId("tag-150").orElseThrow();
+    private static final Stock TAG =
+            Catalogue.builtIn().stocks().byId("tag-150").orElseThrow();
 
     private static SpecialLeaves special(String yaml) throws SettingException {
         return JobReader.toJob(JobSettings.read(yaml, "job.yaml")).special();
