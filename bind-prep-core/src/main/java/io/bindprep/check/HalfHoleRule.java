@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * {@code half-hole}: a leaf shorter at the bound edge than the others, flush with them at the head, ends in a hole of the
- * row; the registration counts.
+ * row; the registration counts. A page that lies on its side is the business of {@link SizeRule}.
  */
 final class HalfHoleRule implements Rule {
     /** Within the widest cutting tolerance of ISO 216:2007, 7.1 a leaf is as long as the others. */
@@ -53,7 +53,10 @@ final class HalfHoleRule implements Rule {
         Length end =
                 own == null ? p.along(place.boundEdge()) : place.boundEdge().upright() ? own.height() : own.width();
         Plan plan = s.plan();
-        if (end.compareTo(plan.row().length().minus(AS_LONG)) >= 0) {
+        Length across = place.boundEdge().upright() ? p.trimWidth() : p.trimHeight();
+        boolean onItsSide =
+                own == null && across.minus(plan.row().length()).abs().compareTo(AS_LONG) <= 0;
+        if (onItsSide || end.compareTo(plan.row().length().minus(AS_LONG)) >= 0) {
             return null;
         }
         Length reach = plan.holeAlong().half().plus(plan.registration());

@@ -71,8 +71,8 @@ final class MaterialCount {
             sheets = Math.min(stacked, repeated);
             press = new Press(
                     large, up, stacked <= repeated ? Press.Imposition.CUT_AND_STACK : Press.Imposition.STEP_AND_REPEAT);
-            because.add(up + " leaves of " + LengthText.area(sheet.width(), sheet.height()) + " on a press sheet "
-                    + large.name() + ", " + large.bleed().inMm() + " of bleed round each and "
+            because.add("leaves of " + LengthText.area(sheet.width(), sheet.height()) + ": " + up
+                    + " on a press sheet " + large.name() + ", " + large.bleed().inMm() + " of bleed round each and "
                     + large.gripper().inMm() + " of gripper along the sheet's long edge: " + stacked
                     + " press sheets cut and stacked copy by copy, " + repeated + " with each leaf repeated");
         } else if (large != null) {

@@ -106,6 +106,8 @@ class SpecialLeavesRulesTest {
         assertThat(finding(Scenario.of(4).size(3, 297, 210).report(), "page-turn")
                         .remedy())
                 .contains("turned");
+        // one mistake, one finding: it is not measured against the row of an edge that it is not punched at
+        assertThat(rules(Scenario.of(4).size(3, 297, 210).report())).doesNotContain("half-hole");
     }
 
     @Test
