@@ -30,8 +30,8 @@ final class ObjectStreams {
         }
     };
 
-    /** The bytes of a stream and where the object of each number begins; empty where PDFBox is to read it. */
-    private record Unpacked(byte[] bytes, Map<Long, Integer> offsets) {}
+    /** A stream unpacked and where in it the object of each number begins; nowhere where PDFBox is to read it. */
+    private record Unpacked(Scanner in, Map<Long, Integer> offsets) {}
 
     /** Whether this can read a stream; else it is for PDFBox. */
     boolean reads(long streamNumber, COSStream stream) throws IOException {
@@ -46,9 +46,8 @@ final class ObjectStreams {
         if (offset == null) {
             return null;
         }
-        Scanner in = new Scanner(unpacked.bytes);
-        in.seek(offset);
-        return new ObjectReader(in, document).object(0);
+        unpacked.in.seek(offset);
+        return new ObjectReader(unpacked.in, document).object(0);
     }
 
     private Unpacked unpacked(long number, COSStream stream) throws IOException {
@@ -58,7 +57,7 @@ final class ObjectStreams {
             try (InputStream in = stream.createInputStream()) {
                 bytes = in.readNBytes(MOST_BYTES);
             }
-            known = new Unpacked(bytes, bytes.length < MOST_BYTES ? offsets(bytes, stream) : Map.of());
+            known = new Unpacked(new Scanner(bytes), bytes.length < MOST_BYTES ? offsets(bytes, stream) : Map.of());
             kept.put(number, known);
         }
         return known;
