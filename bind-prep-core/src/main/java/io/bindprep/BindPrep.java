@@ -20,12 +20,14 @@ import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.repair.ShiftReport;
 import io.bindprep.run.Bound;
 import io.bindprep.run.Run;
 import io.bindprep.run.RunPlanner;
 import io.bindprep.unit.Length;
 import io.bindprep.volume.Split;
 import io.bindprep.volume.VolumePlanner;
+import java.io.IOException;
 import java.util.List;
 
 /**
@@ -45,6 +47,19 @@ public final class BindPrep {
      */
     public static Report check(CheckRequest request) throws UnreadableInputException, SettingException {
         return Bounded.run(request.name(), bound -> checkHere(request, bound));
+    }
+
+    /**
+     * Repairs one PDF: content moved clear of the holes, pages added where the settings ask for it. The input is not
+     * changed; the output is written whole, once its own check has confirmed it, or not at all.
+     *
+     * @throws UnreadableInputException where the file is not a PDF that can be opened
+     * @throws SettingException where the job or the settings ask for what the document or the trade does not have
+     * @throws IOException where the output cannot be written
+     */
+    public static ShiftReport shift(ShiftRequest request)
+            throws UnreadableInputException, SettingException, IOException {
+        return ShiftRun.run(request);
     }
 
     private static Report checkHere(CheckRequest request, Bounded bound)

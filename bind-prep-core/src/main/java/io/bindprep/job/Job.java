@@ -74,4 +74,30 @@ public record Job(
                 failOn,
                 catalogue);
     }
+
+    /** The same job with its pages laid otherwise. */
+    public Job laid(
+            Sides sides, @Nullable Cover front, @Nullable Cover back, List<Insert> inserts, SpecialLeaves special) {
+        return new Job(
+                copies,
+                sides,
+                boundEdge,
+                trim,
+                stock,
+                front,
+                back,
+                inserts,
+                special,
+                binding,
+                pitch,
+                punch,
+                clearMargin,
+                registration,
+                clearance,
+                leastWeb,
+                hanger,
+                supply,
+                failOn,
+                catalogue);
+    }
 }
