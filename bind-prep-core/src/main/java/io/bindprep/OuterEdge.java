@@ -13,7 +13,7 @@ import java.util.List;
 /** What stands at a page's other edges. */
 final class OuterEdge {
     /** What lies so near an edge runs off it; a sheet is cut no truer (ISO 216 allows 1.5 mm and more). */
-    private static final double BLEED_MM = 0.5;
+    static final double BLEED_MM = 0.5;
     /** As deep as a mark has to be looked at to tell that it is broad. */
     private static final double LOOK_MM = 4;
 

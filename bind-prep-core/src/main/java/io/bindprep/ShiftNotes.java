@@ -2,6 +2,7 @@ package io.bindprep;
 
 import io.bindprep.check.PageRanges;
 import io.bindprep.check.Report;
+import io.bindprep.marks.Mark;
 import io.bindprep.page.Move;
 import io.bindprep.page.PageEdge;
 import io.bindprep.pdf.Intake;
@@ -45,11 +46,7 @@ final class ShiftNotes {
         boundEdge();
         otherEdges(made);
         outerEdge(settings);
-        if (!cut.isEmpty()) {
-            notes.add("On " + pages(cut)
-                    + " something that lay hidden beyond the page would have come in with the content;"
-                    + " it is cut away.");
-        }
+        beyond(cut);
         List<Integer> marked =
                 moved().filter(planned.withMarks()::contains).boxed().toList();
         if (!marked.isEmpty()) {
@@ -64,6 +61,26 @@ final class ShiftNotes {
             notes.add("Its signatures no longer hold and are taken out; the copy is for printing only.");
         }
         return notes;
+    }
+
+    /** Cut away at the edge of the page as it was: what already ran off it, and what had nothing to do with it. */
+    private void beyond(Collection<Integer> cut) {
+        List<Integer> runOff = cut.stream().filter(this::ranOff).toList();
+        List<Integer> hidden = cut.stream().filter(p -> !ranOff(p)).toList();
+        if (!runOff.isEmpty()) {
+            notes.add("On " + pages(runOff)
+                    + " matter runs off the bound edge in the file itself and stays cut there: see"
+                    + " whether anything is lost.");
+        }
+        if (!hidden.isEmpty()) {
+            notes.add("On " + pages(hidden) + " something that lay hidden beyond the page would have come in with the"
+                    + " content; it is cut away.");
+        }
+    }
+
+    private boolean ranOff(int page) {
+        Mark nearest = before.pages().get(page - 1).verdict().nearest();
+        return nearest != null && nearest.nearMm() <= OuterEdge.BLEED_MM;
     }
 
     private IntStream moved() {

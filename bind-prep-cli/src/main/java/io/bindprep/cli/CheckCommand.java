@@ -4,6 +4,7 @@ import io.bindprep.BindPrep;
 import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
 import io.bindprep.job.Job;
+import io.bindprep.job.JobFiles;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
@@ -101,7 +102,8 @@ final class CheckCommand implements Callable<Integer> {
             if (jobFile != null) {
                 settings = settings.over(JobSettings.read(NamedFiles.text(spec, "--job", jobFile), jobFile.toString()));
             }
-            job = JobReader.toJob(settings);
+            job = JobReader.toJob(
+                    settings, JobFiles.read(settings, (name, beside) -> NamedFiles.named(jobFile, name, beside)));
         } catch (SettingException e) {
             return wrongSetting(e, settings);
         }

@@ -5,6 +5,7 @@ import io.bindprep.CheckRequest;
 import io.bindprep.ShiftRequest;
 import io.bindprep.check.Report;
 import io.bindprep.job.Job;
+import io.bindprep.job.JobFiles;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
@@ -124,7 +125,11 @@ final class ShiftCommand implements Callable<Integer> {
             if (jobFile != null) {
                 settings = settings.over(JobSettings.read(NamedFiles.text(spec, "--job", jobFile), jobFile.toString()));
             }
-            ShiftReport shift = shifted(name, JobReader.toJob(settings));
+            ShiftReport shift = shifted(
+                    name,
+                    JobReader.toJob(
+                            settings,
+                            JobFiles.read(settings, (named, beside) -> NamedFiles.named(jobFile, named, beside))));
             out.print(ShiftText.write(shift, terminal.style()));
             Report after = shift.after();
             boolean good = shift.outcome() != ShiftReport.Outcome.REFUSED && after != null && !after.failed();

@@ -2,7 +2,6 @@ package io.bindprep.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.bindprep.paper.Stock;
 import io.bindprep.setting.KeyDescription;
 import io.bindprep.setting.Shape;
 import java.lang.reflect.Field;
@@ -20,7 +19,14 @@ class JobKeyDescriptionsTest {
     }
 
     private static Job job(KeyDescription key, String value) throws Exception {
-        return JobReader.toJob(JobSettings.read(key.key() + ": " + value + "\n", "job.yaml"));
+        JobSettings settings = JobSettings.read(key.key() + ": " + value + "\n", "job.yaml");
+        // every file that an example names holds one stock, under the file's own name
+        return JobReader.toJob(
+                settings,
+                JobFiles.read(
+                        settings,
+                        (name, beside) ->
+                                "id,kind,caliper,tolerance\n" + name.replace(".csv", "") + ",paper,0.1 mm,0.01 mm\n"));
     }
 
     @ParameterizedTest
@@ -36,8 +42,8 @@ class JobKeyDescriptionsTest {
     @MethodSource("keys")
     void theBuiltInValueIsTheOneThatHoldsWhereNothingIsSaid(KeyDescription key) throws Exception {
         if (key.builtIn() != null) {
-            assertThat(withoutStockSource(job(key, key.builtIn())))
-                    .isEqualTo(withoutStockSource(JobReader.toJob(JobSettings.empty())));
+            assertThat(withoutSources(job(key, key.builtIn())))
+                    .isEqualTo(withoutSources(JobReader.toJob(JobSettings.empty())));
         }
     }
 
@@ -64,9 +70,10 @@ class JobKeyDescriptionsTest {
         }
     }
 
-    // the source says whether the job named it
-    private static String withoutStockSource(Job job) {
-        Stock stock = job.stock();
-        return job.toString().replace(stock.source(), "");
+    // the source says whether the job named them
+    private static String withoutSources(Job job) {
+        return job.toString()
+                .replace(job.stock().source(), "")
+                .replace(job.supply().overs().source(), "");
     }
 }
