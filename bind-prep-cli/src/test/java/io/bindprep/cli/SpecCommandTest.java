@@ -17,7 +17,7 @@ class SpecCommandTest {
     @Test
     void writesASheetThatIsAPdf() throws Exception {
         Path sheet = temp.resolve("sheet.pdf");
-        Cli.Result run = Cli.run("spec", HANDBOOK.toString(), "--stock", "bond-20", "-o", sheet.toString());
+        Cli run = Cli.run("spec", HANDBOOK.toString(), "--stock", "bond-20", "-o", sheet.toString());
         assertThat(run.exit()).as(run.err()).isZero();
         assertThat(new String(Files.readAllBytes(sheet), StandardCharsets.ISO_8859_1)).startsWith("%PDF-");
     }
@@ -25,7 +25,7 @@ class SpecCommandTest {
     @Test
     void jsonHasTheRun() throws Exception {
         Path sheet = temp.resolve("sheet.json");
-        Cli.Result run = Cli.run(
+        Cli run = Cli.run(
                 "spec", HANDBOOK.toString(), "--stock", "bond-20", "--copies", "40", "--format", "json", "-o", sheet.toString());
         assertThat(run.exit()).as(run.err()).isZero();
         assertThat(Files.readString(sheet)).contains("\"outcome\"", "\"materials\"", "\"assembly\"");
@@ -34,7 +34,7 @@ class SpecCommandTest {
     @Test
     void aSheetOfABadDocumentIsWrittenAndFails() {
         Path sheet = temp.resolve("sheet.pdf");
-        Cli.Result run = Cli.run(
+        Cli run = Cli.run(
                 "spec", Cli.ROOT.resolve("fixtures/cookbook-letter.pdf").toString(), "--paper", "letter", "-o", sheet.toString());
         assertThat(run.exit()).isEqualTo(1);
         assertThat(sheet).exists();
@@ -43,7 +43,7 @@ class SpecCommandTest {
     @Test
     void theInputIsNeverOverwritten() throws Exception {
         Path copy = Files.copy(HANDBOOK, temp.resolve("book.pdf"));
-        Cli.Result run = Cli.run("spec", copy.toString(), "-o", copy.toString());
+        Cli run = Cli.run("spec", copy.toString(), "-o", copy.toString());
         assertThat(run.exit()).isEqualTo(2);
         assertThat(run.err()).contains("book.pdf");
         assertThat(copy).hasSameBinaryContentAs(HANDBOOK);
@@ -52,7 +52,7 @@ class SpecCommandTest {
     @Test
     void ofAFileThatCannotBeReadThereIsNoSheet() {
         Path sheet = temp.resolve("sheet.pdf");
-        Cli.Result run = Cli.run("spec", Cli.ROOT.resolve("fixtures/word-file.pdf").toString(), "-o", sheet.toString());
+        Cli run = Cli.run("spec", Cli.ROOT.resolve("fixtures/word-file.pdf").toString(), "-o", sheet.toString());
         assertThat(run.exit()).isEqualTo(3);
         assertThat(sheet).doesNotExist();
         assertThat(temp).isEmptyDirectory();
