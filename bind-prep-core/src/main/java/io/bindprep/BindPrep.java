@@ -4,7 +4,7 @@ import io.bindprep.binding.Plan;
 import io.bindprep.binding.Planner;
 import io.bindprep.block.Block;
 import io.bindprep.block.BlockBuilder;
-import io.bindprep.block.Leaf;
+import io.bindprep.block.LeafSizes;
 import io.bindprep.check.Checker;
 import io.bindprep.check.Report;
 import io.bindprep.job.BoundEdge;
@@ -17,14 +17,18 @@ import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
 import io.bindprep.pdf.Intake;
 import io.bindprep.pdf.OpenedPdf;
+import io.bindprep.picture.PagePicture;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.repair.ShiftReport;
 import io.bindprep.run.Bound;
 import io.bindprep.run.Run;
 import io.bindprep.run.RunPlanner;
 import io.bindprep.unit.Length;
 import io.bindprep.volume.Split;
 import io.bindprep.volume.VolumePlanner;
+import java.io.IOException;
+import java.util.List;
 
 /**
  * The facade: one request in, one report out.
@@ -45,6 +49,19 @@ public final class BindPrep {
         return Bounded.run(request.name(), bound -> checkHere(request, bound));
     }
 
+    /**
+     * Repairs one PDF: content moved clear of the holes, pages added where the settings ask for it. The input is not
+     * changed; the output is written whole, once its own check has confirmed it, or not at all.
+     *
+     * @throws UnreadableInputException where the file is not a PDF that can be opened
+     * @throws SettingException where the job or the settings ask for what the document or the trade does not have
+     * @throws IOException where the output cannot be written
+     */
+    public static ShiftReport shift(ShiftRequest request)
+            throws UnreadableInputException, SettingException, IOException {
+        return ShiftRun.run(request);
+    }
+
     private static Report checkHere(CheckRequest request, Bounded bound)
             throws UnreadableInputException, SettingException {
         Job job = request.job();
@@ -63,11 +80,11 @@ public final class BindPrep {
                 height = size.height();
             }
             Block block = BlockBuilder.build(job, facts.pages().size());
-            Stack stack = StackEstimator.estimate(
-                    block.leaves().stream().map(Leaf::stock).toList(), width, height);
+            LeafSizes sizes = new LeafSizes(job, facts.pages(), width, height);
+            Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
             Plan plan = Planner.plan(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
-            Split split = VolumePlanner.split(job, plan, block, width, height, facts.outline());
-            Run run = RunPlanner.plan(job, width, height, Bound.parts(block, stack, plan, split));
+            Split split = VolumePlanner.split(job, plan, block, sizes, facts.outline());
+            Run run = RunPlanner.plan(job, sizes, Bound.parts(block, stack, plan, split));
             return Checker.report(
                     facts,
                     job,
@@ -77,6 +94,33 @@ public final class BindPrep {
                     split,
                     run,
                     PageScan.run(request, pdf, block, new PageJudge(plan), bound));
+        }
+    }
+
+    /**
+     * Pictures of the pages of a report that are not clear, for {@code HtmlReport}: at most 30, those punched first,
+     * then those unread, then those tight, and none further once they take 12 MB. In page order. Opens the file again.
+     *
+     * @param request the one that the report came from; its progress is told of pictures
+     * @throws UnreadableInputException where the file cannot be opened any more
+     */
+    public static List<PagePicture> pictures(CheckRequest request, Report report) throws UnreadableInputException {
+        PictureScan scan = new PictureScan(request, report);
+        if (scan.pages() == 0) {
+            return List.of();
+        }
+        try {
+            return Bounded.run(request.name(), bound -> {
+                scan.run(bound);
+                return scan.drawn();
+            });
+        } catch (UnreadableInputException e) {
+            if (e.reason() == UnreadableInputException.Reason.TOO_MUCH) {
+                return scan.drawn(); // time or memory is spent: what there is shows the worst pages
+            }
+            throw e;
+        } catch (SettingException e) {
+            throw new IllegalStateException("pictures ask for no setting", e);
         }
     }
 }

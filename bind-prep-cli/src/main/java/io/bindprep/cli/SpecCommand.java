@@ -12,6 +12,7 @@ import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.report.JsonReport;
 import io.bindprep.report.TextReport;
 import io.bindprep.report.TextStyle;
+import io.bindprep.report.VerdictSentence;
 import io.bindprep.sheet.JobSheet;
 import io.bindprep.sheet.Paper;
 import io.bindprep.sheet.SheetPdf;
@@ -29,7 +30,8 @@ import picocli.CommandLine.Spec;
 /** {@code bind-prep spec}: the job sheet of one document. */
 @Command(
         name = "spec",
-        description = "Writes the job sheet of a PDF: what to set, punch, gather and close, with the bound edge at true size.",
+        description =
+                "Writes the job sheet of a PDF: what to set, punch, gather and close, with the bound edge at true size.",
         customSynopsis = "bind-prep spec [OPTIONS] FILE -o FILE",
         sortOptions = false,
         exitCodeListHeading = "%nExit codes:%n",
@@ -96,11 +98,13 @@ final class SpecCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init") // set by picocli before call
     private CommandSpec spec;
 
+    private final PrintWriter out;
     private final PrintWriter err;
     private final Terminal terminal;
     private final CheckCommand.Engine engine;
 
-    SpecCommand(PrintWriter err, Terminal terminal, CheckCommand.Engine engine) {
+    SpecCommand(PrintWriter out, PrintWriter err, Terminal terminal, CheckCommand.Engine engine) {
+        this.out = out;
         this.err = err;
         this.terminal = terminal;
         this.engine = engine;
@@ -118,6 +122,8 @@ final class SpecCommand implements Callable<Integer> {
                     settings, JobFiles.read(settings, (named, beside) -> NamedFiles.named(jobFile, named, beside)));
             Report report = checked(name, job);
             write(report);
+            out.println(VerdictSentence.of(report));
+            out.println("Job sheet written: " + output);
             return report.failed() ? ExitCode.FINDINGS : ExitCode.GOOD;
         } catch (UnreadableInputException e) {
             err.print(TextReport.unreadable(
@@ -145,8 +151,8 @@ final class SpecCommand implements Callable<Integer> {
             case pdf ->
                 WholeFile.write(
                         output,
-                        out -> SheetPdf.write(
-                                JobSheet.of(report), paper == PaperName.a4 ? Paper.A4 : Paper.LETTER, out),
+                        stream -> SheetPdf.write(
+                                JobSheet.of(report), paper == PaperName.a4 ? Paper.A4 : Paper.LETTER, stream),
                         file);
         }
     }

@@ -19,14 +19,24 @@ class SpecCommandTest {
         Path sheet = temp.resolve("sheet.pdf");
         Cli run = Cli.run("spec", HANDBOOK.toString(), "--stock", "bond-20", "-o", sheet.toString());
         assertThat(run.exit()).as(run.err()).isZero();
-        assertThat(new String(Files.readAllBytes(sheet), StandardCharsets.ISO_8859_1)).startsWith("%PDF-");
+        assertThat(new String(Files.readAllBytes(sheet), StandardCharsets.ISO_8859_1))
+                .startsWith("%PDF-");
     }
 
     @Test
     void jsonHasTheRun() throws Exception {
         Path sheet = temp.resolve("sheet.json");
         Cli run = Cli.run(
-                "spec", HANDBOOK.toString(), "--stock", "bond-20", "--copies", "40", "--format", "json", "-o", sheet.toString());
+                "spec",
+                HANDBOOK.toString(),
+                "--stock",
+                "bond-20",
+                "--copies",
+                "40",
+                "--format",
+                "json",
+                "-o",
+                sheet.toString());
         assertThat(run.exit()).as(run.err()).isZero();
         assertThat(Files.readString(sheet)).contains("\"outcome\"", "\"materials\"", "\"assembly\"");
     }
@@ -35,7 +45,12 @@ class SpecCommandTest {
     void aSheetOfABadDocumentIsWrittenAndFails() {
         Path sheet = temp.resolve("sheet.pdf");
         Cli run = Cli.run(
-                "spec", Cli.ROOT.resolve("fixtures/cookbook-letter.pdf").toString(), "--paper", "letter", "-o", sheet.toString());
+                "spec",
+                Cli.ROOT.resolve("fixtures/cookbook-letter.pdf").toString(),
+                "--paper",
+                "letter",
+                "-o",
+                sheet.toString());
         assertThat(run.exit()).isEqualTo(1);
         assertThat(sheet).exists();
     }

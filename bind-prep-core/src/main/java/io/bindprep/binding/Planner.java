@@ -2,8 +2,11 @@ package io.bindprep.binding;
 
 import io.bindprep.binding.Reason.Topic;
 import io.bindprep.block.Block;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.Method;
+import io.bindprep.catalogue.Pattern;
+import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Job;
-import io.bindprep.job.Method;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
@@ -61,17 +64,21 @@ public final class Planner {
         Length axis = pattern.axis();
         Length outside = axis.minus(pattern.holeAcross().half());
         ElementPlanner.Chosen chosen = new ElementPlanner(
-                        job, block, stack, new Sizing(pattern, job.clearance(), outside), this::reason)
+                        job,
+                        block,
+                        stack,
+                        new Sizing(job.catalogue().elements(), pattern, job.clearance(), outside),
+                        this::reason)
                 .choose();
         Element element = chosen.element();
         RowPlanner rows = new RowPlanner(job, pattern, punch, edge, this::reason);
         HoleRow row = rows.row();
         Skew skew = rows.skew(row, axis);
-        List<Integer> lifts = LiftMaker.lifts(block.leaves(), punch.capacity().micrometres());
+        List<Integer> lifts = LiftMaker.lifts(block.leaves(), punch::limit);
         reason(
                 Topic.LIFTS,
-                "lifts of " + lifts + " sheets: paper by thickness within "
-                        + punch.capacity().inMm() + " a lift, covers, boards and films apart (" + punch.source()
+                "lifts of " + lifts + " sheets: in order, covers by themselves, paper, board and film apart, within "
+                        + LiftMaker.limits(block.leaves(), punch::limit) + " (" + punch.source()
                         + "); the machine's manual prevails");
         boolean looped = job.binding() == Method.WIRE || job.binding() == Method.COMB;
         Length closer = job.binding() == Method.WIRE && element != null ? element.size() : null;

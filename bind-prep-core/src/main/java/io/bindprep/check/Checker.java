@@ -41,7 +41,7 @@ public final class Checker {
             Run run,
             List<PageVerdict> verdicts) {
         List<PageVerdict> honest = verdicts.stream().map(Checker::honest).toList();
-        Situation situation = new Situation(document, job, block, stack, plan, split, honest);
+        Situation situation = new Situation(document, job, block, stack, plan, split, run, honest);
         List<Finding> findings = new ArrayList<>();
         for (Rule rule : Rules.ALL) {
             findings.addAll(rule.find(situation));

@@ -1,5 +1,7 @@
 package io.bindprep.job;
 
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Method;
 import io.bindprep.paper.Stock;
 import io.bindprep.unit.Length;
 import java.util.List;
@@ -12,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param trim expected page size; null to take the prevailing one
  * @param frontCover null for none
  * @param backCover null for none
+ * @param special leaves and pages that are not like the others
  * @param pitch "3:1", "2:1" or a pattern's id; null to let the planner choose
  * @param punch the punch's name; null for the pattern's generic one
  * @param clearMargin distance live matter keeps from the bound edge; null for the pattern's own
@@ -20,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param leastWeb least paper between a hole and the end of the sheet; null for the punch's own
  * @param hanger the gap in the row that a hanger needs; null for none
  * @param supply what a run is supplied with beyond its leaves
+ * @param catalogue what names stand for: our tables with the shop's own rows
  */
 public record Job(
         int copies,
@@ -30,6 +34,7 @@ public record Job(
         @Nullable Cover frontCover,
         @Nullable Cover backCover,
         List<Insert> inserts,
+        SpecialLeaves special,
         Method binding,
         @Nullable String pitch,
         @Nullable String punch,
@@ -39,7 +44,8 @@ public record Job(
         @Nullable Length leastWeb,
         @Nullable Hanger hanger,
         Supply supply,
-        FailOn failOn) {
+        FailOn failOn,
+        Catalogue catalogue) {
     public Job {
         inserts = List.copyOf(inserts);
     }
@@ -55,6 +61,7 @@ public record Job(
                 frontCover,
                 backCover,
                 inserts,
+                special,
                 binding,
                 name,
                 punch,
@@ -64,6 +71,33 @@ public record Job(
                 leastWeb,
                 hanger,
                 supply,
-                failOn);
+                failOn,
+                catalogue);
+    }
+
+    /** The same job with its pages laid otherwise. */
+    public Job laid(
+            Sides sides, @Nullable Cover front, @Nullable Cover back, List<Insert> inserts, SpecialLeaves special) {
+        return new Job(
+                copies,
+                sides,
+                boundEdge,
+                trim,
+                stock,
+                front,
+                back,
+                inserts,
+                special,
+                binding,
+                pitch,
+                punch,
+                clearMargin,
+                registration,
+                clearance,
+                leastWeb,
+                hanger,
+                supply,
+                failOn,
+                catalogue);
     }
 }

@@ -1,16 +1,17 @@
 package io.bindprep.report;
 
-import io.bindprep.binding.Element;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
 import io.bindprep.binding.Plan;
 import io.bindprep.binding.Skew;
 import io.bindprep.block.Block;
+import io.bindprep.catalogue.Element;
 import io.bindprep.check.PageRanges;
 import io.bindprep.check.Report;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
+import io.bindprep.job.PressSheet;
 import io.bindprep.marks.Verdict;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.Stock;
@@ -88,9 +89,12 @@ public final class JobNumbers {
         String text = Counted.of(block.printedSheets(), "sheet") + " printed, " + Counted.of(block.bodyLeaves(), "leaf")
                 + " and " + (block.covers() == 0 ? "no cover" : Counted.of(block.covers(), "cover")) + " a copy";
         int copies = report.job().copies();
-        return copies == 1
+        PressSheet press = report.job().supply().pressSheet();
+        return copies == 1 && press == null
                 ? text
-                : text + "; " + copies + " copies: " + Counted.of(printed(StockNeed::net), "sheet") + " and "
+                : text + "; " + (copies == 1 ? "1 copy" : copies + " copies") + ": "
+                        + Counted.of(printed(StockNeed::sheets), "sheet")
+                        + (press == null ? "" : " (" + press.name() + ")") + " and "
                         + printed(StockNeed::overs) + " overs";
     }
 

@@ -1,7 +1,9 @@
 package io.bindprep.report;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import io.bindprep.check.PageRanges;
 import io.bindprep.paper.Stock;
+import io.bindprep.run.Fold;
 import io.bindprep.run.Lift;
 import io.bindprep.run.Run;
 import io.bindprep.run.Step;
@@ -11,6 +13,9 @@ import org.jspecify.annotations.Nullable;
 
 /** How the run is made, as JSON. */
 record JsonAssembly(
+        @JsonPropertyDescription("how leaves that fold out are folded in; empty where there are none")
+        List<OneFold> folds,
+
         @JsonPropertyDescription("lifts of one copy in order, volume after volume")
         List<OneLift> lifts,
 
@@ -20,6 +25,31 @@ record JsonAssembly(
         @JsonPropertyDescription("in trade order") List<OneStep> steps,
 
         @JsonPropertyDescription("what holds for all of it") List<OneCaution> cautions) {
+
+    /** A fold-out. */
+    record OneFold(
+            @JsonPropertyDescription("its pages, as ranges") String pages,
+
+            @JsonPropertyDescription("how far the unfolded leaf reaches from the bound edge")
+            BigDecimal flatMm,
+
+            @JsonPropertyDescription("panels, the bound one included")
+            int panels,
+
+            @JsonPropertyDescription("how far it may reach with these panels")
+            BigDecimal mostMm,
+
+            @JsonPropertyDescription("folds from the bound edge along the unfolded leaf; empty where it does not fit")
+            List<BigDecimal> foldsMm) {
+        static OneFold of(Fold f) {
+            return new OneFold(
+                    PageRanges.compact(f.pages()),
+                    Json.mm(f.flat()),
+                    f.panels(),
+                    Json.mm(f.most()),
+                    f.folds().stream().map(Json::mm).toList());
+        }
+    }
 
     /** A lift. */
     record OneLift(
@@ -88,6 +118,7 @@ record JsonAssembly(
 
     static JsonAssembly of(Run run) {
         return new JsonAssembly(
+                run.folds().stream().map(OneFold::of).toList(),
                 run.lifts().stream().map(OneLift::of).toList(),
                 run.pulls(),
                 run.steps().stream().map(OneStep::of).toList(),

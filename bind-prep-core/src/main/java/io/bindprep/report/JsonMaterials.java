@@ -1,10 +1,11 @@
 package io.bindprep.report;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
-import io.bindprep.job.Method;
+import io.bindprep.catalogue.Method;
 import io.bindprep.paper.Stock;
 import io.bindprep.run.ElementNeed;
 import io.bindprep.run.Materials;
+import io.bindprep.run.Press;
 import io.bindprep.run.StockNeed;
 import io.bindprep.run.Use;
 import java.math.BigDecimal;
@@ -45,17 +46,42 @@ record JsonMaterials(
             @JsonPropertyDescription("whether they go through the printer")
             boolean printed,
 
-            @JsonPropertyDescription("in one copy, all volumes together")
-            int copySheets,
+            @JsonPropertyDescription("width and height of the leaf, unfolded")
+            JsonPair leafMm,
 
-            @JsonPropertyDescription("in all copies") long netSheets,
+            @JsonPropertyDescription("leaves in one copy, all volumes together")
+            int copyLeaves,
+
+            @JsonPropertyDescription("the press sheet that leaves are cut from; null where sheets have the leaf's size")
+            @Nullable
+            String pressSheet,
+
+            @JsonPropertyDescription("leaves on a sheet") int up,
+
+            @JsonPropertyDescription("what stands on a press sheet; null without one")
+            Press.@Nullable Imposition imposition,
+
+            @JsonPropertyDescription("sheets for all copies")
+            long netSheets,
 
             @JsonPropertyDescription("spare sheets on top") long oversSheets,
 
             @JsonPropertyDescription("to lay out") long totalSheets) {
         static Sheets of(StockNeed n) {
+            Press press = n.press();
             return new Sheets(
-                    n.use(), n.stock().name(), n.stock().kind(), n.printed(), n.aCopy(), n.net(), n.overs(), n.total());
+                    n.use(),
+                    n.stock().name(),
+                    n.stock().kind(),
+                    n.printed(),
+                    JsonPair.of(n.width().mm(), n.height().mm()),
+                    n.aCopy(),
+                    press == null ? null : press.sheet().name(),
+                    press == null ? 1 : press.up(),
+                    press == null ? null : press.imposition(),
+                    n.sheets(),
+                    n.overs(),
+                    n.total());
         }
     }
 

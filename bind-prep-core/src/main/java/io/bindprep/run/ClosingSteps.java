@@ -39,9 +39,8 @@ final class ClosingSteps {
                 Step.Work.THREAD,
                 List.of(StepWriter.each(
                         parts,
-                        p -> "Cut wire " + name(p.plan()) + " to "
-                                + StepWriter.counted(p.plan().loops(), "loop")
-                                + " and hang the copy in it, a loop in every hole.")),
+                        p -> "Cut wire " + name(p.plan()) + " to " + cut(p.plan(), "loop")
+                                + " and hang the copy in it, a loop in every hole" + hanger(p.plan()) + ".")),
                 List.of(Caution.ENDS)));
         steps.add(new Step(
                 Step.Work.CLOSE,
@@ -57,6 +56,18 @@ final class ClosingSteps {
                         + " to the back; the wire's seam then lies hidden inside it."),
                 List.of()));
         return steps;
+    }
+
+    /** "34 loops", or "12 and 12 loops, two pieces". */
+    private static String cut(Plan plan, String noun) {
+        List<Integer> pieces = plan.pieces();
+        return pieces.size() < 2
+                ? StepWriter.counted(plan.loops(), noun)
+                : pieces.get(0) + " and " + pieces.get(1) + " " + noun + "s, two pieces";
+    }
+
+    private static String hanger(Plan plan) {
+        return plan.row().gap() == null ? "" : "; lay the hanger in the gap, its ends in the loops, before closing";
     }
 
     private static String closer(Plan plan) {
@@ -91,7 +102,7 @@ final class ClosingSteps {
                         List.of(StepWriter.each(
                                 parts,
                                 p -> "Cut comb " + name(p.plan()) + " to "
-                                        + StepWriter.counted(p.plan().loops(), "ring")
+                                        + cut(p.plan(), "ring")
                                         + ", open it on the machine no wider than needed and hang the copy on it,"
                                         + " a ring in every hole.")),
                         List.of(Caution.GUARDS)),

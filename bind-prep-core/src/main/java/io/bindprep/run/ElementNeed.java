@@ -1,6 +1,6 @@
 package io.bindprep.run;
 
-import io.bindprep.job.Method;
+import io.bindprep.catalogue.Method;
 import io.bindprep.unit.Length;
 
 /**

@@ -1,10 +1,12 @@
 package io.bindprep.run;
 
-import io.bindprep.binding.Element;
 import io.bindprep.binding.Plan;
 import io.bindprep.block.Leaf;
+import io.bindprep.block.LeafSizes;
+import io.bindprep.catalogue.Element;
 import io.bindprep.job.Job;
-import io.bindprep.paper.Stock;
+import io.bindprep.job.PressSheet;
+import io.bindprep.paper.Sheet;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
 import java.math.BigDecimal;
@@ -17,51 +19,76 @@ import org.jspecify.annotations.Nullable;
 /** Counts what a run uses up. */
 final class MaterialCount {
     private final Job job;
+    private final LeafSizes sizes;
     private final List<Bound> parts;
     private final List<String> because = new ArrayList<>();
 
-    private MaterialCount(Job job, List<Bound> parts) {
+    private MaterialCount(Job job, LeafSizes sizes, List<Bound> parts) {
         this.job = job;
+        this.sizes = sizes;
         this.parts = parts;
     }
 
-    static Materials of(Job job, Length width, Length height, List<Bound> parts) {
-        return new MaterialCount(job, parts).materials(width, height);
+    static Materials of(Job job, LeafSizes sizes, List<Bound> parts) {
+        return new MaterialCount(job, sizes, parts).materials();
     }
 
-    private Materials materials(Length width, Length height) {
+    private Materials materials() {
         List<StockNeed> stocks = stocks();
         List<ElementNeed> elements = elements();
         BigDecimal copy = copyG();
         BigDecimal run = copy == null ? null : copy.multiply(BigDecimal.valueOf(job.copies()));
-        return new Materials(job.copies(), width, height, stocks, elements, copy, run, because);
+        return new Materials(job.copies(), sizes.width(), sizes.height(), stocks, elements, copy, run, because);
     }
 
-    private record Key(Use use, Stock stock, boolean printed) {}
+    private record Key(Use use, boolean printed, Sheet sheet) {}
 
     private List<StockNeed> stocks() {
         Map<Key, Integer> counts = new LinkedHashMap<>();
         for (Bound part : parts) {
             for (Leaf leaf : part.block().leaves()) {
-                counts.merge(new Key(Use.of(leaf), leaf.stock(), leaf.printed()), 1, Integer::sum);
+                counts.merge(new Key(Use.of(leaf), leaf.printed(), sizes.of(leaf)), 1, Integer::sum);
             }
         }
         List<StockNeed> needs = new ArrayList<>();
-        counts.forEach((key, count) -> {
-            long net = Math.multiplyExact((long) count, (long) job.copies());
-            needs.add(new StockNeed(
-                    key.use(),
-                    key.stock(),
-                    key.printed(),
-                    count,
-                    net,
-                    job.supply().overs().on(net)));
-        });
+        counts.forEach((key, count) -> needs.add(need(key, count)));
         because.add("overs of each stock and use: "
                 + LengthText.plain(job.supply().overs().percent(), 3)
                 + " %, at least " + job.supply().overs().least() + " ("
                 + job.supply().overs().source() + ")");
         return needs;
+    }
+
+    private StockNeed need(Key key, int leaves) {
+        Sheet sheet = key.sheet();
+        PressSheet large = key.printed() ? job.supply().pressSheet() : null;
+        int up = large == null ? 0 : Imposer.up(large, sheet.width(), sheet.height());
+        Press press = null;
+        long sheets = Math.multiplyExact((long) leaves, (long) job.copies());
+        if (large != null && up > 0) {
+            long stacked = Imposer.cutAndStack(leaves, job.copies(), up);
+            long repeated = Imposer.stepAndRepeat(leaves, job.copies(), up);
+            sheets = Math.min(stacked, repeated);
+            press = new Press(
+                    large, up, stacked <= repeated ? Press.Imposition.CUT_AND_STACK : Press.Imposition.STEP_AND_REPEAT);
+            because.add("leaves of " + LengthText.area(sheet.width(), sheet.height()) + ": " + up
+                    + " on a press sheet " + large.name() + ", " + large.bleed().inMm() + " of bleed round each and "
+                    + large.gripper().inMm() + " of gripper along the sheet's long edge: " + stacked
+                    + " press sheets cut and stacked copy by copy, " + repeated + " with each leaf repeated");
+        } else if (large != null) {
+            because.add("leaves of " + LengthText.area(sheet.width(), sheet.height()) + " do not fit on a press sheet "
+                    + large.name() + " with bleed and gripper");
+        }
+        return new StockNeed(
+                key.use(),
+                sheet.stock(),
+                key.printed(),
+                sheet.width(),
+                sheet.height(),
+                leaves,
+                sheets,
+                job.supply().overs().on(sheets),
+                press);
     }
 
     private record Size(String name, int loops, Length length) {}
@@ -75,7 +102,9 @@ final class MaterialCount {
                 because.add("no element is counted: none takes the stack, or no hole row fits its edge");
                 return List.of();
             }
-            counts.merge(new Size(element.name(), plan.loops(), length(plan)), (long) job.copies(), Long::sum);
+            for (Size piece : pieces(element.name(), plan)) {
+                counts.merge(piece, (long) job.copies(), Long::sum);
+            }
         }
         List<ElementNeed> needs = new ArrayList<>();
         counts.forEach((size, pieces) -> needs.add(new ElementNeed(
@@ -89,14 +118,20 @@ final class MaterialCount {
         return needs;
     }
 
-    private static Length length(Plan plan) {
-        int last = plan.row().holes().size() - 1;
-        return plan.row()
-                .holes()
-                .get(last)
-                .axis()
-                .minus(plan.row().holes().get(0).axis())
-                .plus(plan.pitch());
+    /** One piece of the element for each unbroken run of holes: a hanger parts them. */
+    private static List<Size> pieces(String name, Plan plan) {
+        List<Size> pieces = new ArrayList<>();
+        int at = 0;
+        for (int holes : plan.row().runs()) {
+            if (holes > 0) {
+                Length first = plan.row().holes().get(at).axis();
+                Length last = plan.row().holes().get(at + holes - 1).axis();
+                pieces.add(new Size(
+                        name, plan.loops() == 0 ? 0 : holes, last.minus(first).plus(plan.pitch())));
+            }
+            at += holes;
+        }
+        return pieces;
     }
 
     private @Nullable BigDecimal copyG() {

@@ -1,6 +1,7 @@
 package io.bindprep.run;
 
 import io.bindprep.block.Leaf;
+import io.bindprep.block.LeafSizes;
 import io.bindprep.job.Job;
 import io.bindprep.paper.Stock;
 import io.bindprep.unit.Length;
@@ -16,16 +17,18 @@ public final class RunPlanner {
     /**
      * The run.
      *
-     * @param width width of the trimmed leaf
-     * @param height height of the trimmed leaf
+     * @param sizes how large each leaf is cut
      * @param parts the copy, or its volumes in order
      */
-    public static Run plan(Job job, Length width, Length height, List<Bound> parts) {
+    public static Run plan(Job job, LeafSizes sizes, List<Bound> parts) {
         List<Lift> lifts = lifts(parts);
-        Materials materials = MaterialCount.of(job, width, height, parts);
+        List<Fold> folds = parts.stream()
+                .flatMap(p -> FoldFinder.folds(job, p.block(), p.plan(), sizes).stream())
+                .toList();
+        Materials materials = MaterialCount.of(job, sizes, parts);
         long pulls = Math.multiplyExact((long) lifts.size(), (long) job.copies());
-        List<Step> steps = new StepWriter(job, materials, parts, lifts, pulls).steps();
-        return new Run(materials, lifts, pulls, steps, List.of(Caution.MANUAL, Caution.WASTE_FIRST));
+        List<Step> steps = new StepWriter(job, materials, folds, parts, lifts, pulls).steps();
+        return new Run(materials, folds, lifts, pulls, steps, List.of(Caution.MANUAL, Caution.WASTE_FIRST));
     }
 
     private static List<Lift> lifts(List<Bound> parts) {
@@ -46,7 +49,7 @@ public final class RunPlanner {
         Integer firstPage = null;
         Integer lastPage = null;
         for (Leaf leaf : leaves) {
-            thick = thick.add(leaf.stock().caliperUm());
+            thick = thick.add(leaf.nominalUm());
             firstPage = firstPage == null ? firstOf(leaf.recto(), leaf.verso()) : firstPage;
             Integer last = firstOf(leaf.verso(), leaf.recto());
             lastPage = last == null ? lastPage : last;

@@ -19,6 +19,7 @@ public record Step(Work work, List<String> instructions, List<Caution> cautions)
     public enum Work {
         PRINT,
         TRIM,
+        FOLD,
         SET_PUNCH,
         JOG,
         PUNCH,

@@ -17,13 +17,15 @@ import java.util.stream.Collectors;
 final class StepWriter {
     private final Job job;
     private final Materials materials;
+    private final List<Fold> folds;
     private final List<Bound> parts;
     private final List<Lift> lifts;
     private final long pulls;
 
-    StepWriter(Job job, Materials materials, List<Bound> parts, List<Lift> lifts, long pulls) {
+    StepWriter(Job job, Materials materials, List<Fold> folds, List<Bound> parts, List<Lift> lifts, long pulls) {
         this.job = job;
         this.materials = materials;
+        this.folds = folds;
         this.parts = parts;
         this.lifts = lifts;
         this.pulls = pulls;
@@ -32,7 +34,12 @@ final class StepWriter {
     List<Step> steps() {
         List<Step> steps = new ArrayList<>();
         steps.add(new Step(Step.Work.PRINT, print(), List.of()));
-        steps.add(new Step(Step.Work.TRIM, List.of(trim()), List.of(Caution.GUILLOTINE, Caution.GUARDS)));
+        steps.add(new Step(Step.Work.TRIM, trim(), List.of(Caution.GUILLOTINE, Caution.GUARDS)));
+        List<String> folded =
+                folds.stream().filter(Fold::fits).map(StepWriter::fold).toList();
+        if (!folded.isEmpty()) {
+            steps.add(new Step(Step.Work.FOLD, folded, List.of()));
+        }
         if (parts.stream().allMatch(p -> bindable(p.plan()))) {
             steps.add(new Step(
                     Step.Work.SET_PUNCH, List.of(each(this::setPunch)), List.of(Caution.ISOLATE, Caution.WASTE_FIRST)));
@@ -56,8 +63,12 @@ final class StepWriter {
         List<String> lines = new ArrayList<>();
         for (StockNeed need : materials.stocks()) {
             if (need.printed()) {
-                lines.add(counted(need.total(), "sheet") + " of " + need.stock().name() + " (" + word(need.use()) + ": "
-                        + need.aCopy() + " a copy, " + need.overs() + " of the total are overs).");
+                Press press = need.press();
+                lines.add(counted(need.total(), press == null ? "sheet" : "press sheet")
+                        + (press == null ? "" : " " + press.sheet().name())
+                        + " of " + need.stock().name() + " (" + word(need.use()) + ": " + leaves(need.aCopy())
+                        + " a copy" + (press == null ? "" : ", " + press.up() + " up") + "; "
+                        + need.overs() + " of the total are overs).");
             }
         }
         lines.add(
@@ -79,10 +90,41 @@ final class StepWriter {
         return portrait != headToFoot();
     }
 
-    private String trim() {
-        return "Leaves, covers too, are cut to "
+    private List<String> trim() {
+        List<String> lines = new ArrayList<>();
+        lines.add("Leaves, covers too, are cut to "
                 + LengthText.area(materials.leafWidth(), materials.leafHeight())
-                + "; where they were printed larger, cut the " + edge() + " edge first and measure from it.";
+                + "; where they were printed larger, cut the " + edge() + " edge first and measure from it.");
+        for (StockNeed need : materials.stocks()) {
+            boolean asTheBook =
+                    need.width().equals(materials.leafWidth()) && need.height().equals(materials.leafHeight());
+            if (!asTheBook) {
+                lines.add(leaves(need.aCopy()) + " a copy of " + need.stock().name() + " (" + word(need.use())
+                        + ") are cut to " + LengthText.area(need.width(), need.height())
+                        + (need.use() == Use.TAB ? ", tabs included." : "."));
+            }
+            Press press = need.press();
+            if (press != null && press.up() > 1) {
+                lines.add(
+                        press.imposition() == Press.Imposition.CUT_AND_STACK
+                                ? "The press sheets of " + word(need.use()) + " hold " + press.up()
+                                        + " leaves of one copy each: cut each copy's pile through and lay the piles on each"
+                                        + " other in their order."
+                                : "The press sheets of " + word(need.use()) + " hold one leaf " + press.up()
+                                        + " times: each pile that is cut off is a copy's.");
+            }
+        }
+        return lines;
+    }
+
+    private static String fold(Fold fold) {
+        String where = fold.folds().stream().map(LengthText::both).collect(Collectors.joining(", "));
+        String pages = (fold.pages().size() == 1 ? "Page " : "Pages ") + numbers(fold.pages());
+        return fold.folds().isEmpty()
+                ? pages + ": not wider than the book, nothing to fold."
+                : pages + ": fold at " + where + " from the bound edge, the first fold onto the front"
+                        + (fold.folds().size() > 1 ? ", the others to and fro" : "")
+                        + "; every fold stays inside the trim and clear of the holes.";
     }
 
     private String setPunch(Bound part) {
@@ -102,7 +144,10 @@ final class StepWriter {
     private String jog() {
         return "Jog each lift square to the " + edge() + " edge and to the "
                 + (job.boundEdge() == BoundEdge.TOP ? "left side" : "head")
-                + ", and feed every lift with that end to the side guide.";
+                + ", and feed every lift with that end to the side guide"
+                + (parts.stream().anyMatch(p -> p.plan().sameEndToGuide())
+                        ? ": the row is not symmetric, a leaf fed turned over would miss the element."
+                        : ".");
     }
 
     private String punch(Bound part) {
@@ -177,6 +222,10 @@ final class StepWriter {
 
     static String numbers(List<Integer> numbers) {
         return numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    }
+
+    private static String leaves(int count) {
+        return count == 1 ? "1 leaf" : count + " leaves";
     }
 
     static String counted(long count, String noun) {

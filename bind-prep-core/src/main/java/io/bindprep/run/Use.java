@@ -7,6 +7,8 @@ public enum Use {
     FRONT_COVER,
     TEXT,
     INSERT,
+    TAB,
+    FOLD_OUT,
     BACK_COVER;
 
     static Use of(Leaf leaf) {
@@ -14,6 +16,8 @@ public enum Use {
             case FRONT_COVER -> FRONT_COVER;
             case TEXT -> TEXT;
             case INSERT -> INSERT;
+            case TAB -> TAB;
+            case FOLD_OUT -> FOLD_OUT;
             case BACK_COVER -> BACK_COVER;
         };
     }

@@ -169,11 +169,13 @@ public record JobSheet(
         for (StockNeed need : materials.stocks()) {
             rows.add(List.of(
                     need.stock().name(),
-                    word(need.use()) + (need.printed() ? "" : ", blank"),
+                    word(need.use()) + (need.printed() ? "" : ", blank") + size(need, materials),
                     "" + need.aCopy(),
-                    "" + need.net(),
+                    "" + need.sheets(),
                     "" + need.overs(),
-                    need.total() + (need.total() == 1 ? " sheet" : " sheets")));
+                    need.total()
+                            + (need.press() == null ? "" : " press")
+                            + (need.total() == 1 ? " sheet" : " sheets")));
         }
         for (ElementNeed need : materials.elements()) {
             rows.add(List.of(
@@ -197,6 +199,12 @@ public record JobSheet(
                     ""));
         }
         return rows;
+    }
+
+    private static String size(StockNeed need, Materials materials) {
+        boolean usual =
+                need.width().equals(materials.leafWidth()) && need.height().equals(materials.leafHeight());
+        return usual ? "" : ", " + LengthText.area(need.width(), need.height());
     }
 
     private static List<Caution> cautions(Report report) {

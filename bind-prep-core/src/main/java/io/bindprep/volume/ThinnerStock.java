@@ -2,11 +2,12 @@ package io.bindprep.volume;
 
 import io.bindprep.block.Block;
 import io.bindprep.block.Leaf;
+import io.bindprep.block.LeafSizes;
 import io.bindprep.job.Job;
+import io.bindprep.paper.Sheet;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
 import io.bindprep.paper.Stock;
-import io.bindprep.paper.StockCatalog;
 import io.bindprep.unit.Length;
 import java.math.BigDecimal;
 import java.util.Comparator;
@@ -17,23 +18,21 @@ import org.jspecify.annotations.Nullable;
 final class ThinnerStock {
     private final Job job;
     private final Block block;
-    private final Length width;
-    private final Length height;
+    private final LeafSizes sizes;
 
-    ThinnerStock(Job job, Block block, Length width, Length height) {
+    ThinnerStock(Job job, Block block, LeafSizes sizes) {
         this.job = job;
         this.block = block;
-        this.width = width;
-        this.height = height;
+        this.sizes = sizes;
     }
 
     /** The stock, or null. */
     @Nullable
     Stock find(Length most) {
         Stock now = job.stock();
-        return StockCatalog.all().stream()
+        return job.catalogue().stocks().all().stream()
                 .filter(s -> s.kind() == now.kind() && s.caliperUm().compareTo(now.caliperUm()) < 0)
-                .filter(s -> replaced(job, block, s, width, height).max().compareTo(most) <= 0)
+                .filter(s -> replaced(block, s, sizes).max().compareTo(most) <= 0)
                 .min(Comparator.comparing((Stock s) -> !family(s).equals(family(now)))
                         .thenComparing(s -> (s.grammage() == null) != (now.grammage() == null))
                         .thenComparing(s -> apart(s, now))
@@ -41,12 +40,17 @@ final class ThinnerStock {
                 .orElse(null);
     }
 
-    /** The stack with the block's own stock replaced; covers and inserts stay. */
-    static Stack replaced(Job job, Block block, Stock stock, Length width, Length height) {
-        List<Stock> stocks = block.leaves().stream()
-                .map(l -> l.role() == Leaf.Role.TEXT ? stock : l.stock())
+    /** The stack with the block's own stock replaced; covers and other leaves stay. */
+    static Stack replaced(Block block, Stock stock, LeafSizes sizes) {
+        List<Sheet> sheets = block.leaves().stream()
+                .map(l -> {
+                    Sheet sheet = sizes.of(l);
+                    return l.role() == Leaf.Role.TEXT
+                            ? new Sheet(stock, sheet.layers(), sheet.width(), sheet.height())
+                            : sheet;
+                })
                 .toList();
-        return StackEstimator.estimate(stocks, width, height);
+        return StackEstimator.estimate(sheets);
     }
 
     // "offset-60" and "offset-50" are of one family

@@ -4,6 +4,7 @@ import io.bindprep.binding.Plan;
 import io.bindprep.binding.Planner;
 import io.bindprep.block.Block;
 import io.bindprep.block.Leaf;
+import io.bindprep.block.LeafSizes;
 import io.bindprep.job.Job;
 import io.bindprep.page.Bookmark;
 import io.bindprep.paper.Stack;
@@ -30,17 +31,15 @@ public final class VolumePlanner {
 
     private final Job job;
     private final Block block;
-    private final Length width;
-    private final Length height;
+    private final LeafSizes sizes;
     private final Length edge;
     private final List<Leaf> body;
 
-    private VolumePlanner(Job job, Plan plan, Block block, Length width, Length height) {
+    private VolumePlanner(Job job, Plan plan, Block block, LeafSizes sizes) {
         // every volume on the pattern that the pages are judged by
         this.job = job.punch() == null ? job.withPitch(plan.pattern()) : job;
         this.block = block;
-        this.width = width;
-        this.height = height;
+        this.sizes = sizes;
         this.edge = plan.row().length();
         this.body = block.leaves().stream().filter(l -> !l.cover()).toList();
     }
@@ -49,17 +48,16 @@ public final class VolumePlanner {
      * The ways out; {@link Split#NONE} where an element takes the stack, or no hole row fits.
      *
      * @param plan of the whole book
-     * @param width width of the trimmed leaf
-     * @param height height of the trimmed leaf
+     * @param sizes how large each leaf is cut
      * @param bookmarks where chapters begin
      * @throws SettingException as the planner has it
      */
-    public static Split split(Job job, Plan plan, Block block, Length width, Length height, List<Bookmark> bookmarks)
+    public static Split split(Job job, Plan plan, Block block, LeafSizes sizes, List<Bookmark> bookmarks)
             throws SettingException {
         if (plan.element() != null || plan.row().holes().isEmpty()) {
             return Split.NONE;
         }
-        return new VolumePlanner(job, plan, block, width, height).split(bookmarks);
+        return new VolumePlanner(job, plan, block, sizes).split(bookmarks);
     }
 
     private Split split(List<Bookmark> bookmarks) throws SettingException {
@@ -69,12 +67,12 @@ public final class VolumePlanner {
                     List.of(), null, List.of("no split: nothing is known of the thickness that an element takes"));
         }
         List<String> because = new ArrayList<>();
-        Stock thinner = new ThinnerStock(job, block, width, height).find(most);
+        Stock thinner = new ThinnerStock(job, block, sizes).find(most);
         because.add(
                 thinner == null
                         ? "no stock of the catalogue is thin enough to keep it one volume"
                         : "on " + thinner.name() + " the stack would be at most "
-                                + ThinnerStock.replaced(job, block, thinner, width, height)
+                                + ThinnerStock.replaced(block, thinner, sizes)
                                         .max()
                                         .inMm()
                                 + ", where the largest element takes " + most.inMm());
@@ -133,14 +131,19 @@ public final class VolumePlanner {
     }
 
     private static double thickest(Leaf leaf) {
-        return leaf.stock().caliperUm().add(leaf.stock().toleranceUm()).doubleValue();
+        return leaf.thickestUm().doubleValue();
     }
 
     private Cuts.Place[] places(Map<Integer, String> chapters) {
         Cuts.Place[] places = new Cuts.Place[body.size()];
         for (int i = 0; i < places.length; i++) {
-            Integer recto = body.get(i).recto();
-            places[i] = recto != null && chapters.containsKey(recto) ? Cuts.Place.CHAPTER : Cuts.Place.PLAIN;
+            Leaf leaf = body.get(i);
+            Integer recto = leaf.recto();
+            boolean tab = leaf.role() == Leaf.Role.TAB;
+            // a divider belongs to what it stands before, chapter or not
+            boolean atChapter = tab || (recto != null && chapters.containsKey(recto));
+            boolean afterTab = i > 0 && body.get(i - 1).role() == Leaf.Role.TAB;
+            places[i] = afterTab ? Cuts.Place.AVOIDED : atChapter ? Cuts.Place.CHAPTER : Cuts.Place.PLAIN;
         }
         return places;
     }
@@ -166,7 +169,7 @@ public final class VolumePlanner {
                 block.addedBlankBacks().stream()
                         .filter(p -> p >= from && p <= to)
                         .toList());
-        Stack stack = StackEstimator.estimate(bound.stream().map(Leaf::stock).toList(), width, height);
+        Stack stack = StackEstimator.estimate(sizes.of(bound));
         return new Volume(
                 number, first, last, chapters.getOrDefault(first, ""), own, stack, Planner.plan(job, own, stack, edge));
     }

@@ -1,6 +1,5 @@
 package io.bindprep.check;
 
-import io.bindprep.binding.Element;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
@@ -10,14 +9,18 @@ import io.bindprep.binding.Reason;
 import io.bindprep.binding.Skew;
 import io.bindprep.block.Block;
 import io.bindprep.block.Leaf;
+import io.bindprep.block.LeafSizes;
 import io.bindprep.block.PagePlace;
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.Method;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
-import io.bindprep.job.Method;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
+import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.Supply;
 import io.bindprep.job.Trim;
 import io.bindprep.marks.Hit;
@@ -87,6 +90,8 @@ public final class Scenario {
     private Cover front;
     private Cover back;
     private BigDecimal weight = new BigDecimal("210.04");
+    private SpecialLeaves special = SpecialLeaves.NONE;
+    private Supply supply = Supply.BUILT_IN;
     private Split split = Split.NONE;
     private List<Integer> lifts = List.of(14, 14, 14);
 
@@ -237,6 +242,16 @@ public final class Scenario {
         return this;
     }
 
+    public Scenario special(SpecialLeaves leaves) {
+        special = leaves;
+        return this;
+    }
+
+    public Scenario supply(Supply given) {
+        supply = given;
+        return this;
+    }
+
     public Scenario split(Split into) {
         split = into;
         return this;
@@ -284,11 +299,8 @@ public final class Scenario {
     }
 
     public Report report() {
-        Run run = RunPlanner.plan(
-                job(),
-                Length.ofMm(210),
-                Length.ofMm(297),
-                List.of(new Bound(block(), stack(), plan(liftsOfItsLeaves()))));
+        LeafSizes cut = new LeafSizes(job(), document().pages(), Length.ofMm(210), Length.ofMm(297));
+        Run run = RunPlanner.plan(job(), cut, List.of(new Bound(block(), stack(), plan(liftsOfItsLeaves()))));
         return registered(Checker.report(document(), job(), block(), stack(), plan(lifts), split, run, verdicts));
     }
 
@@ -332,6 +344,7 @@ public final class Scenario {
                 front,
                 back,
                 List.of(),
+                special,
                 Method.WIRE,
                 pitch,
                 null,
@@ -340,8 +353,9 @@ public final class Scenario {
                 Length.ofInch(1, 8),
                 null,
                 null,
-                Supply.BUILT_IN,
-                failOn);
+                supply,
+                failOn,
+                Catalogue.builtIn());
     }
 
     private Block block() {
@@ -350,12 +364,20 @@ public final class Scenario {
         for (int p = 1; p <= pages; p++) {
             boolean recto = p % 2 == 1;
             if (recto) {
-                leaves.add(new Leaf(Leaf.Role.TEXT, BOND, p, p < pages ? p + 1 : null));
+                leaves.add(leaf(p, p < pages ? p + 1 : null));
             }
             PageEdge bound = edge == BoundEdge.TOP ? PageEdge.TOP : recto ? PageEdge.LEFT : PageEdge.RIGHT;
             places.add(new PagePlace(p, recto, bound, false));
         }
         return new Block(leaves, places, blankBacks);
+    }
+
+    private Leaf leaf(int recto, Integer verso) {
+        return special.foldOut(recto)
+                .map(f -> new Leaf(Leaf.Role.FOLD_OUT, BOND, recto, verso, f.panels(), Length.ZERO))
+                .or(() ->
+                        special.tab(recto).map(t -> new Leaf(Leaf.Role.TAB, t.stock(), recto, verso, 1, t.extension())))
+                .orElse(new Leaf(Leaf.Role.TEXT, BOND, recto, verso));
     }
 
     private Stack stack() {
@@ -364,12 +386,15 @@ public final class Scenario {
     }
 
     private Plan plan(List<Integer> lifts) {
+        int along = edge == BoundEdge.TOP ? 210 : 297;
         // W3_1i-square-0t of the XJDF 2.2 hole catalogue; 34 holes on A4, the first at 8.8 mm
-        List<Hole> holes = IntStream.range(0, 34)
+        List<Hole> holes = IntStream.range(0, along == 297 ? 34 : 24)
                 .mapToObj(i -> new Hole(
-                        i + 1, Length.ofMm("8.8").plus(Length.ofInch(1, 3).times(i))))
+                        i + 1,
+                        Length.ofMm(along == 297 ? "8.8" : "7.63")
+                                .plus(Length.ofInch(1, 3).times(i))))
                 .toList();
-        List<Hole> shown = holeless ? List.of() : holes.subList(0, 34 - fewer);
+        List<Hole> shown = holeless ? List.of() : holes.subList(0, holes.size() - fewer);
         return new Plan(
                 Method.WIRE,
                 pattern,
@@ -380,7 +405,7 @@ public final class Scenario {
                 Length.ofInch(5, 32),
                 Length.ofInch(5, 32),
                 false,
-                new HoleRow(Length.ofMm(297), shown, List.of(35, 36), stuck, Length.ofMm("6.8"), gap),
+                new HoleRow(Length.ofMm(along), shown, List.of(35, 36), stuck, Length.ofMm("6.8"), gap),
                 34,
                 lifts,
                 element == null ? null : element.size(),

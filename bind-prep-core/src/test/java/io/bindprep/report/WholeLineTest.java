@@ -7,9 +7,11 @@ import io.bindprep.binding.Planner;
 import io.bindprep.block.Block;
 import io.bindprep.block.BlockBuilder;
 import io.bindprep.block.Leaf;
+import io.bindprep.block.LeafSizes;
 import io.bindprep.check.Checker;
 import io.bindprep.check.Finding;
 import io.bindprep.check.Report;
+import io.bindprep.check.Severity;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
@@ -52,7 +54,9 @@ class WholeLineTest {
                 plan,
                 Split.NONE,
                 RunPlanner.plan(
-                        job, Length.ofInch(17, 2), Length.ofInch(11, 1), List.of(new Bound(block, stack, plan))),
+                        job,
+                        new LeafSizes(job, facts, Length.ofInch(17, 2), Length.ofInch(11, 1)),
+                        List.of(new Bound(block, stack, plan))),
                 clear);
     }
 
@@ -102,5 +106,17 @@ class WholeLineTest {
                         .orElseThrow()
                         .pages())
                 .containsExactly(3);
+    }
+
+    @Test
+    void tabsStandOutBeyondCoversCutToTheTrim() throws SettingException {
+        String tabs = "tabs: before 5, 41 on tag-150";
+        Report bare = letter(84, tabs);
+        assertThat(bare.findings()).extracting(Finding::rule).doesNotContain("tabs-beyond-covers");
+        Report covered = letter(84, tabs + "\ncovers: front=film-75, back=coverboard-30\n");
+        assertThat(covered.findings())
+                .anyMatch(f -> f.rule().equals("tabs-beyond-covers")
+                        && f.severity() == Severity.NOTE
+                        && f.message().contains("12.7 mm (1/2 in)"));
     }
 }

@@ -1,36 +1,46 @@
 package io.bindprep.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import io.bindprep.binding.Plan;
 import io.bindprep.binding.Planner;
 import io.bindprep.block.Block;
 import io.bindprep.block.BlockBuilder;
-import io.bindprep.block.Leaf;
+import io.bindprep.block.LeafSizes;
+import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
+import io.bindprep.page.PageFacts;
+import io.bindprep.page.Pages;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
 import io.bindprep.run.Step.Work;
 import io.bindprep.unit.Length;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RunPlannerTest {
     private static final Length LETTER_W = Length.ofInch(17, 2);
     private static final Length LETTER_H = Length.ofInch(11, 1);
 
-    private static Run run(String yaml, int pages, Length width, Length height) throws Exception {
+    private static Run run(String yaml, List<PageFacts> facts, Length width, Length height) throws Exception {
         Job job = JobReader.toJob(JobSettings.read(yaml, "job.yaml"));
-        Block block = BlockBuilder.build(job, pages);
-        Stack stack =
-                StackEstimator.estimate(block.leaves().stream().map(Leaf::stock).toList(), width, height);
-        Plan plan = Planner.plan(job, block, stack, job.boundEdge().name().equals("TOP") ? width : height);
-        return RunPlanner.plan(job, width, height, List.of(new Bound(block, stack, plan)));
+        Block block = BlockBuilder.build(job, facts.size());
+        LeafSizes sizes = new LeafSizes(job, facts, width, height);
+        Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
+        Plan plan = Planner.plan(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
+        return RunPlanner.plan(job, sizes, List.of(new Bound(block, stack, plan)));
+    }
+
+    private static Run run(String yaml, int pages, Length width, Length height) throws Exception {
+        return run(yaml, Pages.of(pages, width.mm(), height.mm()), width, height);
     }
 
     private static Run a4(String yaml, int pages) throws Exception {
@@ -52,7 +62,7 @@ class RunPlannerTest {
         assertThat(m.runG().doubleValue()).isCloseTo(2267.96185, within(0.001));
         assertThat(m.copyG().doubleValue()).isCloseTo(226.796185, within(0.0001));
         assertThat(m.stocks()).hasSize(1);
-        assertThat(m.stocks().get(0).net()).isEqualTo(500);
+        assertThat(m.stocks().get(0).sheets()).isEqualTo(500);
     }
 
     @Test
@@ -68,14 +78,14 @@ class RunPlannerTest {
                         n -> n.stock().name(),
                         StockNeed::printed,
                         StockNeed::aCopy,
-                        StockNeed::net,
+                        StockNeed::sheets,
                         StockNeed::overs)
                 .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple(Use.FRONT_COVER, "c1s-10pt", true, 1, 40L, 10L),
+                        tuple(Use.FRONT_COVER, "c1s-10pt", true, 1, 40L, 10L),
                         // 100 pages less cover 2 and insert 4 are 94 pages, 47 leaves; 5 % of 1880 are 94
-                        org.assertj.core.groups.Tuple.tuple(Use.TEXT, "offset-60", true, 47, 1880L, 94L),
-                        org.assertj.core.groups.Tuple.tuple(Use.INSERT, "tag-150", true, 2, 80L, 10L),
-                        org.assertj.core.groups.Tuple.tuple(Use.BACK_COVER, "coverboard-30", false, 1, 40L, 10L));
+                        tuple(Use.TEXT, "offset-60", true, 47, 1880L, 94L),
+                        tuple(Use.INSERT, "tag-150", true, 2, 80L, 10L),
+                        tuple(Use.BACK_COVER, "coverboard-30", false, 1, 40L, 10L));
         assertThat(run.materials().because()).anyMatch(b -> b.contains("as the job says"));
         // JCP gives no grammage for cover board: nothing is made up
         assertThat(run.materials().copyG()).isNull();
@@ -193,5 +203,155 @@ class RunPlannerTest {
         assertThat(run.materials().elements()).isEmpty();
         assertThat(run.materials().because()).anyMatch(b -> b.contains("no element is counted"));
         assertThat(run.steps()).extracting(Step::work).doesNotContain(Work.THREAD, Work.CLOSE, Work.PUNCH);
+    }
+
+    @Test
+    void halfSizeLeavesAreCutFromPressSheets() throws Exception {
+        // by hand: A5 with 3 mm round it is 154 x 216; an A3 sheet less 10 mm at its long edge 287 x 420: 1 x 1
+        // upright,
+        // 1 x 2 turned (287 / 216, 420 / 154)
+        Length w = Length.ofMm(148);
+        Length h = Length.ofMm(210);
+        StockNeed one = run("press-sheet: a3\novers: none", 84, w, h)
+                .materials()
+                .stocks()
+                .get(0);
+        assertThat(one.press().up()).isEqualTo(2);
+        assertThat(one.aCopy()).isEqualTo(42);
+        assertThat(one.sheets()).isEqualTo(21);
+        // without gripper and bleed four A5 cover an A3 exactly (ISO 216: halves of halves)
+        assertThat(run("press-sheet: {size: a3, bleed: none, gripper: none}", 84, w, h)
+                        .materials()
+                        .stocks()
+                        .get(0)
+                        .press()
+                        .up())
+                .isEqualTo(4);
+        // 3 leaves 4 up, 5 copies: 5 sheets cut and stacked, 3 x 2 repeated
+        StockNeed stacked = run("press-sheet: {size: a3, bleed: none, gripper: none}\ncopies: 5\novers: none", 6, w, h)
+                .materials()
+                .stocks()
+                .get(0);
+        assertThat(stacked.sheets()).isEqualTo(5);
+        assertThat(stacked.press().imposition()).isEqualTo(Press.Imposition.CUT_AND_STACK);
+        // 5 leaves 4 up, 4 copies: 8 cut and stacked, 5 repeated
+        StockNeed repeated = run(
+                        "press-sheet: {size: a3, bleed: none, gripper: none}\ncopies: 4\novers: none", 10, w, h)
+                .materials()
+                .stocks()
+                .get(0);
+        assertThat(repeated.sheets()).isEqualTo(5);
+        assertThat(repeated.press().imposition()).isEqualTo(Press.Imposition.STEP_AND_REPEAT);
+        // what does not fit is not made to
+        assertThat(run("press-sheet: a5", 84, w, h).materials().stocks().get(0).press())
+                .isNull();
+    }
+
+    @Test
+    void aFoldOutByHand() throws Exception {
+        // W3_1i-square-0t: holes to 5.08 + 1.984 mm, registration 1 mm: zone 8.064 mm; A4, allowance 3 mm: first fold
+        // at
+        // 207, each further panel at most 207 - 11.064 = 195.9356 mm; A3 on its side reaches 420 mm: 402.936 in two
+        // panels
+        // is too little, 598.871 in three will do
+        List<PageFacts> facts = Pages.of(12, 210, 297);
+        facts.set(4, Pages.page(5, 420, 297));
+        facts.set(5, Pages.page(6, 420, 297));
+        Length w = Length.ofMm(210);
+        Length h = Length.ofMm(297);
+        Fold two = run("fold-outs: 5-6 in 2 panels", facts, w, h).folds().get(0);
+        assertThat(two.fits()).isFalse();
+        assertThat(two.most().mm()).isCloseTo(402.936, within(0.001));
+        assertThat(two.fewest()).isEqualTo(3);
+        Run run = run("fold-outs: 5-6 in 3 panels", facts, w, h);
+        Fold three = run.folds().get(0);
+        assertThat(three.fits()).isTrue();
+        assertThat(three.most().mm()).isCloseTo(598.871, within(0.001));
+        assertThat(three.pages()).containsExactly(5, 6);
+        assertThat(three.folds())
+                .extracting(Length::mm)
+                .usingElementComparator((a, b) -> Math.abs(a - b) < 0.001 ? 0 : 1)
+                .containsExactly(207.0, 313.5);
+        assertThat(text(run, Work.FOLD)).contains("Pages 5, 6", "207 mm", "onto the front");
+        assertThat(step(run, Work.TRIM).instructions())
+                .anyMatch(i -> i.contains("fold out") && i.contains("420 x 297 mm"));
+        // a leaf of A3 weighs two of A4: 75.19 g/m2 (20 lb bond) x 0.06237 m2
+        double plain = run("sides: two", 12, w, h).materials().copyG().doubleValue();
+        assertThat(run.materials().copyG().doubleValue()).isCloseTo(plain + 75.1946 * 0.21 * 0.297, within(0.01));
+    }
+
+    @Test
+    void aHangerPartsTheElement() throws Exception {
+        Run run =
+                run("bound-edge: top\nsides: one\nhanger: 90 mm\novers: none", 13, Length.ofMm(297), Length.ofMm(210));
+        List<ElementNeed> pieces = run.materials().elements();
+        assertThat(pieces).hasSize(1);
+        assertThat(pieces.get(0).pieces()).isEqualTo(2);
+        assertThat(pieces.get(0).loops() * 2).isEqualTo((int) pieces.get(0).totalLoops());
+        assertThat(text(run, Work.THREAD)).contains("two pieces", "hanger");
+    }
+
+    @Test
+    void tabsAreCutWiderAndNamed() throws Exception {
+        Run run = a4("tabs: before 5 on tag-150 extending 10 mm", 12);
+        StockNeed tab = run.materials().stocks().stream()
+                .filter(n -> n.use() == Use.TAB)
+                .findFirst()
+                .orElseThrow();
+        assertThat(tab.width()).isEqualTo(Length.ofMm(220));
+        assertThat(tab.printed()).isFalse();
+        assertThat(text(run, Work.TRIM)).contains("220 x 297 mm, tabs included");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"210 x 297 mm,8.267716535 x 11.692913386 in", "215.9 x 279.4 mm,8.5 x 11 in"})
+    void millimetresAndInchesAgree(String mm, String inch) throws Exception {
+        String rest =
+                "\ncopies: 7\npress-sheet: {size: %s, bleed: %s, gripper: %s}\ntabs: before 5 on tag-150 extending %s";
+        Run a = a4(
+                "trim: " + mm
+                        + String.format(
+                                java.util.Locale.ROOT, rest, "330.2 x 482.6 mm", "3.175 mm", "12.7 mm", "12.7 mm"),
+                84);
+        Run b = a4(
+                "trim: " + inch
+                        + String.format(java.util.Locale.ROOT, rest, "13 x 19 in", "1/8 in", "1/2 in", "1/2 in"),
+                84);
+        assertThat(b.materials().stocks())
+                .usingRecursiveComparison()
+                .ignoringFields("press.sheet.name")
+                .isEqualTo(a.materials().stocks());
+        assertThat(b.lifts()).isEqualTo(a.lifts());
+        assertThat(b.materials().elements()).isEqualTo(a.materials().elements());
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {17, 19, 23})
+    void liftsAddUpAndThicknessIsMonotone(long seed) throws Exception {
+        Random random = new Random(seed);
+        for (int run = 0; run < 30; run++) {
+            int pages = 2 + random.nextInt(300);
+            int copies = 1 + random.nextInt(500);
+            String job = "copies: " + copies + "\ncovers: front=film-75, back=coverboard-30\ntabs: before "
+                    + (1 + random.nextInt(pages)) + " on tag-250";
+            Run made = a4(job, pages);
+            Block block = BlockBuilder.build(JobReader.toJob(JobSettings.read(job, "job.yaml")), pages);
+            assertThat(made.lifts().stream().mapToInt(Lift::leaves).sum())
+                    .as("seed " + seed)
+                    .isEqualTo(block.leaves().size());
+            assertThat(made.pulls())
+                    .as("seed " + seed)
+                    .isEqualTo((long) made.lifts().size() * copies);
+            assertThat(made.materials().stocks().stream()
+                            .mapToInt(StockNeed::aCopy)
+                            .sum())
+                    .as("seed " + seed)
+                    .isEqualTo(block.leaves().size());
+            assertThat(thickness(a4(job, pages + 2))).as("seed " + seed).isGreaterThan(thickness(made));
+        }
+    }
+
+    private static long thickness(Run run) {
+        return run.lifts().stream().mapToLong(l -> l.thickness().units()).sum();
     }
 }

@@ -7,10 +7,12 @@ import io.bindprep.binding.Planner;
 import io.bindprep.block.Block;
 import io.bindprep.block.BlockBuilder;
 import io.bindprep.block.Leaf;
+import io.bindprep.block.LeafSizes;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.page.Bookmark;
+import io.bindprep.page.Pages;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
 import io.bindprep.unit.Length;
@@ -28,10 +30,10 @@ class VolumePlannerTest {
     private static Split split(String yaml, int pages, Bookmark... bookmarks) throws Exception {
         Job job = JobReader.toJob(JobSettings.read(yaml, "job.yaml"));
         Block block = BlockBuilder.build(job, pages);
-        Stack stack =
-                StackEstimator.estimate(block.leaves().stream().map(Leaf::stock).toList(), W, H);
+        LeafSizes sizes = new LeafSizes(job, Pages.of(pages, 210, 297), W, H);
+        Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
         Plan plan = Planner.plan(job, block, stack, H);
-        return VolumePlanner.split(job, plan, block, W, H, List.of(bookmarks));
+        return VolumePlanner.split(job, plan, block, sizes, List.of(bookmarks));
     }
 
     @Test
@@ -133,5 +135,30 @@ class VolumePlannerTest {
             }
             assertThat(seen).as("seed " + seed + ", " + pages + " pages").isEqualTo(all);
         }
+    }
+
+    @Test
+    void aDividerStaysWithWhatItDivides() throws Exception {
+        // 480 pages are 240 leaves, the even cut before page 241; the divider before it begins the second volume
+        Split split = split("stock: offset-60\ntabs: before 241 on tag-150", 480);
+        assertThat(split.volumes()).hasSize(2);
+        Leaf first = split.volumes().get(1).block().leaves().get(0);
+        assertThat(first.role()).isEqualTo(Leaf.Role.TAB);
+        assertThat(split.volumes().get(1).firstPage()).isEqualTo(241);
+        // a divider 20 leaves off the even cut is within a quarter of a share too and is taken as a chapter's beginning
+        Split off = split("stock: offset-60\ntabs: before 201 on tag-150", 480, new Bookmark("Bread", 201));
+        assertThat(off.volumes().get(1).block().leaves().get(0).role()).isEqualTo(Leaf.Role.TAB);
+        assertThat(off.volumes().get(1).bookmark()).isEqualTo("Bread");
+    }
+
+    @Test
+    void aFoldOutIsCountedWithAllItsLayers() throws Exception {
+        // 3 panels of 0.0047 in are three leaves' worth (JCP A55): 230 leaves and 10 fold-outs are as thick as 260
+        Split split = split("stock: offset-60\nfold-outs: 21-40 in 3 panels", 480);
+        assertThat(split.volumes()).hasSize(2);
+        double all = split.volumes().stream()
+                .mapToDouble(v -> v.stack().nominal().inches())
+                .sum();
+        assertThat(all).isCloseTo(260 * 0.0047, org.assertj.core.api.Assertions.within(1e-6));
     }
 }
