@@ -45,6 +45,9 @@ public final class Main {
         CommandLine proof = new CommandLine(new ProofCommand(out, err, terminal));
         JobOptions.addTo(proof.getCommandSpec());
         line.addSubcommand(proof);
+        CommandLine spec = new CommandLine(new SpecCommand(out, err, terminal, engine));
+        JobOptions.addTo(spec.getCommandSpec());
+        line.addSubcommand(spec);
         // a file may be called @book.pdf
         line.setExpandAtFiles(false)
                 .setOut(out)
