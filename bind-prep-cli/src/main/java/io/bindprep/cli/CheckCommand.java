@@ -7,11 +7,7 @@ import io.bindprep.job.Job;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
-import java.io.BufferedReader;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -19,7 +15,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -102,13 +97,15 @@ final class CheckCommand implements Callable<Integer> {
         JobSettings settings = JobOptions.settings(spec.commandLine().getParseResult());
         Job job;
         try {
-            JobInput input = new JobInput(spec, jobFile);
-            settings = input.over(settings);
-            job = input.job(settings);
+            if (jobFile != null) {
+                settings = settings.over(JobSettings.read(NamedFiles.text(spec, "--job", jobFile), jobFile.toString()));
+            }
+            job = JobReader.toJob(
+                    settings, JobFiles.read(settings, (name, beside) -> NamedFiles.named(jobFile, name, beside)));
         } catch (SettingException e) {
             return wrongSetting(e, settings);
         }
-        String password = passwordFile == null ? null : firstLine(passwordFile);
+        String password = passwordFile == null ? null : NamedFiles.password(spec, passwordFile);
         int worst = ExitCode.GOOD;
         try (ReportOutput output = output()) {
             for (Path file : files) {
@@ -154,18 +151,5 @@ final class CheckCommand implements Callable<Integer> {
     private int wrongSetting(SettingException e, JobSettings settings) {
         err.println(Problems.setting(e, settings.place(e.key()).orElse(null)));
         return ExitCode.USAGE;
-    }
-
-    private String firstLine(Path file) {
-        try (BufferedReader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-            String line = reader.readLine();
-            if (line == null || line.isEmpty()) {
-                throw new ParameterException(
-                        spec.commandLine(), "--password-file: no password in the first line of " + file);
-            }
-            return line;
-        } catch (IOException e) {
-            throw new ParameterException(spec.commandLine(), Problems.cannotRead("--password-file", file, e), e);
-        }
     }
 }

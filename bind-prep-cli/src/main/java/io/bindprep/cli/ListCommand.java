@@ -1,6 +1,9 @@
 package io.bindprep.cli;
 
 import io.bindprep.catalogue.Catalogue;
+import io.bindprep.job.Job;
+import io.bindprep.job.JobFiles;
+import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
 import io.bindprep.report.CatalogueJson;
@@ -97,9 +100,12 @@ final class ListCommand implements Callable<Integer> {
         try {
             settings = tables == null ? settings : settings.with("tables", tables);
             settings = punch == null ? settings : settings.with("punch", punch);
-            JobInput input = new JobInput(spec, jobFile);
-            settings = input.over(settings);
-            return list(input.job(settings).catalogue(), sections, name);
+            if (jobFile != null) {
+                settings = settings.over(JobSettings.read(NamedFiles.text(spec, "--job", jobFile), jobFile.toString()));
+            }
+            Job job = JobReader.toJob(
+                    settings, JobFiles.read(settings, (file, beside) -> NamedFiles.named(jobFile, file, beside)));
+            return list(job.catalogue(), sections, name);
         } catch (SettingException e) {
             err.println(Problems.setting(e, settings.place(e.key()).orElse(null)));
             return ExitCode.USAGE;
