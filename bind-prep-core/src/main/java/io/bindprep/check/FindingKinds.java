@@ -49,9 +49,19 @@ public final class FindingKinds {
                     "Try an element on a dummy of the real stock, or choose a pitch whose elements are known."),
             kind(
                     WARNING,
+                    "feed-same-end",
+                    "The hole row is not symmetric: a leaf fed turned over would miss the element.",
+                    "Put the same end to the side guide on every lift, or centre the row by a guide that moves."),
+            kind(
+                    WARNING,
                     "file-repaired",
                     "The PDF's table of objects was broken and has been rebuilt from what was found.",
                     "Ask for a fresh export, or compare every page with the client's proof."),
+            kind(
+                    ERROR,
+                    "hanger-pins-stuck",
+                    "Pins over the hanger's gap would cut holes into it, and cannot be pulled.",
+                    "Punch it on a machine whose pins come out, or take a smaller hanger."),
             kind(
                     NOTE,
                     "header-junk",

@@ -111,13 +111,41 @@ final class JobKeyDescriptions {
                     "LENGTH",
                     "what the element is wider than the stack",
                     "1/8 in",
+                    "a rule by name or a length of your own",
+                    Shape.either(Shape.length(), clearances()),
+                    "usual",
+                    "none",
+                    "close",
+                    "ample",
+                    "3 mm"),
+            open(
+                    JobKeys.LEAST_WEB,
+                    "LENGTH",
+                    "paper between a hole and the end of the sheet",
+                    "the punch's own",
                     "",
-                    Shape.either(Shape.length(), Shape.words("none")),
+                    Shape.length(),
                     "3 mm",
-                    "none"),
+                    "1/8 in"),
+            value(
+                    JobKeys.HANGER,
+                    "GAP",
+                    "free stretch for a calendar's hanger",
+                    "none",
+                    "the stretch without holes in the middle of the bound edge; the notch for the thumb where there is one",
+                    Shape.either(
+                            Shape.text(),
+                            new Parts(ordered("gap", Shape.length(), "thumb-cut", Shape.text()), List.of("gap"))),
+                    "90 mm",
+                    "{gap: 90 mm, thumb-cut: 60 x 20 mm}"),
             words(JobKeys.FAIL_ON, "SEVERITY", "least severity that fails", "error", FailOn.values()));
 
     private JobKeyDescriptions() {}
+
+    private static Shape clearances() {
+        return new Shape.Words(
+                Clearances.all().stream().map(Clearances.Clearance::name).toList());
+    }
 
     private static Parts stockParts() {
         Map<String, Shape> parts = new LinkedHashMap<>();

@@ -18,6 +18,8 @@ final class JobKeys {
     static final String CLEAR_MARGIN = "clear-margin";
     static final String REGISTRATION = "registration";
     static final String CLEARANCE = "clearance";
+    static final String LEAST_WEB = "least-web";
+    static final String HANGER = "hanger";
     static final String FAIL_ON = "fail-on";
 
     private JobKeys() {}

@@ -1,9 +1,11 @@
 package io.bindprep.report;
 
 import io.bindprep.binding.Element;
+import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
 import io.bindprep.binding.Plan;
+import io.bindprep.binding.Skew;
 import io.bindprep.block.Block;
 import io.bindprep.check.PageRanges;
 import io.bindprep.check.Report;
@@ -124,7 +126,7 @@ public final class JobNumbers {
             entry("Binding", method + "; no element takes this stack");
             return;
         }
-        String loops = plan.loops() == 0 ? "" : ", " + Counted.of(plan.loops(), "loop");
+        String loops = plan.loops() == 0 ? "" : ", " + loops(plan.pieces());
         entry(
                 "Binding",
                 method + ", element " + element.name() + " (" + element.size().inMm() + ")" + loops);
@@ -153,6 +155,7 @@ public final class JobNumbers {
                         ? "no pin to pull."
                         : "pull " + (row.pulledPins().size() == 1 ? "pin " : "pins ")
                                 + PageRanges.compact(row.pulledPins(), 8) + "."));
+        feed(plan);
         if (!plan.lifts().isEmpty()) {
             more(Counted.of(plan.lifts().size(), "lift") + " a copy: " + lifts(plan.lifts())
                     + (plan.lifts().equals(List.of(1)) ? " sheet." : " sheets."));
@@ -160,6 +163,30 @@ public final class JobNumbers {
         more("Punched zone " + LengthText.both(plan.punchedZone()) + " with "
                 + plan.registration().inMm() + " registration; clear margin " + LengthText.both(plan.clearMargin())
                 + ".");
+    }
+
+    private void feed(Plan plan) {
+        Gap gap = plan.row().gap();
+        if (gap != null) {
+            Gap.ThumbCut cut = gap.thumbCut();
+            more("Hanger gap " + LengthText.both(gap.end().minus(gap.start())) + " in the middle of the edge"
+                    + (cut == null ? "." : ", thumb cut " + LengthText.area(cut.width(), cut.depth()) + "."));
+        }
+        if (plan.sameEndToGuide()) {
+            more((report.job().boundEdge() == BoundEdge.TOP ? "Left end" : "Head")
+                    + " to the side guide on every lift: the row is not symmetric.");
+        }
+        Skew skew = plan.skew();
+        if (skew != null) {
+            more("A sheet may sit skewed by " + LengthText.both(skew.rise()) + " over the row.");
+        }
+    }
+
+    /** "34 loops", or "24 loops in two pieces of 12 and 12". */
+    private static String loops(List<Integer> pieces) {
+        int all = pieces.stream().mapToInt(Integer::intValue).sum();
+        return Counted.of(all, "loop")
+                + (pieces.size() < 2 ? "" : " in two pieces of " + pieces.get(0) + " and " + pieces.get(1));
     }
 
     /** "14, 14, 13" in the order of punching; where there are many, the rest is counted. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
+import io.bindprep.job.Hanger;
 import io.bindprep.job.Job;
 import io.bindprep.job.Method;
 import io.bindprep.job.PageRange;
@@ -50,6 +51,13 @@ record JsonJob(
         @JsonPropertyDescription("what the element is wider than the thickest likely stack")
         BigDecimal clearanceMm,
 
+        @JsonPropertyDescription("least paper between a hole and the end of the sheet; null for the punch's own")
+        @Nullable
+        BigDecimal leastWebMm,
+
+        @JsonPropertyDescription("the gap that a hanger needs; null for none") @Nullable
+        HangerGap hanger,
+
         @JsonPropertyDescription("least severity that fails the job")
         FailOn failOn) {
 
@@ -64,6 +72,26 @@ record JsonJob(
             BigDecimal heightMm) {
         static @Nullable Size of(@Nullable Trim trim) {
             return trim == null ? null : new Size(trim.name(), Json.mm(trim.width()), Json.mm(trim.height()));
+        }
+    }
+
+    /** A hanger's gap. */
+    record HangerGap(
+            @JsonPropertyDescription("the stretch without holes in the middle of the bound edge")
+            BigDecimal gapMm,
+
+            @JsonPropertyDescription("the thumb cut along the bound edge and away from it; null for none") @Nullable
+            JsonPair thumbCutMm) {
+        static @Nullable HangerGap of(@Nullable Hanger hanger) {
+            if (hanger == null) {
+                return null;
+            }
+            Hanger.ThumbCut cut = hanger.thumbCut();
+            return new HangerGap(
+                    Json.mm(hanger.gap()),
+                    cut == null
+                            ? null
+                            : JsonPair.of(cut.width().mm(), cut.depth().mm()));
         }
     }
 
@@ -141,6 +169,8 @@ record JsonJob(
                 Json.mmOrNull(job.clearMargin()),
                 Json.mm(job.registration()),
                 Json.mm(job.clearance()),
+                Json.mmOrNull(job.leastWeb()),
+                HangerGap.of(job.hanger()),
                 job.failOn());
     }
 
