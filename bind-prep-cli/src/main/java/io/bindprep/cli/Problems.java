@@ -4,6 +4,8 @@ import io.bindprep.problem.SettingException;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -71,6 +73,21 @@ final class Problems {
             why = "reading it failed";
         }
         return option + ": cannot read " + file + ": " + why;
+    }
+
+    /** A report that could not be put on disk. */
+    static String cannotWrite(IOException e) {
+        String why;
+        if (e instanceof FileSystemException f && f.getReason() != null) {
+            why = f.getMessage();
+        } else if (e instanceof AccessDeniedException) {
+            why = e.getMessage() + ": the system refuses access";
+        } else if (e instanceof FileAlreadyExistsException) {
+            why = e.getMessage() + ": a file stands where a folder is wanted";
+        } else {
+            why = String.valueOf(e.getMessage());
+        }
+        return "bind-prep: --write: cannot write " + why;
     }
 
     // covers.front and inserts[2] are parts of what one option says

@@ -20,8 +20,10 @@ final class Preflight {
                 f.rule());
         xml.leaf(
                 "Comment",
-                (f.pages().isEmpty() ? "" : "Pages " + PageRanges.compact(f.pages()) + ": ") + f.message() + "\nDo: "
-                        + f.remedy());
+                (f.pages().isEmpty()
+                                ? ""
+                                : (f.pages().size() == 1 ? "Page " : "Pages ") + PageRanges.compact(f.pages()) + ": ")
+                        + f.message() + "\nDo: " + f.remedy());
         xml.close();
     }
 
