@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -19,6 +21,9 @@ class ReadmeCommandsTest {
     private static final Pattern OURS = Pattern.compile("(?:bind-prep-cli/)?bind-prep (.+)");
     // a quoted word, a plain one, or what ends the command for a shell
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|'([^']*)'|(#.*|[|>&;].*)|(\\S+)");
+
+    @TempDir
+    private Path folder;
 
     private static Stream<String> lines() throws IOException {
         String readme = Files.readString(Cli.ROOT.resolve("README.md"));
@@ -40,11 +45,14 @@ class ReadmeCommandsTest {
         assertThat(ours.matches()).isTrue();
         List<String> args = new ArrayList<>();
         for (String word : words(ours.group(1))) {
-            // README's paths count from the checkout
+            boolean written = !args.isEmpty() && args.get(args.size() - 1).equals("--write");
+            // README's paths count from the checkout; what it writes goes elsewhere here
             args.add(
-                    Files.exists(Cli.ROOT.resolve(word))
-                            ? Cli.ROOT.resolve(word).toString()
-                            : word);
+                    written
+                            ? word.replaceFirst("(?<==)|^(?!.*=)", Matcher.quoteReplacement(folder + "/"))
+                            : Files.exists(Cli.ROOT.resolve(word))
+                                    ? Cli.ROOT.resolve(word).toString()
+                                    : word);
         }
         Cli run = Cli.run(args.toArray(String[]::new));
         assertThat(run.exit()).as(command + "\n" + run.err()).isIn(ExitCode.GOOD, ExitCode.FINDINGS);

@@ -43,6 +43,7 @@ class DescriptorTest {
                         Map.entry("documents", "${bindprep.documents}="),
                         Map.entry("failIfNoFiles", "${bindprep.failIfNoFiles}=false"),
                         Map.entry("failOn", "${bindprep.failOn}="),
+                        Map.entry("formats", "${bindprep.formats}=json,text"),
                         Map.entry("jobFile", "${bindprep.jobFile}="),
                         Map.entry(
                                 "reportDirectory", "${bindprep.reportDirectory}=${project.build.directory}/bind-prep"),
