@@ -50,6 +50,13 @@ class WrittenReportsTest {
     }
 
     @Test
+    void theHelpNamesEveryFormat() {
+        String help = Cli.run("check", "--help").out().replaceAll("\\s+", " ");
+        String write = help.substring(help.indexOf("--write"), help.indexOf("--all-pages"));
+        assertThat(write).contains(ReportFormat.ids());
+    }
+
+    @Test
     void aFolderGetsEveryFormatUnderTheFilesName() throws IOException {
         assertThat(Cli.run("check", "--write", in("new/deep/"), CLEAR).exit()).isZero();
         assertThat(written())
