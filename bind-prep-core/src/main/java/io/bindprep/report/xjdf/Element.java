@@ -1,8 +1,8 @@
 package io.bindprep.report.xjdf;
 
+import io.bindprep.catalogue.Method;
 import io.bindprep.check.Report;
 import io.bindprep.job.BoundEdge;
-import io.bindprep.job.Method;
 import io.bindprep.xml.XmlText;
 
 /** What holds the leaves, in XJDF's words: twin-loop wire is a comb of wire there, told by its shape. */
@@ -60,7 +60,7 @@ final class Element {
     }
 
     private String diameter() {
-        io.bindprep.binding.Element element = report.plan().element();
+        io.bindprep.catalogue.Element element = report.plan().element();
         return element == null ? "" : Points.of(element.size());
     }
 
