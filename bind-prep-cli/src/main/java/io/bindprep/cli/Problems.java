@@ -4,7 +4,6 @@ import io.bindprep.problem.SettingException;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -75,19 +74,12 @@ final class Problems {
         return option + ": cannot read " + file + ": " + why;
     }
 
-    /** A report that could not be put on disk. */
-    static String cannotWrite(IOException e) {
-        String why;
-        if (e instanceof FileSystemException f && f.getReason() != null) {
-            why = f.getMessage();
-        } else if (e instanceof AccessDeniedException) {
-            why = e.getMessage() + ": the system refuses access";
-        } else if (e instanceof FileAlreadyExistsException) {
-            why = e.getMessage() + ": a file stands where a folder is wanted";
-        } else {
-            why = String.valueOf(e.getMessage());
-        }
-        return "bind-prep: --write: cannot write " + why;
+    /** A file named by an option that the system will not let us write. */
+    static String cannotWrite(String option, Path file, IOException e) {
+        String why = e instanceof FileSystemException system && system.getReason() != null
+                ? system.getReason()
+                : "the system refuses it or the disk is full";
+        return "bind-prep: " + option + ": cannot write " + file + ": " + why;
     }
 
     // covers.front and inserts[2] are parts of what one option says

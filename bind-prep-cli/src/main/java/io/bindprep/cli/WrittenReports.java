@@ -21,6 +21,9 @@ final class WrittenReports {
     /** One report to write. */
     private record Target(ReportFormat format, Path file) {}
 
+    /** A report that could not be written, and why. */
+    record Unwritten(Path file, IOException why) {}
+
     private final List<Path> inputs;
     private final List<List<Target>> targets = new ArrayList<>();
 
@@ -112,8 +115,8 @@ final class WrittenReports {
      * @param input which one, from 0
      * @return for each that could not be written which it is and why
      */
-    List<IOException> write(int input, CheckRequest request, Report report) throws UnreadableInputException {
-        List<IOException> failed = new ArrayList<>();
+    List<Unwritten> write(int input, CheckRequest request, Report report) throws UnreadableInputException {
+        List<Unwritten> failed = new ArrayList<>();
         for (Target target : targets.get(input)) {
             put(target, target.format().write(request, report), failed);
         }
@@ -121,15 +124,15 @@ final class WrittenReports {
     }
 
     /** Writes what there is to say of a document that could not be read; returns as {@link #write}. */
-    List<IOException> unreadable(int input, String name, UnreadableInputException why) {
-        List<IOException> failed = new ArrayList<>();
+    List<Unwritten> unreadable(int input, String name, UnreadableInputException why) {
+        List<Unwritten> failed = new ArrayList<>();
         for (Target target : targets.get(input)) {
             put(target, target.format().unreadable(name, why), failed);
         }
         return failed;
     }
 
-    private void put(Target target, String content, List<IOException> failed) {
+    private void put(Target target, String content, List<Unwritten> failed) {
         try {
             Path folder = target.file().toAbsolutePath().getParent();
             if (folder != null) {
@@ -137,7 +140,7 @@ final class WrittenReports {
             }
             WholeFile.write(target.file(), content, inputs.toArray(Path[]::new));
         } catch (IOException e) {
-            failed.add(e);
+            failed.add(new Unwritten(target.file(), e));
         }
     }
 }

@@ -15,7 +15,14 @@ import java.util.stream.IntStream;
 /** The product as intents: the book, and where it has covers or inserts each run of like leaves as a part of it. */
 final class Products {
     /** Leaves that follow each other and are alike. */
-    private record Part(Leaf.Role role, Stock stock, int leaves) {}
+    private record Part(Leaf first, int leaves) {
+        boolean takes(Leaf leaf) {
+            return first.role() == leaf.role()
+                    && first.stock().equals(leaf.stock())
+                    && first.layers() == leaf.layers()
+                    && first.extension().equals(leaf.extension());
+        }
+    }
 
     private final Report report;
     private final XmlText xml;
@@ -31,10 +38,10 @@ final class Products {
         List<Part> parts = new ArrayList<>();
         for (Leaf leaf : leaves) {
             Part last = parts.isEmpty() ? null : parts.get(parts.size() - 1);
-            if (last != null && last.role() == leaf.role() && last.stock().equals(leaf.stock())) {
-                parts.set(parts.size() - 1, new Part(last.role(), last.stock(), last.leaves() + 1));
+            if (last != null && last.takes(leaf)) {
+                parts.set(parts.size() - 1, new Part(last.first(), last.leaves() + 1));
             } else {
-                parts.add(new Part(leaf.role(), leaf.stock(), 1));
+                parts.add(new Part(leaf, 1));
             }
         }
         return parts;
@@ -45,10 +52,13 @@ final class Products {
         int copies = report.job().copies();
         xml.open("Product", "ID", "Book", "IsRoot", "true", "Amount", Integer.toString(copies));
         binding();
-        layout(report.block().leaves().size(), report.stack().nominal());
+        layout(
+                FinishedSize.flat(report, Length.ZERO),
+                report.block().leaves().size(),
+                report.stack().nominal());
         // a book of one part is that part: ChildRefs takes two at least
         if (parts.size() == 1) {
-            media(parts.get(0).stock());
+            media(parts.get(0).first().stock());
         }
         xml.close();
         if (parts.size() > 1) {
@@ -90,24 +100,25 @@ final class Products {
                 "Amount",
                 Integer.toString(copies),
                 "DescriptiveName",
-                name(part.role()),
+                name(part.first().role()),
                 "ProductType",
-                type(part.role()));
-        layout(part.leaves(), Length.ofMicrometres(part.stock().caliperUm()).times(part.leaves()));
-        media(part.stock());
+                type(part.first().role()));
+        layout(
+                FinishedSize.flat(report, part.first().extension()),
+                part.leaves(),
+                Length.ofMicrometres(part.first().nominalUm()).times(part.leaves()));
+        media(part.first().stock());
         xml.close();
     }
 
-    private void layout(int leaves, Length thickness) {
-        Length width = FinishedSize.width(report);
-        Length height = FinishedSize.height(report);
+    private void layout(String size, int leaves, Length thickness) {
         xml.open("Intent", "Name", "LayoutIntent");
         xml.empty(
                 "LayoutIntent",
                 "Dimensions",
-                Points.pair(width, height),
+                size,
                 "FinishedDimensions",
-                Points.pair(width, height) + " " + Points.of(thickness),
+                size + " " + Points.of(thickness),
                 // surfaces, blank ones included
                 "Pages",
                 Integer.toString(2 * leaves),
@@ -151,7 +162,7 @@ final class Products {
         return switch (role) {
             case FRONT_COVER, BACK_COVER -> "Cover";
             case TEXT -> "Body";
-            case INSERT -> "Insert";
+            case INSERT, TAB, FOLD_OUT -> "Insert";
         };
     }
 
@@ -160,6 +171,8 @@ final class Products {
             case FRONT_COVER -> "front cover";
             case TEXT -> "text";
             case INSERT -> "insert";
+            case TAB -> "divider";
+            case FOLD_OUT -> "fold-out, as folded in";
             case BACK_COVER -> "back cover";
         };
     }

@@ -99,14 +99,23 @@ public final class XjdfTicket {
         xml.close().close();
     }
 
-    /** Each stock with the sheets that all copies take. */
+    /** A stock in one size; none is given for a fold-out, which goes into the printer unfolded. */
+    private record Sheet(Stock stock, String size) {
+        static Sheet of(Report report, Leaf leaf) {
+            return new Sheet(
+                    leaf.stock(), leaf.role() == Leaf.Role.FOLD_OUT ? "" : FinishedSize.flat(report, leaf.extension()));
+        }
+    }
+
+    /** Each stock with the sheets that all copies take, at the finished size. */
     private static void media(XmlText xml, Report report, boolean punched) {
-        Map<Stock, Long> sheets = new LinkedHashMap<>();
+        Map<Sheet, Long> sheets = new LinkedHashMap<>();
         for (Leaf leaf : report.block().leaves()) {
-            sheets.merge(leaf.stock(), (long) report.job().copies(), Long::sum);
+            sheets.merge(Sheet.of(report, leaf), (long) report.job().copies(), Long::sum);
         }
         xml.open("ResourceSet", "Name", "Media", "Usage", "Input", "CombinedProcessIndex", punched ? "1" : "");
-        sheets.forEach((stock, amount) -> {
+        sheets.forEach((sheet, amount) -> {
+            Stock stock = sheet.stock();
             xml.open("Resource", "DescriptiveName", stock.name());
             xml.open("AmountPool")
                     .empty("PartAmount", "Amount", Long.toString(amount))
@@ -115,7 +124,7 @@ public final class XjdfTicket {
             xml.empty(
                     "Media",
                     "Dimension",
-                    Points.pair(FinishedSize.width(report), FinishedSize.height(report)),
+                    sheet.size(),
                     "MediaType",
                     Products.mediaType(stock),
                     "MediaUnit",

@@ -276,6 +276,27 @@ class XjdfTicketTest {
                 .isEqualTo("true");
     }
 
+    // 12.7 mm of tab stand out opposite the bound edge: 36 pt
+    @Test
+    void dividersAndFoldOutsAreParts() throws Exception {
+        Report report = check(
+                "planner-a5.pdf",
+                "trim=a5",
+                "tabs=before 3 on tag-150 extending 12.7 mm",
+                "fold-outs=7-8 in 2 panels on offset-60");
+        Document ticket = valid(XjdfTicket.write(report));
+        assertThat(all(ticket, "Product"))
+                .extracting(p -> p.getAttribute("DescriptiveName"))
+                .containsExactly("", "text", "divider", "text", "fold-out, as folded in", "text");
+        double[] book = numbers(all(ticket, "LayoutIntent").get(0).getAttribute("FinishedDimensions"));
+        double[] divider = numbers(all(ticket, "LayoutIntent").get(2).getAttribute("FinishedDimensions"));
+        assertThat(divider[0] - book[0]).isCloseTo(36, within(0.001));
+        assertThat(all(ticket, "Media"))
+                .extracting(m -> m.hasAttribute("Dimension"))
+                .containsExactly(true, true, false);
+        assertHoles(report, ticket);
+    }
+
     @Test
     void findingsArePreflightAndAFailedJobIsSuspended() throws Exception {
         Report report = Scenario.of(4)
