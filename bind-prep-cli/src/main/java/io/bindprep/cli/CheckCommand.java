@@ -4,6 +4,8 @@ import io.bindprep.BindPrep;
 import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
 import io.bindprep.job.Job;
+import io.bindprep.job.JobFiles;
+import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;

@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 /** Writes a punch as the file that {@link PunchFile} reads, each key with its meaning as a comment above it. */
 public final class PunchText {
     private static final String INTRODUCTION = """
-            The description of one punch, for the key punch of a job. Lengths have their unit: mm or in, fractions too.
+            The description of one punch, for the key punch of a job.
+            Lengths have their unit: mm or in, fractions too.
             Test it on waste first. The machine's manual comes before any number here.""";
 
     private PunchText() {}

@@ -180,13 +180,14 @@ final class JobKeyDescriptions {
                     Shape.length(),
                     "10 mm",
                     "3/8 in"),
-            value(
+            open(
                     JobKeys.REGISTRATION,
                     "LENGTH",
                     "how far a hole may lie off, either way",
-                    "1 mm",
+                    "1 mm, or as the punch file says",
                     "",
                     Shape.length(),
+                    "1 mm",
                     "0.5 mm",
                     "1/32 in"),
             value(

@@ -8,7 +8,8 @@ import java.util.Map;
 /** Writes a job file to begin with. */
 public final class JobText {
     private static final String INTRODUCTION = """
-            The job: one key a line, then a colon, a blank and the value; quotes round a value that holds a colon.
+            The job: one key a line, then a colon, a blank and the value; quotes go round a value
+            that holds a colon followed by a blank.
             Lengths have their unit: mm or in, fractions too. Every key may be left out.""";
 
     private JobText() {}

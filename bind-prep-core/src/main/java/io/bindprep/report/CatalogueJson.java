@@ -52,7 +52,10 @@ public final class CatalogueJson {
         }
         CatalogueListing<?> all = CatalogueListing.of(section, catalogue);
         CatalogueListing<?> listing = name == null ? all : all.named(name);
-        return listing.rows().stream().map(r -> row.apply(r)).toList();
+        // a name asked for in all tables stands in few
+        return listing.rows().isEmpty() && name != null
+                ? null
+                : listing.rows().stream().map(r -> row.apply(r)).toList();
     }
 
     /** The tables by name; those not asked for are left out. */

@@ -57,11 +57,8 @@ record CatalogueListing<T>(
     private static final List<CatalogueColumn<Pattern>> PATTERNS = List.of(
             both("id", Pattern::id),
             both("method", p -> Json.word(p.method())),
-            both("pitch", Pattern::pitchName),
+            both("pitch", p -> p.repeating() ? p.pitchName() : p.spacings().size() + 1 + " holes"),
             alone("spacing", p -> p.spacings().stream().map(LengthText::both).collect(Collectors.joining(", "))),
-            alone(
-                    "row",
-                    p -> p.repeating() ? "repeats along the edge" : p.spacings().size() + 1 + " holes"),
             both("hole", CatalogueListing::hole),
             alone("hole published", Pattern::holePublished),
             both("axis", p -> p.axis().inMm()),

@@ -54,7 +54,10 @@ public final class FileText {
         } else if (form.isEmpty() && key.shape().equals(Shape.length())) {
             form = "a length";
         }
-        comment(out, key.meaning() + (form.isEmpty() ? "" : "; " + form) + " (left out: " + key.unsaid() + ")");
+        comment(
+                out,
+                key.meaning() + (form.isEmpty() ? "" : "; " + form) + " (" + (key.required() ? "" : "left out: ")
+                        + key.unsaid() + ")");
         if (!(key.shape() instanceof Shape.Words)) {
             // the first one stands below where nothing is set
             for (String example :
