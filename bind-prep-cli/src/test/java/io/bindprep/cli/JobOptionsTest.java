@@ -120,7 +120,7 @@ class JobOptionsTest {
                         "(bond-20)",
                         "(none)",
                         "(wire)",
-                        "(1 mm)",
+                        "(1 mm, or as the punch file says)",
                         "(1/8 in)",
                         "(5 %, at least 10)",
                         "(error)");
