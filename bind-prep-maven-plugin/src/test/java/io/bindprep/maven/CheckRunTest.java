@@ -66,6 +66,21 @@ class CheckRunTest {
     }
 
     @Test
+    void ownFilesCountFromTheFolderOfWhatNamesThem() throws Exception {
+        Files.copy(FIXTURES.resolve("shop-stocks.csv"), base.resolve("own.csv"));
+        PlexusConfiguration element =
+                JobElementTest.job("<tables><table>own.csv</table></tables><stock>felt-200</stock>");
+        assertThat(jobOf(new JobSource(element, null, null)).stock().source()).contains("own table own.csv, line 3");
+        Path folder = Files.createDirectory(base.resolve("jobs"));
+        Files.copy(FIXTURES.resolve("shop-punch.yaml"), folder.resolve("bench.yaml"));
+        Path file = Files.writeString(folder.resolve("job.yaml"), "punch: bench.yaml\n");
+        assertThat(jobOf(new JobSource(null, file.toFile(), null)).punch()).isEqualTo("bench-3-1");
+        assertWrong(
+                new JobSource(JobElementTest.job("<punch>bench.yaml</punch>"), null, null),
+                "<job><punch>: \"bench.yaml\" cannot be read: there is no such file");
+    }
+
+    @Test
     void noDocumentIsQuietUnlessOneIsAskedFor() throws Exception {
         run(NOTHING_SAID, BindPrep::check).check(List.of(), false);
         assertThat(log.lines).isEmpty();
