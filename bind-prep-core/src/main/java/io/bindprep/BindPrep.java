@@ -1,16 +1,19 @@
 package io.bindprep;
 
 import io.bindprep.binding.Plan;
+import io.bindprep.binding.PlanChoices;
 import io.bindprep.binding.Planner;
 import io.bindprep.block.Block;
 import io.bindprep.block.BlockBuilder;
 import io.bindprep.block.Leaf;
 import io.bindprep.check.Checker;
 import io.bindprep.check.Report;
+import io.bindprep.check.WhatIf;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.Trim;
-import io.bindprep.marks.PageJudge;
+import io.bindprep.marks.PlanTrial;
+import io.bindprep.marks.Verdict;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.page.PrevailingSize;
 import io.bindprep.paper.Stack;
@@ -20,6 +23,9 @@ import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.unit.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The facade: one request in, one report out.
@@ -38,6 +44,20 @@ public final class BindPrep {
      */
     public static Report check(CheckRequest request) throws UnreadableInputException, SettingException {
         return Bounded.run(request.name(), bound -> checkHere(request, bound));
+    }
+
+    private static List<WhatIf> whatIf(PlanChoices choices, PlanTrial trial, PlanChoices.Settled settled) {
+        List<Plan> plans = new ArrayList<>(choices.settings());
+        plans.set(settled.index(), settled.plan());
+        plans.addAll(choices.others());
+        return IntStream.range(0, plans.size())
+                .mapToObj(i -> new WhatIf(
+                        plans.get(i),
+                        i == settled.index(),
+                        trial.pages(i, Verdict.PUNCHED),
+                        trial.pages(i, Verdict.TIGHT),
+                        trial.pages(i, Verdict.UNREAD)))
+                .toList();
     }
 
     private static Report checkHere(CheckRequest request, Bounded bound)
@@ -60,9 +80,19 @@ public final class BindPrep {
             Block block = BlockBuilder.build(job, facts.pages().size());
             Stack stack = StackEstimator.estimate(
                     block.leaves().stream().map(Leaf::stock).toList(), width, height);
-            Plan plan = Planner.plan(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
+            PlanChoices choices = Planner.choices(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
+            PlanTrial trial = new PlanTrial(
+                    choices.settings(), choices.others(), block.places().size());
+            PageScan.run(request, pdf, block, trial, bound);
+            PlanChoices.Settled settled = choices.settle(trial.choiceCounts());
             return Checker.report(
-                    facts, job, block, stack, plan, PageScan.run(request, pdf, block, new PageJudge(plan), bound));
+                    facts,
+                    job,
+                    block,
+                    stack,
+                    settled.plan(),
+                    whatIf(choices, trial, settled),
+                    trial.verdicts(settled.index()));
         }
     }
 }

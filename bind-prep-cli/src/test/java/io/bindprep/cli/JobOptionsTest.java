@@ -41,6 +41,7 @@ class JobOptionsTest {
                 option("binding", "coil", Job::binding, Method.COIL),
                 option("pitch", "2:1", Job::pitch, "2:1"),
                 option("punch", "some punch", Job::punch, "some punch"),
+                option("depth", "shallow", Job::depth, "shallow"),
                 option("clear-margin", "12 mm", Job::clearMargin, Length.ofMm(12)),
                 option("registration", "2 mm", Job::registration, Length.ofMm(2)),
                 option("clearance", "1/16 in", Job::clearance, Length.ofInch(1, 16)),
@@ -81,11 +82,21 @@ class JobOptionsTest {
         assertThat(job.pitch()).isNull();
         assertThat(job.punch()).isNull();
         assertThat(job.clearMargin()).isNull();
-        assertThat(job.registration()).isEqualTo(Length.ofMm(1));
+        assertThat(job.depth()).isNull();
+        assertThat(job.registration()).isNull();
         assertThat(job.clearance()).isEqualTo(Length.ofInch(1, 8));
         assertThat(job.failOn()).isEqualTo(FailOn.ERROR);
         assertThat(Cli.run("check", "--help").out())
-                .contains("(1)", "(two)", "(left)", "(bond-20)", "(none)", "(wire)", "(1 mm)", "(1/8 in)", "(error)");
+                .contains(
+                        "(1)",
+                        "(two)",
+                        "(left)",
+                        "(bond-20)",
+                        "(none)",
+                        "(wire)",
+                        "(the punch's own, else 1 mm)",
+                        "(1/8 in)",
+                        "(error)");
     }
 
     @Test

@@ -26,11 +26,18 @@ public final class Checker {
      * The report. The outcome is {@link Outcome#FINDINGS} where a finding reaches the job's failing severity, or is an
      * error where the job never fails; a page that was not read whole is always an error.
      *
+     * @param whatIf what every way to punch that was weighed does, the chosen one too
      * @param verdicts one for each page, in order
      * @throws IllegalArgumentException where pages, places and verdicts are not equally many
      */
     public static Report report(
-            DocumentFacts document, Job job, Block block, Stack stack, Plan plan, List<PageVerdict> verdicts) {
+            DocumentFacts document,
+            Job job,
+            Block block,
+            Stack stack,
+            Plan plan,
+            List<WhatIf> whatIf,
+            List<PageVerdict> verdicts) {
         List<PageVerdict> honest = verdicts.stream().map(Checker::honest).toList();
         Situation situation = new Situation(document, job, block, stack, plan, honest);
         List<Finding> findings = new ArrayList<>();
@@ -52,6 +59,7 @@ public final class Checker {
                 block,
                 stack,
                 plan,
+                whatIf,
                 pages,
                 findings);
     }

@@ -39,6 +39,11 @@ public final class FindingKinds {
                     "Give a clear-margin beyond the punched zone, or leave it out for the pattern's own."),
             kind(
                     ERROR,
+                    "closer-size",
+                    "The punch's closer does not take the element that the stack needs.",
+                    "Close it on a machine that takes it, take a thinner stock, or split the book into volumes."),
+            kind(
+                    ERROR,
                     "edge-unpunchable",
                     "No hole row fits the bound edge, so no page was held against holes.",
                     "Ask for the document at the size of its leaves, or give another bound-edge or trim."),
@@ -62,6 +67,11 @@ public final class FindingKinds {
                     "hanger-pins-stuck",
                     "Pins over the hanger's gap would cut holes into it, and cannot be pulled.",
                     "Punch it on a machine whose pins come out, or take a smaller hanger."),
+            kind(
+                    WARNING,
+                    "leaves-bind",
+                    "So much paper lies outside the holes that pages do not turn freely on the element.",
+                    "Punch less deep (depth), or take a larger element (clearance)."),
             kind(
                     NOTE,
                     "header-junk",

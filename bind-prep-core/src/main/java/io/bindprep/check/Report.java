@@ -11,6 +11,7 @@ import java.util.List;
  * The whole answer, immutable.
  *
  * @param failed whether the job's failing severity was reached
+ * @param whatIf what every setting of the depth stop would do, and the other pitch at each of its settings
  * @param pages every page in order
  * @param findings errors first, then warnings, then notes; within one severity by first page, then rule
  */
@@ -22,9 +23,11 @@ public record Report(
         Block block,
         Stack stack,
         Plan plan,
+        List<WhatIf> whatIf,
         List<PageReport> pages,
         List<Finding> findings) {
     public Report {
+        whatIf = List.copyOf(whatIf);
         pages = List.copyOf(pages);
         findings = List.copyOf(findings);
     }

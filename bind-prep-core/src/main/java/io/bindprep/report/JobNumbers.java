@@ -1,5 +1,6 @@
 package io.bindprep.report;
 
+import io.bindprep.binding.Depth;
 import io.bindprep.binding.Element;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
@@ -9,6 +10,7 @@ import io.bindprep.binding.Skew;
 import io.bindprep.block.Block;
 import io.bindprep.check.PageRanges;
 import io.bindprep.check.Report;
+import io.bindprep.check.WhatIf;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.marks.Verdict;
@@ -20,12 +22,14 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The numbers of a report as people read them: file, sheets, stock, covers, stack, binding, punch, pages. */
 public final class JobNumbers {
     private static final int MOST_LIFTS = 12;
+    private static final int MOST_RANGES = 3;
 
     /**
      * A label and what stands under it.
@@ -63,6 +67,7 @@ public final class JobNumbers {
         entry("Stack", stack());
         binding();
         punch();
+        whatIf();
         entry("Pages", pages());
     }
 
@@ -145,6 +150,8 @@ public final class JobNumbers {
                         + LengthText.area(plan.holeAlong(), plan.holeAcross()) + ", axis "
                         + LengthText.both(plan.edgeDistance())
                         + " from the bound edge");
+        more("Depth " + plan.depth().setting().name() + ", "
+                + decider(plan.depth().decidedBy()));
         List<Hole> holes = row.holes();
         String first = holes.isEmpty()
                 ? "No whole hole fits this edge; "
@@ -163,6 +170,17 @@ public final class JobNumbers {
         more("Punched zone " + LengthText.both(plan.punchedZone()) + " with "
                 + plan.registration().inMm() + " registration; clear margin " + LengthText.both(plan.clearMargin())
                 + ".");
+    }
+
+    private static String decider(Depth.@Nullable Decider decider) {
+        return switch (Objects.requireNonNull(decider, "the plan of a report was chosen")) {
+            case JOB -> "as the job says.";
+            case PUNCH -> "the punch's only setting.";
+            case PATTERN -> "as the rings have it.";
+            case THICKNESS -> "by the stack's thickness.";
+            case TURNING -> "as pages would not turn freely any deeper.";
+            case CONTENT -> "as print allows no deeper one.";
+        };
     }
 
     private void feed(Plan plan) {
@@ -194,6 +212,40 @@ public final class JobNumbers {
         String first = lifts.stream().limit(MOST_LIFTS).map(String::valueOf).collect(Collectors.joining(", "));
         int rest = lifts.stream().skip(MOST_LIFTS).mapToInt(Integer::intValue).sum();
         return rest == 0 ? first : first + " and " + (lifts.size() - MOST_LIFTS) + " more lifts of " + rest;
+    }
+
+    /** One line a setting of the depth stop. */
+    private void whatIf() {
+        List<WhatIf> all = report.whatIf();
+        if (all.size() < 2) {
+            return;
+        }
+        List<String> lines = all.stream().map(JobNumbers::line).toList();
+        entries.add(new Entry("What if", lines));
+    }
+
+    private static String line(WhatIf w) {
+        Plan plan = w.plan();
+        StringBuilder line = new StringBuilder(
+                plan.pitchName() + " " + plan.depth().setting().name() + ", "
+                        + plan.depth().setting().axis().inMm() + ": ");
+        if (plan.row().holes().isEmpty()) {
+            return line.append("no hole row fits this edge.").toString();
+        }
+        line.append(hit(w.punched(), "hit")).append(", ").append(hit(w.tight(), "tight"));
+        if (!w.unread().isEmpty()) {
+            line.append(", ").append(hit(w.unread(), "unread"));
+        }
+        Element element = plan.element();
+        line.append(element == null ? "; no element known to take it" : "; " + element.name());
+        line.append(plan.depth().binds() ? ", pages would not turn freely" : "");
+        return line.append(w.chosen() ? " (chosen)." : ".").toString();
+    }
+
+    private static String hit(List<Integer> pages, String what) {
+        return pages.isEmpty()
+                ? "none " + what
+                : pages.size() + " " + what + " (" + PageRanges.compact(pages, MOST_RANGES) + ")";
     }
 
     private String pages() {

@@ -38,6 +38,10 @@ record JsonChecked(
 
         @JsonPropertyDescription("how it is bound") JsonPlan plan,
 
+        @JsonPropertyDescription(
+                "every setting of the depth stop, shallow to deep, then the other pitch at each of its settings")
+        List<JsonWhatIf> whatIf,
+
         @JsonPropertyDescription("how many pages have which verdict")
         Verdicts verdicts,
 
@@ -99,6 +103,7 @@ record JsonChecked(
                 block.covers(),
                 JsonStack.of(r.stack()),
                 JsonPlan.of(r.plan()),
+                r.whatIf().stream().map(JsonWhatIf::of).toList(),
                 Verdicts.of(r.pages()),
                 r.pages().stream()
                         .filter(p -> allPages || p.verdict().verdict() != Verdict.CLEAR)

@@ -1,6 +1,9 @@
 package io.bindprep.check;
 
+import io.bindprep.binding.Depth;
+import io.bindprep.binding.DepthSetting;
 import io.bindprep.binding.Element;
+import io.bindprep.binding.ElementSizes;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
@@ -74,6 +77,9 @@ public final class Scenario {
     private List<Element> straddles = List.of();
     private Measure measure;
     private Gap gap;
+    private Length turnsBelow = Length.ofMm("8.2");
+    private ElementSizes closerTakes;
+    private List<WhatIf> whatIf = List.of();
     private int fewer;
     private List<Integer> stuck = List.of();
     private Length clearMargin = Length.ofInch(3, 8);
@@ -188,6 +194,29 @@ public final class Scenario {
         return this;
     }
 
+    public Scenario turnsBelow(Length outside) {
+        turnsBelow = outside;
+        return this;
+    }
+
+    public Scenario closerTakes(ElementSizes sizes) {
+        closerTakes = sizes;
+        return this;
+    }
+
+    /** The plan's own setting, and a deeper one with its pages. */
+    public Scenario whatIf(List<Integer> punched, List<Integer> tight) {
+        whatIf = List.of(
+                new WhatIf(plan(), true, List.of(), tight, List.of()),
+                new WhatIf(plan(), false, punched, tight, List.of(2)));
+        return this;
+    }
+
+    private Depth depth() {
+        DepthSetting middle = new DepthSetting("middle", Length.ofInch(1, 5), "invented");
+        return new Depth(middle, Length.ofMm("3.1"), element == null ? null : turnsBelow, Depth.Decider.THICKNESS);
+    }
+
     public Scenario gap(Gap free) {
         gap = free;
         return this;
@@ -273,7 +302,7 @@ public final class Scenario {
     }
 
     public Report report() {
-        return registered(Checker.report(document(), job(), block(), stack(), plan(), verdicts));
+        return registered(Checker.report(document(), job(), block(), stack(), plan(), whatIf, verdicts));
     }
 
     /** The same report, once each of its findings has been looked up among {@link FindingKinds}. */
@@ -314,6 +343,7 @@ public final class Scenario {
                 pitch,
                 null,
                 null,
+                null,
                 Length.ofMm(1),
                 Length.ofInch(1, 8),
                 null,
@@ -352,8 +382,10 @@ public final class Scenario {
                 pattern,
                 "3:1",
                 Length.ofInch(1, 3),
+                "generic-W3_1i-square-0t",
                 element,
                 Length.ofInch(1, 5),
+                depth(),
                 Length.ofInch(5, 32),
                 Length.ofInch(5, 32),
                 false,
@@ -361,6 +393,7 @@ public final class Scenario {
                 34,
                 lifts,
                 element == null ? null : element.size(),
+                closerTakes,
                 clearMargin,
                 Length.ofMm(1),
                 straddles,

@@ -45,6 +45,7 @@ class WholeLineTest {
                 block,
                 stack,
                 Planner.plan(job, block, stack, Length.ofInch(11, 1)),
+                List.of(),
                 clear);
     }
 
