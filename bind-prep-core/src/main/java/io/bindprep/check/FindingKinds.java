@@ -68,11 +68,6 @@ public final class FindingKinds {
                     "Pins over the hanger's gap would cut holes into it, and cannot be pulled.",
                     "Punch it on a machine whose pins come out, or take a smaller hanger."),
             kind(
-                    WARNING,
-                    "leaves-bind",
-                    "So much paper lies outside the holes that pages do not turn freely on the element.",
-                    "Punch less deep (depth), or take a larger element (clearance)."),
-            kind(
                     NOTE,
                     "header-junk",
                     "Bytes stand before the PDF header.",
@@ -83,6 +78,11 @@ public final class FindingKinds {
                     "image-tight",
                     "What prints of a picture lies between the holes or inside the clear margin.",
                     MOVE_OR_ACCEPT),
+            kind(
+                    WARNING,
+                    "leaves-bind",
+                    "So much paper lies outside the holes that pages do not turn freely on the element.",
+                    "Punch less deep (depth), or take a larger element (clearance)."),
             seen(ERROR, "line-punched", "A line lies in a hole, registration included.", MOVE),
             seen(WARNING, "line-tight", "A line lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
             kind(

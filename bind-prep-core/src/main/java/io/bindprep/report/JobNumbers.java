@@ -20,8 +20,10 @@ import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -214,32 +216,32 @@ public final class JobNumbers {
         return rest == 0 ? first : first + " and " + (lifts.size() - MOST_LIFTS) + " more lifts of " + rest;
     }
 
-    /** One line a setting of the depth stop. */
+    /** One line for the settings of a pitch that do the same. */
     private void whatIf() {
-        List<WhatIf> all = report.whatIf();
-        if (all.size() < 2) {
+        if (report.whatIf().size() < 2) {
             return;
         }
-        List<String> lines = all.stream().map(JobNumbers::line).toList();
+        Map<List<String>, List<String>> settings = new LinkedHashMap<>();
+        for (WhatIf w : report.whatIf()) {
+            settings.computeIfAbsent(List.of(w.plan().pitchName(), outcome(w)), k -> new ArrayList<>())
+                    .add(w.plan().depth().setting().name() + " "
+                            + w.plan().edgeDistance().inMm() + (w.chosen() ? " (chosen)" : ""));
+        }
+        List<String> lines = new ArrayList<>();
+        settings.forEach((of, names) -> lines.add(of.get(0) + " " + String.join(", ", names) + ": " + of.get(1)));
         entries.add(new Entry("What if", lines));
     }
 
-    private static String line(WhatIf w) {
+    private static String outcome(WhatIf w) {
         Plan plan = w.plan();
-        StringBuilder line = new StringBuilder(
-                plan.pitchName() + " " + plan.depth().setting().name() + ", "
-                        + plan.depth().setting().axis().inMm() + ": ");
         if (plan.row().holes().isEmpty()) {
-            return line.append("no hole row fits this edge.").toString();
-        }
-        line.append(hit(w.punched(), "hit")).append(", ").append(hit(w.tight(), "tight"));
-        if (!w.unread().isEmpty()) {
-            line.append(", ").append(hit(w.unread(), "unread"));
+            return "no hole row fits this edge.";
         }
         Element element = plan.element();
-        line.append(element == null ? "; no element known to take it" : "; " + element.name());
-        line.append(plan.depth().binds() ? ", pages would not turn freely" : "");
-        return line.append(w.chosen() ? " (chosen)." : ".").toString();
+        return hit(w.punched(), "hit") + ", " + hit(w.tight(), "tight")
+                + (w.unread().isEmpty() ? "" : ", " + hit(w.unread(), "unread"))
+                + (element == null ? "; no element known to take it" : "; " + element.name())
+                + (plan.depth().binds() ? ", pages would not turn freely." : ".");
     }
 
     private static String hit(List<Integer> pages, String what) {
