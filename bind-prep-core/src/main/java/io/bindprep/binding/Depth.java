@@ -1,5 +1,6 @@
 package io.bindprep.binding;
 
+import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.unit.Length;
 import org.jspecify.annotations.Nullable;
 

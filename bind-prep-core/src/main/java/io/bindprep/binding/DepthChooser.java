@@ -1,8 +1,9 @@
 package io.bindprep.binding;
 
 import io.bindprep.binding.Depth.Decider;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.Method;
 import io.bindprep.job.Job;
-import io.bindprep.job.Method;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;

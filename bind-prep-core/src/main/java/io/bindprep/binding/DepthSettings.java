@@ -1,9 +1,11 @@
 package io.bindprep.binding;
 
+import io.bindprep.catalogue.DepthSetting;
+import io.bindprep.catalogue.Pattern;
+import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Job;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -80,7 +82,7 @@ final class DepthSettings {
                 message,
                 "use one of its settings, by name or by the distance from the bound edge to the hole axis, or leave depth out",
                 punch.depths().stream()
-                        .map(d -> d.name() + " (" + LengthText.both(d.axis()) + ")")
+                        .map(d -> d.name() + " at " + d.axis().inMm())
                         .toList());
     }
 }

@@ -1,6 +1,8 @@
 package io.bindprep.binding;
 
-import io.bindprep.job.Method;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.ElementSizes;
+import io.bindprep.catalogue.Method;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -2,8 +2,13 @@ package io.bindprep.binding;
 
 import io.bindprep.binding.Reason.Topic;
 import io.bindprep.block.Block;
+import io.bindprep.catalogue.DepthSetting;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.ElementSizes;
+import io.bindprep.catalogue.Method;
+import io.bindprep.catalogue.Pattern;
+import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Job;
-import io.bindprep.job.Method;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
@@ -114,7 +119,7 @@ public final class Planner {
                         job,
                         block,
                         stack,
-                        new Sizing(pattern, job.clearance(), outside, punch.elements()),
+                        new Sizing(job.catalogue().elements(), pattern, job.clearance(), outside, punch.elements()),
                         this::reason)
                 .choose();
         Element element = chosen.element();

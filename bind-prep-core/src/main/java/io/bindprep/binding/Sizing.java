@@ -1,6 +1,9 @@
 package io.bindprep.binding;
 
-import io.bindprep.job.Method;
+import io.bindprep.catalogue.ElementSizes;
+import io.bindprep.catalogue.Elements;
+import io.bindprep.catalogue.Method;
+import io.bindprep.catalogue.Pattern;
 import io.bindprep.unit.Length;
 import java.util.List;
 import java.util.Optional;
@@ -18,13 +21,14 @@ import org.jspecify.annotations.Nullable;
  * @param closer the sizes that the punch's closer takes; null where no bound is known
  */
 record Sizing(
+        Elements elements,
         Pattern pattern,
         Length clearance,
         Length outside,
         @Nullable ElementSizes closer) {
     /** The sizes there are, smallest first; empty where none is known. */
     List<Elements.Entry> known() {
-        return Elements.of(pattern);
+        return elements.of(pattern);
     }
 
     Optional<Elements.Entry> smallest(Length thickness) {

@@ -1,9 +1,9 @@
 package io.bindprep.check;
 
-import io.bindprep.binding.Element;
-import io.bindprep.binding.ElementSizes;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Plan;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;

@@ -1,8 +1,8 @@
 package io.bindprep.report;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
-import io.bindprep.binding.Element;
 import io.bindprep.binding.Plan;
+import io.bindprep.catalogue.Element;
 import io.bindprep.check.PageRanges;
 import io.bindprep.check.WhatIf;
 import java.math.BigDecimal;

@@ -6,7 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.bindprep.binding.Depth.Decider;
-import io.bindprep.job.Method;
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.ElementSizes;
+import io.bindprep.catalogue.Method;
+import io.bindprep.catalogue.Pattern;
+import io.bindprep.catalogue.Punch;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
@@ -204,11 +208,7 @@ class DepthTest {
         assertThatThrownBy(() -> unseen(Fixtures.of(Method.WIRE).punch(punch).depth(depth), "1 mm"))
                 .isInstanceOfSatisfying(SettingException.class, e -> {
                     assertThat(e.key()).isEqualTo("depth");
-                    assertThat(e.known())
-                            .containsExactly(
-                                    "shallow (5.08 mm (0.2 in))",
-                                    "middle (5.5 mm (0.217 in))",
-                                    "deep (6 mm (0.236 in))");
+                    assertThat(e.known()).containsExactly("shallow at 5.08 mm", "middle at 5.5 mm", "deep at 6 mm");
                 });
     }
 
@@ -225,8 +225,8 @@ class DepthTest {
 
     @Test
     void theClosersOwnSizesAndRegistrationCount() throws Exception {
-        Pattern pattern = Patterns.byId("W3_1i-square-0t").orElseThrow();
-        Punch generic = Punches.generic(pattern);
+        Pattern pattern = Catalogue.builtIn().patterns().byId("W3_1i-square-0t").orElseThrow();
+        Punch generic = Catalogue.builtIn().punches().generic(pattern);
         Punch own = new Punch(
                 "ours",
                 pattern.id(),

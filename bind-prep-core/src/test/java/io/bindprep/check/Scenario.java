@@ -1,9 +1,6 @@
 package io.bindprep.check;
 
 import io.bindprep.binding.Depth;
-import io.bindprep.binding.DepthSetting;
-import io.bindprep.binding.Element;
-import io.bindprep.binding.ElementSizes;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
@@ -14,11 +11,15 @@ import io.bindprep.binding.Skew;
 import io.bindprep.block.Block;
 import io.bindprep.block.Leaf;
 import io.bindprep.block.PagePlace;
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.DepthSetting;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.ElementSizes;
+import io.bindprep.catalogue.Method;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
-import io.bindprep.job.Method;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
 import io.bindprep.job.Trim;
@@ -348,7 +349,8 @@ public final class Scenario {
                 Length.ofInch(1, 8),
                 null,
                 null,
-                failOn);
+                failOn,
+                Catalogue.builtIn());
     }
 
     private Block block() {

@@ -4,14 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.bindprep.binding.Depth;
-import io.bindprep.binding.DepthSetting;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
 import io.bindprep.binding.PageCount;
 import io.bindprep.binding.Plan;
 import io.bindprep.block.PagePlace;
-import io.bindprep.job.Method;
+import io.bindprep.catalogue.DepthSetting;
+import io.bindprep.catalogue.Method;
 import io.bindprep.page.PageEdge;
 import io.bindprep.unit.Length;
 import java.awt.geom.Path2D;
