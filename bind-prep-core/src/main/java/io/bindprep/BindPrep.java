@@ -23,7 +23,9 @@ import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.repair.ShiftReport;
 import io.bindprep.unit.Length;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -45,6 +47,19 @@ public final class BindPrep {
      */
     public static Report check(CheckRequest request) throws UnreadableInputException, SettingException {
         return Bounded.run(request.name(), bound -> checkHere(request, bound));
+    }
+
+    /**
+     * Repairs one PDF: content moved clear of the holes, pages added where the settings ask for it. The input is not
+     * changed; the output is written whole, once its own check has confirmed it, or not at all.
+     *
+     * @throws UnreadableInputException where the file is not a PDF that can be opened
+     * @throws SettingException where the job or the settings ask for what the document or the trade does not have
+     * @throws IOException where the output cannot be written
+     */
+    public static ShiftReport shift(ShiftRequest request)
+            throws UnreadableInputException, SettingException, IOException {
+        return ShiftRun.run(request);
     }
 
     private static List<WhatIf> whatIf(PlanChoices choices, PlanTrial trial, PlanChoices.Settled settled) {

@@ -47,4 +47,28 @@ public record Job(
     public Job {
         inserts = List.copyOf(inserts);
     }
+
+    /** The same job with its pages laid otherwise. */
+    public Job laid(Sides sides, @Nullable Cover front, @Nullable Cover back, List<Insert> inserts) {
+        return new Job(
+                copies,
+                sides,
+                boundEdge,
+                trim,
+                stock,
+                front,
+                back,
+                inserts,
+                binding,
+                pitch,
+                punch,
+                depth,
+                clearMargin,
+                registration,
+                clearance,
+                leastWeb,
+                hanger,
+                failOn,
+                catalogue);
+    }
 }
