@@ -5,7 +5,7 @@ import io.bindprep.binding.PlanChoices;
 import io.bindprep.binding.Planner;
 import io.bindprep.block.Block;
 import io.bindprep.block.BlockBuilder;
-import io.bindprep.block.Leaf;
+import io.bindprep.block.LeafSizes;
 import io.bindprep.check.Checker;
 import io.bindprep.check.Report;
 import io.bindprep.check.WhatIf;
@@ -24,7 +24,12 @@ import io.bindprep.picture.PagePicture;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.repair.ShiftReport;
+import io.bindprep.run.Bound;
+import io.bindprep.run.Run;
+import io.bindprep.run.RunPlanner;
 import io.bindprep.unit.Length;
+import io.bindprep.volume.Split;
+import io.bindprep.volume.VolumePlanner;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -94,20 +99,25 @@ public final class BindPrep {
                 height = size.height();
             }
             Block block = BlockBuilder.build(job, facts.pages().size());
-            Stack stack = StackEstimator.estimate(
-                    block.leaves().stream().map(Leaf::stock).toList(), width, height);
+            LeafSizes sizes = new LeafSizes(job, facts.pages(), width, height);
+            Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
             PlanChoices choices = Planner.choices(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
             PlanTrial trial = new PlanTrial(
                     choices.settings(), choices.others(), block.places().size());
             PageScan.run(request, pdf, block, trial, bound);
             PlanChoices.Settled settled = choices.settle(trial.choiceCounts());
+            Plan plan = settled.plan();
+            Split split = VolumePlanner.split(job, plan, block, sizes, facts.outline());
+            Run run = RunPlanner.plan(job, sizes, Bound.parts(block, stack, plan, split));
             return Checker.report(
                     facts,
                     job,
                     block,
                     stack,
-                    settled.plan(),
+                    plan,
                     whatIf(choices, trial, settled),
+                    split,
+                    run,
                     trial.verdicts(settled.index()));
         }
     }

@@ -42,6 +42,9 @@ public final class Main {
         CommandLine shift = new CommandLine(new ShiftCommand(out, err, terminal));
         JobOptions.addTo(shift.getCommandSpec());
         line.addSubcommand(shift);
+        CommandLine spec = new CommandLine(new SpecCommand(out, err, terminal, engine));
+        JobOptions.addTo(spec.getCommandSpec());
+        line.addSubcommand(spec);
         // a file may be called @book.pdf
         line.setExpandAtFiles(false)
                 .setOut(out)

@@ -79,13 +79,15 @@ final class DepthChooser {
         if (none && suited == 0) {
             decider = Decider.TURNING;
         }
-        String text =
-                "the thinnest likely stack of " + LengthText.both(stack.min()) + " suggests " + name(suited) + " ("
-                        + RULE + "); "
-                        + (free != suited ? "at " + name(suited) + " " + turning(suited) + "; " : "")
-                        + turning(free)
-                        + (none ? ", the shallowest there is" : "")
-                        + content(turning, best);
+        String text = (plans.get(0).element() == null
+                        ? "as no element is known to take the whole, a stack of "
+                        : "the thinnest likely stack of ")
+                + LengthText.both(stack.min()) + ", suggests " + name(suited) + " ("
+                + RULE + "); "
+                + (free != suited ? "at " + name(suited) + " " + turning(suited) + "; " : "")
+                + turning(free)
+                + (none ? ", the shallowest there is" : "")
+                + content(turning, best);
         return settled(best, decider, text);
     }
 

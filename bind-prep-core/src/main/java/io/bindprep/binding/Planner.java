@@ -5,6 +5,7 @@ import io.bindprep.block.Block;
 import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.ElementSizes;
+import io.bindprep.catalogue.Elements;
 import io.bindprep.catalogue.Method;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
@@ -12,8 +13,10 @@ import io.bindprep.job.Job;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
+import io.bindprep.unit.LengthText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -75,6 +78,23 @@ public final class Planner {
     }
 
     /**
+     * The plan of one volume of a book, at the depth that the whole book's pages were held against.
+     *
+     * @throws SettingException as {@link #plan(Job, Block, Stack, Length)}
+     */
+    public static Plan volume(Job job, Block block, Stack stack, Length boundEdgeLength, Plan book)
+            throws SettingException {
+        PunchChoice choice = PunchChoice.of(job, stack, boundEdgeLength);
+        DepthSetting setting = book.depth().setting();
+        return new Planner(job, block, stack, boundEdgeLength, choice)
+                .at(setting)
+                .decided(
+                        Objects.requireNonNull(book.depth().decidedBy(), "the book's depth was chosen"),
+                        "depth " + setting.name() + ", holes " + LengthText.both(setting.axis())
+                                + " from the bound edge, the same for every volume");
+    }
+
+    /**
      * Every way to punch that is weighed, on the job's punch, else on the pattern's generic one.
      *
      * @throws SettingException as {@link #plan(Job, Block, Stack, Length)}
@@ -92,7 +112,29 @@ public final class Planner {
         for (DepthSetting setting : DepthSettings.of(job, choice.pattern(), choice.punch())) {
             plans.add(new Planner(job, block, stack, edge, choice).at(setting));
         }
-        return new PlanChoices(job, stack, choice.pattern().axis(), plans, others);
+        return new PlanChoices(
+                job,
+                bound(plans.get(0), job, stack, choice.punch()),
+                choice.pattern().axis(),
+                plans,
+                others);
+    }
+
+    /** The stack by which the depth goes: where none takes the whole, no volume of it is thicker than the largest takes. */
+    private static Stack bound(Plan shallowest, Job job, Stack stack, Punch punch) {
+        Pattern pattern = job.catalogue().patterns().byId(shallowest.pattern()).orElseThrow();
+        Sizing sizing = new Sizing(
+                job.catalogue().elements(),
+                pattern,
+                job.clearance(),
+                shallowest.depth().outside(),
+                punch.elements());
+        List<Elements.Entry> known = sizing.known();
+        if (shallowest.element() != null || known.isEmpty()) {
+            return stack;
+        }
+        Length most = sizing.most(known.get(known.size() - 1));
+        return most.compareTo(stack.min()) >= 0 ? stack : new Stack(most, most, most, stack.weightG(), stack.because());
     }
 
     private static List<Plan> others(Job job, Block block, Stack stack, Length edge, PunchChoice choice) {
@@ -127,11 +169,11 @@ public final class Planner {
         RowPlanner rows = new RowPlanner(job, pattern, punch, edge, registration, this::reason);
         HoleRow row = rows.row();
         Skew skew = rows.skew(row, axis);
-        List<Integer> lifts = LiftMaker.lifts(block.leaves(), punch.capacity().micrometres());
+        List<Integer> lifts = LiftMaker.lifts(block.leaves(), punch::limit);
         reason(
                 Topic.LIFTS,
-                "lifts of " + lifts + " sheets: paper by thickness within "
-                        + punch.capacity().inMm() + " a lift, covers, boards and films apart (" + punch.source()
+                "lifts of " + lifts + " sheets: in order, covers by themselves, paper, board and film apart, within "
+                        + LiftMaker.limits(block.leaves(), punch::limit) + " (" + punch.source()
                         + "); the machine's manual prevails");
         boolean looped = job.binding() == Method.WIRE || job.binding() == Method.COMB;
         return new Plan(

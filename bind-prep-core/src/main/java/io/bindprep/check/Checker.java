@@ -8,6 +8,8 @@ import io.bindprep.marks.PageVerdict;
 import io.bindprep.marks.Verdict;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.paper.Stack;
+import io.bindprep.run.Run;
+import io.bindprep.volume.Split;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -37,9 +39,11 @@ public final class Checker {
             Stack stack,
             Plan plan,
             List<WhatIf> whatIf,
+            Split split,
+            Run run,
             List<PageVerdict> verdicts) {
         List<PageVerdict> honest = verdicts.stream().map(Checker::honest).toList();
-        Situation situation = new Situation(document, job, block, stack, plan, honest);
+        Situation situation = new Situation(document, job, block, stack, plan, split, run, honest);
         List<Finding> findings = new ArrayList<>();
         for (Rule rule : Rules.ALL) {
             findings.addAll(rule.find(situation));
@@ -60,6 +64,8 @@ public final class Checker {
                 stack,
                 plan,
                 whatIf,
+                split,
+                run,
                 pages,
                 findings);
     }

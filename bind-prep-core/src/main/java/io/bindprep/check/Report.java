@@ -5,6 +5,9 @@ import io.bindprep.block.Block;
 import io.bindprep.job.Job;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.paper.Stack;
+import io.bindprep.run.Run;
+import io.bindprep.volume.Split;
+import io.bindprep.volume.Volume;
 import java.util.List;
 
 /**
@@ -12,6 +15,8 @@ import java.util.List;
  *
  * @param failed whether the job's failing severity was reached
  * @param whatIf what every setting of the depth stop would do, and the other pitch at each of its settings
+ * @param split the ways out where no element takes the stack
+ * @param run materials, lifts and steps of all copies
  * @param pages every page in order
  * @param findings errors first, then warnings, then notes; within one severity by first page, then rule
  */
@@ -24,11 +29,18 @@ public record Report(
         Stack stack,
         Plan plan,
         List<WhatIf> whatIf,
+        Split split,
+        Run run,
         List<PageReport> pages,
         List<Finding> findings) {
     public Report {
         whatIf = List.copyOf(whatIf);
         pages = List.copyOf(pages);
         findings = List.copyOf(findings);
+    }
+
+    /** The volumes that the book goes into; empty where it is one. */
+    public List<Volume> volumes() {
+        return split.volumes();
     }
 }

@@ -42,6 +42,16 @@ record JsonChecked(
                 "every setting of the depth stop, shallow to deep, then the other pitch at each of its settings")
         List<JsonWhatIf> whatIf,
 
+        @JsonPropertyDescription("the volumes that the book goes into; empty where it is one")
+        List<JsonSplit.JsonVolume> volumes,
+
+        @JsonPropertyDescription("ways out where no element takes the stack")
+        JsonSplit tooThick,
+
+        @JsonPropertyDescription("what all copies use up") JsonMaterials materials,
+
+        @JsonPropertyDescription("how all copies are made") JsonAssembly assembly,
+
         @JsonPropertyDescription("how many pages have which verdict")
         Verdicts verdicts,
 
@@ -104,6 +114,10 @@ record JsonChecked(
                 JsonStack.of(r.stack()),
                 JsonPlan.of(r.plan()),
                 r.whatIf().stream().map(JsonWhatIf::of).toList(),
+                r.volumes().stream().map(JsonSplit.JsonVolume::of).toList(),
+                JsonSplit.of(r.split()),
+                JsonMaterials.of(r.run().materials()),
+                JsonAssembly.of(r.run()),
                 Verdicts.of(r.pages()),
                 r.pages().stream()
                         .filter(p -> allPages || p.verdict().verdict() != Verdict.CLEAR)

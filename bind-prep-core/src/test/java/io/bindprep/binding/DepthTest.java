@@ -257,6 +257,20 @@ class DepthTest {
                 .isEqualTo(Length.ofMm(2));
     }
 
+    @Test
+    void aBookForVolumesGoesByTheThickestThatAnElementTakes() throws Exception {
+        // 40 mm go on no 3:1 wire; a volume is at most 9/16 - 1/8 = 7/16 in, for which the rule has the middle setting
+        Fixtures job = Fixtures.of(Method.WIRE).pitch("3:1");
+        Plan book = unseen(job, "40 mm");
+        assertThat(book.element()).isNull();
+        assertThat(book.depth().setting().name()).isEqualTo("middle");
+        assertThat(book.depth().turnsBelow()).isNull();
+        Plan volume = Planner.volume(job.job(), job.block(10), Fixtures.exactly(Length.ofMm(5)), A4, book);
+        assertThat(volume.depth().setting()).isEqualTo(book.depth().setting());
+        assertThat(volume.edgeDistance()).isEqualTo(book.edgeDistance());
+        assertThat(volume.element().name()).isEqualTo("3/8 in");
+    }
+
     static IntStream seeds() {
         return IntStream.range(0, 200);
     }

@@ -47,6 +47,10 @@ class JsonReportTest {
                         "stack",
                         "plan",
                         "whatIf",
+                        "volumes",
+                        "tooThick",
+                        "materials",
+                        "assembly",
                         "verdicts",
                         "pages",
                         "findings");
