@@ -8,12 +8,9 @@ import io.bindprep.block.BlockBuilder;
 import io.bindprep.block.LeafSizes;
 import io.bindprep.check.Checker;
 import io.bindprep.check.Report;
-import io.bindprep.check.WhatIf;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.Trim;
-import io.bindprep.marks.PlanTrial;
-import io.bindprep.marks.Verdict;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.page.PrevailingSize;
 import io.bindprep.paper.Stack;
@@ -23,6 +20,7 @@ import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.proof.ProofReport;
 import io.bindprep.repair.ShiftReport;
 import io.bindprep.run.Bound;
 import io.bindprep.run.Run;
@@ -31,9 +29,7 @@ import io.bindprep.unit.Length;
 import io.bindprep.volume.Split;
 import io.bindprep.volume.VolumePlanner;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * The facade: one request in, one report out.
@@ -67,18 +63,17 @@ public final class BindPrep {
         return ShiftRun.run(request);
     }
 
-    private static List<WhatIf> whatIf(PlanChoices choices, PlanTrial trial, PlanChoices.Settled settled) {
-        List<Plan> plans = new ArrayList<>(choices.settings());
-        plans.set(settled.index(), settled.plan());
-        plans.addAll(choices.others());
-        return IntStream.range(0, plans.size())
-                .mapToObj(i -> new WhatIf(
-                        plans.get(i),
-                        i == settled.index(),
-                        trial.pages(i, Verdict.PUNCHED),
-                        trial.pages(i, Verdict.TIGHT),
-                        trial.pages(i, Verdict.UNREAD)))
-                .toList();
+    /**
+     * Draws a proof of one PDF: the holes, the clear margin and what was found as layers and annotations over a copy. The
+     * input is not changed; the output is written whole or not at all.
+     *
+     * @throws UnreadableInputException where the file is not a PDF that can be opened
+     * @throws SettingException where the job asks for what the document or the trade does not have
+     * @throws IOException where the output cannot be written
+     */
+    public static ProofReport proof(ProofRequest request)
+            throws UnreadableInputException, SettingException, IOException {
+        return ProofRun.run(request);
     }
 
     private static Report checkHere(CheckRequest request, Bounded bound)
@@ -102,23 +97,11 @@ public final class BindPrep {
             LeafSizes sizes = new LeafSizes(job, facts.pages(), width, height);
             Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
             PlanChoices choices = Planner.choices(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
-            PlanTrial trial = new PlanTrial(
-                    choices.settings(), choices.others(), block.places().size());
-            PageScan.run(request, pdf, block, trial, bound);
-            PlanChoices.Settled settled = choices.settle(trial.choiceCounts());
-            Plan plan = settled.plan();
+            Weighed weighed = Weighed.of(request, pdf, block, choices, bound);
+            Plan plan = weighed.plan();
             Split split = VolumePlanner.split(job, plan, block, sizes, facts.outline());
             Run run = RunPlanner.plan(job, sizes, Bound.parts(block, stack, plan, split));
-            return Checker.report(
-                    facts,
-                    job,
-                    block,
-                    stack,
-                    plan,
-                    whatIf(choices, trial, settled),
-                    split,
-                    run,
-                    trial.verdicts(settled.index()));
+            return Checker.report(facts, job, block, stack, plan, weighed.whatIf(), split, run, weighed.verdicts());
         }
     }
 
