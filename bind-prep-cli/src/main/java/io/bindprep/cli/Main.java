@@ -4,6 +4,7 @@ import io.bindprep.BindPrep;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -36,18 +37,12 @@ public final class Main {
     /** Runs the command; returns its exit code. */
     int run(String... args) {
         CommandLine line = new CommandLine(new BindPrepCommand());
-        CommandLine check = new CommandLine(new CheckCommand(out, err, terminal, engine));
-        JobOptions.addTo(check.getCommandSpec());
-        line.addSubcommand(check);
-        CommandLine shift = new CommandLine(new ShiftCommand(out, err, terminal));
-        JobOptions.addTo(shift.getCommandSpec());
-        line.addSubcommand(shift);
-        CommandLine proof = new CommandLine(new ProofCommand(out, err, terminal));
-        JobOptions.addTo(proof.getCommandSpec());
-        line.addSubcommand(proof);
-        CommandLine spec = new CommandLine(new SpecCommand(out, err, terminal, engine));
-        JobOptions.addTo(spec.getCommandSpec());
-        line.addSubcommand(spec);
+        List.of(
+                        new CheckCommand(out, err, terminal, engine),
+                        new ShiftCommand(out, err, terminal),
+                        new ProofCommand(out, err, terminal),
+                        new SpecCommand(out, err, terminal, engine))
+                .forEach(verb -> line.addSubcommand(withJobOptions(verb)));
         // a file may be called @book.pdf
         line.setExpandAtFiles(false)
                 .setOut(out)
@@ -62,6 +57,12 @@ public final class Main {
             out.flush();
             err.flush();
         }
+    }
+
+    private static CommandLine withJobOptions(Object verb) {
+        CommandLine command = new CommandLine(verb);
+        JobOptions.addTo(command.getCommandSpec());
+        return command;
     }
 
     private static int wrongUsage(ParameterException e, String[] args) {
