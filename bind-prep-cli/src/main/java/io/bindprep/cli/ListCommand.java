@@ -1,9 +1,6 @@
 package io.bindprep.cli;
 
 import io.bindprep.catalogue.Catalogue;
-import io.bindprep.job.Job;
-import io.bindprep.job.JobFiles;
-import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
 import io.bindprep.report.CatalogueJson;
@@ -96,18 +93,14 @@ final class ListCommand implements Callable<Integer> {
                     spec.commandLine(), "no table \"" + words.get(0) + "\"; known: " + sectionWords());
         }
         String name = words.size() > (table ? 1 : 0) ? words.get(words.size() - 1) : null;
-        JobSettings settings = JobSettings.empty();
+        JobSettings own = JobSettings.empty();
+        own = tables == null ? own : own.with("tables", tables);
+        own = punch == null ? own : own.with("punch", punch);
+        JobInput job = new JobInput(spec, jobFile, own);
         try {
-            settings = tables == null ? settings : settings.with("tables", tables);
-            settings = punch == null ? settings : settings.with("punch", punch);
-            if (jobFile != null) {
-                settings = settings.over(JobSettings.read(NamedFiles.text(spec, "--job", jobFile), jobFile.toString()));
-            }
-            Job job = JobReader.toJob(
-                    settings, JobFiles.read(settings, (file, beside) -> NamedFiles.named(jobFile, file, beside)));
-            return list(job.catalogue(), sections, name);
+            return list(job.read().catalogue(), sections, name);
         } catch (SettingException e) {
-            err.println(Problems.setting(e, settings.place(e.key()).orElse(null)));
+            err.println(job.problem(e));
             return ExitCode.USAGE;
         }
     }

@@ -4,6 +4,10 @@ import io.bindprep.BindPrep;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -36,20 +40,7 @@ public final class Main {
     /** Runs the command; returns its exit code. */
     int run(String... args) {
         CommandLine line = new CommandLine(new BindPrepCommand());
-        CommandLine check = new CommandLine(new CheckCommand(out, err, terminal, engine));
-        JobOptions.addTo(check.getCommandSpec());
-        line.addSubcommand(check);
-        CommandLine shift = new CommandLine(new ShiftCommand(out, err, terminal));
-        JobOptions.addTo(shift.getCommandSpec());
-        line.addSubcommand(shift);
-        CommandLine proof = new CommandLine(new ProofCommand(out, err, terminal));
-        JobOptions.addTo(proof.getCommandSpec());
-        line.addSubcommand(proof);
-        CommandLine spec = new CommandLine(new SpecCommand(out, err, terminal, engine));
-        JobOptions.addTo(spec.getCommandSpec());
-        line.addSubcommand(spec);
-        line.addSubcommand(new ListCommand(out, err, terminal));
-        line.addSubcommand(new InitCommand(out));
+        addVerbs(line, args.length == 0 ? "" : args[0]);
         // a file may be called @book.pdf
         line.setExpandAtFiles(false)
                 .setOut(out)
@@ -64,6 +55,27 @@ public final class Main {
             out.flush();
             err.flush();
         }
+    }
+
+    /** Adds the verb that is asked for, or all of them: each costs a small check some milliseconds. */
+    private void addVerbs(CommandLine line, String asked) {
+        Map<String, Supplier<CommandLine>> verbs = new LinkedHashMap<>();
+        verbs.put("check", () -> withJob(new CheckCommand(out, err, terminal, engine)));
+        verbs.put("shift", () -> withJob(new ShiftCommand(out, err, terminal)));
+        verbs.put("proof", () -> withJob(new ProofCommand(out, err, terminal)));
+        verbs.put("spec", () -> withJob(new SpecCommand(out, err, terminal, engine)));
+        verbs.put("list", () -> new CommandLine(new ListCommand(out, err, terminal)));
+        verbs.put("init", () -> new CommandLine(new InitCommand(out)));
+        Supplier<CommandLine> one = verbs.get(asked);
+        for (Supplier<CommandLine> verb : one == null ? verbs.values() : List.of(one)) {
+            line.addSubcommand(verb.get());
+        }
+    }
+
+    private static CommandLine withJob(Object command) {
+        CommandLine line = new CommandLine(command);
+        JobOptions.addTo(line.getCommandSpec());
+        return line;
     }
 
     private static int wrongUsage(ParameterException e, String[] args) {

@@ -92,7 +92,7 @@ class ListCommandTest {
                 }
                 """);
         assertThat(Cli.run("list", "punches", "--format", "json").out())
-                .contains("\"punches\" : [ {", "\"axisMm\" : 5.54", "\"pullablePins\" : null")
+                .contains("\"punches\" : [ {", "\"axisMm\" : 5.08", "\"pullablePins\" : null")
                 .doesNotContain("\"stocks\"");
     }
 

@@ -22,7 +22,6 @@ import org.jspecify.annotations.Nullable;
 public final class JobReader {
     // the everyday copier stock whose caliper and tolerance are published (JCP O-63); those of 80 g/m2 are not
     private static final String STOCK = "bond-20";
-    private static final Length REGISTRATION = Length.ofMm(1);
 
     private static final int MOST_COPIES = 1_000_000;
     // wider than any margin, looser than any punch or element in use: what lies above is a slip of the unit
@@ -124,6 +123,7 @@ public final class JobReader {
                 choice(JobKeys.BINDING, Method.WIRE),
                 text(JobKeys.PITCH),
                 ownPunch == null ? text(JobKeys.PUNCH) : ownPunch.id(),
+                text(JobKeys.DEPTH),
                 clearMargin(),
                 registration(),
                 clearance(),
@@ -172,13 +172,9 @@ public final class JobReader {
         return value == null ? null : Scalars.length(JobKeys.CLEAR_MARGIN, value, MOST_MARGIN, "10 mm", "3/8 in");
     }
 
-    private Length registration() throws SettingException {
+    private @Nullable Length registration() throws SettingException {
         Object value = given(JobKeys.REGISTRATION);
-        if (value == null) {
-            Length measured = ownPunch == null ? null : ownPunch.registration();
-            return measured == null ? REGISTRATION : measured;
-        }
-        return Scalars.length(JobKeys.REGISTRATION, value, MOST_REGISTRATION, "1 mm", "1/32 in");
+        return value == null ? null : Scalars.length(JobKeys.REGISTRATION, value, MOST_REGISTRATION, "1 mm", "1/32 in");
     }
 
     private SpecialLeaves special() throws SettingException {

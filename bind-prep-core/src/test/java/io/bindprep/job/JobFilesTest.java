@@ -95,8 +95,10 @@ class JobFilesTest {
         assertThat(job.punch()).isEqualTo("bench");
         assertThat(job.catalogue().punches().byId("bench").orElseThrow().pattern())
                 .isEqualTo("X8");
-        // the punch's own measured registration, unless the job says another
-        assertThat(job.registration()).isEqualTo(Length.ofMm("0.4"));
+        // the plan takes the punch's own measured registration, unless the job says another
+        assertThat(job.registration()).isNull();
+        assertThat(job.catalogue().punches().byId("bench").orElseThrow().registration())
+                .isEqualTo(Length.ofMm("0.4"));
         assertThat(JobReader.toJob(settings.with("registration", "2 mm"), files).registration())
                 .isEqualTo(Length.ofMm(2));
     }
