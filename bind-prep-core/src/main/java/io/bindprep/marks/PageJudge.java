@@ -39,6 +39,11 @@ public final class PageJudge {
         return Math.max(LEAST_STRIP_MM, clearMm + 1);
     }
 
+    /** What begins at least this far from the bound edge is clear, millimetres: the clear margin or the punched zone. */
+    public double clearMm() {
+        return clearMm;
+    }
+
     /**
      * The verdict of a page.
      *

@@ -65,7 +65,7 @@ final class AnnotationPass {
             out.add(
                     box,
                     Clip.of(out.strip()),
-                    new StripCollector.Paint(MarkKind.ANNOTATION, Tone.INK, false, false, ""));
+                    new StripCollector.Paint(MarkKind.ANNOTATION, Tone.INK, false, false, false, false, ""));
         }
     }
 }

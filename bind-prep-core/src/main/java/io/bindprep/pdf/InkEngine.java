@@ -1,7 +1,6 @@
 package io.bindprep.pdf;
 
 import io.bindprep.marks.MarkKind;
-import io.bindprep.pdf.InkState.Tone;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
@@ -17,6 +16,7 @@ import org.apache.pdfbox.contentstream.operator.state.Concatenate;
 import org.apache.pdfbox.contentstream.operator.state.SetMatrix;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -35,14 +35,12 @@ import org.jspecify.annotations.Nullable;
  * <p>No image is decoded, no colour converted and no area computed away from the strip. One engine serves one document,
  * page by page.
  */
-final class InkEngine extends TextEngine {
+final class InkEngine extends PaintEngine {
     private final Budget budget;
     private final Set<COSStream> wholeForms = Collections.newSetFromMap(new IdentityHashMap<>());
-    private int glyphNested;
     private int compatibility;
-    private @Nullable MarkKind forced;
     private int clipRule = -1;
-    private String lastOperator = "";
+    private @Nullable COSDictionary inline;
 
     InkEngine(Fonts fonts, Layers layers, Budget budget) {
         super(fonts, layers, budget);
@@ -61,6 +59,9 @@ final class InkEngine extends TextEngine {
         forced = null;
         clipRule = -1;
         lastOperator = "";
+        operators = 0;
+        annotation = null;
+        clippingText = false;
         COSBase contents = page.getCOSObject().getDictionaryObject(COSName.CONTENTS);
         if (contents != null && !StreamCheck.wholePage(contents)) {
             problem("its drawing instructions break off");
@@ -80,7 +81,9 @@ final class InkEngine extends TextEngine {
         String name = operator.getName();
         if (isTopLevel()) {
             lastOperator = name;
+            operators++;
         }
+        inline = operator.getImageParameters();
         try {
             if (!graphics(name, operands)) {
                 super.processOperator(operator, operands);
@@ -138,9 +141,13 @@ final class InkEngine extends TextEngine {
             case "Q" -> restoreGraphicsState();
             case "gs" -> extGState((COSName) o.get(0));
             case "Tf" -> font((COSName) o.get(0), (float) num(o, 1));
+            case "ET" -> {
+                endTextClip();
+                return false;
+            }
             case "sh" -> shade();
             case "Do" -> xobject((COSName) o.get(0));
-            case "BI" -> image(Tone.INK);
+            case "BI" -> image(inline == null ? new COSDictionary() : inline, COSName.IM);
             case "BMC" -> beginMarked();
             case "BDC" -> marked(o);
             case "EMC" -> endMarked();
@@ -161,9 +168,8 @@ final class InkEngine extends TextEngine {
         try {
             boolean near = !path.isEmpty() && !isHidden();
             if (near && fillRule >= 0 && ink.fillAlpha > 0 && path.reaches(out, 0)) {
-                boolean hides = ink.fillAlpha >= 1 && ink.plainBlend && !ink.overprint;
                 Shape outline = path.flat() ? Strokes.hairline(path.outline(fillRule)) : path.outline(fillRule);
-                emit(outline, ink.fill, MarkKind.ART, true, hides, "");
+                emit(outline, ink.fillTone(), MarkKind.ART, Way.COVER, "");
             }
             if (near && strokes && ink.strokeAlpha > 0) {
                 strokePath();
@@ -185,37 +191,10 @@ final class InkEngine extends TextEngine {
         if (path.reaches(out, reach)) {
             emit(
                     Strokes.outline(path.outline(Path2D.WIND_NON_ZERO), ink, t),
-                    ink.stroke,
+                    ink.strokeTone(),
                     MarkKind.LINE,
-                    false,
-                    false,
+                    Way.STROKE,
                     "");
-        }
-    }
-
-    @Override
-    void emit(Shape outline, Tone tone, MarkKind kind, boolean filled, boolean hides, String words) {
-        MarkKind shown = glyphNested > 0 ? MarkKind.TEXT : kind;
-        out.add(
-                outline,
-                ink.clip,
-                new StripCollector.Paint(
-                        forced == null ? shown : forced, tone, filled, hides && forced == null, words));
-    }
-
-    private void shade() {
-        if (!isHidden() && ink.fillAlpha > 0 && out.reaches(ink.clip.bounds())) {
-            emit(ink.clip.bounds(), Tone.INK, MarkKind.ART, true, false, "");
-        }
-    }
-
-    private void image(Tone tone) {
-        if (isHidden() || ink.fillAlpha <= 0) {
-            return;
-        }
-        Shape square = Shapes.unitSquare(ctm().createAffineTransform());
-        if (out.reaches(square.getBounds2D())) {
-            emit(square, tone, MarkKind.IMAGE, true, false, "");
         }
     }
 
@@ -229,7 +208,7 @@ final class InkEngine extends TextEngine {
         }
         String kind = stream.getNameAsString(COSName.SUBTYPE, "");
         if (kind.equals("Image")) {
-            image(stream.getBoolean(COSName.IMAGE_MASK, false) ? ink.fill : Tone.INK);
+            image(stream, COSName.IMAGE_MASK);
         } else if (kind.equals("Form")) {
             form(new PDFormXObject(stream), stream);
         }
@@ -243,7 +222,7 @@ final class InkEngine extends TextEngine {
         if (outline != null && !out.reaches(outline.getBounds2D())) {
             return; // clipped to its box, so nothing of it can reach the strip
         }
-        if (ink.fillAlpha <= 0 && stream.getCOSDictionary(COSName.GROUP) != null) {
+        if (ink.fillAlpha <= 0 && stream.containsKey(COSName.GROUP)) {
             return;
         }
         if (!wholeForms.contains(stream)) {
@@ -253,11 +232,8 @@ final class InkEngine extends TextEngine {
                 problem("a form in it breaks off");
             }
         }
-        InkState inner = ink.copy();
-        if (stream.getCOSDictionary(COSName.GROUP) != null) {
-            inner.fillAlpha = 1;
-            inner.strokeAlpha = 1;
-        }
+        COSDictionary group = stream.getCOSDictionary(COSName.GROUP);
+        InkState inner = group == null ? ink.copy() : ink.forGroup(group.getBoolean(COSName.K, false));
         if (outline != null) {
             inner.clip = inner.clip.narrowedTo(outline);
         }
@@ -269,12 +245,14 @@ final class InkEngine extends TextEngine {
     }
 
     /** An annotation's appearance, with everything in it an annotation. */
-    void annotation(PDAnnotation annotation, PDAppearanceStream appearance, Clip page) throws IOException {
+    void annotation(PDAnnotation shown, PDAppearanceStream appearance, Clip page) throws IOException {
         forced = MarkKind.ANNOTATION;
+        annotation = shown.getCOSObject();
         try {
-            nest(new InkState(page), () -> processAnnotation(annotation, appearance));
+            nest(new InkState(page), () -> processAnnotation(shown, appearance));
         } finally {
             forced = null;
+            annotation = null;
         }
     }
 

@@ -36,6 +36,7 @@ abstract class TextEngine extends StateEngine {
     private final Budget budget;
     StripCollector out = new StripCollector(new Rectangle2D.Double(), new AffineTransform());
     private Path2D.@Nullable Double run;
+    boolean clippingText;
 
     TextEngine(Fonts fonts, Layers layers, Budget budget) {
         super(fonts, layers);
@@ -58,7 +59,21 @@ abstract class TextEngine extends StateEngine {
     }
 
     /** Hands an outline in user space on. */
-    abstract void emit(Shape outline, Tone tone, MarkKind kind, boolean filled, boolean hides, String words);
+    abstract void emit(Shape outline, Tone tone, MarkKind kind, Way way, String words);
+
+    /** How an outline is painted. */
+    enum Way {
+        STROKE,
+        FILL,
+        /** Filled so that what lies below is hidden where the paint is opaque. */
+        COVER
+    }
+
+    /** What follows text that clips is cut by its glyphs (ISO 32000-1:2008, 9.3.6). */
+    final void endTextClip() {
+        ink.doubtful |= clippingText;
+        clippingText = false;
+    }
 
     @Override
     public void showTextString(byte[] string) throws IOException {
@@ -77,6 +92,7 @@ abstract class TextEngine extends StateEngine {
     private void endRun(Iterable<? extends COSBase> strings) {
         Path2D.Double outline = run;
         run = null;
+        clippingText |= getGraphicsState().getTextState().getRenderingMode().isClip();
         PDFont font = getGraphicsState().getTextState().getFont();
         if (outline == null || font == null) {
             return;
@@ -94,14 +110,14 @@ abstract class TextEngine extends StateEngine {
 
     private void fillText(Path2D outline, String words) {
         if (ink.fillAlpha > 0) {
-            emit(outline, ink.fill, MarkKind.TEXT, true, false, words);
+            emit(outline, ink.fillTone(), MarkKind.TEXT, Way.FILL, words);
         }
     }
 
     private void strokeText(Path2D outline, String words) {
         if (ink.strokeAlpha > 0) {
             Shape stroked = Strokes.outline(outline, ink, ctm().createAffineTransform());
-            emit(stroked, ink.stroke, MarkKind.TEXT, false, false, words);
+            emit(stroked, ink.strokeTone(), MarkKind.TEXT, Way.STROKE, words);
         }
     }
 
