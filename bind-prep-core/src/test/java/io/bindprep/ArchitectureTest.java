@@ -49,7 +49,8 @@ final class ArchitectureTest {
             "org.apache.pdfbox", "PDFBox",
             "org.apache.fontbox", "PDFBox",
             "org.apache.tika", "Tika",
-            "tools.jackson", "Jackson");
+            "tools.jackson", "Jackson",
+            "com.fasterxml.jackson", "Jackson");
 
     /** A row of the table: {@code | `pdf` | `page`, `marks` | PDFBox |}. */
     private static final Pattern ROW = Pattern.compile("\\| `([a-z.]+)` \\| ([^|]+) \\| ([^|]+) \\|");
@@ -84,7 +85,7 @@ final class ArchitectureTest {
             .resideOutsideOfPackages(BASE + ".job..", BASE + ".report..")
             .should()
             .dependOnClassesThat()
-            .resideInAPackage("tools.jackson..");
+            .resideInAnyPackage("tools.jackson..", "com.fasterxml.jackson..");
 
     @ArchTest
     static final ArchRule no_network_no_front_end = noClasses()
@@ -198,7 +199,7 @@ final class ArchitectureTest {
     }
 
     private static String named(String target) {
-        if (target.startsWith("java.")) {
+        if (target.startsWith("java.") || target.startsWith("javax.xml.")) {
             return "JDK";
         }
         if (target.startsWith("org.jspecify.")) {
