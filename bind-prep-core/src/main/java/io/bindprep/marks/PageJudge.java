@@ -47,9 +47,9 @@ public final class PageJudge {
         return Math.max(LEAST_STRIP_MM, Math.max(clearMm, cutDepthMm) + 1);
     }
 
-    /** What begins at least this far from the bound edge is clear, millimetres: the clear margin or the punched zone. */
+    /** What begins at least this far from the bound edge is clear, millimetres. */
     public double clearMm() {
-        return clearMm;
+        return Math.max(clearMm, cutDepthMm);
     }
 
     /**

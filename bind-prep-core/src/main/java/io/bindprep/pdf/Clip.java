@@ -48,8 +48,14 @@ record Clip(
         return depth;
     }
 
-    boolean exactlyBounds() {
-        return outline == null;
+    /** Whether every outline of this clip holds a rectangle within its bounds: a fraction of what an area costs. */
+    boolean leavesWhole(Rectangle2D box) {
+        for (Clip c = this; c != null && c.outline != null; c = c.outer) {
+            if (!c.outline.contains(box)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** What is left of an area inside every outline of this clip. */

@@ -3,7 +3,6 @@ package io.bindprep.pdf;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Stage;
-import io.bindprep.pdf.StripCollector.Found;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;

@@ -4,7 +4,6 @@ import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageMarks;
 import io.bindprep.pdf.InkState.Tone;
-import io.bindprep.pdf.StripCollector.Found;
 import io.bindprep.pdf.StripCollector.Source;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
@@ -28,8 +27,8 @@ import org.jspecify.annotations.Nullable;
  * outline, since its look on a screen proves nothing. Pictures are settled by {@link PictureInk}.
  */
 final class SecondLook {
-    /** So many pictures or other things in doubt of a page are also taken out one by one. */
-    private static final int MOST_ALONE = 6;
+    /** So many pictures or other things in doubt of a page are also taken out one by one: each costs a drawing. */
+    private static final int MOST_ALONE = 3;
 
     private final List<Found> found;
     private final StripRaster.Source source;

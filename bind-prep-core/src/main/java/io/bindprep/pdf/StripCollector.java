@@ -32,14 +32,15 @@ final class StripCollector {
     /** Neighbours that only share an edge do not cover each other. */
     private static final double TOUCHING_MM = 0.02;
 
-    /** What float numbers leave between two outlines that are meant to be the same. */
-    private static final double SLIVER_MM = 0.01;
-    /** Outlines with more pieces than this together are not subtracted but drawn. */
-    private static final int MOST_SUBTRACTED = 400;
+    /** Longer outlines are not subtracted but drawn: areas cost the square of their pieces. */
+    private static final int MOST_PIECES = 40;
+    /** So many subtractions of a page cost about as much as drawing its strip. */
+    private static final int MOST_SUBTRACTED = 300;
 
     private final Rectangle2D strip;
     private final AffineTransform toFrame;
     private final List<Found> found = new ArrayList<>();
+    private int subtracted;
     private Source source = new Source(0, "", null);
 
     /** A strip in user space and the transform from there to the bound-edge frame (millimetres). */
@@ -64,54 +65,6 @@ final class StripCollector {
      * @param operator 0 for an annotation
      */
     record Source(int operator, String name, @Nullable COSDictionary annotation) {}
-
-    /** A mark with what {@link SecondLook} needs to know of it. */
-    static final class Found {
-        final Mark mark;
-        final Paint paint;
-        final Source source;
-        boolean doubtful;
-
-        Found(Mark mark, Paint paint, Source source, boolean doubtful) {
-            this.mark = mark;
-            this.paint = paint;
-            this.source = source;
-            this.doubtful = doubtful;
-        }
-
-        /** What a cover leaves of it, which may be itself; null where that is nothing. */
-        @Nullable
-        Found without(Shape cover) {
-            Area rest = new Area(mark.shape());
-            rest.subtract(new Area(cover));
-            Rectangle2D b = rest.getBounds2D().createIntersection(box());
-            if (rest.isEmpty() || b.getWidth() < SLIVER_MM || b.getHeight() < SLIVER_MM) {
-                return null;
-            }
-            Mark left = new Mark(
-                    isPicture() ? mark.kind() : kindOf(paint, b),
-                    mark.stage(),
-                    new Path2D.Double(rest),
-                    b.getMinX(),
-                    b.getMaxX(),
-                    b.getMinY(),
-                    b.getMaxY(),
-                    mark.words());
-            return new Found(left, paint, source, doubtful);
-        }
-
-        boolean isPicture() {
-            return paint.kind == MarkKind.IMAGE;
-        }
-
-        Rectangle2D box() {
-            return new Rectangle2D.Double(
-                    mark.nearMm(),
-                    mark.alongStartMm(),
-                    mark.farMm() - mark.nearMm(),
-                    mark.alongEndMm() - mark.alongStartMm());
-        }
-    }
 
     boolean reaches(double x0, double y0, double x1, double y1) {
         return x1 >= strip.getMinX() && x0 <= strip.getMaxX() && y1 >= strip.getMinY() && y0 <= strip.getMaxY();
@@ -186,12 +139,12 @@ final class StripCollector {
     }
 
     private static @Nullable Shape visible(Shape outline, Rectangle2D bounds, Rectangle2D window, Clip clip) {
-        if (clip.exactlyBounds()) {
-            if (window.contains(bounds)) {
-                return outline;
-            }
-            if (Shapes.isUpright(outline)) {
-                Rectangle2D cut = Clip.cut(bounds, window);
+        if (window.contains(bounds) && clip.leavesWhole(bounds)) {
+            return outline;
+        }
+        if (Shapes.isUpright(outline)) {
+            Rectangle2D cut = Clip.cut(bounds, window);
+            if (cut.isEmpty() || clip.leavesWhole(cut)) {
                 return cut.isEmpty() ? null : cut;
             }
         }
@@ -235,12 +188,15 @@ final class StripCollector {
         boolean any = false;
         for (int i = 0; i < gone.length; i++) {
             Found f = found.get(i);
-            if (!overlaps(f, box) || !cover.intersects(f.box())) {
+            // a hole in a background leaves it a background, unless it is at the bound edge
+            boolean spared = f.mark.kind() == MarkKind.BACKGROUND && box.getMinX() > BLEED_SLACK_MM;
+            if (spared || !overlaps(f, box) || !upright && !cover.intersects(f.box())) {
                 continue;
             }
             if (opaque && upright && contains(box, f.mark)) {
                 gone[i] = true;
-            } else if (opaque && Shapes.segments(cover) + Shapes.segments(f.mark.shape()) <= MOST_SUBTRACTED) {
+            } else if (opaque && subtracted < MOST_SUBTRACTED && small(cover) && small(f.mark.shape())) {
+                subtracted++;
                 Found rest = f.without(cover);
                 gone[i] = rest == null;
                 if (rest != null) {
@@ -260,6 +216,10 @@ final class StripCollector {
             }
             found.subList(next, found.size()).clear();
         }
+    }
+
+    private static boolean small(Shape shape) {
+        return Shapes.segments(shape) <= MOST_PIECES;
     }
 
     private static boolean contains(Rectangle2D box, Mark m) {
