@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param clearance allowance of the element over the thickest likely stack
  * @param leastWeb least paper between a hole and the end of the sheet; null for the punch's own
  * @param hanger the gap in the row that a hanger needs; null for none
+ * @param printLimits what a page needs apart from the binding
  */
 public record Job(
         int copies,
@@ -37,7 +38,48 @@ public record Job(
         Length clearance,
         @Nullable Length leastWeb,
         @Nullable Hanger hanger,
-        FailOn failOn) {
+        FailOn failOn,
+        PrintLimits printLimits) {
+    /** A job with the usual limits of printing. */
+    public Job(
+            int copies,
+            Sides sides,
+            BoundEdge boundEdge,
+            @Nullable Trim trim,
+            Stock stock,
+            @Nullable Cover frontCover,
+            @Nullable Cover backCover,
+            List<Insert> inserts,
+            Method binding,
+            @Nullable String pitch,
+            @Nullable String punch,
+            @Nullable Length clearMargin,
+            Length registration,
+            Length clearance,
+            @Nullable Length leastWeb,
+            @Nullable Hanger hanger,
+            FailOn failOn) {
+        this(
+                copies,
+                sides,
+                boundEdge,
+                trim,
+                stock,
+                frontCover,
+                backCover,
+                inserts,
+                binding,
+                pitch,
+                punch,
+                clearMargin,
+                registration,
+                clearance,
+                leastWeb,
+                hanger,
+                failOn,
+                PrintLimits.USUAL);
+    }
+
     public Job {
         inserts = List.copyOf(inserts);
     }

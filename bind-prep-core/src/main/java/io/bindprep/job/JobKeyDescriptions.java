@@ -138,6 +138,23 @@ final class JobKeyDescriptions {
                             new Parts(ordered("gap", Shape.length(), "thumb-cut", Shape.text()), List.of("gap"))),
                     "90 mm",
                     "{gap: 90 mm, thumb-cut: 60 x 20 mm}"),
+            value(
+                    JobKeys.IMAGE_PPI,
+                    "NUMBER",
+                    "least dots an inch of a picture as printed",
+                    "150",
+                    "",
+                    new Whole(1, 2_400),
+                    "200"),
+            value(
+                    JobKeys.BLEED,
+                    "LENGTH",
+                    "how far art at the trim goes beyond it",
+                    "3 mm",
+                    "none where leaves are not cut",
+                    Shape.either(Shape.length(), Shape.words("none")),
+                    "1/8 in",
+                    "none"),
             words(JobKeys.FAIL_ON, "SEVERITY", "least severity that fails", "error", FailOn.values()));
 
     private JobKeyDescriptions() {}

@@ -20,6 +20,8 @@ final class JobKeys {
     static final String CLEARANCE = "clearance";
     static final String LEAST_WEB = "least-web";
     static final String HANGER = "hanger";
+    static final String IMAGE_PPI = "image-ppi";
+    static final String BLEED = "bleed";
     static final String FAIL_ON = "fail-on";
 
     private JobKeys() {}

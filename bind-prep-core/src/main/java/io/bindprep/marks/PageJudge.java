@@ -88,7 +88,13 @@ public final class PageJudge {
                 .map(h -> new Hit(h.mark().bounded(), h.verdict(), h.pin()))
                 .toList();
         return new PageVerdict(
-                page.page(), verdict, nearest == null ? null : nearest.bounded(), kept, background, page.unread());
+                page.page(),
+                verdict,
+                nearest == null ? null : nearest.bounded(),
+                kept,
+                background,
+                page.unread(),
+                page.basics());
     }
 
     private @Nullable Integer pinThrough(Mark mark, PagePlace place, double edgeLengthMm) {

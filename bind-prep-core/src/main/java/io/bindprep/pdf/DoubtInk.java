@@ -99,7 +99,14 @@ final class DoubtInk {
     /** A mark as it is, now settled by the drawing. */
     static Mark seen(Mark m) {
         return new Mark(
-                m.kind(), Stage.RASTER, m.shape(), m.nearMm(), m.farMm(), m.alongStartMm(), m.alongEndMm(), m.words());
+                m.kind(),
+                m.stage() == Stage.ESTIMATE ? Stage.ESTIMATE : Stage.RASTER,
+                m.shape(),
+                m.nearMm(),
+                m.farMm(),
+                m.alongStartMm(),
+                m.alongEndMm(),
+                m.words());
     }
 
     /** Whether white shows: its dots are lighter than a good part of those around it. */

@@ -38,6 +38,7 @@ import org.jspecify.annotations.Nullable;
 final class InkEngine extends PaintEngine {
     private final Budget budget;
     private final Set<COSStream> wholeForms = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final FormContents formContents = new FormContents();
     private int compatibility;
     private int clipRule = -1;
     private @Nullable COSDictionary inline;
@@ -49,11 +50,12 @@ final class InkEngine extends PaintEngine {
         addOperator(new SetMatrix(this));
     }
 
-    /** Runs one page; what it paints in the strip goes to the collector. */
-    void run(PDPage page, Rectangle2D visible, StripCollector collector) throws IOException {
+    /** Runs one page; what it paints in the strip goes to one collector, what is seen of the whole page to the other. */
+    void run(PDPage page, Rectangle2D visible, StripCollector collector, BasicsCollector whole) throws IOException {
         budget.startPage();
         reset(visible);
         out = collector;
+        basics = whole;
         glyphNested = 0;
         compatibility = 0;
         forced = null;
@@ -171,6 +173,9 @@ final class InkEngine extends PaintEngine {
                 Shape outline = path.flat() ? Strokes.hairline(path.outline(fillRule)) : path.outline(fillRule);
                 emit(outline, ink.fillTone(), MarkKind.ART, Way.COVER, "");
             }
+            if (near && fillRule >= 0 && path.reaches(basics)) {
+                noteArt(path.bounds(), ink.fillTone());
+            }
             if (near && strokes && ink.strokeAlpha > 0) {
                 strokePath();
             }
@@ -220,7 +225,13 @@ final class InkEngine extends PaintEngine {
         PDRectangle box = form.getBBox();
         Shape outline = box == null ? null : quad(t, box);
         if (outline != null && !out.reaches(outline.getBounds2D())) {
-            return; // clipped to its box, so nothing of it can reach the strip
+            // clipped to its box, so nothing of it can reach the strip
+            FormContents.Contents contents = formContents.of(stream);
+            boolean matters = contents.pictures() || basics.reachesTrim(outline.getBounds2D());
+            if (!matters) {
+                contents.fontsMissing().forEach(basics::font);
+                return;
+            }
         }
         if (ink.fillAlpha <= 0 && stream.containsKey(COSName.GROUP)) {
             return;

@@ -113,9 +113,11 @@ public final class OpenedPdf implements AutoCloseable {
                             new Rectangle2D.Double(0, 0, depthMm, f.along(edge).mm()))
                     .getBounds2D();
             StripCollector collector = new StripCollector(strip, toFrame);
-            engine.run(new PDPage(dictionary), visible(f), collector);
+            BasicsCollector basics = new BasicsCollector(f);
+            engine.run(new PDPage(dictionary), visible(f), collector, basics);
             StripRaster.Source drawing = new StripRaster.Source(document, dictionary, f, edge, depthMm, layers, budget);
-            return SecondLook.settled(page, collector.found(), engine.problem(), drawing, clearMm);
+            return SecondLook.settled(page, collector.found(), engine.problem(), drawing, clearMm)
+                    .with(basics.basics());
         } catch (Budget.Spent e) {
             return new PageMarks(page, List.of(), String.valueOf(e.getMessage()));
         } catch (StackOverflowError e) {

@@ -1,8 +1,11 @@
 package io.bindprep.pdf;
 
 import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.Stage;
 import io.bindprep.pdf.InkState.Tone;
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.jspecify.annotations.Nullable;
@@ -44,11 +47,24 @@ abstract class PaintEngine extends TextEngine {
                         covers,
                         covers && !doubtful && !ink.seeThrough && forced == null,
                         doubtful,
+                        kind == MarkKind.TEXT && estimated ? Stage.ESTIMATE : Stage.GEOMETRY,
                         words));
     }
 
+    /** Art that may need bleed: what surely prints, of the page itself. */
+    final void noteArt(Rectangle2D bounds, Tone tone) {
+        boolean prints = tone != Tone.WHITE && tone != Tone.NOTHING && !ink.doubtfulAt(ink.fillAlpha);
+        if (prints && forced == null && glyphNested == 0) {
+            basics.art(bounds, ink.clip);
+        }
+    }
+
     final void shade() {
-        if (!isHidden() && ink.fillAlpha > 0 && out.reaches(ink.clip.bounds())) {
+        if (isHidden() || ink.fillAlpha <= 0) {
+            return;
+        }
+        noteArt(ink.clip.bounds(), Tone.PATTERN);
+        if (out.reaches(ink.clip.bounds())) {
             emit(ink.clip.bounds(), Tone.PATTERN, MarkKind.ART, Way.COVER, "");
         }
     }
@@ -63,6 +79,14 @@ abstract class PaintEngine extends TextEngine {
                 ? ink.fillTone()
                 : ColourSpace.of(image.getDictionaryObject(COSName.COLORSPACE, COSName.CS), getResources())
                         .tone();
+        if (!isHidden() && ink.fillAlpha > 0 && forced == null && glyphNested == 0) {
+            AffineTransform matrix = ctm().createAffineTransform();
+            basics.picture(
+                    image.getInt(COSName.WIDTH, COSName.W), image.getInt(COSName.HEIGHT, COSName.H), matrix, ink.clip);
+            if (whole) {
+                noteArt(Shapes.unitSquare(matrix).getBounds2D(), tone);
+            }
+        }
         image(tone, whole ? Way.COVER : Way.FILL);
     }
 

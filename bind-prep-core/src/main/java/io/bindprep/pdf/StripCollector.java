@@ -55,9 +55,17 @@ final class StripCollector {
      * @param covers whether it may hide what lies below
      * @param opaque whether it surely hides that
      * @param doubtful whether only a rendering can tell what of it prints
+     * @param stage GEOMETRY, or ESTIMATE for text in a font that is not in the file
      */
     record Paint(
-            MarkKind kind, Tone tone, boolean filled, boolean covers, boolean opaque, boolean doubtful, String words) {}
+            MarkKind kind,
+            Tone tone,
+            boolean filled,
+            boolean covers,
+            boolean opaque,
+            boolean doubtful,
+            Stage stage,
+            String words) {}
 
     /**
      * Which of the page's own operators, counted from 1, paints something, or which annotation.
@@ -115,14 +123,7 @@ final class StripCollector {
             throw new Budget.Spent("more than " + MOST_MARKS + " marks lie near its bound edge");
         }
         Mark mark = new Mark(
-                kind,
-                Stage.GEOMETRY,
-                framed,
-                box.getMinX(),
-                box.getMaxX(),
-                box.getMinY(),
-                box.getMaxY(),
-                paint.words());
+                kind, paint.stage(), framed, box.getMinX(), box.getMaxX(), box.getMinY(), box.getMaxY(), paint.words());
         boolean doubtful = white || paint.doubtful() || clip.inexact() || uncut(outline, bounds, window);
         found.add(new Found(mark, paint, source, doubtful));
     }

@@ -27,6 +27,7 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType3Font;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
 import org.jspecify.annotations.Nullable;
@@ -35,8 +36,11 @@ import org.jspecify.annotations.Nullable;
 abstract class TextEngine extends StateEngine {
     private final Budget budget;
     StripCollector out = new StripCollector(new Rectangle2D.Double(), new AffineTransform());
+    BasicsCollector basics = BasicsCollector.ofNothing();
     private Path2D.@Nullable Double run;
     boolean clippingText;
+    /** Whether the text being painted is in a font that is not in the file. */
+    boolean estimated;
 
     TextEngine(Fonts fonts, Layers layers, Budget budget) {
         super(fonts, layers);
@@ -79,6 +83,7 @@ abstract class TextEngine extends StateEngine {
     public void showTextString(byte[] string) throws IOException {
         run = null;
         super.showTextString(string);
+        noteFont();
         endRun(List.of(new COSString(string)));
     }
 
@@ -86,7 +91,15 @@ abstract class TextEngine extends StateEngine {
     public void showTextStrings(COSArray array) throws IOException {
         run = null;
         super.showTextStrings(array);
+        noteFont();
         endRun(array);
+    }
+
+    private void noteFont() {
+        PDFont font = getGraphicsState().getTextState().getFont();
+        if (font != null && !isHidden() && paintsText()) {
+            basics.font(font.getCOSObject());
+        }
     }
 
     private void endRun(Iterable<? extends COSBase> strings) {
@@ -98,6 +111,7 @@ abstract class TextEngine extends StateEngine {
             return;
         }
         String words = Fonts.words(font, strings);
+        estimated = !font.isEmbedded() && !(font instanceof PDType3Font);
         switch (getGraphicsState().getTextState().getRenderingMode()) {
             case STROKE, STROKE_CLIP -> strokeText(outline, words);
             case FILL_STROKE, FILL_STROKE_CLIP -> {

@@ -58,6 +58,12 @@ record JsonJob(
         @JsonPropertyDescription("the gap that a hanger needs; null for none") @Nullable
         HangerGap hanger,
 
+        @JsonPropertyDescription("dots an inch that a picture has at least as printed")
+        int imagePpi,
+
+        @JsonPropertyDescription("how far art that reaches the trim goes beyond it; 0 where leaves are not cut")
+        BigDecimal bleedMm,
+
         @JsonPropertyDescription("least severity that fails the job")
         FailOn failOn) {
 
@@ -171,6 +177,8 @@ record JsonJob(
                 Json.mm(job.clearance()),
                 Json.mmOrNull(job.leastWeb()),
                 HangerGap.of(job.hanger()),
+                job.printLimits().imagePpi(),
+                Json.mm(job.printLimits().bleed()),
                 job.failOn());
     }
 
