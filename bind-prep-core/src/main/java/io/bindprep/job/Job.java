@@ -1,5 +1,7 @@
 package io.bindprep.job;
 
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Method;
 import io.bindprep.paper.Stock;
 import io.bindprep.unit.Length;
 import java.util.List;
@@ -20,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param leastWeb least paper between a hole and the end of the sheet; null for the punch's own
  * @param hanger the gap in the row that a hanger needs; null for none
  * @param printLimits what a page needs apart from the binding
+ * @param catalogue what names stand for: our tables with the shop's own rows
  */
 public record Job(
         int copies,
@@ -39,7 +42,8 @@ public record Job(
         @Nullable Length leastWeb,
         @Nullable Hanger hanger,
         FailOn failOn,
-        PrintLimits printLimits) {
+        PrintLimits printLimits,
+        Catalogue catalogue) {
     /** A job with the usual limits of printing. */
     public Job(
             int copies,
@@ -58,7 +62,8 @@ public record Job(
             Length clearance,
             @Nullable Length leastWeb,
             @Nullable Hanger hanger,
-            FailOn failOn) {
+            FailOn failOn,
+            Catalogue catalogue) {
         this(
                 copies,
                 sides,
@@ -77,7 +82,8 @@ public record Job(
                 leastWeb,
                 hanger,
                 failOn,
-                PrintLimits.USUAL);
+                PrintLimits.USUAL,
+                catalogue);
     }
 
     public Job {

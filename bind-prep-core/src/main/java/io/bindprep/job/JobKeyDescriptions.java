@@ -1,6 +1,8 @@
 package io.bindprep.job;
 
+import io.bindprep.catalogue.Method;
 import io.bindprep.setting.KeyDescription;
+import io.bindprep.setting.Scalars;
 import io.bindprep.setting.Shape;
 import io.bindprep.setting.Shape.Items;
 import io.bindprep.setting.Shape.Parts;
@@ -155,7 +157,16 @@ final class JobKeyDescriptions {
                     Shape.either(Shape.length(), Shape.words("none")),
                     "1/8 in",
                     "none"),
-            words(JobKeys.FAIL_ON, "SEVERITY", "least severity that fails", "error", FailOn.values()));
+            words(JobKeys.FAIL_ON, "SEVERITY", "least severity that fails", "error", FailOn.values()),
+            value(
+                    JobKeys.TABLES,
+                    "FILES",
+                    "the shop's own stocks, sizes, patterns, elements, punches",
+                    "none",
+                    "CSV files that add rows to the built-in tables or replace those of the same id",
+                    Shape.either(Shape.text(), new Items(Shape.text())),
+                    "shop-stocks.csv; shop-punches.csv",
+                    "[shop-stocks.csv]"));
 
     private JobKeyDescriptions() {}
 

@@ -42,8 +42,8 @@ public final class OpenedPdf implements AutoCloseable {
         this.engine = new InkEngine(new Fonts(), layers, budget);
     }
 
-    static OpenedPdf of(PDDocument document, String name, String sha256, FileEnds ends)
-            throws UnreadableInputException {
+    static OpenedPdf of(PDDocument document, String name, Digest sha256, FileEnds ends)
+            throws UnreadableInputException, IOException {
         COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
         PageTree.Found found = PageTree.walk(catalog.getCOSDictionary(COSName.PAGES));
         if (found.pages().isEmpty()) {
@@ -62,7 +62,7 @@ public final class OpenedPdf implements AutoCloseable {
                 preferences != null && "R2L".equals(preferences.getNameAsString(COSName.getPDFName("Direction")));
         DocumentFacts known = new DocumentFacts(
                 name,
-                sha256,
+                sha256.await(),
                 facts,
                 rightToLeft,
                 Math.max(0, ends.headerAt()),
@@ -127,6 +127,20 @@ public final class OpenedPdf implements AutoCloseable {
         } catch (IOException | RuntimeException | NoninvertibleTransformException e) {
             return new PageMarks(page, List.of(), "its content cannot be read");
         }
+    }
+
+    /**
+     * Draws pages to look at, a bounded time in all.
+     *
+     * @param pages about how many will be drawn
+     */
+    public PagePictures pictures(int pages) {
+        return new PagePictures(
+                document.getDocumentCatalog().getCOSObject().getDictionaryObject(COSName.OCPROPERTIES),
+                this.pages,
+                facts.pages(),
+                problems,
+                new Budget(pages * PagePictures.LIKE_PAGES_READ));
     }
 
     /** A Contents entry that leads nowhere: an empty page and a lost one look the same otherwise. */

@@ -1,6 +1,5 @@
 package io.bindprep.check;
 
-import io.bindprep.binding.Element;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
@@ -11,17 +10,20 @@ import io.bindprep.binding.Skew;
 import io.bindprep.block.Block;
 import io.bindprep.block.Leaf;
 import io.bindprep.block.PagePlace;
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.Method;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
-import io.bindprep.job.Method;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
 import io.bindprep.job.Trim;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.PageBasics;
 import io.bindprep.marks.PageVerdict;
 import io.bindprep.marks.Stage;
 import io.bindprep.marks.Verdict;
@@ -264,6 +266,11 @@ public final class Scenario {
         return this;
     }
 
+    public Scenario basics(int page, PageBasics basics) {
+        PageVerdict v = verdicts.get(page - 1);
+        return verdict(new PageVerdict(page, v.verdict(), v.nearest(), v.hits(), v.background(), v.unread(), basics));
+    }
+
     public Scenario unread(int page, String why) {
         return verdict(new PageVerdict(page, Verdict.UNREAD, null, List.of(), false, why));
     }
@@ -318,7 +325,8 @@ public final class Scenario {
                 Length.ofInch(1, 8),
                 null,
                 null,
-                failOn);
+                failOn,
+                Catalogue.builtIn());
     }
 
     private Block block() {

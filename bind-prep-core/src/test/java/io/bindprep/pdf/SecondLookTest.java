@@ -124,7 +124,7 @@ class SecondLookTest {
         assertExtent(half, 8, 11);
         assertThat(half).extracting(Mark::stage).containsOnly(Stage.RASTER);
         Mark through = marks("/M gs " + TEXT, mask("1 g 0 0 600 900 re f")).get(0);
-        assertThat(through.stage()).isEqualTo(Stage.RASTER);
+        assertThat(through.stage()).isEqualTo(Stage.ESTIMATE);
         assertThat(through.kind()).isEqualTo(MarkKind.TEXT);
         assertThat(through.words()).isEqualTo("H");
         assertThat(marks(

@@ -1,9 +1,0 @@
-package io.bindprep.job;
-
-/** Binding methods. */
-public enum Method {
-    WIRE,
-    COIL,
-    COMB,
-    RINGS
-}
