@@ -47,9 +47,15 @@ public final class PageJudge {
         return Math.max(LEAST_STRIP_MM, Math.max(clearMm, cutDepthMm) + 1);
     }
 
+<<<<<<< HEAD
     /** What begins at least this far from the bound edge is clear, millimetres. */
     public double clearMm() {
         return Math.max(clearMm, cutDepthMm);
+=======
+    /** What keeps this far from the bound edge is clear, millimetres. */
+    public double clearMm() {
+        return clearMm;
+>>>>>>> main
     }
 
     /**

@@ -68,6 +68,7 @@ public final class OpenedPdf implements AutoCloseable {
                 Math.max(0, ends.headerAt()),
                 !ends.pointerHolds(),
                 found.lost(),
+                OutlineReader.read(catalog, found.pages()),
                 document.getCurrentAccessPermission().canPrint());
         return new OpenedPdf(document, known, found.pages(), problems);
     }
@@ -106,7 +107,7 @@ public final class OpenedPdf implements AutoCloseable {
         if (contentLost(dictionary)) {
             return new PageMarks(page, List.of(), "its content is missing from the file");
         }
-        AffineTransform toFrame = toFrame(f, edge);
+        AffineTransform toFrame = f.toBoundEdge(edge);
         try {
             Rectangle2D strip = toFrame.createInverse()
                     .createTransformedShape(
@@ -129,6 +130,43 @@ public final class OpenedPdf implements AutoCloseable {
         }
     }
 
+<<<<<<< HEAD
+=======
+    /** The same document to change; what was scanned before stays as it was seen. */
+    public EditedPdf edit() {
+        return new EditedPdf(document, facts, pages);
+    }
+
+    /** Pictures replaced by what their pixels show. */
+    private PageMarks settled(int page, PageEdge edge, double depthMm, StripCollector collector) throws IOException {
+        String problem = engine.problem();
+        List<Mark> marks = new ArrayList<>();
+        StripRaster raster = null;
+        for (Mark mark : collector.marks()) {
+            if (problem != null || !collector.isPicture(mark)) {
+                marks.add(mark);
+                continue;
+            }
+            if (raster == null) {
+                raster = StripRaster.of(
+                        document, pages.get(page - 1).whole(), facts.pages().get(page - 1), edge, depthMm);
+                problem = raster.problem();
+            }
+            Rectangle2D box = new Rectangle2D.Double(
+                    mark.nearMm(),
+                    mark.alongStartMm(),
+                    mark.farMm() - mark.nearMm(),
+                    mark.alongEndMm() - mark.alongStartMm());
+            boolean throughEdge = mark.kind() == MarkKind.BACKGROUND;
+            if (throughEdge) {
+                marks.add(mark);
+            }
+            marks.addAll(PictureInk.marks(raster, box, throughEdge));
+        }
+        return new PageMarks(page, marks, problem);
+    }
+
+>>>>>>> main
     /**
      * Draws pages to look at, a bounded time in all.
      *
@@ -153,19 +191,6 @@ public final class OpenedPdf implements AutoCloseable {
     private static Rectangle2D visible(PageFacts f) {
         Box m = f.media();
         return new Rectangle2D.Double(m.x0(), m.y0(), m.width(), m.height());
-    }
-
-    private static AffineTransform toFrame(PageFacts f, PageEdge edge) {
-        double w = f.trimWidth().mm();
-        double h = f.trimHeight().mm();
-        AffineTransform t = switch (edge) {
-            case LEFT -> new AffineTransform();
-            case RIGHT -> new AffineTransform(-1, 0, 0, 1, w, 0);
-            case TOP -> new AffineTransform(0, 1, 1, 0, 0, 0);
-            case BOTTOM -> new AffineTransform(0, 1, -1, 0, h, 0);
-        };
-        t.concatenate(f.toReader());
-        return t;
     }
 
     @Override
