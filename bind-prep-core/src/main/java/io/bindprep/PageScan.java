@@ -124,7 +124,7 @@ final class PageScan {
     private PageVerdict look(OpenedPdf pdf, PagePlace place) {
         PageFacts facts = pdf.facts().pages().get(place.page() - 1);
         double length = facts.along(place.boundEdge()).mm();
-        return judge.judge(pdf.scan(place.page(), place.boundEdge(), judge.stripMm(), judge.clearMm()), place, length);
+        return judge.judge(pdf.scan(place.page(), place.boundEdge(), judge.stripMm(), judge.reachMm()), place, length);
     }
 
     private synchronized void count() {

@@ -64,11 +64,6 @@ public final class FindingKinds {
                     "Ask for a fresh export, or compare every page with the client's proof."),
             kind(
                     WARNING,
-<<<<<<< HEAD
-                    "font-not-embedded",
-                    "Text uses a font that is not in the file, so another may be printed in its place.",
-                    "Ask for an export with all fonts embedded."),
-=======
                     "fold-out-not-wide",
                     "A page named as a fold-out is no wider than the book, so there is nothing to fold.",
                     "Take it out of fold-outs, or ask for the wide page."),
@@ -84,11 +79,15 @@ public final class FindingKinds {
                             + " job names the size.",
                     "Name it under fold-outs, or ask for it at the book's size."),
             kind(
+                    WARNING,
+                    "font-not-embedded",
+                    "Text uses a font that is not in the file, so another may be printed in its place.",
+                    "Ask for an export with all fonts embedded."),
+            kind(
                     ERROR,
                     "half-hole",
                     "A leaf shorter at the bound edge than the others ends in a hole of the row.",
                     "Punch these leaves by themselves with that pin pulled, or have them made as long as the others."),
->>>>>>> main
             kind(
                     ERROR,
                     "hanger-pins-stuck",

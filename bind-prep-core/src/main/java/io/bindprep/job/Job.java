@@ -22,11 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param clearance allowance of the element over the thickest likely stack
  * @param leastWeb least paper between a hole and the end of the sheet; null for the punch's own
  * @param hanger the gap in the row that a hanger needs; null for none
-<<<<<<< HEAD
- * @param printLimits what a page needs apart from the binding
-=======
  * @param supply what a run is supplied with beyond its leaves
->>>>>>> main
+ * @param printLimits what a page needs apart from the binding
  * @param catalogue what names stand for: our tables with the shop's own rows
  */
 public record Job(
@@ -51,48 +48,6 @@ public record Job(
         FailOn failOn,
         PrintLimits printLimits,
         Catalogue catalogue) {
-    /** A job with the usual limits of printing. */
-    public Job(
-            int copies,
-            Sides sides,
-            BoundEdge boundEdge,
-            @Nullable Trim trim,
-            Stock stock,
-            @Nullable Cover frontCover,
-            @Nullable Cover backCover,
-            List<Insert> inserts,
-            Method binding,
-            @Nullable String pitch,
-            @Nullable String punch,
-            @Nullable Length clearMargin,
-            Length registration,
-            Length clearance,
-            @Nullable Length leastWeb,
-            @Nullable Hanger hanger,
-            FailOn failOn,
-            Catalogue catalogue) {
-        this(
-                copies,
-                sides,
-                boundEdge,
-                trim,
-                stock,
-                frontCover,
-                backCover,
-                inserts,
-                binding,
-                pitch,
-                punch,
-                clearMargin,
-                registration,
-                clearance,
-                leastWeb,
-                hanger,
-                failOn,
-                PrintLimits.USUAL,
-                catalogue);
-    }
-
     public Job {
         inserts = List.copyOf(inserts);
     }
@@ -119,6 +74,7 @@ public record Job(
                 hanger,
                 supply,
                 failOn,
+                printLimits,
                 catalogue);
     }
 
@@ -145,6 +101,7 @@ public record Job(
                 hanger,
                 supply,
                 failOn,
+                printLimits,
                 catalogue);
     }
 }

@@ -24,13 +24,10 @@ final class JobKeys {
     static final String CLEARANCE = "clearance";
     static final String LEAST_WEB = "least-web";
     static final String HANGER = "hanger";
-<<<<<<< HEAD
-    static final String IMAGE_PPI = "image-ppi";
-    static final String BLEED = "bleed";
-=======
     static final String OVERS = "overs";
     static final String PRESS_SHEET = "press-sheet";
->>>>>>> main
+    static final String IMAGE_PPI = "image-ppi";
+    static final String BLEED = "bleed";
     static final String FAIL_ON = "fail-on";
     static final String TABLES = "tables";
 

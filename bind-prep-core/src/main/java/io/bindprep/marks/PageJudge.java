@@ -47,15 +47,14 @@ public final class PageJudge {
         return Math.max(LEAST_STRIP_MM, Math.max(clearMm, cutDepthMm) + 1);
     }
 
-<<<<<<< HEAD
-    /** What begins at least this far from the bound edge is clear, millimetres. */
-    public double clearMm() {
-        return Math.max(clearMm, cutDepthMm);
-=======
     /** What keeps this far from the bound edge is clear, millimetres. */
     public double clearMm() {
         return clearMm;
->>>>>>> main
+    }
+
+    /** What begins at least this far from the bound edge is out of reach of holes, margin and thumb cut, millimetres. */
+    public double reachMm() {
+        return Math.max(clearMm, cutDepthMm);
     }
 
     /**

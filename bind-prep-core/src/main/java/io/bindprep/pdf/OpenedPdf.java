@@ -130,43 +130,11 @@ public final class OpenedPdf implements AutoCloseable {
         }
     }
 
-<<<<<<< HEAD
-=======
     /** The same document to change; what was scanned before stays as it was seen. */
     public EditedPdf edit() {
         return new EditedPdf(document, facts, pages);
     }
 
-    /** Pictures replaced by what their pixels show. */
-    private PageMarks settled(int page, PageEdge edge, double depthMm, StripCollector collector) throws IOException {
-        String problem = engine.problem();
-        List<Mark> marks = new ArrayList<>();
-        StripRaster raster = null;
-        for (Mark mark : collector.marks()) {
-            if (problem != null || !collector.isPicture(mark)) {
-                marks.add(mark);
-                continue;
-            }
-            if (raster == null) {
-                raster = StripRaster.of(
-                        document, pages.get(page - 1).whole(), facts.pages().get(page - 1), edge, depthMm);
-                problem = raster.problem();
-            }
-            Rectangle2D box = new Rectangle2D.Double(
-                    mark.nearMm(),
-                    mark.alongStartMm(),
-                    mark.farMm() - mark.nearMm(),
-                    mark.alongEndMm() - mark.alongStartMm());
-            boolean throughEdge = mark.kind() == MarkKind.BACKGROUND;
-            if (throughEdge) {
-                marks.add(mark);
-            }
-            marks.addAll(PictureInk.marks(raster, box, throughEdge));
-        }
-        return new PageMarks(page, marks, problem);
-    }
-
->>>>>>> main
     /**
      * Draws pages to look at, a bounded time in all.
      *

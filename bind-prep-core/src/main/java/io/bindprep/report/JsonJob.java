@@ -60,13 +60,6 @@ record JsonJob(
         @JsonPropertyDescription("the gap that a hanger needs; null for none") @Nullable
         HangerGap hanger,
 
-<<<<<<< HEAD
-        @JsonPropertyDescription("dots an inch that a picture has at least as printed")
-        int imagePpi,
-
-        @JsonPropertyDescription("how far art that reaches the trim goes beyond it; 0 where leaves are not cut")
-        BigDecimal bleedMm,
-=======
         @JsonPropertyDescription("spare sheets") Spare overs,
 
         @JsonPropertyDescription("the sheet that leaves are cut from; null for sheets of the leaf's size") @Nullable
@@ -74,7 +67,12 @@ record JsonJob(
 
         @JsonPropertyDescription("leaves and pages that are not like the others")
         JsonSpecial special,
->>>>>>> main
+
+        @JsonPropertyDescription("dots an inch that a picture has at least as printed")
+        int imagePpi,
+
+        @JsonPropertyDescription("how far art that reaches the trim goes beyond it; 0 where leaves are not cut")
+        BigDecimal bleedMm,
 
         @JsonPropertyDescription("least severity that fails the job")
         FailOn failOn) {
@@ -225,14 +223,11 @@ record JsonJob(
                 Json.mm(job.clearance()),
                 Json.mmOrNull(job.leastWeb()),
                 HangerGap.of(job.hanger()),
-<<<<<<< HEAD
-                job.printLimits().imagePpi(),
-                Json.mm(job.printLimits().bleed()),
-=======
                 Spare.of(job.supply().overs()),
                 Large.of(job.supply().pressSheet()),
                 JsonSpecial.of(job.special()),
->>>>>>> main
+                job.printLimits().imagePpi(),
+                Json.mm(job.printLimits().bleed()),
                 job.failOn());
     }
 

@@ -94,6 +94,7 @@ record Fixtures(
                 hanger,
                 Supply.BUILT_IN,
                 FailOn.ERROR,
+                PrintLimits.USUAL,
                 Catalogue.builtIn());
     }
 

@@ -55,6 +55,7 @@ class BlockBuilderTest {
                 null,
                 Supply.BUILT_IN,
                 FailOn.ERROR,
+                PrintLimits.USUAL,
                 Catalogue.builtIn());
     }
 

@@ -361,6 +361,7 @@ public final class Scenario {
                 null,
                 supply,
                 failOn,
+                PrintLimits.USUAL,
                 Catalogue.builtIn());
     }
 
