@@ -54,33 +54,22 @@ public record Job(
 
     /** This job with a pitch, or a pattern by its id. */
     public Job withPitch(String name) {
-        return new Job(
-                copies,
-                sides,
-                boundEdge,
-                trim,
-                stock,
-                frontCover,
-                backCover,
-                inserts,
-                special,
-                binding,
-                name,
-                punch,
-                clearMargin,
-                registration,
-                clearance,
-                leastWeb,
-                hanger,
-                supply,
-                failOn,
-                printLimits,
-                catalogue);
+        return with(sides, frontCover, backCover, inserts, special, name);
     }
 
     /** The same job with its pages laid otherwise. */
     public Job laid(
             Sides sides, @Nullable Cover front, @Nullable Cover back, List<Insert> inserts, SpecialLeaves special) {
+        return with(sides, front, back, inserts, special, pitch);
+    }
+
+    private Job with(
+            Sides sides,
+            @Nullable Cover front,
+            @Nullable Cover back,
+            List<Insert> inserts,
+            SpecialLeaves special,
+            @Nullable String pitch) {
         return new Job(
                 copies,
                 sides,
