@@ -289,6 +289,22 @@ class CheckerTest {
     }
 
     @Test
+    void aTrimBeyondItsBleedIsAWarning() {
+        // ISO 32000-1:2008, 14.11.2.1; files are written in whole or tenth points
+        assertThat(Scenario.of(2).bleed(1, 8.5).bleed(2, -0.1).report().findings())
+                .extracting(Finding::rule)
+                .doesNotContain("trim-outside-bleed");
+        assertThat(Scenario.of(1).bleed(1, -5).trimUndeclared().report().findings())
+                .as("a TrimBox that the page does not have")
+                .extracting(Finding::rule)
+                .doesNotContain("trim-outside-bleed");
+        Finding f = only(Scenario.of(3).bleed(2, -0.2).report(), "trim-outside-bleed");
+        assertThat(f.severity()).isEqualTo(Severity.WARNING);
+        assertThat(f.pages()).containsExactly(2);
+        assertThat(f.message()).contains("1 page");
+    }
+
+    @Test
     void undeclaredTrimIsOneNote() {
         Finding f = only(Scenario.of(5).trimUndeclared().report(), "trim-undeclared");
         assertThat(f.severity()).isEqualTo(Severity.NOTE);

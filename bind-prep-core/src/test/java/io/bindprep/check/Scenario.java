@@ -68,6 +68,7 @@ public final class Scenario {
     private final List<Integer> blankBacks = new ArrayList<>();
     private String file = "thesis.pdf";
     private boolean trimDeclared = true;
+    private final double[] bleedUnits;
     private boolean rightToLeft;
     private long junk;
     private boolean repaired;
@@ -99,6 +100,7 @@ public final class Scenario {
 
     private Scenario(int pages) {
         this.pages = pages;
+        this.bleedUnits = new double[pages];
         for (int p = 1; p <= pages; p++) {
             sizes.add(new double[] {210, 297});
             verdicts.add(new PageVerdict(p, Verdict.CLEAR, null, List.of(), false, null));
@@ -131,6 +133,12 @@ public final class Scenario {
 
     public Scenario trim(String name, Length width, Length height) {
         trim = new Trim(name, width, height);
+        return this;
+    }
+
+    /** How far a page's BleedBox lies beyond its TrimBox, in units of its user space; less than 0 within it. */
+    public Scenario bleed(int page, double units) {
+        bleedUnits[page - 1] = units;
         return this;
     }
 
@@ -335,7 +343,9 @@ public final class Scenario {
                 .mapToObj(p -> {
                     double[] size = sizes.get(p - 1);
                     Box box = new Box(0, 0, size[0] * POINTS_PER_MM, size[1] * POINTS_PER_MM);
-                    return new PageFacts(p, box, box, box, box, trimDeclared, 0, 1);
+                    double b = bleedUnits[p - 1];
+                    Box bleed = new Box(-b, -b, box.x1() + b, box.y1() + b);
+                    return new PageFacts(p, box, box, bleed, box, trimDeclared, 0, 1);
                 })
                 .toList();
         return new DocumentFacts(file, "00ff", facts, rightToLeft, junk, repaired, lostPages, List.of(), printable);

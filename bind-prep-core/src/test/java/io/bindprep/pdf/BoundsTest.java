@@ -97,7 +97,7 @@ class BoundsTest {
 
     @Test
     void marks() {
-        assertThat(unread("5 100 .1 .1 re f ".repeat(20_001))).contains("20000 marks");
+        assertThat(unread("5 100 m 6 100 l S ".repeat(20_001))).contains("20000 marks");
     }
 
     @Test

@@ -26,8 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * What geometry can't settle: soft masks, blending, patterns, clips by text, covers, white, pictures over other things.
  *
- * <p>What should be seen follows from ISO 32000-1:2008 (clauses at each check); where ink begins and ends was also measured
- * with pdftoppm 22.12.0 at 254 dpi (the least and greatest dot of each page's first 15 mm that is darker than 245 of 255).
+ * <p>What should be seen follows from ISO 32000-1:2008 (clauses at each check).
  */
 class SecondLookTest {
     private static final String TEXT = "0 g BT /F 4 Tf 5 100 Td (H) Tj ET ";
