@@ -19,15 +19,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class ReportFormatTest {
-    private static final Report REPORT = Scenario.of(1200)
-            .hit(1001, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.2, "I i İ ı")
-            .hit(1100, MarkKind.IMAGE, Verdict.TIGHT, null, 9, "")
+    private static final Report REPORT = Scenario.of(100)
+            .hit(51, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.2, "I i İ ı")
+            .hit(70, MarkKind.IMAGE, Verdict.TIGHT, null, 9, "")
             .unread(7, "cut short")
             .junk(1234)
             .report();
 
     private static CheckRequest request() throws Exception {
-        return CheckRequest.of(Path.of("thesis.pdf"), "thesis.pdf", JobReader.toJob(JobSettings.empty()));
+        // any file that can be drawn does: the report is not its own
+        Path file = Path.of(System.getProperty("bindprep.root"), "fixtures", "cookbook-letter.pdf");
+        return CheckRequest.of(file, "thesis.pdf", JobReader.toJob(JobSettings.empty()));
     }
 
     @ParameterizedTest
