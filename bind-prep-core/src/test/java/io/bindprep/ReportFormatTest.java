@@ -8,9 +8,12 @@ import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
+import io.bindprep.page.DocumentFacts;
 import io.bindprep.problem.UnreadableInputException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
@@ -26,10 +29,38 @@ class ReportFormatTest {
             .junk(1234)
             .report();
 
+    /** What can be drawn; the report is not its own, but of as many pages. */
+    private static final Path FILE = Path.of(System.getProperty("bindprep.root"), "fixtures", "cookbook-letter.pdf");
+
     private static CheckRequest request() throws Exception {
-        // any file that can be drawn does: the report is not its own
-        Path file = Path.of(System.getProperty("bindprep.root"), "fixtures", "cookbook-letter.pdf");
-        return CheckRequest.of(file, "thesis.pdf", JobReader.toJob(JobSettings.empty()));
+        return CheckRequest.of(FILE, "thesis.pdf", JobReader.toJob(JobSettings.empty()));
+    }
+
+    private static Report report() throws Exception {
+        DocumentFacts d = REPORT.document();
+        byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(FILE));
+        DocumentFacts document = new DocumentFacts(
+                d.file(),
+                HexFormat.of().formatHex(digest),
+                d.pages(),
+                d.rightToLeft(),
+                d.bytesBeforeHeader(),
+                d.repaired(),
+                d.lostPages(),
+                d.outline(),
+                d.printable());
+        return new Report(
+                REPORT.outcome(),
+                REPORT.failed(),
+                document,
+                REPORT.job(),
+                REPORT.block(),
+                REPORT.stack(),
+                REPORT.plan(),
+                REPORT.split(),
+                REPORT.run(),
+                REPORT.pages(),
+                REPORT.findings());
     }
 
     @ParameterizedTest
@@ -38,14 +69,15 @@ class ReportFormatTest {
         Locale locale = Locale.getDefault();
         TimeZone zone = TimeZone.getDefault();
         String line = System.getProperty("line.separator");
-        String first = format.write(request(), REPORT);
+        Report report = report();
+        String first = format.write(request(), report);
         assertThat(first).endsWith("\n").doesNotContain("\r");
         try {
             System.setProperty("line.separator", "\r\n");
             for (String tag : List.of("de-DE", "tr-TR", "ar-EG-u-nu-arab")) {
                 Locale.setDefault(Locale.forLanguageTag(tag));
                 TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
-                assertThat(format.write(request(), REPORT)).as(tag).isEqualTo(first);
+                assertThat(format.write(request(), report)).as(tag).isEqualTo(first);
             }
         } finally {
             Locale.setDefault(locale);
