@@ -8,7 +8,6 @@ import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
-import io.bindprep.page.DocumentFacts;
 import io.bindprep.problem.UnreadableInputException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,13 +21,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class ReportFormatTest {
-    private static final Report REPORT = Scenario.of(100)
-            .hit(51, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.2, "I i İ ı")
-            .hit(70, MarkKind.IMAGE, Verdict.TIGHT, null, 9, "")
-            .unread(7, "cut short")
-            .junk(1234)
-            .report();
-
     /** What can be drawn; the report is not its own, but of as many pages. */
     private static final Path FILE = Path.of(System.getProperty("bindprep.root"), "fixtures", "cookbook-letter.pdf");
 
@@ -37,30 +29,14 @@ class ReportFormatTest {
     }
 
     private static Report report() throws Exception {
-        DocumentFacts d = REPORT.document();
         byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(FILE));
-        DocumentFacts document = new DocumentFacts(
-                d.file(),
-                HexFormat.of().formatHex(digest),
-                d.pages(),
-                d.rightToLeft(),
-                d.bytesBeforeHeader(),
-                d.repaired(),
-                d.lostPages(),
-                d.outline(),
-                d.printable());
-        return new Report(
-                REPORT.outcome(),
-                REPORT.failed(),
-                document,
-                REPORT.job(),
-                REPORT.block(),
-                REPORT.stack(),
-                REPORT.plan(),
-                REPORT.split(),
-                REPORT.run(),
-                REPORT.pages(),
-                REPORT.findings());
+        return Scenario.of(100)
+                .sha256(HexFormat.of().formatHex(digest))
+                .hit(51, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.2, "I i İ ı")
+                .hit(70, MarkKind.IMAGE, Verdict.TIGHT, null, 9, "")
+                .unread(7, "cut short")
+                .junk(1234)
+                .report();
     }
 
     @ParameterizedTest

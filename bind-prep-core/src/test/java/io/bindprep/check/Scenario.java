@@ -71,6 +71,7 @@ public final class Scenario {
     private boolean trimDeclared = true;
     private boolean rightToLeft;
     private long junk;
+    private String sha256 = "00ff";
     private boolean repaired;
     private int lostPages;
     private boolean holeless;
@@ -145,6 +146,11 @@ public final class Scenario {
 
     public Scenario rightToLeft() {
         rightToLeft = true;
+        return this;
+    }
+
+    public Scenario sha256(String digest) {
+        sha256 = digest;
         return this;
     }
 
@@ -361,7 +367,7 @@ public final class Scenario {
                     return new PageFacts(p, box, box, box, box, trimDeclared, 0, 1);
                 })
                 .toList();
-        return new DocumentFacts(file, "00ff", facts, rightToLeft, junk, repaired, lostPages, List.of(), printable);
+        return new DocumentFacts(file, sha256, facts, rightToLeft, junk, repaired, lostPages, List.of(), printable);
     }
 
     private Job job() {
