@@ -74,6 +74,7 @@ public final class Scenario {
     private final double[] bleedUnits;
     private boolean rightToLeft;
     private long junk;
+    private String sha256 = "00ff";
     private boolean repaired;
     private int lostPages;
     private boolean holeless;
@@ -155,6 +156,11 @@ public final class Scenario {
 
     public Scenario rightToLeft() {
         rightToLeft = true;
+        return this;
+    }
+
+    public Scenario sha256(String digest) {
+        sha256 = digest;
         return this;
     }
 
@@ -378,7 +384,7 @@ public final class Scenario {
                     return new PageFacts(p, box, box, bleed, box, trimDeclared, 0, 1);
                 })
                 .toList();
-        return new DocumentFacts(file, "00ff", facts, rightToLeft, junk, repaired, lostPages, List.of(), printable);
+        return new DocumentFacts(file, sha256, facts, rightToLeft, junk, repaired, lostPages, List.of(), printable);
     }
 
     private Job job() {
