@@ -1,7 +1,5 @@
 package io.bindprep.pdf;
 
-import io.bindprep.marks.Mark;
-import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageMarks;
 import io.bindprep.page.Box;
 import io.bindprep.page.DocumentFacts;
@@ -29,6 +27,8 @@ public final class OpenedPdf implements AutoCloseable {
     private final DocumentFacts facts;
     private final List<PageTree.Entry> pages;
     private final List<@Nullable String> problems;
+    private final Layers layers;
+    private final Budget budget;
     private final InkEngine engine;
 
     private OpenedPdf(
@@ -37,8 +37,9 @@ public final class OpenedPdf implements AutoCloseable {
         this.facts = facts;
         this.pages = pages;
         this.problems = problems;
-        this.engine = new InkEngine(
-                new Fonts(), new Layers(document.getDocumentCatalog().getCOSObject()), new Budget(pages.size()));
+        this.layers = new Layers(document.getDocumentCatalog().getCOSObject());
+        this.budget = new Budget(pages.size());
+        this.engine = new InkEngine(new Fonts(), layers, budget);
     }
 
     static OpenedPdf of(PDDocument document, String name, Digest sha256, FileEnds ends)
@@ -85,6 +86,18 @@ public final class OpenedPdf implements AutoCloseable {
      * @param depthMm how far in from that edge to look
      */
     public PageMarks scan(int page, PageEdge edge, double depthMm) {
+        return scan(page, edge, depthMm, depthMm);
+    }
+
+    /**
+     * What a page paints in the strip along its bound edge, drawn only where a mark in doubt lies near enough to matter.
+     *
+     * @param page page number from 1
+     * @param edge the edge that is bound, as the reader sees the page
+     * @param depthMm how far in from that edge to look
+     * @param clearMm marks in doubt that begin deeper than this are taken by their outline
+     */
+    public PageMarks scan(int page, PageEdge edge, double depthMm, double clearMm) {
         PageFacts f = facts.pages().get(page - 1);
         String problem = problems.get(page - 1);
         if (problem != null) {
@@ -101,8 +114,11 @@ public final class OpenedPdf implements AutoCloseable {
                             new Rectangle2D.Double(0, 0, depthMm, f.along(edge).mm()))
                     .getBounds2D();
             StripCollector collector = new StripCollector(strip, toFrame);
-            engine.run(new PDPage(dictionary), visible(f), collector);
-            return settled(page, edge, depthMm, collector);
+            BasicsCollector basics = new BasicsCollector(f);
+            engine.run(new PDPage(dictionary), visible(f), collector, basics);
+            StripRaster.Source drawing = new StripRaster.Source(document, dictionary, f, edge, depthMm, layers, budget);
+            return SecondLook.settled(page, collector.found(), engine.problem(), drawing, clearMm)
+                    .with(basics.basics());
         } catch (Budget.Spent e) {
             return new PageMarks(page, List.of(), String.valueOf(e.getMessage()));
         } catch (StackOverflowError e) {
@@ -117,35 +133,6 @@ public final class OpenedPdf implements AutoCloseable {
     /** The same document to change; what was scanned before stays as it was seen. */
     public EditedPdf edit() {
         return new EditedPdf(document, facts, pages);
-    }
-
-    /** Pictures replaced by what their pixels show. */
-    private PageMarks settled(int page, PageEdge edge, double depthMm, StripCollector collector) throws IOException {
-        String problem = engine.problem();
-        List<Mark> marks = new ArrayList<>();
-        StripRaster raster = null;
-        for (Mark mark : collector.marks()) {
-            if (problem != null || !collector.isPicture(mark)) {
-                marks.add(mark);
-                continue;
-            }
-            if (raster == null) {
-                raster = StripRaster.of(
-                        document, pages.get(page - 1).whole(), facts.pages().get(page - 1), edge, depthMm);
-                problem = raster.problem();
-            }
-            Rectangle2D box = new Rectangle2D.Double(
-                    mark.nearMm(),
-                    mark.alongStartMm(),
-                    mark.farMm() - mark.nearMm(),
-                    mark.alongEndMm() - mark.alongStartMm());
-            boolean throughEdge = mark.kind() == MarkKind.BACKGROUND;
-            if (throughEdge) {
-                marks.add(mark);
-            }
-            marks.addAll(PictureInk.marks(raster, box, throughEdge));
-        }
-        return new PageMarks(page, marks, problem);
     }
 
     /**
