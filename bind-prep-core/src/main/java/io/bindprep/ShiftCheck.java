@@ -82,6 +82,16 @@ final class ShiftCheck {
                         + word(verdict) + ".");
             }
         }
+        List<Integer> art = pages().filter(
+                        p -> before.pages().get(p - 1).verdict().background()
+                                && verdictAfter(p).verdict() != Verdict.CLEAR)
+                .boxed()
+                .toList();
+        if (!art.isEmpty() && !wrong.isEmpty()) {
+            wrong.add("A tint or picture runs through the bound edge on " + (art.size() == 1 ? "page " : "pages ")
+                    + PageRanges.compact(art, MOST_RANGES) + " and could not be kept in its place there. Have the page"
+                    + " laid out anew.");
+        }
         Set<String> known = before.findings().stream().map(Finding::rule).collect(Collectors.toSet());
         after.findings().stream()
                 .filter(f -> f.severity() == Severity.ERROR && !known.contains(f.rule()))

@@ -97,6 +97,15 @@ final class ShiftNotes {
                                 && !checked.verdictAfter(p).background())
                 .boxed()
                 .toList();
+        List<Integer> stay = moved().filter(
+                        p -> before.pages().get(p - 1).verdict().background() && !gaps.contains(p))
+                .boxed()
+                .toList();
+        if (!stay.isEmpty()) {
+            notes.add(
+                    "The tint or picture that runs through the bound edge on " + pages(stay)
+                            + " stays in its place or still reaches it; what lies upon it moves. See that the two still go together.");
+        }
         if (!gaps.isEmpty()) {
             double most = gaps.stream().mapToDouble(p -> move(p).awayMm()).max().orElse(0);
             notes.add("The tint or picture that ran through the bound edge no longer reaches it on " + pages(gaps)

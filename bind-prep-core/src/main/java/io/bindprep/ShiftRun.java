@@ -223,11 +223,19 @@ final class ShiftRun {
             for (int page = 1; page <= plan.moves().size(); page++) {
                 Move move = plan.moves().get(page - 1);
                 if (!move.nothing()) {
-                    edited.move(page, move, cut.contains(page));
+                    edited.move(page, move, beyond(page, cut));
                 }
             }
             edited.blanksAfter(blanks);
             edited.save(out, plan.moves() + " " + blanks + " " + cut);
         }
+    }
+
+    private EditedPdf.Beyond beyond(int page, Set<Integer> cut) {
+        if (cut.contains(page)) {
+            return EditedPdf.Beyond.CUT;
+        }
+        boolean background = before.pages().get(page - 1).verdict().background();
+        return background ? EditedPdf.Beyond.STAYS : EditedPdf.Beyond.MOVES;
     }
 }

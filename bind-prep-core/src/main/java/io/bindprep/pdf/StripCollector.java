@@ -27,9 +27,9 @@ final class StripCollector {
     /** A fill thinner than this is a rule; common practice, no source. */
     private static final double LINE_MM = 1.2;
     /** A fill at least this thick both ways may be a background; common practice, no source. */
-    private static final double TINT_MM = 3;
+    static final double TINT_MM = 3;
     /** A background reaches the trim at least to within this; a sheet is cut no truer (ISO 216 allows 1.5 mm and more). */
-    private static final double BLEED_SLACK_MM = 0.5;
+    static final double BLEED_SLACK_MM = 0.5;
 
     private final Rectangle2D strip;
     private final AffineTransform toFrame;
