@@ -166,7 +166,7 @@ final class ShiftRun {
         if (!wrong.isEmpty()) {
             return refused(after, wrong);
         }
-        List<String> notes = new ShiftNotes(check, before, checked, planned, blanks).of(settings, made, cut);
+        List<String> notes = new ShiftNotes(check, before, checked, planned).of(settings, made, cut);
         WholeFile.write(request.output(), out -> Files.copy(made, out), check.file());
         return new ShiftReport(
                 Outcome.CHANGED,

@@ -136,8 +136,8 @@ class ShiftTest {
         ShiftReport r = shift("planner-a5.pdf", Map.of("trim", "a5"), ShiftSettings.builtIn());
         assertThat(r.outcome()).as(r.refusals() + "").isEqualTo(Outcome.CHANGED);
         assertThat(pages(r.after(), Verdict.CLEAR)).isEqualTo(16);
-        assertThat(r.after().pages()).allSatisfy(p -> assertThat(p.verdict().background())
-                .isTrue());
+        assertThat(r.after().pages())
+                .allSatisfy(p -> assertThat(p.verdict().background()).isTrue());
         assertThat(r.notes()).anyMatch(n -> n.contains("stays in its place") && n.contains("pages 1-16"));
         int right = (int) Math.round(r.moves().get(8).awayMm() * Raster.PER_MM);
         Raster was = Raster.ofPoppler(FIXTURES.resolve("planner-a5.pdf"), 9);

@@ -467,7 +467,7 @@ class EditedPdfTest {
         "''", // drawn straight onto the page
         "0 0 100 150 re W* n", // a page's clip as office programs write it
         "0 0 100 150 re W n q 0.5 0 0 0.5 0 0 cm 0 0 200 300 re W n Q",
-        "-2 -2 60 154 re W n" // a panel
+        "-2 -2 63 154 re W n" // a panel that the text just fits
     })
     void aTintThroughTheBoundEdgeStaysUnderItsClip(String clip) throws Exception {
         assertStays(clip, " q 0.7 g 2 0 0 2 0 0 cm -2 -2 8 79 re f Q ", new Move(PageEdge.LEFT, 6, 1), 60);
