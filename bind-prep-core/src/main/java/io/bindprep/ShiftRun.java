@@ -61,7 +61,7 @@ final class ShiftRun {
         CheckRequest check = request.check();
         Job job = check.job();
         if (request.settings().blankVersos()) {
-            job = job.laid(Sides.ONE, job.frontCover(), job.backCover(), job.inserts());
+            job = job.laid(Sides.ONE, job.frontCover(), job.backCover(), job.inserts(), job.special());
         } else if (request.settings().pad() && job.sides() == Sides.ONE) {
             throw new SettingException(
                     "pad",

@@ -67,6 +67,7 @@ public final class OpenedPdf implements AutoCloseable {
                 Math.max(0, ends.headerAt()),
                 !ends.pointerHolds(),
                 found.lost(),
+                OutlineReader.read(catalog, found.pages()),
                 document.getCurrentAccessPermission().canPrint());
         return new OpenedPdf(document, known, found.pages(), problems);
     }

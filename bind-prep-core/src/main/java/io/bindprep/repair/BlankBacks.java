@@ -45,7 +45,8 @@ public final class BlankBacks {
                 blanks.cover(job.backCover()),
                 job.inserts().stream()
                         .map(i -> new Insert(blanks.range(i.pages()), i.stock()))
-                        .toList());
+                        .toList(),
+                job.special().renumbered(blanks::range));
     }
 
     private @Nullable Cover cover(@Nullable Cover cover) {
