@@ -144,7 +144,10 @@ class ShiftTest {
         Raster is = Raster.ofPoppler(folder.resolve("out.pdf"), 9);
         for (int y = 100; y < 2000; y += 50) {
             assertThat(is.at(10, y)).as("tint at " + y).isEqualTo(was.at(10, y));
-            assertThat(is.at(106, y)).as("the tint's far side at " + y).isEqualTo(was.at(106, y));
+            // the picture, 39.95 to 53.97 along, has come to lie over it
+            if (y < 395 || y > 545) {
+                assertThat(is.at(106, y)).as("the tint's far side at " + y).isEqualTo(was.at(106, y));
+            }
         }
         // the middle of the picture, upright through its 14 mm
         for (int y = 410; y < 530; y += 10) {
