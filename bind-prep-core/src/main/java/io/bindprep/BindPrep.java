@@ -20,6 +20,7 @@ import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.proof.ProofReport;
 import io.bindprep.repair.ShiftReport;
 import io.bindprep.run.Bound;
 import io.bindprep.run.Run;
@@ -60,6 +61,19 @@ public final class BindPrep {
     public static ShiftReport shift(ShiftRequest request)
             throws UnreadableInputException, SettingException, IOException {
         return ShiftRun.run(request);
+    }
+
+    /**
+     * Draws a proof of one PDF: the holes, the clear margin and what was found as layers and annotations over a copy. The
+     * input is not changed; the output is written whole or not at all.
+     *
+     * @throws UnreadableInputException where the file is not a PDF that can be opened
+     * @throws SettingException where the job asks for what the document or the trade does not have
+     * @throws IOException where the output cannot be written
+     */
+    public static ProofReport proof(ProofRequest request)
+            throws UnreadableInputException, SettingException, IOException {
+        return ProofRun.run(request);
     }
 
     private static Report checkHere(CheckRequest request, Bounded bound)
