@@ -96,7 +96,7 @@ class ProofTest {
 
     @Test
     void theInputIsNeverOverwritten() throws Exception {
-        Path input = Files.copy(FIXTURES.resolve("picture.pdf"), folder.resolve("out.pdf"));
+        Path input = Files.copy(FIXTURES.resolve("mixed-sizes.pdf"), folder.resolve("out.pdf"));
         byte[] before = Files.readAllBytes(input);
         assertThatThrownBy(() -> proof(input, Map.of(), false, null)).isInstanceOf(IOException.class);
         assertThat(Files.readAllBytes(input)).isEqualTo(before);

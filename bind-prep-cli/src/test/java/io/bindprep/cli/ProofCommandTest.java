@@ -39,7 +39,7 @@ class ProofCommandTest {
 
     @Test
     void neverWritesOverItsInput() throws Exception {
-        Path input = Files.copy(Path.of(Cli.fixture("picture.pdf")), folder.resolve("proof.pdf"));
+        Path input = Files.copy(Path.of(Cli.fixture("mixed-sizes.pdf")), folder.resolve("proof.pdf"));
         byte[] before = Files.readAllBytes(input);
         Cli run = run(input.toString());
         assertThat(run.exit()).isEqualTo(ExitCode.USAGE);
@@ -50,7 +50,7 @@ class ProofCommandTest {
     @Test
     void tellsOfWhatItCannotReadAndOfWrongSettings() {
         assertThat(run(Cli.fixture("word-file.pdf")).exit()).isEqualTo(ExitCode.UNREADABLE);
-        Cli wrong = run(Cli.fixture("picture.pdf"), "--pitch", "9:1");
+        Cli wrong = run(Cli.fixture("mixed-sizes.pdf"), "--pitch", "9:1");
         assertThat(wrong.exit()).isEqualTo(ExitCode.USAGE);
         assertThat(wrong.err()).contains("--pitch");
     }

@@ -112,16 +112,14 @@ class ProofPainterTest {
         byte[] after =
                 proofed(PageMaker.page(100, 150).draw(content).open(folder), proof(1, PageEdge.LEFT, punched("words")));
         assertLooksAlike(before, layersOff(after));
-        assertHole(after, 12, 50, content.contains("W n") && content.contains("Q Q"));
+        // Poppler draws nothing more after a stray restore, before the proof as after it
+        assertHole(after, 12, 50, !content.contains("Q Q"));
     }
 
     /** On a blank place the middle of the hole is lighter than the tinted zone beside it, its outline dark. */
-    private void assertHole(byte[] pdf, double x, double y, boolean clipped) throws Exception {
-        if (clipped) {
-            return;
-        }
+    private void assertHole(byte[] pdf, double x, double y, boolean poppler) throws Exception {
         List<Raster> drawn = new ArrayList<>(List.of(Raster.ofPdfBox(pdf, 1)));
-        if (Raster.onPath("pdftoppm")) {
+        if (poppler && Raster.onPath("pdftoppm")) {
             drawn.add(Raster.ofPoppler(Files.write(folder.resolve("hole.pdf"), pdf), 1));
         }
         for (Raster r : drawn) {
@@ -156,7 +154,7 @@ class ProofPainterTest {
             PageMaker page = PageMaker.page(100, 150)
                     .with(p -> p.setInt(COSName.ROTATE, rotate))
                     .box(COSName.MEDIA_BOX, origin[0], origin[1], origin[0] + 100, origin[1] + 150);
-            assertHole(proofed(page.open(folder), proof(1, edge)), x, y, false);
+            assertHole(proofed(page.open(folder), proof(1, edge)), x, y, true);
         }
     }
 
@@ -249,7 +247,7 @@ class ProofPainterTest {
                         .draw("/OC /L BDC 0 g 60 60 30 30 re f EMC")
                         .open(folder),
                 proof(1, PageEdge.LEFT));
-        assertHole(after, 12, 50, false);
+        assertHole(after, 12, 50, true);
         assertThat(Raster.ofPdfBox(after, 1).at(700, 700)).as("still hidden").isGreaterThan(250);
         try (PDDocument document = Loader.loadPDF(after)) {
             PDOptionalContentProperties layers = document.getDocumentCatalog().getOCProperties();
