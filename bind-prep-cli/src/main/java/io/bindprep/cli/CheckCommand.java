@@ -4,9 +4,6 @@ import io.bindprep.BindPrep;
 import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
 import io.bindprep.job.Job;
-import io.bindprep.job.JobFiles;
-import io.bindprep.job.JobReader;
-import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import java.io.File;
@@ -60,8 +57,9 @@ final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--write",
             paramLabel = "FORMAT=FILE",
-            description = "also write a report to a file, in the format text, json, sarif, junit or xjdf; {name} in it"
-                    + " stands for each PDF's name; or DIR/: every format into that folder; may be repeated")
+            description =
+                    "also write a report to a file, in the format text, json, html, sarif, junit or xjdf; {name} in it"
+                            + " stands for each PDF's name; or DIR/: every format into that folder; may be repeated")
     private List<String> writes = List.of();
 
     @Option(
@@ -107,23 +105,19 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        JobSettings settings = JobOptions.settings(spec.commandLine().getParseResult());
+        JobInput input = new JobInput(spec, jobFile);
         Job job;
         try {
-            if (jobFile != null) {
-                settings = settings.over(JobSettings.read(NamedFiles.text(spec, "--job", jobFile), jobFile.toString()));
-            }
-            job = JobReader.toJob(
-                    settings, JobFiles.read(settings, (name, beside) -> NamedFiles.named(jobFile, name, beside)));
+            job = input.read();
         } catch (SettingException e) {
-            return wrongSetting(e, settings);
+            return wrongSetting(e, input);
         }
         String password = passwordFile == null ? null : NamedFiles.password(spec, passwordFile);
         WrittenReports written = written();
         int worst = ExitCode.GOOD;
         try (ReportOutput output = output()) {
             for (int i = 0; i < files.size(); i++) {
-                worst = Math.max(worst, check(i, job, password, settings, output, written));
+                worst = Math.max(worst, check(i, job, password, input, output, written));
             }
         }
         return worst;
@@ -144,13 +138,13 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private int check(
-            int input,
+            int index,
             Job job,
             @Nullable String password,
-            JobSettings settings,
+            JobInput input,
             ReportOutput output,
             WrittenReports written) {
-        Path file = files.get(input);
+        Path file = files.get(index);
         String name = name(file);
         try {
             List<WrittenReports.Unwritten> unwritten;
@@ -159,15 +153,15 @@ final class CheckCommand implements Callable<Integer> {
             try (ProgressLine progress = new ProgressLine(err, terminal.showsProgress(), System::nanoTime)) {
                 CheckRequest request = new CheckRequest(file, name, job, password, progress);
                 report = engine.check(request);
-                unwritten = written.write(input, request, report);
+                unwritten = written.write(index, request, report);
             }
             output.report(report);
             return Math.max(report.failed() ? ExitCode.FINDINGS : ExitCode.GOOD, told(unwritten));
         } catch (UnreadableInputException e) {
             output.unreadable(name, e);
-            return Math.max(ExitCode.UNREADABLE, told(written.unreadable(input, name, e)));
+            return Math.max(ExitCode.UNREADABLE, told(written.unreadable(index, name, e)));
         } catch (SettingException e) {
-            return wrongSetting(e, settings);
+            return wrongSetting(e, input);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             // one file's trouble keeps no other from its answer
             err.println(Problems.internal(name, e));
@@ -188,8 +182,8 @@ final class CheckCommand implements Callable<Integer> {
         };
     }
 
-    private int wrongSetting(SettingException e, JobSettings settings) {
-        err.println(Problems.setting(e, settings.place(e.key()).orElse(null)));
+    private int wrongSetting(SettingException e, JobInput input) {
+        err.println(input.problem(e));
         return ExitCode.USAGE;
     }
 }

@@ -38,6 +38,17 @@ class ProofCommandTest {
     }
 
     @Test
+    void takesTheShopsOwnTablesFromAnOptionAndFromTheJobFile() throws Exception {
+        String tables = Cli.fixture("shop-stocks.csv");
+        Cli option = run(Cli.fixture("members-handbook-a4.pdf"), "--tables", tables, "--stock", "felt-200");
+        assertThat(option.exit()).as(option.err()).isEqualTo(ExitCode.GOOD);
+        Files.copy(Path.of(tables), folder.resolve("shop.csv"));
+        Path job = Files.writeString(folder.resolve("job.yaml"), "tables: shop.csv\nstock: felt-200\n");
+        Cli file = run(Cli.fixture("members-handbook-a4.pdf"), "--job", job.toString());
+        assertThat(file.exit()).as(file.err()).isEqualTo(ExitCode.GOOD);
+    }
+
+    @Test
     void neverWritesOverItsInput() throws Exception {
         Path input = Files.copy(Path.of(Cli.fixture("mixed-sizes.pdf")), folder.resolve("proof.pdf"));
         byte[] before = Files.readAllBytes(input);
