@@ -1,6 +1,7 @@
 package io.bindprep;
 
 import io.bindprep.binding.Plan;
+import io.bindprep.binding.PlanChoices;
 import io.bindprep.binding.Planner;
 import io.bindprep.block.Block;
 import io.bindprep.block.BlockBuilder;
@@ -10,7 +11,6 @@ import io.bindprep.check.Report;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.Trim;
-import io.bindprep.marks.PageJudge;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.page.PrevailingSize;
 import io.bindprep.paper.Stack;
@@ -96,18 +96,12 @@ public final class BindPrep {
             Block block = BlockBuilder.build(job, facts.pages().size());
             LeafSizes sizes = new LeafSizes(job, facts.pages(), width, height);
             Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
-            Plan plan = Planner.plan(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
+            PlanChoices choices = Planner.choices(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
+            Weighed weighed = Weighed.of(request, pdf, block, choices, bound);
+            Plan plan = weighed.plan();
             Split split = VolumePlanner.split(job, plan, block, sizes, facts.outline());
             Run run = RunPlanner.plan(job, sizes, Bound.parts(block, stack, plan, split));
-            return Checker.report(
-                    facts,
-                    job,
-                    block,
-                    stack,
-                    plan,
-                    split,
-                    run,
-                    PageScan.run(request, pdf, block, new PageJudge(plan), bound));
+            return Checker.report(facts, job, block, stack, plan, weighed.whatIf(), split, run, weighed.verdicts());
         }
     }
 

@@ -7,6 +7,7 @@ import io.bindprep.report.JunitReport;
 import io.bindprep.report.SarifReport;
 import io.bindprep.report.TextReport;
 import io.bindprep.report.TextStyle;
+import io.bindprep.report.html.HtmlReport;
 import io.bindprep.report.xjdf.XjdfTicket;
 import java.util.Arrays;
 import java.util.List;
@@ -40,6 +41,18 @@ public enum ReportFormat {
         @Override
         public String unreadable(String file, UnreadableInputException why) {
             return JsonReport.unreadable(file, why);
+        }
+    },
+    /** For people, with pictures of the pages that are not clear: one file that needs no other. */
+    HTML(".html") {
+        @Override
+        public String write(CheckRequest request, Report report) throws UnreadableInputException {
+            return HtmlReport.write(report, BindPrep.pictures(request, report));
+        }
+
+        @Override
+        public String unreadable(String file, UnreadableInputException why) {
+            return HtmlReport.unreadable(file, why);
         }
     },
     /** For code hosts and editors: SARIF 2.1.0 (OASIS). */

@@ -11,6 +11,8 @@ import io.bindprep.marks.Verdict;
 import io.bindprep.problem.UnreadableInputException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
@@ -19,15 +21,22 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class ReportFormatTest {
-    private static final Report REPORT = Scenario.of(1200)
-            .hit(1001, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.2, "I i İ ı")
-            .hit(1100, MarkKind.IMAGE, Verdict.TIGHT, null, 9, "")
-            .unread(7, "cut short")
-            .junk(1234)
-            .report();
+    /** What can be drawn; the report is not its own, but of as many pages. */
+    private static final Path FILE = Path.of(System.getProperty("bindprep.root"), "fixtures", "cookbook-letter.pdf");
 
     private static CheckRequest request() throws Exception {
-        return CheckRequest.of(Path.of("thesis.pdf"), "thesis.pdf", JobReader.toJob(JobSettings.empty()));
+        return CheckRequest.of(FILE, "thesis.pdf", JobReader.toJob(JobSettings.empty()));
+    }
+
+    private static Report report() throws Exception {
+        byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(FILE));
+        return Scenario.of(100)
+                .sha256(HexFormat.of().formatHex(digest))
+                .hit(51, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.2, "I i İ ı")
+                .hit(70, MarkKind.IMAGE, Verdict.TIGHT, null, 9, "")
+                .unread(7, "cut short")
+                .junk(1234)
+                .report();
     }
 
     @ParameterizedTest
@@ -36,14 +45,15 @@ class ReportFormatTest {
         Locale locale = Locale.getDefault();
         TimeZone zone = TimeZone.getDefault();
         String line = System.getProperty("line.separator");
-        String first = format.write(request(), REPORT);
+        Report report = report();
+        String first = format.write(request(), report);
         assertThat(first).endsWith("\n").doesNotContain("\r");
         try {
             System.setProperty("line.separator", "\r\n");
             for (String tag : List.of("de-DE", "tr-TR", "ar-EG-u-nu-arab")) {
                 Locale.setDefault(Locale.forLanguageTag(tag));
                 TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
-                assertThat(format.write(request(), REPORT)).as(tag).isEqualTo(first);
+                assertThat(format.write(request(), report)).as(tag).isEqualTo(first);
             }
         } finally {
             Locale.setDefault(locale);

@@ -57,8 +57,9 @@ final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--write",
             paramLabel = "FORMAT=FILE",
-            description = "also write a report to a file, in the format text, json, sarif, junit or xjdf; {name} in it"
-                    + " stands for each PDF's name; or DIR/: every format into that folder; may be repeated")
+            description =
+                    "also write a report to a file, in the format text, json, html, sarif, junit or xjdf; {name} in it"
+                            + " stands for each PDF's name; or DIR/: every format into that folder; may be repeated")
     private List<String> writes = List.of();
 
     @Option(

@@ -44,6 +44,11 @@ public final class FindingKinds {
                     "Give a clear-margin beyond the punched zone, or leave it out for the pattern's own."),
             kind(
                     ERROR,
+                    "closer-size",
+                    "The punch's closer does not take the element that the stack needs.",
+                    "Close it on a machine that takes it, take a thinner stock, or split the book into volumes."),
+            kind(
+                    ERROR,
                     "edge-unpunchable",
                     "No hole row fits the bound edge, so no page was held against holes.",
                     "Ask for the document at the size of its leaves, or give another bound-edge or trim."),
@@ -109,6 +114,11 @@ public final class FindingKinds {
                     "image-tight",
                     "What prints of a picture lies between the holes or inside the clear margin.",
                     MOVE_OR_ACCEPT),
+            kind(
+                    WARNING,
+                    "leaves-bind",
+                    "So much paper lies outside the holes that pages do not turn freely on the element.",
+                    "Punch less deep (depth), or take a larger element (clearance)."),
             seen(ERROR, "line-punched", "A line lies in a hole, registration included.", MOVE),
             seen(WARNING, "line-tight", "A line lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
             kind(

@@ -17,8 +17,9 @@ import org.jspecify.annotations.Nullable;
  * @param special leaves and pages that are not like the others
  * @param pitch "3:1", "2:1" or a pattern's id; null to let the planner choose
  * @param punch the punch's name; null for the pattern's generic one
+ * @param depth a setting of the punch's depth stop, by name or by the distance it gives; null to let the planner choose
  * @param clearMargin distance live matter keeps from the bound edge; null for the pattern's own
- * @param registration how far a hole may lie off its place, either way
+ * @param registration how far a hole may lie off its place, either way; null for what the punch was measured to, else 1 mm
  * @param clearance allowance of the element over the thickest likely stack
  * @param leastWeb least paper between a hole and the end of the sheet; null for the punch's own
  * @param hanger the gap in the row that a hanger needs; null for none
@@ -39,8 +40,9 @@ public record Job(
         Method binding,
         @Nullable String pitch,
         @Nullable String punch,
+        @Nullable String depth,
         @Nullable Length clearMargin,
-        Length registration,
+        @Nullable Length registration,
         Length clearance,
         @Nullable Length leastWeb,
         @Nullable Hanger hanger,
@@ -83,6 +85,7 @@ public record Job(
                 binding,
                 pitch,
                 punch,
+                depth,
                 clearMargin,
                 registration,
                 clearance,

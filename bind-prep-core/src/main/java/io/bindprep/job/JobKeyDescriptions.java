@@ -171,6 +171,15 @@ final class JobKeyDescriptions {
                     Shape.text(),
                     "generic-W3_1i-square-0t"),
             open(
+                    JobKeys.DEPTH,
+                    "DEPTH",
+                    "setting of the punch's depth stop",
+                    "what suits stack and content",
+                    "a setting by name, or the distance from the bound edge to the hole axis",
+                    Shape.text(),
+                    "shallow",
+                    "5 mm"),
+            open(
                     JobKeys.CLEAR_MARGIN,
                     "LENGTH",
                     "what print keeps from the bound edge",
@@ -179,11 +188,11 @@ final class JobKeyDescriptions {
                     Shape.length(),
                     "10 mm",
                     "3/8 in"),
-            value(
+            open(
                     JobKeys.REGISTRATION,
                     "LENGTH",
                     "how far a hole may lie off, either way",
-                    "1 mm",
+                    "the punch's own, else 1 mm",
                     "",
                     Shape.length(),
                     "0.5 mm",

@@ -19,6 +19,7 @@ final class JobKeys {
     static final String BINDING = "binding";
     static final String PITCH = "pitch";
     static final String PUNCH = "punch";
+    static final String DEPTH = "depth";
     static final String CLEAR_MARGIN = "clear-margin";
     static final String REGISTRATION = "registration";
     static final String CLEARANCE = "clearance";

@@ -19,7 +19,6 @@ import org.jspecify.annotations.Nullable;
 public final class JobReader {
     // the everyday copier stock whose caliper and tolerance are published (JCP O-63); those of 80 g/m2 are not
     private static final String STOCK = "bond-20";
-    private static final Length REGISTRATION = Length.ofMm(1);
 
     private static final int MOST_PPI = 2_400;
     private static final Length MOST_BLEED = Length.ofMm(50);
@@ -116,6 +115,7 @@ public final class JobReader {
                 choice(JobKeys.BINDING, Method.WIRE),
                 text(JobKeys.PITCH),
                 text(JobKeys.PUNCH),
+                text(JobKeys.DEPTH),
                 clearMargin(),
                 registration(),
                 clearance(),
@@ -177,11 +177,9 @@ public final class JobReader {
         return value == null ? null : Scalars.length(JobKeys.CLEAR_MARGIN, value, MOST_MARGIN, "10 mm", "3/8 in");
     }
 
-    private Length registration() throws SettingException {
+    private @Nullable Length registration() throws SettingException {
         Object value = given(JobKeys.REGISTRATION);
-        return value == null
-                ? REGISTRATION
-                : Scalars.length(JobKeys.REGISTRATION, value, MOST_REGISTRATION, "1 mm", "1/32 in");
+        return value == null ? null : Scalars.length(JobKeys.REGISTRATION, value, MOST_REGISTRATION, "1 mm", "1/32 in");
     }
 
     private SpecialLeaves special() throws SettingException {

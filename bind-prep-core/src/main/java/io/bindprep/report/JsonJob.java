@@ -44,10 +44,13 @@ record JsonJob(
         @JsonPropertyDescription("the punch asked for; null for the pattern's own") @Nullable
         String punch,
 
+        @JsonPropertyDescription("the setting of the depth stop asked for; null to let it be chosen") @Nullable
+        String depth,
+
         @JsonPropertyDescription("what live matter keeps from the bound edge; null for the pattern's own") @Nullable
         BigDecimal clearMarginMm,
 
-        @JsonPropertyDescription("how far a hole may lie off its place, either way")
+        @JsonPropertyDescription("how far a hole may lie off its place, either way; null for the punch's own") @Nullable
         BigDecimal registrationMm,
 
         @JsonPropertyDescription("what the element is wider than the thickest likely stack")
@@ -218,8 +221,9 @@ record JsonJob(
                 job.binding(),
                 job.pitch(),
                 job.punch(),
+                job.depth(),
                 Json.mmOrNull(job.clearMargin()),
-                Json.mm(job.registration()),
+                Json.mmOrNull(job.registration()),
                 Json.mm(job.clearance()),
                 Json.mmOrNull(job.leastWeb()),
                 HangerGap.of(job.hanger()),

@@ -50,6 +50,7 @@ class BlockBuilderTest {
                 null,
                 null,
                 null,
+                null,
                 Length.ofMm(1),
                 Length.ofInch(1, 8),
                 null,

@@ -8,6 +8,7 @@ import io.bindprep.binding.Gap;
 import io.bindprep.binding.Measure;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Sides;
@@ -362,6 +363,28 @@ class CheckerTest {
     }
 
     @Test
+    void pagesThatDoNotTurnFreelyAreAWarning() {
+        // 3.1 mm lies outside the holes
+        assertThat(Scenario.of(2).turnsBelow(Length.ofMm("3.11")).report().findings())
+                .isEmpty();
+        Finding f = only(Scenario.of(2).turnsBelow(Length.ofMm("3.1")).report(), "leaves-bind");
+        assertThat(f.severity()).isEqualTo(Severity.WARNING);
+        assertThat(f.measuredMm()).isEqualTo(3.1);
+        assertThat(f.limitMm()).isEqualTo(3.1);
+    }
+
+    @Test
+    void anElementThatTheCloserDoesNotTakeIsAnError() {
+        // the element is 3/8 in
+        ElementSizes small = ElementSizes.range(Length.ofInch(3, 16), Length.ofInch(5, 16));
+        Finding f = only(Scenario.of(2).closerTakes(small).report(), "closer-size");
+        assertThat(f.severity()).isEqualTo(Severity.ERROR);
+        assertThat(f.message()).contains("3/8 in", "3/16 in to 5/16 in");
+        ElementSizes enough = ElementSizes.range(Length.ofInch(3, 16), Length.ofInch(3, 8));
+        assertThat(Scenario.of(2).closerTakes(enough).report().findings()).isEmpty();
+    }
+
+    @Test
     void aRowThatIsNotSymmetricAsksForTheSameEnd() {
         assertThat(Scenario.of(2).report().findings()).isEmpty();
         // one hole fewer at the foot: a leaf turned over lies a pitch off
@@ -513,7 +536,15 @@ class CheckerTest {
     void everyPageNeedsAVerdict() {
         Report r = Scenario.of(2).report();
         assertThatThrownBy(() -> Checker.report(
-                        r.document(), r.job(), r.block(), r.stack(), r.plan(), r.split(), r.run(), List.of()))
+                        r.document(),
+                        r.job(),
+                        r.block(),
+                        r.stack(),
+                        r.plan(),
+                        List.of(),
+                        r.split(),
+                        r.run(),
+                        List.of()))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -1,5 +1,6 @@
 package io.bindprep.check;
 
+import io.bindprep.binding.Depth;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
@@ -12,7 +13,9 @@ import io.bindprep.block.Leaf;
 import io.bindprep.block.LeafSizes;
 import io.bindprep.block.PagePlace;
 import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.catalogue.Method;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
@@ -71,6 +74,7 @@ public final class Scenario {
     private final double[] bleedUnits;
     private boolean rightToLeft;
     private long junk;
+    private String sha256 = "00ff";
     private boolean repaired;
     private int lostPages;
     private boolean holeless;
@@ -85,6 +89,9 @@ public final class Scenario {
     private List<Element> straddles = List.of();
     private Measure measure;
     private Gap gap;
+    private Length turnsBelow = Length.ofMm("8.2");
+    private ElementSizes closerTakes;
+    private List<WhatIf> whatIf = List.of();
     private int fewer;
     private List<Integer> stuck = List.of();
     private Length clearMargin = Length.ofInch(3, 8);
@@ -152,6 +159,11 @@ public final class Scenario {
         return this;
     }
 
+    public Scenario sha256(String digest) {
+        sha256 = digest;
+        return this;
+    }
+
     public Scenario junk(long bytes) {
         junk = bytes;
         return this;
@@ -207,6 +219,29 @@ public final class Scenario {
     public Scenario measure(Measure settles) {
         measure = settles;
         return this;
+    }
+
+    public Scenario turnsBelow(Length outside) {
+        turnsBelow = outside;
+        return this;
+    }
+
+    public Scenario closerTakes(ElementSizes sizes) {
+        closerTakes = sizes;
+        return this;
+    }
+
+    /** The plan's own setting, and a deeper one with its pages. */
+    public Scenario whatIf(List<Integer> punched, List<Integer> tight) {
+        whatIf = List.of(
+                new WhatIf(plan(lifts), true, List.of(), tight, List.of()),
+                new WhatIf(plan(lifts), false, punched, tight, List.of(2)));
+        return this;
+    }
+
+    private Depth depth() {
+        DepthSetting middle = new DepthSetting("middle", Length.ofInch(1, 5), "invented");
+        return new Depth(middle, Length.ofMm("3.1"), element == null ? null : turnsBelow, Depth.Decider.THICKNESS);
     }
 
     public Scenario gap(Gap free) {
@@ -316,7 +351,8 @@ public final class Scenario {
     public Report report() {
         LeafSizes cut = new LeafSizes(job(), document().pages(), Length.ofMm(210), Length.ofMm(297));
         Run run = RunPlanner.plan(job(), cut, List.of(new Bound(block(), stack(), plan(liftsOfItsLeaves()))));
-        return registered(Checker.report(document(), job(), block(), stack(), plan(lifts), split, run, verdicts));
+        return registered(
+                Checker.report(document(), job(), block(), stack(), plan(lifts), whatIf, split, run, verdicts));
     }
 
     /** The same report, once each of its findings has been looked up among {@link FindingKinds}. */
@@ -348,7 +384,7 @@ public final class Scenario {
                     return new PageFacts(p, box, box, bleed, box, trimDeclared, 0, 1);
                 })
                 .toList();
-        return new DocumentFacts(file, "00ff", facts, rightToLeft, junk, repaired, lostPages, List.of(), printable);
+        return new DocumentFacts(file, sha256, facts, rightToLeft, junk, repaired, lostPages, List.of(), printable);
     }
 
     private Job job() {
@@ -364,6 +400,7 @@ public final class Scenario {
                 special,
                 Method.WIRE,
                 pitch,
+                null,
                 null,
                 null,
                 Length.ofMm(1),
@@ -418,8 +455,10 @@ public final class Scenario {
                 pattern,
                 "3:1",
                 Length.ofInch(1, 3),
+                "generic-W3_1i-square-0t",
                 element,
                 Length.ofInch(1, 5),
+                depth(),
                 Length.ofInch(5, 32),
                 Length.ofInch(5, 32),
                 false,
@@ -427,6 +466,7 @@ public final class Scenario {
                 34,
                 lifts,
                 element == null ? null : element.size(),
+                closerTakes,
                 clearMargin,
                 Length.ofMm(1),
                 straddles,

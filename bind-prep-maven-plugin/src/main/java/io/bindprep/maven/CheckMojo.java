@@ -53,7 +53,7 @@ public final class CheckMojo extends AbstractMojo {
     private boolean failIfNoFiles;
 
     /**
-     * The forms of the reports: text, json, sarif (for code hosts), junit (for build servers), xjdf (for print shops'
+     * The forms of the reports: text, json, html (with pictures), sarif (for code hosts), junit (for build servers), xjdf (for print shops'
      * systems).
      */
     @Parameter(property = "bindprep.formats", defaultValue = "json,text")
