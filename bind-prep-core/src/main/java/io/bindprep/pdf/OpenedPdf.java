@@ -13,6 +13,8 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.locks.ReadWriteLock;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -23,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 
 /** An open PDF: its facts, and what each page paints along its bound edge. For one thread; close it. */
 public final class OpenedPdf implements AutoCloseable {
+    /** Shared by all that are looked at; for one alone where memory ran short, so that company changes no verdict. */
+    private static final ReadWriteLock MEMORY = new ReentrantReadWriteLock();
+
     private final PDDocument document;
     private final DocumentFacts facts;
     private final List<PageTree.Entry> pages;
@@ -98,6 +103,25 @@ public final class OpenedPdf implements AutoCloseable {
      * @param clearMm marks in doubt that begin deeper than this are taken by their outline
      */
     public PageMarks scan(int page, PageEdge edge, double depthMm, double clearMm) {
+        MEMORY.readLock().lock();
+        try {
+            return look(page, edge, depthMm, clearMm);
+        } catch (OutOfMemoryError e) {
+            // once more below, alone
+        } finally {
+            MEMORY.readLock().unlock();
+        }
+        MEMORY.writeLock().lock();
+        try {
+            return look(page, edge, depthMm, clearMm);
+        } catch (OutOfMemoryError e) {
+            return new PageMarks(page, List.of(), "it asks for more memory than there is");
+        } finally {
+            MEMORY.writeLock().unlock();
+        }
+    }
+
+    private PageMarks look(int page, PageEdge edge, double depthMm, double clearMm) {
         PageFacts f = facts.pages().get(page - 1);
         String problem = problems.get(page - 1);
         if (problem != null) {
@@ -123,8 +147,6 @@ public final class OpenedPdf implements AutoCloseable {
             return new PageMarks(page, List.of(), String.valueOf(e.getMessage()));
         } catch (StackOverflowError e) {
             return new PageMarks(page, List.of(), "it is nested too deep");
-        } catch (OutOfMemoryError e) {
-            return new PageMarks(page, List.of(), "it asks for more memory than there is");
         } catch (IOException | RuntimeException | NoninvertibleTransformException e) {
             return new PageMarks(page, List.of(), "its content cannot be read");
         }

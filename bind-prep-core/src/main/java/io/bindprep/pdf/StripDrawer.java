@@ -1,6 +1,7 @@
 package io.bindprep.pdf;
 
 import java.awt.Paint;
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDTransparencyGroup;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.pdmodel.graphics.pattern.PDShadingPattern;
 import org.apache.pdfbox.pdmodel.graphics.shading.PDShading;
+import org.apache.pdfbox.pdmodel.graphics.state.PDGraphicsState;
 import org.apache.pdfbox.pdmodel.graphics.state.PDTextState;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
@@ -38,6 +40,7 @@ final class StripDrawer extends PageDrawer {
     private final Left left;
     private final Layers layers;
     private final Budget budget;
+    private final Rectangle2D near;
     private int nested;
     private int operators;
     private int leftOut;
@@ -58,8 +61,11 @@ final class StripDrawer extends PageDrawer {
         }
     }
 
-    StripDrawer(PageDrawerParameters parameters, Left left, Layers layers, Budget budget) throws IOException {
+    /** Draws what lies in a rectangle of user space, which has some room around the strip. */
+    StripDrawer(PageDrawerParameters parameters, Left left, Layers layers, Budget budget, Rectangle2D near)
+            throws IOException {
         super(parameters);
+        this.near = near;
         this.left = left;
         this.layers = layers;
         this.budget = budget;
@@ -160,8 +166,13 @@ final class StripDrawer extends PageDrawer {
     @Override
     public void drawImage(PDImage image) throws IOException {
         budget.clock();
-        if (!mute) {
-            super.drawImage(image);
+        PDGraphicsState state = getGraphicsState();
+        Matrix ctm = state.getCurrentTransformationMatrix();
+        PictureCut cut = mute ? null : PictureCut.of(image, ctm, near, getResources());
+        if (cut != null) {
+            state.setCurrentTransformationMatrix(cut.ctm());
+            super.drawImage(cut.picture());
+            state.setCurrentTransformationMatrix(ctm);
         }
     }
 

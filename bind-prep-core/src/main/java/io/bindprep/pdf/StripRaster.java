@@ -4,6 +4,8 @@ import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.geom.NoninvertibleTransformException;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import org.apache.pdfbox.cos.COSArray;
@@ -31,6 +33,8 @@ record StripRaster(
     /** Five dots a millimetre (127 dpi): a full stop of 8 pt text is two dots wide. */
     static final int DOTS_PER_MM = 5;
 
+    private static final double ROOM_MM = 2;
+
     /** A strip of 4 m by 20 mm; larger pages are refused. */
     private static final int MOST_DOTS = 2_000_000;
 
@@ -43,6 +47,23 @@ record StripRaster(
             double depthMm,
             Layers layers,
             Budget budget) {
+        /** The strip in user space, with room around it for what blends into its dots. */
+        Rectangle2D near() {
+            try {
+                Rectangle2D strip = new Rectangle2D.Double(
+                        -ROOM_MM,
+                        -ROOM_MM,
+                        depthMm + 2 * ROOM_MM,
+                        facts.along(edge).mm() + 2 * ROOM_MM);
+                return facts.toBoundEdge(edge)
+                        .createInverse()
+                        .createTransformedShape(strip)
+                        .getBounds2D();
+            } catch (NoninvertibleTransformException e) {
+                throw new IllegalStateException("a page without extent", e);
+            }
+        }
+
         StripRaster draw(StripDrawer.Left left) throws IOException {
             return StripRaster.of(this, left);
         }
@@ -160,7 +181,7 @@ record StripRaster(
 
         @Override
         protected PageDrawer createPageDrawer(PageDrawerParameters parameters) throws IOException {
-            drawer = new StripDrawer(parameters, left, source.layers, source.budget);
+            drawer = new StripDrawer(parameters, left, source.layers, source.budget, source.near());
             return drawer;
         }
     }
