@@ -1,11 +1,13 @@
 package io.bindprep.sheet;
 
+import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.Plan;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
 import java.io.IOException;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Draws the bound edge with its holes at true size, in as many pieces side by side as the sheet's width asks for.
@@ -21,6 +23,8 @@ final class EdgePainter {
     private static final double BELOW = 8;
     private static final double GUIDE = 16;
     private static final double SMALL = 6.5;
+    /** Chords that a thumb cut is drawn with; none is off its curve by as much as a hairline. */
+    private static final int CUT_LINES = 48;
 
     private final EdgeDrawing drawing;
     private final Plan plan;
@@ -41,7 +45,10 @@ final class EdgePainter {
     }
 
     double pieceHeight() {
-        return ABOVE + Math.max(PAPER, plan.clearMargin().mm() + 5) + BELOW;
+        Gap.ThumbCut cut = thumbCut();
+        double deepest =
+                Math.max(plan.clearMargin().mm(), cut == null ? 0 : cut.depth().mm());
+        return ABOVE + Math.max(PAPER, deepest + 5) + BELOW;
     }
 
     private double paper() {
@@ -56,7 +63,8 @@ final class EdgePainter {
         double left = x + GUIDE;
         double edge = y + ABOVE;
         ink.grey(0);
-        outline(ink, left, edge, each, piece);
+        outline(ink, left, edge, from, to, piece);
+        thumbCut(ink, plain, left, edge, from, to);
         if (piece == 0) {
             guide(ink, bold, x, left, edge);
         } else {
@@ -75,26 +83,90 @@ final class EdgePainter {
         webs(ink, plain, piece, left, edge, from, to);
     }
 
-    private void outline(Ink ink, double left, double edge, double each, int piece) throws IOException {
+    private void outline(Ink ink, double left, double edge, double from, double to, int piece) throws IOException {
         ink.width(0.5);
-        ink.line(left, edge, left + each, edge);
+        Gap.ThumbCut cut = thumbCut();
+        double half = cut == null ? 0 : cut.width().mm() / 2;
+        double middle = length() / 2;
+        // where the thumb cut takes the edge away there is none to draw
+        stretch(ink, left - from, edge, from, Math.min(to, middle - half));
+        stretch(ink, left - from, edge, Math.max(from, middle + half), to);
         ink.width(0.25);
-        end(ink, left, edge, piece == 0);
-        end(ink, left + each, edge, piece == pieces() - 1);
+        end(ink, left, edge, from, piece == 0);
+        end(ink, left + to - from, edge, to, piece == pieces() - 1);
     }
 
-    private void end(Ink ink, double at, double edge, boolean sheetEnd) throws IOException {
+    private static void stretch(Ink ink, double zero, double edge, double from, double to) throws IOException {
+        if (to > from) {
+            ink.line(zero + from, edge, zero + to, edge);
+        }
+    }
+
+    private Gap.@Nullable ThumbCut thumbCut() {
+        Gap gap = plan.row().gap();
+        return gap == null ? null : gap.thumbCut();
+    }
+
+    /** The half ellipse out of the middle of the edge, as far as it lies in the piece. */
+    private void thumbCut(Ink ink, Type plain, double left, double edge, double from, double to) throws IOException {
+        Gap.ThumbCut cut = thumbCut();
+        if (cut == null) {
+            return;
+        }
+        double half = cut.width().mm() / 2;
+        double start = Math.max(from, length() / 2 - half);
+        double end = Math.min(to, length() / 2 + half);
+        if (end <= start) {
+            return;
+        }
+        ink.width(0.25);
+        double first = Math.acos((length() / 2 - start) / half);
+        double last = Math.acos((length() / 2 - end) / half);
+        for (int i = 0; i < CUT_LINES; i++) {
+            double[] a = onCut(cut, first + (last - first) * i / CUT_LINES);
+            double[] b = onCut(cut, first + (last - first) * (i + 1) / CUT_LINES);
+            ink.line(left - from + a[0], edge + a[1], left - from + b[0], edge + b[1]);
+        }
+        // said once, in the piece where the middle is
+        if (from <= length() / 2 && length() / 2 <= to && start < length() / 2) {
+            String size = LengthText.area(cut.width(), cut.depth());
+            ink.centred(
+                    plain,
+                    SMALL,
+                    left - from + (start + end) / 2,
+                    edge + cut.depth().mm() + 3,
+                    "thumb cut " + size);
+        }
+    }
+
+    private double[] onCut(Gap.ThumbCut cut, double angle) {
+        return new double[] {
+            length() / 2 - cut.width().mm() / 2 * Math.cos(angle), cut.depth().mm() * Math.sin(angle)
+        };
+    }
+
+    private void end(Ink ink, double at, double edge, double place, boolean sheetEnd) throws IOException {
+        double bottom = edge + paper();
         if (sheetEnd) {
-            ink.line(at, edge, at, edge + paper());
+            ink.line(at, edge, at, bottom);
             return;
         }
         // a broken edge is drawn as a zigzag, as in engineering drawings (ISO 128)
-        double third = paper() / 3;
-        ink.line(at, edge, at, edge + third);
-        ink.line(at, edge + third, at + 1.2, edge + third * 1.25);
-        ink.line(at + 1.2, edge + third * 1.25, at - 1.2, edge + third * 1.75);
-        ink.line(at - 1.2, edge + third * 1.75, at, edge + third * 2);
-        ink.line(at, edge + third * 2, at, edge + paper());
+        double top = edge + cutDepth(place);
+        double third = (bottom - top) / 3;
+        ink.line(at, top, at, top + third);
+        ink.line(at, top + third, at + 1.2, top + third * 1.25);
+        ink.line(at + 1.2, top + third * 1.25, at - 1.2, top + third * 1.75);
+        ink.line(at - 1.2, top + third * 1.75, at, top + third * 2);
+        ink.line(at, top + third * 2, at, bottom);
+    }
+
+    /** How deep the thumb cut is at a place along the edge. */
+    private double cutDepth(double place) {
+        Gap.ThumbCut cut = thumbCut();
+        double off =
+                cut == null ? 1 : Math.abs(place - length() / 2) / (cut.width().mm() / 2);
+        return cut == null || off >= 1 ? 0 : cut.depth().mm() * Math.sqrt(1 - off * off);
     }
 
     private void guide(Ink ink, Type bold, double x, double left, double edge) throws IOException {
@@ -116,7 +188,7 @@ final class EdgePainter {
         if (piece == 0) {
             String note = "dashed: punched zone " + plan.punchedZone().inMm() + "; dotted: clear margin "
                     + plan.clearMargin().inMm();
-            ink.right(plain, SMALL - 1, left + each - 3, edge + margin + 2.6, note);
+            ink.text(plain, SMALL - 1, left + 3, edge + margin + 2.6, note);
         }
     }
 
