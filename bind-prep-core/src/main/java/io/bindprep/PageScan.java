@@ -113,7 +113,7 @@ final class PageScan {
     private void look(OpenedPdf pdf, PagePlace place) {
         PageFacts facts = pdf.facts().pages().get(place.page() - 1);
         double length = facts.along(place.boundEdge()).mm();
-        trial.judge(pdf.scan(place.page(), place.boundEdge(), trial.stripMm()), place, length);
+        trial.judge(pdf.scan(place.page(), place.boundEdge(), trial.stripMm(), trial.reachMm()), place, length);
     }
 
     private synchronized void count() {

@@ -67,6 +67,8 @@ class JobOptionsTest {
                 option("hanger", "90 mm", job -> job.hanger().gap(), Length.ofMm(90)),
                 option("overs", "3 %, at least 4", job -> job.supply().overs().on(1000), 30L),
                 option("press-sheet", "sra3", job -> job.supply().pressSheet().width(), Length.ofMm(320)),
+                option("image-ppi", "200", job -> job.printLimits().imagePpi(), 200),
+                option("bleed", "1/8 in", job -> job.printLimits().bleed(), Length.ofInch(1, 8)),
                 option("fail-on", "warning", Job::failOn, FailOn.WARNING),
                 option(
                         "tables",

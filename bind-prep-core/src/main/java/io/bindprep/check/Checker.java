@@ -74,6 +74,7 @@ public final class Checker {
     private static PageVerdict honest(PageVerdict v) {
         return v.unread() == null || v.verdict() == Verdict.UNREAD
                 ? v
-                : new PageVerdict(v.page(), Verdict.UNREAD, v.nearest(), v.hits(), v.background(), v.unread());
+                : new PageVerdict(
+                        v.page(), Verdict.UNREAD, v.nearest(), v.hits(), v.background(), v.unread(), v.basics());
     }
 }

@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param leastWeb least paper between a hole and the end of the sheet; null for the punch's own
  * @param hanger the gap in the row that a hanger needs; null for none
  * @param supply what a run is supplied with beyond its leaves
+ * @param printLimits what a page needs apart from the binding
  * @param catalogue what names stand for: our tables with the shop's own rows
  */
 public record Job(
@@ -47,6 +48,7 @@ public record Job(
         @Nullable Hanger hanger,
         Supply supply,
         FailOn failOn,
+        PrintLimits printLimits,
         Catalogue catalogue) {
     public Job {
         inserts = List.copyOf(inserts);
@@ -91,6 +93,7 @@ public record Job(
                 hanger,
                 supply,
                 failOn,
+                printLimits,
                 catalogue);
     }
 }

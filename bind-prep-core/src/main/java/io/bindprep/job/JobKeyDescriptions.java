@@ -256,6 +256,23 @@ final class JobKeyDescriptions {
                     "sra3",
                     "\"450 x 320 mm, bleed 2 mm, gripper 8 mm\"",
                     "{size: sra3, bleed: none, gripper: 10 mm}"),
+            value(
+                    JobKeys.IMAGE_PPI,
+                    "NUMBER",
+                    "least dots an inch of a picture as printed",
+                    "150",
+                    "",
+                    new Whole(1, 2_400),
+                    "200"),
+            value(
+                    JobKeys.BLEED,
+                    "LENGTH",
+                    "how far art at the trim goes beyond it",
+                    "3 mm",
+                    "none where leaves are not cut",
+                    Shape.either(Shape.length(), Shape.words("none")),
+                    "1/8 in",
+                    "none"),
             words(JobKeys.FAIL_ON, "SEVERITY", "least severity that fails", "error", FailOn.values()),
             value(
                     JobKeys.TABLES,

@@ -27,6 +27,8 @@ final class JobKeys {
     static final String HANGER = "hanger";
     static final String OVERS = "overs";
     static final String PRESS_SHEET = "press-sheet";
+    static final String IMAGE_PPI = "image-ppi";
+    static final String BLEED = "bleed";
     static final String FAIL_ON = "fail-on";
     static final String TABLES = "tables";
 

@@ -20,6 +20,8 @@ public final class JobReader {
     // the everyday copier stock whose caliper and tolerance are published (JCP O-63); those of 80 g/m2 are not
     private static final String STOCK = "bond-20";
 
+    private static final int MOST_PPI = 2_400;
+    private static final Length MOST_BLEED = Length.ofMm(50);
     private static final int MOST_COPIES = 1_000_000;
     // wider than any margin, looser than any punch or element in use: what lies above is a slip of the unit
     private static final Length MOST_MARGIN = Length.ofMm(100);
@@ -121,7 +123,20 @@ public final class JobReader {
                 hanger(),
                 supply(),
                 choice(JobKeys.FAIL_ON, FailOn.ERROR),
+                printLimits(),
                 catalogue);
+    }
+
+    private PrintLimits printLimits() throws SettingException {
+        Object ppi = given(JobKeys.IMAGE_PPI);
+        Object bleed = given(JobKeys.BLEED);
+        return new PrintLimits(
+                ppi == null ? PrintLimits.USUAL.imagePpi() : Scalars.whole(JobKeys.IMAGE_PPI, ppi, 1, MOST_PPI),
+                bleed == null
+                        ? PrintLimits.USUAL.bleed()
+                        : "none".equals(bleed)
+                                ? Length.ZERO
+                                : Scalars.length(JobKeys.BLEED, bleed, MOST_BLEED, "3 mm", "1/8 in", "none"));
     }
 
     private @Nullable Object given(String key) {

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 public final class PlanTrial {
     private final List<PageJudge> judges;
     private final double stripMm;
+    private final double reachMm;
     private final @Nullable PageVerdict[][] whole;
     private final Verdict[][] others;
 
@@ -33,6 +34,7 @@ public final class PlanTrial {
                 .map(PageJudge::new)
                 .toList();
         this.stripMm = judges.stream().mapToDouble(PageJudge::stripMm).max().orElseThrow();
+        this.reachMm = judges.stream().mapToDouble(PageJudge::reachMm).max().orElseThrow();
         this.whole = new PageVerdict[choices.size()][pages];
         this.others = new Verdict[others.size()][pages];
     }
@@ -40,6 +42,11 @@ public final class PlanTrial {
     /** How far in from the bound edge marks are needed, millimetres: as far as any of the plans asks for. */
     public double stripMm() {
         return stripMm;
+    }
+
+    /** What begins at least this far from the bound edge is out of reach of every plan, millimetres. */
+    public double reachMm() {
+        return reachMm;
     }
 
     /**

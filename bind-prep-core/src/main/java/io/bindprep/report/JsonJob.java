@@ -71,6 +71,12 @@ record JsonJob(
         @JsonPropertyDescription("leaves and pages that are not like the others")
         JsonSpecial special,
 
+        @JsonPropertyDescription("dots an inch that a picture has at least as printed")
+        int imagePpi,
+
+        @JsonPropertyDescription("how far art that reaches the trim goes beyond it; 0 where leaves are not cut")
+        BigDecimal bleedMm,
+
         @JsonPropertyDescription("least severity that fails the job")
         FailOn failOn) {
 
@@ -224,6 +230,8 @@ record JsonJob(
                 Spare.of(job.supply().overs()),
                 Large.of(job.supply().pressSheet()),
                 JsonSpecial.of(job.special()),
+                job.printLimits().imagePpi(),
+                Json.mm(job.printLimits().bleed()),
                 job.failOn());
     }
 

@@ -11,6 +11,7 @@ import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Hanger;
 import io.bindprep.job.Job;
+import io.bindprep.job.PrintLimits;
 import io.bindprep.job.Sides;
 import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.Supply;
@@ -109,6 +110,7 @@ record Fixtures(
                 hanger,
                 Supply.BUILT_IN,
                 FailOn.ERROR,
+                PrintLimits.USUAL,
                 Catalogue.builtIn());
     }
 

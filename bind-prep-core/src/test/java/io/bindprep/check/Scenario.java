@@ -22,6 +22,7 @@ import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
 import io.bindprep.job.PageRange;
+import io.bindprep.job.PrintLimits;
 import io.bindprep.job.Sides;
 import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.Supply;
@@ -29,6 +30,7 @@ import io.bindprep.job.Trim;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.PageBasics;
 import io.bindprep.marks.PageVerdict;
 import io.bindprep.marks.Stage;
 import io.bindprep.marks.Verdict;
@@ -69,6 +71,7 @@ public final class Scenario {
     private final List<Integer> blankBacks = new ArrayList<>();
     private String file = "thesis.pdf";
     private boolean trimDeclared = true;
+    private final double[] bleedUnits;
     private boolean rightToLeft;
     private long junk;
     private String sha256 = "00ff";
@@ -104,6 +107,7 @@ public final class Scenario {
 
     private Scenario(int pages) {
         this.pages = pages;
+        this.bleedUnits = new double[pages];
         for (int p = 1; p <= pages; p++) {
             sizes.add(new double[] {210, 297});
             verdicts.add(new PageVerdict(p, Verdict.CLEAR, null, List.of(), false, null));
@@ -136,6 +140,12 @@ public final class Scenario {
 
     public Scenario trim(String name, Length width, Length height) {
         trim = new Trim(name, width, height);
+        return this;
+    }
+
+    /** How far a page's BleedBox lies beyond its TrimBox, in units of its user space; less than 0 within it. */
+    public Scenario bleed(int page, double units) {
+        bleedUnits[page - 1] = units;
         return this;
     }
 
@@ -325,6 +335,11 @@ public final class Scenario {
         return this;
     }
 
+    public Scenario basics(int page, PageBasics basics) {
+        PageVerdict v = verdicts.get(page - 1);
+        return verdict(new PageVerdict(page, v.verdict(), v.nearest(), v.hits(), v.background(), v.unread(), basics));
+    }
+
     public Scenario unread(int page, String why) {
         return verdict(new PageVerdict(page, Verdict.UNREAD, null, List.of(), false, why));
     }
@@ -364,7 +379,9 @@ public final class Scenario {
                 .mapToObj(p -> {
                     double[] size = sizes.get(p - 1);
                     Box box = new Box(0, 0, size[0] * POINTS_PER_MM, size[1] * POINTS_PER_MM);
-                    return new PageFacts(p, box, box, box, box, trimDeclared, 0, 1);
+                    double b = bleedUnits[p - 1];
+                    Box bleed = new Box(-b, -b, box.x1() + b, box.y1() + b);
+                    return new PageFacts(p, box, box, bleed, box, trimDeclared, 0, 1);
                 })
                 .toList();
         return new DocumentFacts(file, sha256, facts, rightToLeft, junk, repaired, lostPages, List.of(), printable);
@@ -392,6 +409,7 @@ public final class Scenario {
                 null,
                 supply,
                 failOn,
+                PrintLimits.USUAL,
                 Catalogue.builtIn());
     }
 
