@@ -187,8 +187,13 @@ final class EdgePainter {
         if (piece == 0) {
             String note = "dashed: punched zone " + plan.punchedZone().inMm() + "; dotted: clear margin "
                     + plan.clearMargin().inMm();
-            pen.text(false, SMALL - 1, left + 3, edge + margin + 2.6, note);
+            pen.text(false, SMALL - 1, left + afterFirst() + 1.5, edge + margin + 2.6, note);
         }
+    }
+
+    // beside the line that measures the first hole
+    private double afterFirst() {
+        return plan.row().holes().isEmpty() ? 0 : first().axis().mm();
     }
 
     private void hole(Pen pen, Hole hole, double at, double edge) throws IOException {
