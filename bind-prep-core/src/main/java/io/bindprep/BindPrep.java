@@ -17,9 +17,11 @@ import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
 import io.bindprep.pdf.Intake;
 import io.bindprep.pdf.OpenedPdf;
+import io.bindprep.picture.PagePicture;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.unit.Length;
+import java.util.List;
 
 /**
  * The facade: one request in, one report out.
@@ -63,6 +65,33 @@ public final class BindPrep {
             Plan plan = Planner.plan(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
             return Checker.report(
                     facts, job, block, stack, plan, PageScan.run(request, pdf, block, new PageJudge(plan), bound));
+        }
+    }
+
+    /**
+     * Pictures of the pages of a report that are not clear, for {@code HtmlReport}: at most 30, those punched first,
+     * then those unread, then those tight, and none further once they take 12 MB. In page order. Opens the file again.
+     *
+     * @param request the one that the report came from; its progress is told of pictures
+     * @throws UnreadableInputException where the file cannot be opened any more
+     */
+    public static List<PagePicture> pictures(CheckRequest request, Report report) throws UnreadableInputException {
+        PictureScan scan = new PictureScan(request, report);
+        if (scan.pages() == 0) {
+            return List.of();
+        }
+        try {
+            return Bounded.run(request.name(), bound -> {
+                scan.run(bound);
+                return scan.drawn();
+            });
+        } catch (UnreadableInputException e) {
+            if (e.reason() == UnreadableInputException.Reason.TOO_MUCH) {
+                return scan.drawn(); // time or memory is spent: what there is shows the worst pages
+            }
+            throw e;
+        } catch (SettingException e) {
+            throw new IllegalStateException("pictures ask for no setting", e);
         }
     }
 }

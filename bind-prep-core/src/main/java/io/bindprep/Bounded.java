@@ -1,6 +1,5 @@
 package io.bindprep;
 
-import io.bindprep.check.Report;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.problem.UnreadableInputException.Reason;
@@ -37,8 +36,8 @@ final class Bounded {
 
     private Bounded() {}
 
-    interface Work {
-        Report run(Bounded bound) throws UnreadableInputException, SettingException;
+    interface Work<T> {
+        T run(Bounded bound) throws UnreadableInputException, SettingException;
     }
 
     /** Gives a document with so many pages its time. */
@@ -54,9 +53,9 @@ final class Bounded {
         thread.start();
     }
 
-    static Report run(String name, Work work) throws UnreadableInputException, SettingException {
+    static <T> T run(String name, Work<T> work) throws UnreadableInputException, SettingException {
         Bounded bound = new Bounded();
-        FutureTask<Report> task = new FutureTask<>(() -> work.run(bound));
+        FutureTask<T> task = new FutureTask<>(() -> work.run(bound));
         bound.start(task);
         try {
             return bound.await(task, name);
@@ -82,7 +81,7 @@ final class Bounded {
         }
     }
 
-    private Report await(FutureTask<Report> task, String name)
+    private <T> T await(FutureTask<T> task, String name)
             throws ExecutionException, InterruptedException, UnreadableInputException {
         while (true) {
             try {

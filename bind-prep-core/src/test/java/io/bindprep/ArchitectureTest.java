@@ -20,6 +20,7 @@ import com.tngtech.archunit.core.domain.JavaMember;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.domain.JavaType;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchCondition;
@@ -40,16 +41,28 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What DEVELOPERS.md says about packages is what the code does; its table is read here, so that neither drifts. */
-@AnalyzeClasses(packages = "io.bindprep", importOptions = ImportOption.DoNotIncludeTests.class)
+@AnalyzeClasses(
+        packages = "io.bindprep",
+        importOptions = {ImportOption.DoNotIncludeTests.class, ArchitectureTest.NoTemplates.class})
 final class ArchitectureTest {
     private static final String BASE = "io.bindprep";
+
+    /** What jte compiles of templates is public and its own affair. */
+    static final class NoTemplates implements ImportOption {
+        @Override
+        public boolean includes(Location location) {
+            return !location.contains("/report/html/template/");
+        }
+    }
 
     /** Libraries by the name that the table gives them. */
     private static final Map<String, String> LIBRARIES = Map.of(
             "org.apache.pdfbox", "PDFBox",
             "org.apache.fontbox", "PDFBox",
             "org.apache.tika", "Tika",
-            "tools.jackson", "Jackson");
+            "tools.jackson", "Jackson",
+            "com.fasterxml.jackson", "Jackson",
+            "gg.jte", "jte");
 
     /** A row of the table: {@code | `pdf` | `page`, `marks` | PDFBox |}. */
     private static final Pattern ROW = Pattern.compile("\\| `([a-z.]+)` \\| ([^|]+) \\| ([^|]+) \\|");
@@ -84,7 +97,15 @@ final class ArchitectureTest {
             .resideOutsideOfPackages(BASE + ".job..", BASE + ".report..")
             .should()
             .dependOnClassesThat()
-            .resideInAPackage("tools.jackson..");
+            .resideInAnyPackage("tools.jackson..", "com.fasterxml.jackson..");
+
+    @ArchTest
+    static final ArchRule only_html_knows_jte = noClasses()
+            .that()
+            .resideOutsideOfPackage(BASE + ".report.html..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("gg.jte..");
 
     @ArchTest
     static final ArchRule no_network_no_front_end = noClasses()
@@ -198,7 +219,7 @@ final class ArchitectureTest {
     }
 
     private static String named(String target) {
-        if (target.startsWith("java.")) {
+        if (target.startsWith("java.") || target.startsWith("javax.imageio") || target.startsWith("javax.xml.")) {
             return "JDK";
         }
         if (target.startsWith("org.jspecify.")) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.bindprep.check.Finding;
 import io.bindprep.check.Report;
+import io.bindprep.check.Scenario;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.marks.Mark;
@@ -26,7 +27,8 @@ class FixturesTest {
             Path.of(System.getProperty("bindprep.root", "..")).resolve("fixtures");
 
     private static Report check(String file, Map<String, String> job) throws Exception {
-        return BindPrep.check(CheckRequest.of(FIXTURES.resolve(file), file, JobReader.toJob(JobSettings.of(job))));
+        return Scenario.registered(
+                BindPrep.check(CheckRequest.of(FIXTURES.resolve(file), file, JobReader.toJob(JobSettings.of(job)))));
     }
 
     private static List<Integer> pages(Report report, Verdict verdict) {

@@ -1,6 +1,9 @@
 package io.bindprep.cli;
 
+import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
+import io.bindprep.setting.KeyDescription;
+import io.bindprep.setting.Shape;
 import java.util.List;
 import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.CommandSpec;
@@ -10,25 +13,6 @@ import picocli.CommandLine.ParseResult;
 
 /** Every job key as an option of the same name; which values will do, and which stand built in, is the core's to say. */
 final class JobOptions {
-    /** One job key: how its value is called in the help, and what it means. */
-    private record Row(String key, String label, String meaning) {}
-
-    private static final List<Row> ROWS = List.of(
-            new Row("copies", "NUMBER", "how many books (1)"),
-            new Row("sides", "SIDES", "one, two or two-head-to-foot (two)"),
-            new Row("bound-edge", "EDGE", "the edge of page 1 that is bound: left, right or top (left)"),
-            new Row("trim", "SIZE", "page size expected, such as a4 (that of most pages)"),
-            new Row("stock", "STOCK", "paper of the block (bond-20)"),
-            new Row("covers", "COVERS", "such as \"front=film-75, back=coverboard-30\" (none)"),
-            new Row("inserts", "INSERTS", "pages on other stock, such as \"5-8 on tag-150\" (none)"),
-            new Row("binding", "METHOD", "wire, coil, comb or rings (wire)"),
-            new Row("pitch", "PITCH", "3:1, 2:1 or a pattern's name (what suits the stack)"),
-            new Row("punch", "PUNCH", "the punch it runs on (the pattern's own)"),
-            new Row("clear-margin", "LENGTH", "what print keeps from the bound edge (the pattern's own)"),
-            new Row("registration", "LENGTH", "how far a hole may lie off, either way (1 mm)"),
-            new Row("clearance", "LENGTH", "what the element is wider than the stack (1/8 in)"),
-            new Row("fail-on", "SEVERITY", "least severity that fails: error, warning or never (error)"));
-
     private JobOptions() {}
 
     /** Gives a command these options, under a heading of their own. */
@@ -37,23 +21,33 @@ final class JobOptions {
                 .heading("%nThe job, by the keys of a job file (in brackets: where nothing is said):%n")
                 .validate(false)
                 .order(1);
-        for (Row row : ROWS) {
+        int order = 0;
+        for (KeyDescription row : JobReader.descriptions()) {
             group.addArg(OptionSpec.builder("--" + row.key())
                     .paramLabel(row.label())
-                    .description(row.meaning())
+                    .description(help(row))
                     // a list, as in a group picocli takes a repeated option without a word
                     .type(List.class)
                     .auxiliaryTypes(String.class)
-                    .order(ROWS.indexOf(row))
+                    .order(order++)
                     .build());
         }
         command.addArgGroup(group.build());
     }
 
+    // words that will do or an example, and what holds where nothing is said
+    private static String help(KeyDescription row) {
+        String words = row.shape() instanceof Shape.Words w ? ": " + String.join(", ", w.words()) : "";
+        String example = words.isEmpty() && !row.form().isEmpty()
+                ? ", such as \"" + row.examples().get(0) + "\""
+                : "";
+        return row.meaning() + words + example + " (" + row.unsaid() + ")";
+    }
+
     /** The settings that options gave. */
     static JobSettings settings(ParseResult parsed) {
         JobSettings settings = JobSettings.empty();
-        for (Row row : ROWS) {
+        for (KeyDescription row : JobReader.descriptions()) {
             String option = "--" + row.key();
             List<String> values = parsed.matchedOptionValue(option, List.of());
             if (values.size() > 1) {

@@ -44,6 +44,8 @@ class JobOptionsTest {
                 option("clear-margin", "12 mm", Job::clearMargin, Length.ofMm(12)),
                 option("registration", "2 mm", Job::registration, Length.ofMm(2)),
                 option("clearance", "1/16 in", Job::clearance, Length.ofInch(1, 16)),
+                option("least-web", "4 mm", Job::leastWeb, Length.ofMm(4)),
+                option("hanger", "90 mm", job -> job.hanger().gap(), Length.ofMm(90)),
                 option("fail-on", "warning", Job::failOn, FailOn.WARNING));
     }
 

@@ -2,22 +2,35 @@ package io.bindprep.binding;
 
 import io.bindprep.unit.Length;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The row of holes on one leaf.
  *
  * @param length the bound edge's length
  * @param holes whole holes in order from the side guide
- * @param pulledPins pins to take out, numbered from the side guide, from 1
+ * @param pulledPins pins to take out, numbered from the side guide, from 1; those for a gap too
  * @param stuckPins pins that would cut a partial or ill-webbed hole and cannot be taken out
  * @param leastWeb least paper left between a hole and the end of the sheet
+ * @param gap the stretch kept free for a hanger; null for none
  */
 public record HoleRow(
-        Length length, List<Hole> holes, List<Integer> pulledPins, List<Integer> stuckPins, Length leastWeb) {
+        Length length,
+        List<Hole> holes,
+        List<Integer> pulledPins,
+        List<Integer> stuckPins,
+        Length leastWeb,
+        @Nullable Gap gap) {
     public HoleRow {
         holes = List.copyOf(holes);
         pulledPins = List.copyOf(pulledPins);
         stuckPins = List.copyOf(stuckPins);
+    }
+
+    /** A row without a gap. */
+    public HoleRow(
+            Length length, List<Hole> holes, List<Integer> pulledPins, List<Integer> stuckPins, Length leastWeb) {
+        this(length, holes, pulledPins, stuckPins, leastWeb, null);
     }
 
     /**
@@ -30,5 +43,28 @@ public record HoleRow(
             throw new IllegalArgumentException(pattern.id() + " has no row of " + count);
         }
         return RowMaker.centred(pattern, length, count);
+    }
+
+    /** How far the holes of a leaf fed turned over lie off those of the others; zero where the row is symmetric. */
+    public Length offset() {
+        Length most = Length.ZERO;
+        for (int i = 0; i < holes.size(); i++) {
+            Length mirrored = length.minus(holes.get(holes.size() - 1 - i).axis());
+            Length off = holes.get(i).axis().minus(mirrored).abs();
+            most = off.compareTo(most) > 0 ? off : most;
+        }
+        return most;
+    }
+
+    /** Holes of each unbroken run, in order: one run, or two with a gap between them. */
+    public List<Integer> runs() {
+        Gap between = gap;
+        if (between == null) {
+            return holes.isEmpty() ? List.of() : List.of(holes.size());
+        }
+        int before = (int) holes.stream()
+                .filter(h -> h.axis().compareTo(between.start()) <= 0)
+                .count();
+        return List.of(before, holes.size() - before);
     }
 }

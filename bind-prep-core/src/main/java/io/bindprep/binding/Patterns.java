@@ -83,7 +83,7 @@ public final class Patterns {
     }
 
     // "3 mm + 1/8 in"
-    private static Length sum(String text) {
+    static Length sum(String text) {
         Length sum = Length.ZERO;
         for (String part : text.split("\\+", -1)) {
             sum = sum.plus(Length.parse(part));

@@ -22,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param clearMargin distance live matter keeps from the bound edge
  * @param registration how far a hole may lie off its place, either way
  * @param straddles elements that the likely range of the stack lies between, smaller first; empty where it is settled
+ * @param measure what to measure where the range does not settle the element; null where it is settled
+ * @param skew how skewed a sheet may sit in the punch; null where that is not known
  * @param because each decision with its numbers and source
  */
 public record Plan(
@@ -41,11 +43,23 @@ public record Plan(
         Length clearMargin,
         Length registration,
         List<Element> straddles,
-        List<String> because) {
+        @Nullable Measure measure,
+        @Nullable Skew skew,
+        List<Reason> because) {
     public Plan {
         lifts = List.copyOf(lifts);
         straddles = List.copyOf(straddles);
         because = List.copyOf(because);
+    }
+
+    /** Loops of each piece of the element, in order; empty where it has none. */
+    public List<Integer> pieces() {
+        return loops == 0 ? List.of() : row.runs();
+    }
+
+    /** Whether every leaf must go into the punch with the same end to the side guide. */
+    public boolean sameEndToGuide() {
+        return row.offset().compareTo(registration) > 0;
     }
 
     /** Bound edge to the far side of the holes, registration included. */

@@ -1,7 +1,10 @@
 package io.bindprep.binding;
 
+import io.bindprep.paper.Stock;
 import io.bindprep.unit.Length;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,26 +14,55 @@ import org.jspecify.annotations.Nullable;
  * @param pattern the id of the pattern it cuts
  * @param pins how many pins it has, numbered from the side guide, from 1
  * @param firstPin side guide to the axis of pin 1; null where the guide moves, so that a row can be centred
- * @param capacity thickness it takes at once
+ * @param depths the settings of its depth stop, at least one, shallow to deep
+ * @param capacity thickness it takes at once, of any kind of stock
+ * @param limits what else holds for a lift of one kind of stock
  * @param pullable the pins that can be taken out; null for all
  * @param longestEdge the longest bound edge it takes
  * @param leastWeb least paper that is left between a hole and the end of the sheet
+ * @param elements the elements that its closer takes; null where no bound is known
+ * @param registration how far its holes were measured to lie off their place; null where nobody measured it
+ * @param measured measured errors of how it stands; null for none
  */
 public record Punch(
         String id,
         String pattern,
         int pins,
         @Nullable Length firstPin,
+        List<DepthSetting> depths,
         Length capacity,
+        Map<Stock.Kind, LiftLimit> limits,
         @Nullable List<Integer> pullable,
         Length longestEdge,
         Length leastWeb,
+        @Nullable ElementSizes elements,
+        @Nullable Length registration,
+        @Nullable MeasuredErrors measured,
         String source) {
     public Punch {
+        if (depths.isEmpty()) {
+            throw new IllegalArgumentException("the punch " + id + " has no depth setting");
+        }
+        depths = depths.stream()
+                .sorted(Comparator.comparing(DepthSetting::axis).thenComparing(DepthSetting::name))
+                .toList();
+        limits = Map.copyOf(limits);
         pullable = pullable == null ? null : List.copyOf(pullable);
     }
 
     boolean canPull(int pin) {
         return pullable == null || pullable.contains(pin);
+    }
+
+    /** What a lift of this kind of stock is held within. */
+    public LiftLimit limit(Stock.Kind kind) {
+        return limits.getOrDefault(kind, new LiftLimit(capacity, null));
+    }
+
+    /** The setting that comes nearest to an axis, as a rule the pattern's own; the shallower of two as near. */
+    public DepthSetting depthNearest(Length axis) {
+        return depths.stream()
+                .min(Comparator.comparing(d -> d.axis().minus(axis).abs()))
+                .orElseThrow();
     }
 }

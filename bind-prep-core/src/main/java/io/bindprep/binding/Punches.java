@@ -5,11 +5,14 @@ import io.bindprep.table.Table;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The punches known by name: a generic one for each pattern, and a few by a published count of holes. */
 public final class Punches {
     private static final Table TABLE = Table.beside(Punches.class, "punches.csv");
+    private static final List<Table.Row> DEPTHS =
+            Table.beside(Punches.class, "depths.csv").rows();
     private static final List<Punch> ALL =
             TABLE.rows().stream().map(Punches::punch).toList();
 
@@ -80,14 +83,30 @@ public final class Punches {
                     pattern.id(),
                     pins,
                     guide.equals("fixed") ? Length.parse(row.get("first_pin")) : null,
+                    depths(row.get("id"), pattern),
                     Length.parse(row.get("capacity")),
+                    Map.of(),
                     pullable.equals("all") ? null : pins(pullable, pins),
                     Length.parse(row.get("longest_edge")),
                     Length.parse(row.get("least_web")),
+                    null,
+                    null,
+                    null,
                     row.get("source"));
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(at + e.getMessage(), e);
         }
+    }
+
+    // a punch of which no setting is known stands where its pattern has the holes
+    private static List<DepthSetting> depths(String punch, Pattern pattern) {
+        List<DepthSetting> depths = DEPTHS.stream()
+                .filter(row -> row.get("punch").equals(punch))
+                .map(row -> new DepthSetting(row.get("name"), Patterns.sum(row.get("axis")), row.get("source")))
+                .toList();
+        return depths.isEmpty()
+                ? List.of(new DepthSetting("fixed", pattern.axis(), "the axis of the pattern " + pattern.id()))
+                : depths;
     }
 
     // "none", or numbers and ranges: "1-2 35"

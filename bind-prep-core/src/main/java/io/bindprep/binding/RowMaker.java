@@ -1,19 +1,39 @@
 package io.bindprep.binding;
 
+import io.bindprep.job.Hanger;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Lays a punch's pins over a bound edge.
  *
  * <p>With a movable guide the row is centred (XJDF 2.2, Appendix F) with as many whole holes as leave the least web at
- * both ends; pin 1 cuts the first. With a fixed guide the pins stand where they stand. A pin that would touch the sheet
- * without leaving a whole, well-webbed hole must go. So does one that stands off the sheet by less than a pitch: a sheet
- * that is cut long or slips from the guide would be nicked (our own guard, no source). Pins further out may stay.
+ * both ends; pin 1 cuts the first, or, where that leaves a pin stuck, the pin that leaves the fewest. With a fixed guide
+ * the pins stand where they stand. A pin that would touch the sheet without leaving a whole, well-webbed hole must go. So
+ * does one that stands off the sheet by less than a pitch: a sheet that is cut long or slips from the guide would be
+ * nicked (our own guard, no source). Pins further out may stay. Pins over a hanger's gap go in pairs from both ends of
+ * the row, so that a symmetric row stays so.
  */
 final class RowMaker {
-    private RowMaker() {}
+    private final Pattern pattern;
+    private final Punch punch;
+    private final Length edge;
+    private final Length leastWeb;
+    private final @Nullable Hanger hanger;
+    private final Length half;
+
+    RowMaker(Pattern pattern, Punch punch, Length edge, Length leastWeb, @Nullable Hanger hanger) {
+        this.pattern = pattern;
+        this.punch = punch;
+        this.edge = edge;
+        this.leastWeb = leastWeb;
+        this.hanger = hanger;
+        this.half = pattern.holeAlong().half();
+    }
 
     /** How many whole holes a centred row has, 0 where not even one keeps its web (or a fixed set does not fit). */
     static int count(Pattern pattern, Length edge, Length leastWeb, int pins) {
@@ -28,32 +48,83 @@ final class RowMaker {
         return (int) Math.min(pins, room.units() / pattern.pitch().units() + 1);
     }
 
-    static HoleRow row(Pattern pattern, Punch punch, Length edge) {
+    /** The row; without a hole where none fits. */
+    HoleRow row() {
         Length fixed = punch.firstPin();
-        Length first = fixed != null
-                ? fixed
-                : edge.minus(pattern.span(count(pattern, edge, punch.leastWeb(), punch.pins())))
-                        .half();
+        if (fixed != null) {
+            return from(fixed);
+        }
+        int count = count(pattern, edge, leastWeb, punch.pins());
+        if (count == 0) {
+            return new HoleRow(edge, List.of(), List.of(), List.of(), Length.ZERO);
+        }
+        Length first = edge.minus(pattern.span(count)).half();
+        HoleRow best = from(first);
+        for (int pin = 2; stuck(best) > 0 && pin + count - 1 <= punch.pins(); pin++) {
+            HoleRow other = from(first.minus(pattern.span(pin)));
+            best = stuck(other) < stuck(best) ? other : best;
+        }
+        return best;
+    }
+
+    private static int stuck(HoleRow row) {
+        Gap gap = row.gap();
+        return row.stuckPins().size() + (gap == null ? 0 : gap.stuckPins().size());
+    }
+
+    /** The row with pin 1 at this place. */
+    private HoleRow from(Length first) {
         List<Hole> holes = new ArrayList<>();
         List<Integer> pulled = new ArrayList<>();
         List<Integer> stuck = new ArrayList<>();
-        Length half = pattern.holeAlong().half();
         for (int pin = 1; pin <= punch.pins(); pin++) {
             Length axis = first.plus(pattern.span(pin));
-            Length web = web(axis, half, edge);
             // paper lies from 0 to edge: touching the end counts as touching
-            boolean touches = axis.plus(half).compareTo(Length.ZERO) >= 0
-                    && axis.minus(half).compareTo(edge) <= 0;
-            if (web.compareTo(punch.leastWeb()) >= 0) {
+            Length off = web(axis, half.times(-1), edge).times(-1);
+            if (web(axis, half, edge).compareTo(leastWeb) >= 0) {
                 holes.add(new Hole(pin, axis));
-            } else if (punch.canPull(pin)
-                    && (touches || axis.minus(half).minus(edge).compareTo(pattern.pitch()) < 0)) {
+            } else if (punch.canPull(pin) && off.compareTo(pattern.pitch()) < 0) {
                 pulled.add(pin);
-            } else if (touches) {
+            } else if (off.compareTo(Length.ZERO) <= 0) {
                 stuck.add(pin);
             }
         }
-        return new HoleRow(edge, holes, pulled, stuck, leastWeb(pattern, edge, holes));
+        Length web = leastWeb(pattern, edge, holes);
+        Gap gap = hanger == null ? null : gap(hanger, holes, pulled);
+        return new HoleRow(edge, holes, pulled, stuck, web, gap);
+    }
+
+    /** Takes the holes over the gap out of the row and adds their pins to those pulled. */
+    private Gap gap(Hanger asked, List<Hole> holes, List<Integer> pulled) {
+        Length width = width(asked, leastWeb);
+        Set<Integer> over = new TreeSet<>();
+        for (int i = 0; i < holes.size(); i++) {
+            Length fromMiddle = holes.get(i).axis().times(2).minus(edge).abs();
+            if (fromMiddle.minus(pattern.holeAlong()).compareTo(width) < 0) {
+                over.add(i);
+                over.add(holes.size() - 1 - i);
+            }
+        }
+        List<Hole> going = over.stream().map(holes::get).toList();
+        List<Integer> out = new ArrayList<>();
+        List<Integer> stuck = new ArrayList<>();
+        for (Hole hole : going) {
+            (punch.canPull(hole.pin()) ? out : stuck).add(hole.pin());
+        }
+        holes.removeIf(h -> out.contains(h.pin()));
+        pulled.addAll(out);
+        pulled.sort(null);
+        Length start = edge.minus(width).half();
+        Hanger.ThumbCut cut = asked.thumbCut();
+        return new Gap(
+                start, start.plus(width), out, stuck, cut == null ? null : new Gap.ThumbCut(cut.width(), cut.depth()));
+    }
+
+    /** The gap's width: what is asked for, or the thumb cut with the least web on both sides. */
+    static Length width(Hanger asked, Length leastWeb) {
+        Hanger.ThumbCut cut = asked.thumbCut();
+        Length beside = cut == null ? Length.ZERO : cut.width().plus(leastWeb.times(2));
+        return beside.compareTo(asked.gap()) > 0 ? beside : asked.gap();
     }
 
     static HoleRow centred(Pattern pattern, Length edge, int count) {

@@ -1,5 +1,6 @@
 package io.bindprep.check;
 
+import io.bindprep.binding.Gap;
 import io.bindprep.binding.Plan;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
@@ -79,7 +80,9 @@ final class MatterRule implements Rule {
         boolean punched = verdict == Verdict.PUNCHED;
         Length zone = plan.punchedZone();
         Length margin = plan.clearMargin().compareTo(zone) > 0 ? plan.clearMargin() : zone;
-        Length limit = punched ? zone : margin;
+        Gap gap = plan.row().gap();
+        Gap.ThumbCut cut = punched && worst.pin() == null && gap != null ? gap.thumbCut() : null;
+        Length limit = cut != null ? cut.depth().plus(plan.registration()) : punched ? zone : margin;
         String kind = mark.kind().name().toLowerCase(Locale.ROOT);
         int count = fold.pages.size();
         String origin = Say.origin(s.place(fold.worstPage).boundEdge());
@@ -93,7 +96,10 @@ final class MatterRule implements Rule {
         message.append(", ")
                 .append(LengthText.mm(mark.nearMm()))
                 .append(" from the bound edge where ")
-                .append(punched ? "the holes with their registration reach to " : "live matter keeps ")
+                .append(
+                        cut != null
+                                ? "the hanger's thumb cut with its registration reaches to "
+                                : punched ? "the holes with their registration reach to " : "live matter keeps ")
                 .append(limit.inMm())
                 .append(", ")
                 .append(LengthText.mm(mark.alongStartMm(), mark.alongEndMm()))
@@ -103,14 +109,17 @@ final class MatterRule implements Rule {
             message.append(": ").append(Say.quote(mark.words()));
         }
         // rounded up, so that moving it by what is said does
-        double move = Math.ceil(Math.max(0, margin.mm() - mark.nearMm()) * 10) / 10;
-        String remedy = "Have it moved away from the bound edge by " + LengthText.mm(move) + ", to " + margin.inMm()
+        Length target = cut != null ? limit : margin;
+        double move = Math.ceil(Math.max(0, target.mm() - mark.nearMm()) * 10) / 10;
+        String remedy = "Have it moved away from the bound edge by " + LengthText.mm(move) + ", to " + target.inMm()
                 + ", "
-                + (punched
-                        ? "or bind another edge (bound-edge)."
-                        : mark.nearMm() < zone.mm()
-                                ? "or accept that a shift of the punch may cut it: it stands between two holes."
-                                : "or accept it by a smaller clear-margin, no less than " + zone.inMm() + ".");
+                + (cut != null
+                        ? "or make the thumb cut smaller (hanger)."
+                        : punched
+                                ? "or bind another edge (bound-edge)."
+                                : mark.nearMm() < zone.mm()
+                                        ? "or accept that a shift of the punch may cut it: it stands between two holes."
+                                        : "or accept it by a smaller clear-margin, no less than " + zone.inMm() + ".");
         return new Finding(
                 kind + (punched ? "-punched" : "-tight"),
                 punched ? Severity.ERROR : Severity.WARNING,

@@ -1,12 +1,16 @@
 package io.bindprep.check;
 
+import io.bindprep.binding.Gap;
+import io.bindprep.job.BoundEdge;
+import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
  * {@code edge-unpunchable}: no hole row fits the bound edge; {@code pins-stuck}: a pin that would cut a half hole and cannot be pulled; {@code clear-margin-inside-punched-zone}:
- * the job lets live matter stand where the holes may fall.
+ * the job lets live matter stand where the holes may fall; {@code hanger-pins-stuck}: a hole would be cut into the hanger's
+ * gap; {@code feed-same-end}: a leaf fed turned over would miss the element.
  */
 final class PunchRule implements Rule {
     @Override
@@ -23,13 +27,37 @@ final class PunchRule implements Rule {
                     "Ask for the document at the size of its leaves, or give another bound-edge or trim."));
         }
         if (!stuck.isEmpty()) {
-            String pins = (stuck.size() == 1 ? "Pin " : "Pins ") + PageRanges.compact(stuck);
             findings.add(Say.document(
                     "pins-stuck",
                     Severity.ERROR,
-                    pins + " would cut a half hole or leave too little paper at the end of the sheet, and cannot be"
+                    pins(stuck)
+                            + " would cut a half hole or leave too little paper at the end of the sheet, and cannot be"
                             + " pulled.",
                     "Punch this size on a machine whose end pins come out, or choose another punch, pitch or trim."));
+        }
+        Gap gap = s.plan().row().gap();
+        if (gap != null && !gap.stuckPins().isEmpty()) {
+            findings.add(Say.document(
+                    "hanger-pins-stuck",
+                    Severity.ERROR,
+                    pins(gap.stuckPins()) + " would cut holes into the hanger's gap, and cannot be pulled.",
+                    "Punch it on a machine whose pins come out, or take a smaller hanger."));
+        }
+        if (s.plan().sameEndToGuide()) {
+            boolean top = s.job().boundEdge() == BoundEdge.TOP;
+            Length off = s.plan().row().offset();
+            findings.add(new Finding(
+                    "feed-same-end",
+                    Severity.WARNING,
+                    List.of(),
+                    "The hole row is not symmetric: the holes of a leaf fed turned over would lie " + off.inMm()
+                            + " off those of the others, beyond the registration of "
+                            + s.plan().registration().inMm() + ", and miss the element.",
+                    "Put the " + (top ? "left end" : "head")
+                            + " to the side guide on every lift, covers too, or centre the row by a guide that moves.",
+                    off.mm(),
+                    s.plan().registration().mm(),
+                    null));
         }
         if (s.plan().clearMargin().compareTo(s.plan().punchedZone()) < 0) {
             findings.add(new Finding(
@@ -45,5 +73,9 @@ final class PunchRule implements Rule {
                     null));
         }
         return findings;
+    }
+
+    private static String pins(List<Integer> pins) {
+        return (pins.size() == 1 ? "Pin " : "Pins ") + PageRanges.compact(pins);
     }
 }

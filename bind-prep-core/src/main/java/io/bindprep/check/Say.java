@@ -21,7 +21,7 @@ final class Say {
 
     /** A document's own words in quotes, shortened; they are hostile input, so no control or direction mark passes. */
     static String quote(String words) {
-        String clean = words.replaceAll("[\\p{Cntrl}\\p{Cf}\\s]+", " ").strip();
+        String clean = words.replaceAll("[\\p{Cc}\\p{Cf}\\s]+", " ").strip();
         if (clean.codePointCount(0, clean.length()) > LONGEST_QUOTE) {
             clean = clean.substring(0, clean.offsetByCodePoints(0, LONGEST_QUOTE - 3))
                             .strip() + "...";

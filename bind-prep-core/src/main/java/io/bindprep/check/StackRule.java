@@ -2,6 +2,7 @@ package io.bindprep.check;
 
 import io.bindprep.binding.Element;
 import io.bindprep.binding.Elements;
+import io.bindprep.binding.Measure;
 import io.bindprep.binding.Patterns;
 import io.bindprep.job.Job;
 import io.bindprep.job.Method;
@@ -76,14 +77,28 @@ final class StackRule implements Rule {
                 List.of(),
                 "The likely range of the stack, " + range(s.stack()) + ", lies across two elements: " + small.name()
                         + " would do for the thinnest, " + large.name() + " for the thickest.",
-                "Measure a pack of the real stock, at least 2.5 mm of it, and give it as stock"
-                        + " (for example \"25 sheets = 2.6 mm\") before buying elements.",
+                pack(s)
+                        + " Give the measured pack as stock (for example \"25 sheets = 2.6 mm\") before buying elements.",
                 s.stack().max().mm(),
-                // a comb is chosen by its capacity in sheets, not by its size less a clearance
-                s.plan().method() == Method.COMB
+                s.plan().measure() == null
                         ? null
-                        : Double.valueOf(small.size().minus(s.job().clearance()).mm()),
+                        : Double.valueOf(s.plan().measure().stackAtMost().mm()),
                 null);
+    }
+
+    // at least 2.5 mm of stock, as calipers are true to a few hundredths
+    private static String pack(Situation s) {
+        Measure measure = s.plan().measure();
+        if (measure == null) {
+            return "Measure a pack of the real stock, at least 2.5 mm of it.";
+        }
+        boolean others = measure.packAtMost().compareTo(Length.ZERO) <= 0;
+        return "Measure a pack of " + measure.sheets() + " sheets of " + measure.stock() + "; "
+                + (others
+                        ? "the smaller takes a stack of " + LengthText.both(measure.stackAtMost()) + " at most."
+                        : "up to " + LengthText.both(measure.packAtMost())
+                                + " the smaller does, as it takes a stack of " + LengthText.both(measure.stackAtMost())
+                                + ".");
     }
 
     private static String range(Stack stack) {

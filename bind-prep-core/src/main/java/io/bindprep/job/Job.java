@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param clearMargin distance live matter keeps from the bound edge; null for the pattern's own
  * @param registration how far a hole may lie off its place, either way
  * @param clearance allowance of the element over the thickest likely stack
+ * @param leastWeb least paper between a hole and the end of the sheet; null for the punch's own
+ * @param hanger the gap in the row that a hanger needs; null for none
  */
 public record Job(
         int copies,
@@ -33,6 +35,8 @@ public record Job(
         @Nullable Length clearMargin,
         Length registration,
         Length clearance,
+        @Nullable Length leastWeb,
+        @Nullable Hanger hanger,
         FailOn failOn) {
     public Job {
         inserts = List.copyOf(inserts);

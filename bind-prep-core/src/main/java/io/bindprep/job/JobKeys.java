@@ -1,5 +1,6 @@
 package io.bindprep.job;
 
+import io.bindprep.setting.KeyDescription;
 import java.util.List;
 
 /** The keys of a job, spelt as in the job file. */
@@ -17,23 +18,14 @@ final class JobKeys {
     static final String CLEAR_MARGIN = "clear-margin";
     static final String REGISTRATION = "registration";
     static final String CLEARANCE = "clearance";
+    static final String LEAST_WEB = "least-web";
+    static final String HANGER = "hanger";
     static final String FAIL_ON = "fail-on";
 
-    static final List<String> ALL = List.of(
-            COPIES,
-            SIDES,
-            BOUND_EDGE,
-            TRIM,
-            STOCK,
-            COVERS,
-            INSERTS,
-            BINDING,
-            PITCH,
-            PUNCH,
-            CLEAR_MARGIN,
-            REGISTRATION,
-            CLEARANCE,
-            FAIL_ON);
-
     private JobKeys() {}
+
+    /** Every key, in the order of the job file. */
+    static List<String> all() {
+        return JobKeyDescriptions.ALL.stream().map(KeyDescription::key).toList();
+    }
 }

@@ -5,9 +5,11 @@ import io.bindprep.paper.SheetSizes;
 import io.bindprep.paper.Stock;
 import io.bindprep.paper.StockParser;
 import io.bindprep.problem.SettingException;
+import io.bindprep.setting.KeyDescription;
 import io.bindprep.unit.Length;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Makes a job of raw settings and fills in the built-in values, which stand here and nowhere else. */
@@ -15,14 +17,13 @@ public final class JobReader {
     // the everyday copier stock whose caliper and tolerance are published (JCP O-63); those of 80 g/m2 are not
     private static final String STOCK = "bond-20";
     private static final Length REGISTRATION = Length.ofMm(1);
-    // common practice, no source: allowances of 3/32, 1/8 and 3/16 in are all in use
-    private static final Length CLEARANCE = Length.ofInch(1, 8);
 
     private static final int MOST_COPIES = 1_000_000;
     // wider than any margin, looser than any punch or element in use: what lies above is a slip of the unit
     private static final Length MOST_MARGIN = Length.ofMm(100);
     private static final Length MOST_REGISTRATION = Length.ofMm(10);
     private static final Length MOST_CLEARANCE = Length.ofMm(25);
+    private static final Length MOST_WEB = Length.ofMm(50);
 
     private final JobSettings settings;
 
@@ -54,14 +55,19 @@ public final class JobReader {
 
     /** The keys that a job knows, in the order of the job file. */
     public static List<String> keys() {
-        return JobKeys.ALL;
+        return JobKeys.all();
+    }
+
+    /** What there is to say about each key, in the order of the job file. */
+    public static List<KeyDescription> descriptions() {
+        return JobKeyDescriptions.ALL;
     }
 
     private Job job() throws SettingException {
+        List<String> known = JobKeys.all();
         for (String key : settings.keys()) {
-            if (!JobKeys.ALL.contains(key)) {
-                throw new SettingException(
-                        key, key, "there is no such setting", Spelling.remedy(key, JobKeys.ALL), JobKeys.ALL);
+            if (!known.contains(key)) {
+                throw new SettingException(key, key, "there is no such setting", Spelling.remedy(key, known), known);
             }
         }
         Object covers = given(JobKeys.COVERS);
@@ -85,6 +91,8 @@ public final class JobReader {
                 clearMargin(),
                 registration(),
                 clearance(),
+                leastWeb(),
+                hanger(),
                 choice(JobKeys.FAIL_ON, FailOn.ERROR));
     }
 
@@ -133,14 +141,24 @@ public final class JobReader {
                 : Scalars.length(JobKeys.REGISTRATION, value, MOST_REGISTRATION, "1 mm", "1/32 in");
     }
 
+    private @Nullable Length leastWeb() throws SettingException {
+        Object value = given(JobKeys.LEAST_WEB);
+        return value == null ? null : Scalars.length(JobKeys.LEAST_WEB, value, MOST_WEB, "3 mm", "1/8 in");
+    }
+
+    private @Nullable Hanger hanger() throws SettingException {
+        Object value = given(JobKeys.HANGER);
+        return value == null ? null : HangerReader.hanger(JobKeys.HANGER, value);
+    }
+
     private Length clearance() throws SettingException {
         Object value = given(JobKeys.CLEARANCE);
         if (value == null) {
-            return CLEARANCE;
+            return Clearances.builtIn(choice(JobKeys.BINDING, Method.WIRE)).allowance();
         }
-        // some sizing gauges use none: the element's nominal size is the stack
-        return "none".equals(value)
-                ? Length.ZERO
-                : Scalars.length(JobKeys.CLEARANCE, value, MOST_CLEARANCE, "1/8 in", "3 mm", "none");
+        Optional<Clearances.Clearance> rule = Clearances.named(Scalars.text(JobKeys.CLEARANCE, value));
+        return rule.isPresent()
+                ? rule.get().allowance()
+                : Scalars.length(JobKeys.CLEARANCE, value, MOST_CLEARANCE, "usual", "none", "close", "ample", "3 mm");
     }
 }

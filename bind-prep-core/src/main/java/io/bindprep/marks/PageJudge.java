@@ -1,8 +1,10 @@
 package io.bindprep.marks;
 
+import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.Plan;
 import io.bindprep.block.PagePlace;
+import io.bindprep.unit.Length;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -20,23 +22,29 @@ public final class PageJudge {
     /** Numbers in a PDF are single floats: on a page of 1 m they are true to about this, millimetres. */
     private static final double FLOAT_SLACK_MM = 0.005;
 
-    /** A round hole is held against the mark in this many slices, each taken at its widest. */
-    private static final int SLICES = 24;
+    /** A round hole is held against the mark in slices no thicker than this, each taken at its widest. */
+    private static final double SLICE_MM = 0.25;
 
     private static final double LEAST_STRIP_MM = 15;
 
     private final Plan plan;
     private final double clearMm;
+    private final Gap.@Nullable ThumbCut cut;
+    private final double cutDepthMm;
 
     /** A judge for one plan. */
     public PageJudge(Plan plan) {
         this.plan = plan;
+        Gap gap = plan.row().gap();
+        this.cut = gap == null ? null : gap.thumbCut();
+        this.cutDepthMm =
+                cut == null ? 0 : cut.depth().plus(plan.registration()).mm();
         this.clearMm = Math.max(plan.clearMargin().mm(), plan.punchedZone().mm());
     }
 
     /** How far in from the bound edge marks are needed, millimetres: 15, or more where margin or holes ask for it. */
     public double stripMm() {
-        return Math.max(LEAST_STRIP_MM, clearMm + 1);
+        return Math.max(LEAST_STRIP_MM, Math.max(clearMm, cutDepthMm) + 1);
     }
 
     /**
@@ -56,9 +64,10 @@ public final class PageJudge {
             if (nearest == null || mark.nearMm() < nearest.nearMm()) {
                 nearest = mark;
             }
-            if (mark.nearMm() < clearMm - FLOAT_SLACK_MM) {
+            boolean cutAway = cutAway(mark, place, edgeLengthMm);
+            if (cutAway || mark.nearMm() < clearMm - FLOAT_SLACK_MM) {
                 Integer pin = pinThrough(mark, place, edgeLengthMm);
-                hits.add(new Hit(mark, pin == null ? Verdict.TIGHT : Verdict.PUNCHED, pin));
+                hits.add(new Hit(mark, pin == null && !cutAway ? Verdict.TIGHT : Verdict.PUNCHED, pin));
             }
         }
         hits.sort(Comparator.comparing(Hit::verdict)
@@ -86,27 +95,42 @@ public final class PageJudge {
             return null;
         }
         for (Hole hole : plan.row().holes()) {
-            double at = place.mirrored()
-                    ? edgeLengthMm - hole.axis().mm()
-                    : hole.axis().mm();
+            double at = along(hole.axis(), place, edgeLengthMm);
             if (mark.alongEndMm() > at - halfAlong
                     && mark.alongStartMm() < at + halfAlong
-                    && overlaps(mark.shape(), axis, at, halfAcross, halfAlong)) {
+                    && overlaps(mark.shape(), axis, at, halfAcross, halfAlong, plan.round())) {
                 return hole.pin();
             }
         }
         return null;
     }
 
-    private boolean overlaps(Shape shape, double x, double y, double halfX, double halfY) {
+    private static double along(Length fromHead, PagePlace place, double edgeLengthMm) {
+        return place.mirrored() ? edgeLengthMm - fromHead.mm() : fromHead.mm();
+    }
+
+    // half an ellipse about the middle of the bound edge, registration all round
+    private boolean cutAway(Mark mark, PagePlace place, double edgeLengthMm) {
+        if (cut == null || mark.nearMm() >= cutDepthMm) {
+            return false;
+        }
+        double middle = along(plan.row().length().half(), place, edgeLengthMm);
+        double halfAlong = cut.width().half().plus(plan.registration()).mm();
+        return mark.alongEndMm() > middle - halfAlong
+                && mark.alongStartMm() < middle + halfAlong
+                && overlaps(mark.shape(), 0, middle, cutDepthMm, halfAlong, true);
+    }
+
+    private static boolean overlaps(Shape shape, double x, double y, double halfX, double halfY, boolean round) {
         if (!shape.intersects(new Rectangle2D.Double(x - halfX, y - halfY, 2 * halfX, 2 * halfY))) {
             return false;
         }
-        if (!plan.round()) {
+        if (!round) {
             return true;
         }
-        double step = 2 * halfY / SLICES;
-        for (int i = 0; i < SLICES; i++) {
+        int slices = (int) Math.ceil(2 * halfY / SLICE_MM);
+        double step = 2 * halfY / slices;
+        for (int i = 0; i < slices; i++) {
             double low = -halfY + i * step;
             double widestAt = low >= 0 ? low : Math.min(0, low + step);
             double half = halfX * Math.sqrt(Math.max(0, 1 - (widestAt / halfY) * (widestAt / halfY)));

@@ -15,6 +15,7 @@ final class Budget {
     private static final int OPERATORS_PER_PAGE = 3_000_000;
 
     private static final int GLYPHS_PER_PAGE = 3_000_000;
+    private static final long BYTES_PER_PAGE = 256L * 1024 * 1024;
     private static final Duration PAGE_TIME = Duration.ofSeconds(8);
     private static final Duration DOCUMENT_TIME = Duration.ofSeconds(12);
     private static final Duration TIME_PER_PAGE_OVER = Duration.ofMillis(80);
@@ -25,6 +26,7 @@ final class Budget {
     private long pageEnd;
     private int operators;
     private int glyphs;
+    private long bytes;
 
     /** Thrown through the interpreter when a page asks for too much. */
     static final class Spent extends RuntimeException {
@@ -45,6 +47,7 @@ final class Budget {
         pageEnd = Math.min(documentEnd, cpu() + PAGE_TIME.toNanos());
         operators = 0;
         glyphs = 0;
+        bytes = 0;
     }
 
     private static long cpu() {
@@ -67,6 +70,15 @@ final class Budget {
         if ((glyphs & 0xfff) == 0) {
             clock();
         }
+    }
+
+    /** Counts unpacked content, of forms and glyphs each time they are drawn. */
+    void bytes(int n) {
+        bytes += n;
+        if (bytes > BYTES_PER_PAGE) {
+            throw new Spent("its drawing instructions unpack to more than 256 MiB");
+        }
+        clock();
     }
 
     void clock() {

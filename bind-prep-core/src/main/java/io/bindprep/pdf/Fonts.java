@@ -7,17 +7,16 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Set;
 import org.apache.fontbox.afm.CharMetric;
 import org.apache.fontbox.afm.FontMetrics;
 import org.apache.fontbox.util.BoundingBox;
 import org.apache.pdfbox.cos.COSArray;
-import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSFloat;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSNumber;
-import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDFontFactory;
@@ -28,7 +27,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Fonts of one document, parsed once each, and the outlines of the glyphs that came near a bound edge. */
 final class Fonts {
-    private static final int MOST_FONTS = 64;
+    private static final int MOST_FONTS = 1_000;
+    private static final int MOST_LOADED = 64;
     private static final int MOST_GLYPHS = 500;
     private static final int MOST_WORDS = 120;
     /** Typesetters kern by less and space words by more, thousandths of the font size; common practice, no source. */
@@ -39,19 +39,20 @@ final class Fonts {
         FontMappers.set(new BundledFontMapper());
     }
 
-    /** Least recently used first; keyed by the dictionary's identity, which PDFBox keeps while the document is open. */
-    private final Map<Key, PDFont> fonts = new LinkedHashMap<>(32, 0.75f, true) {
+    /** Keyed by the dictionary's identity, which PDFBox keeps while the document is open; least recently used first. */
+    private final Map<Key, TextFont> fonts = new LinkedHashMap<>(32, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Key, PDFont> eldest) {
-            boolean drop = size() > MOST_FONTS;
-            if (drop) {
-                outlines.remove(eldest.getValue());
+        protected boolean removeEldestEntry(Map.Entry<Key, TextFont> eldest) {
+            if (size() <= MOST_FONTS) {
+                return false;
             }
-            return drop;
+            loaded.remove(eldest.getValue());
+            return true;
         }
     };
 
-    private final Map<PDFont, Map<Integer, Path2D>> outlines = new HashMap<>();
+    /** Those whose program is in memory, least recently loaded first. */
+    private final Set<TextFont> loaded = new LinkedHashSet<>();
 
     private record Key(COSDictionary dictionary) {
         @Override
@@ -65,14 +66,26 @@ final class Fonts {
         }
     }
 
-    PDFont get(COSDictionary dictionary) throws IOException {
+    TextFont get(COSDictionary dictionary) throws IOException {
         Key key = new Key(dictionary);
-        PDFont font = fonts.get(key);
+        TextFont font = fonts.get(key);
         if (font == null) {
-            font = withPublishedWidths(dictionary, PDFontFactory.createFont(dictionary));
+            font = new TextFont(dictionary, this);
             fonts.put(key, font);
         }
         return font;
+    }
+
+    /** A font with its program, for which another may have to leave the memory. */
+    PDFont load(TextFont font) throws IOException {
+        PDFont with = withPublishedWidths(font.dictionary(), PDFontFactory.createFont(font.dictionary()));
+        if (loaded.size() >= MOST_LOADED) {
+            TextFont eldest = loaded.iterator().next();
+            loaded.remove(eldest);
+            eldest.unload();
+        }
+        loaded.add(font);
+        return with;
     }
 
     /**
@@ -104,13 +117,12 @@ final class Fonts {
     }
 
     /** The outline of a glyph in text space (1 is the font size), empty where it paints nothing. */
-    Path2D outline(PDFont font, int code) {
-        Map<Integer, Path2D> known = outlines.computeIfAbsent(font, f -> new HashMap<>());
-        Path2D path = known.get(code);
+    Path2D outline(TextFont font, int code) throws IOException {
+        Path2D path = font.outlines.get(code);
         if (path == null) {
-            path = make(font, code);
-            if (known.size() < MOST_GLYPHS) {
-                known.put(code, path);
+            path = make(font.pdf(), code);
+            if (font.outlines.size() < MOST_GLYPHS) {
+                font.outlines.put(code, path);
             }
         }
         return path;
@@ -181,17 +193,14 @@ final class Fonts {
     }
 
     /** What a show operator's strings say, as far as the font tells; a wide gap between two of them is a space. */
-    static String words(PDFont font, Iterable<? extends COSBase> strings) {
+    static String words(PDFont font, Parts parts) {
         StringBuilder out = new StringBuilder();
         try {
-            for (COSBase part : strings) {
-                if (part instanceof COSNumber gap && gap.floatValue() < -WORD_GAP) {
+            for (int i = 0; i < parts.size() && out.length() <= MOST_WORDS; i++) {
+                if (parts.isString(i)) {
+                    decode(font, parts.bytes(), parts.from(i), parts.to(i), out);
+                } else if (parts.number(i) < -WORD_GAP) {
                     out.append(' ');
-                } else if (part instanceof COSString string) {
-                    decode(font, string.getBytes(), out);
-                }
-                if (out.length() > MOST_WORDS) {
-                    break;
                 }
             }
         } catch (IOException | RuntimeException e) {
@@ -204,8 +213,8 @@ final class Fonts {
         return new String(visible, 0, visible.length).strip();
     }
 
-    private static void decode(PDFont font, byte[] bytes, StringBuilder out) throws IOException {
-        ByteArrayInputStream in = new ByteArrayInputStream(bytes, 0, Math.min(bytes.length, MOST_WORDS * 2));
+    private static void decode(PDFont font, byte[] bytes, int from, int to, StringBuilder out) throws IOException {
+        ByteArrayInputStream in = new ByteArrayInputStream(bytes, from, Math.min(to - from, MOST_WORDS * 2));
         while (in.available() > 0) {
             String s = font.toUnicode(font.readCode(in));
             out.append(s == null ? "?" : s);

@@ -7,26 +7,20 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
-import java.util.Collections;
-import java.util.IdentityHashMap;
-import java.util.List;
 import java.util.NoSuchElementException;
-import java.util.Set;
-import org.apache.pdfbox.contentstream.operator.Operator;
-import org.apache.pdfbox.contentstream.operator.state.Concatenate;
-import org.apache.pdfbox.contentstream.operator.state.SetMatrix;
 import org.apache.pdfbox.cos.COSArray;
-import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDType3CharProc;
 import org.apache.pdfbox.pdmodel.font.PDType3Font;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.util.Matrix;
-import org.apache.pdfbox.util.Vector;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,38 +30,31 @@ import org.jspecify.annotations.Nullable;
  * page by page.
  */
 final class InkEngine extends TextEngine {
-    private final Budget budget;
-    private final Set<COSStream> wholeForms = Collections.newSetFromMap(new IdentityHashMap<>());
+    private static final String BROKEN_OFF = "its drawing instructions break off";
+
     private int glyphNested;
     private int compatibility;
     private @Nullable MarkKind forced;
     private int clipRule = -1;
-    private String lastOperator = "";
 
     InkEngine(Fonts fonts, Layers layers, Budget budget) {
         super(fonts, layers, budget);
-        this.budget = budget;
-        addOperator(new Concatenate(this));
-        addOperator(new SetMatrix(this));
     }
 
     /** Runs one page; what it paints in the strip goes to the collector. */
     void run(PDPage page, Rectangle2D visible, StripCollector collector) throws IOException {
         budget.startPage();
-        reset(visible);
+        COSDictionary dictionary = page.getCOSObject();
+        COSDictionary resources = dictionary.getCOSDictionary(COSName.RESOURCES);
+        reset(visible, new PDResources(resources == null ? new COSDictionary() : resources));
         out = collector;
         glyphNested = 0;
         compatibility = 0;
         forced = null;
         clipRule = -1;
-        lastOperator = "";
-        COSBase contents = page.getCOSObject().getDictionaryObject(COSName.CONTENTS);
-        if (contents != null && !StreamCheck.wholePage(contents)) {
-            problem("its drawing instructions break off");
-        }
-        processPage(page);
-        if (!path.isEmpty() || contents != null && !StreamCheck.endsWith(contents, lastOperator)) {
-            problem("its drawing instructions break off");
+        interpret(dictionary.getDictionaryObject(COSName.CONTENTS), false, BROKEN_OFF);
+        if (!path.isEmpty()) {
+            problem(BROKEN_OFF);
         }
         path.clear();
         endUnclosed();
@@ -75,15 +62,11 @@ final class InkEngine extends TextEngine {
     }
 
     @Override
-    protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
+    void operator(String name, Lexer read) throws IOException {
         budget.operator();
-        String name = operator.getName();
-        if (isTopLevel()) {
-            lastOperator = name;
-        }
         try {
-            if (!graphics(name, operands)) {
-                super.processOperator(operator, operands);
+            if (!graphics(name, read.operands()) && !text(name, read.operands()) && compatibility == 0) {
+                problem("it holds an unknown operator");
             }
         } catch (IOException
                 | ArithmeticException
@@ -97,19 +80,7 @@ final class InkEngine extends TextEngine {
         }
     }
 
-    @Override
-    protected void operatorException(Operator operator, List<COSBase> operands, IOException e) {
-        problem("its operator \"" + operator.getName() + "\" cannot be carried out");
-    }
-
-    @Override
-    protected void unsupportedOperator(Operator operator, List<COSBase> operands) {
-        if (compatibility == 0) {
-            problem("it holds an unknown operator");
-        }
-    }
-
-    private boolean graphics(String name, List<COSBase> o) throws IOException {
+    private boolean graphics(String name, Operands o) throws IOException {
         switch (name) {
             case "m" -> path.move(ctm(), num(o, 0), num(o, 1));
             case "l" -> path.line(ctm(), num(o, 0), num(o, 1));
@@ -129,6 +100,9 @@ final class InkEngine extends TextEngine {
             case "n" -> paint(-1, false, false);
             case "W" -> clipRule = Path2D.WIND_NON_ZERO;
             case "W*" -> clipRule = Path2D.WIND_EVEN_ODD;
+            case "cm" ->
+                ink.ctm = new Matrix(o.number(0), o.number(1), o.number(2), o.number(3), o.number(4), o.number(5))
+                        .multiply(ink.ctm);
             case "w" -> ink.lineWidth = num(o, 0);
             case "J" -> ink.cap = (int) num(o, 0);
             case "j" -> ink.join = (int) num(o, 0);
@@ -137,7 +111,7 @@ final class InkEngine extends TextEngine {
             case "q" -> saveGraphicsState();
             case "Q" -> restoreGraphicsState();
             case "gs" -> extGState((COSName) o.get(0));
-            case "Tf" -> font((COSName) o.get(0), (float) num(o, 1));
+            case "Tf" -> font((COSName) o.get(0), o.number(1));
             case "sh" -> shade();
             case "Do" -> xobject((COSName) o.get(0));
             case "BI" -> image(Tone.INK);
@@ -246,13 +220,6 @@ final class InkEngine extends TextEngine {
         if (ink.fillAlpha <= 0 && stream.getCOSDictionary(COSName.GROUP) != null) {
             return;
         }
-        if (!wholeForms.contains(stream)) {
-            if (StreamCheck.whole(stream)) {
-                wholeForms.add(stream);
-            } else {
-                problem("a form in it breaks off");
-            }
-        }
         InkState inner = ink.copy();
         if (stream.getCOSDictionary(COSName.GROUP) != null) {
             inner.fillAlpha = 1;
@@ -261,31 +228,58 @@ final class InkEngine extends TextEngine {
         if (outline != null) {
             inner.clip = inner.clip.narrowedTo(outline);
         }
-        nest(inner, () -> showForm(form));
+        inner.ctm = form.getMatrix().multiply(ink.ctm);
+        nest(inner, form.getResources(), () -> interpret(stream, false, "a form in it breaks off"));
     }
 
     private static Shape quad(AffineTransform t, PDRectangle box) {
         return Shapes.quad(t, box.getLowerLeftX(), box.getLowerLeftY(), box.getUpperRightX(), box.getUpperRightY());
     }
 
-    /** An annotation's appearance, with everything in it an annotation. */
+    /** An annotation's appearance, with everything in it an annotation: ISO 32000-1:2008, 12.5.5. */
     void annotation(PDAnnotation annotation, PDAppearanceStream appearance, Clip page) throws IOException {
+        PDRectangle box = appearance.getBBox();
+        PDRectangle rect = annotation.getRectangle();
+        if (rect == null || box == null || !(rect.getWidth() > 0 && rect.getHeight() > 0)) {
+            return;
+        }
+        Matrix own = appearance.getMatrix();
+        Rectangle2D turned = box.transform(own).getBounds2D();
+        if (turned.isEmpty()) {
+            return;
+        }
+        Matrix fitted = Matrix.getTranslateInstance(rect.getLowerLeftX(), rect.getLowerLeftY());
+        fitted.scale((float) (rect.getWidth() / turned.getWidth()), (float) (rect.getHeight() / turned.getHeight()));
+        fitted.translate((float) -turned.getX(), (float) -turned.getY());
+        InkState inner = new InkState(page);
+        inner.ctm = own.multiply(fitted);
         forced = MarkKind.ANNOTATION;
         try {
-            nest(new InkState(page), () -> processAnnotation(annotation, appearance));
+            nest(
+                    inner,
+                    appearance.getResources(),
+                    () -> interpret(appearance.getCOSObject(), false, "one of its annotations breaks off"));
         } finally {
             forced = null;
         }
     }
 
     @Override
-    protected void showType3Glyph(Matrix t, PDType3Font font, int code, Vector displacement) throws IOException {
-        if (!Type3.mayReach(t, font, out)) {
+    void type3(Matrix t, TextFont font, int code) throws IOException {
+        PDType3Font drawn = (PDType3Font) font.pdf();
+        PDType3CharProc glyph = Type3.mayReach(t, drawn, out) ? drawn.getCharProc(code) : null;
+        if (glyph == null) {
             return;
         }
+        InkState inner = ink.copy();
+        inner.ctm = glyph.getMatrix().multiply(t);
+        inner.text.begin();
         glyphNested++;
         try {
-            nest(ink.copy(), () -> super.showType3Glyph(t, font, code, displacement));
+            nest(
+                    inner,
+                    glyph.getResources(),
+                    () -> interpret(glyph.getCOSObject(), true, "a character in it breaks off"));
         } finally {
             glyphNested--;
         }

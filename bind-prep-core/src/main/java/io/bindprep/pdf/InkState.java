@@ -1,8 +1,12 @@
 package io.bindprep.pdf;
 
+import org.apache.pdfbox.util.Matrix;
+
 /** What of the graphics state decides whether and where ink lands; copied at every q. */
 final class InkState {
     Clip clip;
+    Matrix ctm = new Matrix();
+    TextState text = new TextState();
     ColourSpace fillSpace = ColourSpace.GRAY;
     ColourSpace strokeSpace = ColourSpace.GRAY;
     Tone fill = Tone.INK;
@@ -24,6 +28,8 @@ final class InkState {
 
     InkState copy() {
         InkState s = new InkState(clip);
+        s.ctm = ctm;
+        s.text = text.copy();
         s.fillSpace = fillSpace;
         s.strokeSpace = strokeSpace;
         s.fill = fill;

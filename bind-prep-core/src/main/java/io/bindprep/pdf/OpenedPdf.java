@@ -142,6 +142,20 @@ public final class OpenedPdf implements AutoCloseable {
         return new PageMarks(page, marks, problem);
     }
 
+    /**
+     * Draws pages to look at, a bounded time in all.
+     *
+     * @param pages about how many will be drawn
+     */
+    public PagePictures pictures(int pages) {
+        return new PagePictures(
+                document.getDocumentCatalog().getCOSObject().getDictionaryObject(COSName.OCPROPERTIES),
+                this.pages,
+                facts.pages(),
+                problems,
+                new Budget(pages * PagePictures.LIKE_PAGES_READ));
+    }
+
     /** A Contents entry that leads nowhere: an empty page and a lost one look the same otherwise. */
     private static boolean contentLost(COSDictionary page) {
         COSBase item = page.getItem(COSName.CONTENTS);

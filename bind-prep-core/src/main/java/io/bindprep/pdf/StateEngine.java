@@ -3,9 +3,9 @@ package io.bindprep.pdf;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import org.apache.pdfbox.contentstream.PDFStreamEngine;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -18,35 +18,83 @@ import org.jspecify.annotations.Nullable;
 /**
  * The graphics state of a page as far as it decides whether and where ink lands.
  *
- * <p>PDFBox keeps the matrices and the text state; everything else is {@link InkState}.
+ * <p>Reads content by itself: PDFBox's engine and parser took two thirds of the time of books of vector drawings. What it
+ * leaves to PDFBox are objects, filters and fonts.
  */
-abstract class StateEngine extends PDFStreamEngine {
+abstract class StateEngine {
     private static final int MOST_NESTED = 24;
     private static final int MOST_STATES = 4_000;
 
     final Layers layers;
     final Fonts fonts;
+    final Budget budget;
     private final Deque<InkState> saved = new ArrayDeque<>();
     private final Deque<Boolean> contentShown = new ArrayDeque<>();
+    /** One for each depth of nesting, as each has buffers. */
+    private final List<Lexer> lexers = new ArrayList<>();
+
     final PathBuilder path = new PathBuilder();
     InkState ink = new InkState(Clip.of(new Rectangle2D.Double()));
+    private PDResources resources = new PDResources();
+    /** How many saved states belong to what surrounds the content being read. */
+    private int savedOutside;
+
     private int hidden;
     private int nested;
+    private boolean coloursCount = true;
     private @Nullable String problem;
 
-    StateEngine(Fonts fonts, Layers layers) {
+    StateEngine(Fonts fonts, Layers layers, Budget budget) {
         this.fonts = fonts;
         this.layers = layers;
+        this.budget = budget;
     }
 
-    final void reset(Rectangle2D visible) {
+    final void reset(Rectangle2D visible, PDResources ofPage) {
         saved.clear();
+        savedOutside = 0;
         contentShown.clear();
         ink = new InkState(Clip.of(visible));
+        resources = ofPage;
         hidden = 0;
         nested = 0;
+        coloursCount = true;
         problem = null;
         path.clear();
+    }
+
+    /** Carries out an operator; the lexer that read it knows its operands. */
+    abstract void operator(String name, Lexer read) throws IOException;
+
+    /** Reads content and carries out its operators; says as the problem what was not whole. */
+    final void interpret(@Nullable COSBase content, boolean glyph, String notWhole) throws IOException {
+        String before = problem;
+        boolean outer = coloursCount;
+        coloursCount = true;
+        try (ContentSource source = new ContentSource(content, budget)) {
+            while (lexers.size() <= nested) {
+                lexers.add(new Lexer(source));
+            }
+            Lexer lexer = lexers.get(nested);
+            lexer.reset(source);
+            boolean first = true;
+            for (String name = lexer.next(); name != null; name = lexer.next()) {
+                if (first) {
+                    // a glyph that begins so has the colour of the text (ISO 32000-1:2008, Table 113)
+                    coloursCount = !(glyph && name.equals("d1"));
+                    first = false;
+                }
+                operator(name, lexer);
+            }
+            if (lexer.broken()) {
+                problem(notWhole);
+            }
+            if (source.broken() && before == null) {
+                problem = notWhole; // the cause of whatever else went wrong in it
+            }
+        } finally {
+            coloursCount = outer;
+        }
     }
 
     /** Whether content belongs to a layer that does not print. */
@@ -80,21 +128,17 @@ abstract class StateEngine extends PDFStreamEngine {
         contentShown.push(true);
     }
 
-    @Override
-    public void saveGraphicsState() {
+    void saveGraphicsState() {
         if (saved.size() >= MOST_STATES) {
             throw new Budget.Spent("it saves the graphics state more than " + MOST_STATES + " times over");
         }
-        super.saveGraphicsState();
         saved.push(ink);
         ink = ink.copy();
     }
 
-    @Override
-    public void restoreGraphicsState() {
+    void restoreGraphicsState() {
         // one Q too many is common and harmless: readers ignore it
-        if (getGraphicsStackSize() > 1 && !saved.isEmpty()) {
-            super.restoreGraphicsState();
+        if (saved.size() > savedOutside) {
             ink = saved.pop();
         }
     }
@@ -107,23 +151,23 @@ abstract class StateEngine extends PDFStreamEngine {
         ExtGState.apply(ink, state);
         COSArray font = state.getCOSArray(COSName.FONT);
         if (font != null && font.getObject(0) instanceof COSDictionary dictionary) {
-            getGraphicsState().getTextState().setFont(fonts.get(dictionary));
-            getGraphicsState().getTextState().setFontSize(((COSNumber) font.getObject(1)).floatValue());
+            ink.text.font = fonts.get(dictionary);
+            ink.text.size = ((COSNumber) font.getObject(1)).floatValue();
         }
     }
 
     void font(COSName name, float size) throws IOException {
-        getGraphicsState().getTextState().setFontSize(size);
+        ink.text.size = size;
         if (!(resource(COSName.FONT, name) instanceof COSDictionary dictionary)) {
             problem("its font \"" + name.getName() + "\" is missing");
-            getGraphicsState().getTextState().setFont(null);
+            ink.text.font = null;
             return;
         }
         try {
-            getGraphicsState().getTextState().setFont(fonts.get(dictionary));
+            ink.text.font = fonts.get(dictionary);
         } catch (IOException | RuntimeException e) {
             problem("its font \"" + name.getName() + "\" cannot be read");
-            getGraphicsState().getTextState().setFont(null);
+            ink.text.font = null;
         }
     }
 
@@ -153,7 +197,7 @@ abstract class StateEngine extends PDFStreamEngine {
                 return false;
             }
         }
-        if (!isShouldProcessColorOperators()) {
+        if (!coloursCount) {
             return true;
         }
         switch (name) {
@@ -185,36 +229,46 @@ abstract class StateEngine extends PDFStreamEngine {
         ink.stroke = space.tone(o);
     }
 
-    static double num(List<COSBase> o, int i) {
-        return ((COSNumber) o.get(i)).floatValue();
+    static float num(Operands o, int i) {
+        return o.number(i);
     }
 
     Matrix ctm() {
-        return getGraphicsState().getCurrentTransformationMatrix();
+        return ink.ctm;
+    }
+
+    final PDResources getResources() {
+        return resources;
     }
 
     interface Body {
         void run() throws IOException;
     }
 
-    void nest(InkState inner, Body body) throws IOException {
+    /** Reads content inside the content: with a state and, unless they are null, resources of its own. */
+    void nest(InkState inner, @Nullable PDResources own, Body body) throws IOException {
         if (nested >= MOST_NESTED) {
             throw new Budget.Spent("its forms are nested more than " + MOST_NESTED + " deep");
         }
         InkState outer = ink;
-        int depth = saved.size();
+        int outside = savedOutside;
+        PDResources outerResources = resources;
         int contents = contentShown.size();
         PathBuilder.Kept kept = path.keep();
         ink = inner;
+        savedOutside = saved.size();
+        resources = own == null ? resources : own;
         nested++;
         try {
             body.run();
         } finally {
             nested--;
             ink = outer;
-            while (saved.size() > depth) {
+            resources = outerResources;
+            while (saved.size() > savedOutside) {
                 saved.pop();
             }
+            savedOutside = outside;
             while (contentShown.size() > contents) {
                 endMarked();
             }
@@ -224,8 +278,7 @@ abstract class StateEngine extends PDFStreamEngine {
 
     @Nullable
     COSBase resource(COSName kind, COSName name) {
-        PDResources resources = getResources();
-        COSDictionary all = resources == null ? null : resources.getCOSObject().getCOSDictionary(kind);
+        COSDictionary all = resources.getCOSObject().getCOSDictionary(kind);
         return all == null ? null : all.getDictionaryObject(name);
     }
 }

@@ -71,7 +71,7 @@ record StripRaster(
     }
 
     /** A copy whose visible box is the trim: what lies beyond it is cut away. */
-    private static COSDictionary trimmed(COSDictionary page, PageFacts f) {
+    static COSDictionary trimmed(COSDictionary page, PageFacts f) {
         COSDictionary copy = new COSDictionary(page);
         COSArray box = new COSArray();
         for (double v : new double[] {

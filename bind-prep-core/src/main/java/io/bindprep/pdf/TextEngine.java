@@ -6,83 +6,167 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.util.List;
-import org.apache.pdfbox.contentstream.operator.text.BeginText;
-import org.apache.pdfbox.contentstream.operator.text.EndText;
-import org.apache.pdfbox.contentstream.operator.text.MoveText;
-import org.apache.pdfbox.contentstream.operator.text.MoveTextSetLeading;
-import org.apache.pdfbox.contentstream.operator.text.NextLine;
-import org.apache.pdfbox.contentstream.operator.text.SetCharSpacing;
-import org.apache.pdfbox.contentstream.operator.text.SetTextHorizontalScaling;
-import org.apache.pdfbox.contentstream.operator.text.SetTextLeading;
-import org.apache.pdfbox.contentstream.operator.text.SetTextRenderingMode;
-import org.apache.pdfbox.contentstream.operator.text.SetTextRise;
-import org.apache.pdfbox.contentstream.operator.text.SetWordSpacing;
-import org.apache.pdfbox.contentstream.operator.text.ShowText;
-import org.apache.pdfbox.contentstream.operator.text.ShowTextAdjusted;
-import org.apache.pdfbox.contentstream.operator.text.ShowTextLine;
-import org.apache.pdfbox.contentstream.operator.text.ShowTextLineAndSpace;
-import org.apache.pdfbox.cos.COSArray;
-import org.apache.pdfbox.cos.COSBase;
-import org.apache.pdfbox.cos.COSString;
-import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
-import org.apache.pdfbox.util.Vector;
 import org.jspecify.annotations.Nullable;
 
 /** Text: glyphs that come near the strip are gathered into one outline for each operator that shows text. */
 abstract class TextEngine extends StateEngine {
-    private final Budget budget;
+    private static final RenderingMode[] MODES = RenderingMode.values();
+
     StripCollector out = new StripCollector(new Rectangle2D.Double(), new AffineTransform());
     private Path2D.@Nullable Double run;
 
     TextEngine(Fonts fonts, Layers layers, Budget budget) {
-        super(fonts, layers);
-        this.budget = budget;
-        addOperator(new BeginText(this));
-        addOperator(new EndText(this));
-        addOperator(new MoveText(this));
-        addOperator(new MoveTextSetLeading(this));
-        addOperator(new NextLine(this));
-        addOperator(new SetCharSpacing(this));
-        addOperator(new SetTextHorizontalScaling(this));
-        addOperator(new SetTextLeading(this));
-        addOperator(new SetTextRenderingMode(this));
-        addOperator(new SetTextRise(this));
-        addOperator(new SetWordSpacing(this));
-        addOperator(new ShowText(this));
-        addOperator(new ShowTextAdjusted(this));
-        addOperator(new ShowTextLine(this));
-        addOperator(new ShowTextLineAndSpace(this));
+        super(fonts, layers, budget);
     }
 
     /** Hands an outline in user space on. */
     abstract void emit(Shape outline, Tone tone, MarkKind kind, boolean filled, boolean hides, String words);
 
-    @Override
-    public void showTextString(byte[] string) throws IOException {
-        run = null;
-        super.showTextString(string);
-        endRun(List.of(new COSString(string)));
+    /** Carries out an operator of text; false where it is another. */
+    final boolean text(String name, Operands o) throws IOException {
+        TextState t = ink.text;
+        switch (name) {
+            case "BT" -> t.begin();
+            case "ET" -> t.end();
+            case "Td" -> moveLine(num(o, 0), num(o, 1));
+            case "TD" -> {
+                t.leading = -num(o, 1);
+                moveLine(num(o, 0), num(o, 1));
+            }
+            case "T*" -> moveLine(0, -t.leading);
+            case "Tm" -> {
+                t.inside = true;
+                t.set(num(o, 0), num(o, 1), num(o, 2), num(o, 3), num(o, 4), num(o, 5));
+            }
+            case "Tc" -> t.charSpacing = num(o, o.size() - 1);
+            case "Tw" -> t.wordSpacing = num(o, 0);
+            case "Tz" -> t.scale = num(o, 0) / 100;
+            case "TL" -> t.leading = num(o, 0);
+            case "Ts" -> t.rise = num(o, 0);
+            case "Tr" -> {
+                int mode = (int) num(o, 0);
+                t.mode = mode < 0 || mode >= MODES.length ? t.mode : MODES[mode];
+            }
+            case "Tj", "TJ" -> show(o.parts(0), name.equals("TJ"));
+            case "'" -> {
+                moveLine(0, -t.leading);
+                show(o.parts(0), false);
+            }
+            case "\"" -> {
+                t.wordSpacing = num(o, 0);
+                t.charSpacing = num(o, 1);
+                moveLine(0, -t.leading);
+                show(o.parts(2), false);
+            }
+            default -> {
+                return false;
+            }
+        }
+        return true;
     }
 
-    @Override
-    public void showTextStrings(COSArray array) throws IOException {
-        run = null;
-        super.showTextStrings(array);
-        endRun(array);
+    private void moveLine(float x, float y) {
+        if (ink.text.inside) {
+            ink.text.moveLine(x, y);
+        }
     }
 
-    private void endRun(Iterable<? extends COSBase> strings) {
-        Path2D.Double outline = run;
-        run = null;
-        PDFont font = getGraphicsState().getTextState().getFont();
-        if (outline == null || font == null) {
+    private void show(@Nullable Parts parts, boolean array) throws IOException {
+        TextState t = ink.text;
+        TextFont font = t.font;
+        // no font has been set: nobody knows what would be shown, and nobody shows it
+        if (parts == null || parts.isArray() != array || !t.inside || font == null) {
             return;
         }
-        String words = Fonts.words(font, strings);
-        switch (getGraphicsState().getTextState().getRenderingMode()) {
+        run = null;
+        Matrix placed = t.rendering(ctm());
+        // no glyph of a usual font leaves its origin by more than this many times its size
+        double reach = 2.5
+                * Math.max(
+                        Math.abs(placed.getScaleX()) + Math.abs(placed.getShearX()),
+                        Math.abs(placed.getScaleY()) + Math.abs(placed.getShearY()));
+        for (int i = 0; i < parts.size(); i++) {
+            if (parts.isString(i)) {
+                string(font, parts.bytes(), parts.from(i), parts.to(i), reach);
+            } else if (font.isVertical()) {
+                t.advance(0, -parts.number(i) / 1000 * t.size);
+            } else {
+                t.advance(-parts.number(i) / 1000 * t.size * t.scale, 0);
+            }
+        }
+        endRun(font, parts);
+    }
+
+    private void string(TextFont font, byte[] bytes, int from, int to, double reach) throws IOException {
+        if (font.codes() == TextFont.Codes.MAPPED || (to - from) % 2 != 0 && font.codes() == TextFont.Codes.DOUBLE) {
+            ByteArrayInputStream in = new ByteArrayInputStream(bytes, from, to - from);
+            while (in.available() > 0) {
+                int before = in.available();
+                int code = font.code(in);
+                glyph(font, code, before - in.available(), reach);
+            }
+        } else if (font.codes() == TextFont.Codes.DOUBLE) {
+            for (int i = from; i + 1 < to; i += 2) {
+                glyph(font, (bytes[i] & 0xff) << 8 | bytes[i + 1] & 0xff, 2, reach);
+            }
+        } else {
+            for (int i = from; i < to; i++) {
+                glyph(font, bytes[i] & 0xff, 1, reach);
+            }
+        }
+    }
+
+    private void glyph(TextFont font, int code, int length, double reach) throws IOException {
+        budget.glyph();
+        TextState t = ink.text;
+        if (!isHidden() && t.mode != RenderingMode.NEITHER && t.mode != RenderingMode.NEITHER_CLIP) {
+            paint(font, code, reach);
+        }
+        float spacing = length == 1 && code == ' ' ? t.charSpacing + t.wordSpacing : t.charSpacing;
+        if (font.isVertical()) {
+            t.advance(0, font.displacement(code).getY() * t.size + spacing);
+        } else {
+            t.advance((font.advance(code) * t.size + spacing) * t.scale, 0);
+        }
+    }
+
+    private void paint(TextFont font, int code, double reach) throws IOException {
+        if (font.isType3()) {
+            type3(ink.text.rendering(ctm()), font, code);
+            return;
+        }
+        if (font.isVertical()) {
+            Matrix t = ink.text.rendering(ctm());
+            t.translate(font.position(code));
+            glyph(t, font, code, reach);
+            return;
+        }
+        TextState t = ink.text;
+        Matrix m = ctm();
+        float e = t.rise * t.c + t.e;
+        float f = t.rise * t.d + t.f;
+        double x = e * m.getScaleX() + f * m.getShearX() + m.getTranslateX();
+        double y = e * m.getShearY() + f * m.getScaleY() + m.getTranslateY();
+        if (out.reaches(x - reach, y - reach, x + reach, y + reach)) {
+            glyph(t.rendering(m), font, code, reach);
+        }
+    }
+
+    /** Carries out a glyph that is content of its own. */
+    abstract void type3(Matrix t, TextFont font, int code) throws IOException;
+
+    private void endRun(TextFont font, Parts parts) throws IOException {
+        Path2D.Double outline = run;
+        run = null;
+        if (outline == null) {
+            return;
+        }
+        String words = Fonts.words(font.pdf(), parts);
+        switch (ink.text.mode) {
             case STROKE, STROKE_CLIP -> strokeText(outline, words);
             case FILL_STROKE, FILL_STROKE_CLIP -> {
                 fillText(outline, words);
@@ -105,29 +189,7 @@ abstract class TextEngine extends StateEngine {
         }
     }
 
-    @Override
-    protected void showGlyph(Matrix t, PDFont font, int code, Vector displacement) throws IOException {
-        budget.glyph();
-        if (isHidden() || !paintsText()) {
-            return;
-        }
-        super.showGlyph(t, font, code, displacement);
-    }
-
-    private boolean paintsText() {
-        return switch (getGraphicsState().getTextState().getRenderingMode()) {
-            case NEITHER, NEITHER_CLIP -> false;
-            default -> true;
-        };
-    }
-
-    @Override
-    protected void showFontGlyph(Matrix t, PDFont font, int code, Vector displacement) {
-        // no glyph of a usual font leaves its origin by more than this many times its size
-        double reach = 2.5
-                * Math.max(
-                        Math.abs(t.getScaleX()) + Math.abs(t.getShearX()),
-                        Math.abs(t.getScaleY()) + Math.abs(t.getShearY()));
+    private void glyph(Matrix t, TextFont font, int code, double reach) throws IOException {
         double x = t.getTranslateX();
         double y = t.getTranslateY();
         if (!out.reaches(x - reach, y - reach, x + reach, y + reach)) {

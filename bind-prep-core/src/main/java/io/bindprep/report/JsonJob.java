@@ -1,72 +1,180 @@
 package io.bindprep.report;
 
+import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
-import io.bindprep.job.Insert;
+import io.bindprep.job.FailOn;
+import io.bindprep.job.Hanger;
 import io.bindprep.job.Job;
+import io.bindprep.job.Method;
 import io.bindprep.job.PageRange;
+import io.bindprep.job.Sides;
 import io.bindprep.job.Trim;
 import io.bindprep.paper.Stock;
+import java.math.BigDecimal;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /** The job as it was understood, as JSON. */
-final class JsonJob {
-    private JsonJob() {}
+record JsonJob(
+        @JsonPropertyDescription("how many books") int copies,
 
-    static void put(ObjectNode node, Job job) {
-        node.put("copies", job.copies());
-        node.put("sides", Json.word(job.sides()));
-        node.put("boundEdge", Json.word(job.boundEdge()));
-        Trim trim = job.trim();
-        if (trim == null) {
-            node.putNull("trim");
-        } else {
-            ObjectNode size = node.putObject("trim");
-            size.put("name", trim.name());
-            Json.mm(size, "widthMm", trim.width());
-            Json.mm(size, "heightMm", trim.height());
+        @JsonPropertyDescription("how leaves are printed") Sides sides,
+
+        @JsonPropertyDescription("the edge of page 1 that is bound")
+        BoundEdge boundEdge,
+
+        @JsonPropertyDescription("the page size expected; null for that of most pages") @Nullable
+        Size trim,
+
+        @JsonPropertyDescription("paper of the block") Paper stock,
+
+        @JsonPropertyDescription("front and back cover") Covers covers,
+
+        @JsonPropertyDescription("pages on other stock") List<Insert> inserts,
+
+        @JsonPropertyDescription("what the book is bound with")
+        Method binding,
+
+        @JsonPropertyDescription("the pitch or pattern asked for; null to let it be chosen") @Nullable
+        String pitch,
+
+        @JsonPropertyDescription("the punch asked for; null for the pattern's own") @Nullable
+        String punch,
+
+        @JsonPropertyDescription("what live matter keeps from the bound edge; null for the pattern's own") @Nullable
+        BigDecimal clearMarginMm,
+
+        @JsonPropertyDescription("how far a hole may lie off its place, either way")
+        BigDecimal registrationMm,
+
+        @JsonPropertyDescription("what the element is wider than the thickest likely stack")
+        BigDecimal clearanceMm,
+
+        @JsonPropertyDescription("least paper between a hole and the end of the sheet; null for the punch's own")
+        @Nullable
+        BigDecimal leastWebMm,
+
+        @JsonPropertyDescription("the gap that a hanger needs; null for none") @Nullable
+        HangerGap hanger,
+
+        @JsonPropertyDescription("least severity that fails the job")
+        FailOn failOn) {
+
+    /** A page size. */
+    record Size(
+            @JsonPropertyDescription("as it was given") String name,
+
+            @JsonPropertyDescription("width as the reader sees it")
+            BigDecimal widthMm,
+
+            @JsonPropertyDescription("height as the reader sees it")
+            BigDecimal heightMm) {
+        static @Nullable Size of(@Nullable Trim trim) {
+            return trim == null ? null : new Size(trim.name(), Json.mm(trim.width()), Json.mm(trim.height()));
         }
-        stock(node, job.stock());
-        ObjectNode covers = node.putObject("covers");
-        cover(covers, "front", job.frontCover());
-        cover(covers, "back", job.backCover());
-        ArrayNode inserts = node.putArray("inserts");
-        for (Insert insert : job.inserts()) {
-            ObjectNode one = inserts.addObject();
-            one.put("pages", pages(insert.pages()));
-            stock(one, insert.stock());
-        }
-        node.put("binding", Json.word(job.binding()));
-        node.put("pitch", job.pitch());
-        node.put("punch", job.punch());
-        Json.mm(node, "clearMarginMm", job.clearMargin());
-        Json.mm(node, "registrationMm", job.registration());
-        Json.mm(node, "clearanceMm", job.clearance());
-        node.put("failOn", Json.word(job.failOn()));
     }
 
-    private static void cover(ObjectNode covers, String side, @Nullable Cover cover) {
-        if (cover == null) {
-            covers.putNull(side);
-            return;
+    /** A hanger's gap. */
+    record HangerGap(
+            @JsonPropertyDescription("the stretch without holes in the middle of the bound edge")
+            BigDecimal gapMm,
+
+            @JsonPropertyDescription("the thumb cut along the bound edge and away from it; null for none") @Nullable
+            JsonPair thumbCutMm) {
+        static @Nullable HangerGap of(@Nullable Hanger hanger) {
+            if (hanger == null) {
+                return null;
+            }
+            Hanger.ThumbCut cut = hanger.thumbCut();
+            return new HangerGap(
+                    Json.mm(hanger.gap()),
+                    cut == null
+                            ? null
+                            : JsonPair.of(cut.width().mm(), cut.depth().mm()));
         }
-        ObjectNode node = covers.putObject(side);
-        PageRange printed = cover.printed();
-        node.put("pages", printed == null ? null : pages(printed));
-        stock(node, cover.stock());
     }
 
-    private static void stock(ObjectNode node, Stock stock) {
-        ObjectNode s = node.putObject("stock");
-        s.put("name", stock.name());
-        s.put("grammage", stock.grammage() == null ? null : Json.rounded(stock.grammage(), 3));
-        s.put("caliperUm", Json.rounded(stock.caliperUm(), 2));
-        s.put("toleranceUm", Json.rounded(stock.toleranceUm(), 2));
-        s.put("source", stock.source());
+    /** A stock. */
+    record Paper(
+            @JsonPropertyDescription("its id in the catalogue, or how the job describes it")
+            String name,
+
+            @JsonPropertyDescription("grams a square metre; null where only the caliper is known") @Nullable
+            BigDecimal grammageGsm,
+
+            @JsonPropertyDescription("thickness of one sheet")
+            BigDecimal caliperUm,
+
+            @JsonPropertyDescription("how far one lot may lie off, either way")
+            BigDecimal toleranceUm,
+
+            @JsonPropertyDescription("where the numbers come from")
+            String source) {
+        static Paper of(Stock stock) {
+            BigDecimal grammage = stock.grammage();
+            return new Paper(
+                    stock.name(),
+                    grammage == null ? null : Json.rounded(grammage, 3),
+                    Json.rounded(stock.caliperUm(), 2),
+                    Json.rounded(stock.toleranceUm(), 2),
+                    stock.source());
+        }
     }
 
-    private static String pages(PageRange range) {
+    /** Both covers. */
+    record Covers(
+            @JsonPropertyDescription("null for none") @Nullable
+            OneCover front,
+
+            @JsonPropertyDescription("null for none") @Nullable
+            OneCover back) {}
+
+    /** A cover. */
+    record OneCover(
+            @JsonPropertyDescription("the pages it carries, as a range; null where it stays blank") @Nullable
+            String pages,
+
+            @JsonPropertyDescription("what it is made of") Paper stock) {
+        static @Nullable OneCover of(@Nullable Cover cover) {
+            if (cover == null) {
+                return null;
+            }
+            PageRange printed = cover.printed();
+            return new OneCover(printed == null ? null : range(printed), Paper.of(cover.stock()));
+        }
+    }
+
+    /** Pages on their own stock. */
+    record Insert(
+            @JsonPropertyDescription("as a range") String pages,
+
+            @JsonPropertyDescription("what they are printed on")
+            Paper stock) {}
+
+    static JsonJob of(Job job) {
+        return new JsonJob(
+                job.copies(),
+                job.sides(),
+                job.boundEdge(),
+                Size.of(job.trim()),
+                Paper.of(job.stock()),
+                new Covers(OneCover.of(job.frontCover()), OneCover.of(job.backCover())),
+                job.inserts().stream()
+                        .map(i -> new Insert(range(i.pages()), Paper.of(i.stock())))
+                        .toList(),
+                job.binding(),
+                job.pitch(),
+                job.punch(),
+                Json.mmOrNull(job.clearMargin()),
+                Json.mm(job.registration()),
+                Json.mm(job.clearance()),
+                Json.mmOrNull(job.leastWeb()),
+                HangerGap.of(job.hanger()),
+                job.failOn());
+    }
+
+    private static String range(PageRange range) {
         return range.first() == range.last() ? Integer.toString(range.first()) : range.first() + "-" + range.last();
     }
 }

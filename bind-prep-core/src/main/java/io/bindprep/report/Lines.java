@@ -65,7 +65,7 @@ final class Lines {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         // file names and words come from outside: a control or direction mark could rewrite the screen
-        for (String word : text.replaceAll("[\\p{Cntrl}\\p{Cf}]", "?").split(" +")) {
+        for (String word : text.replaceAll("[\\p{Cc}\\p{Cf}]", "?").split(" +")) {
             String rest = word;
             if (!line.isEmpty() && line.length() + 1 + rest.length() > width) {
                 lines.add(line.toString());

@@ -6,6 +6,7 @@ import io.bindprep.block.Leaf;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
+import io.bindprep.job.Hanger;
 import io.bindprep.job.Job;
 import io.bindprep.job.Method;
 import io.bindprep.job.Sides;
@@ -25,37 +26,47 @@ record Fixtures(
         Length registration,
         Length clearance,
         String stock,
-        String cover) {
+        String cover,
+        Length leastWeb,
+        Hanger hanger) {
     static final Length A4 = Length.ofMm(297);
     static final Length LETTER = Length.ofInch(11, 1);
     static final Length A5 = Length.ofMm(210);
 
     static Fixtures of(Method method) {
-        return new Fixtures(method, null, null, null, Length.ofMm(1), Length.ofInch(1, 8), "bond-20", null);
+        return new Fixtures(method, null, null, null, Length.ofMm(1), Length.ofInch(1, 8), "bond-20", null, null, null);
     }
 
     Fixtures pitch(String value) {
-        return new Fixtures(method, value, punch, clearMargin, registration, clearance, stock, cover);
+        return new Fixtures(method, value, punch, clearMargin, registration, clearance, stock, cover, leastWeb, hanger);
     }
 
     Fixtures punch(String value) {
-        return new Fixtures(method, pitch, value, clearMargin, registration, clearance, stock, cover);
+        return new Fixtures(method, pitch, value, clearMargin, registration, clearance, stock, cover, leastWeb, hanger);
     }
 
     Fixtures clearMargin(Length value) {
-        return new Fixtures(method, pitch, punch, value, registration, clearance, stock, cover);
+        return new Fixtures(method, pitch, punch, value, registration, clearance, stock, cover, leastWeb, hanger);
     }
 
     Fixtures registration(Length value) {
-        return new Fixtures(method, pitch, punch, clearMargin, value, clearance, stock, cover);
+        return new Fixtures(method, pitch, punch, clearMargin, value, clearance, stock, cover, leastWeb, hanger);
     }
 
     Fixtures clearance(Length value) {
-        return new Fixtures(method, pitch, punch, clearMargin, registration, value, stock, cover);
+        return new Fixtures(method, pitch, punch, clearMargin, registration, value, stock, cover, leastWeb, hanger);
     }
 
     Fixtures stocks(String text, String covers) {
-        return new Fixtures(method, pitch, punch, clearMargin, registration, clearance, text, covers);
+        return new Fixtures(method, pitch, punch, clearMargin, registration, clearance, text, covers, leastWeb, hanger);
+    }
+
+    Fixtures leastWeb(Length value) {
+        return new Fixtures(method, pitch, punch, clearMargin, registration, clearance, stock, cover, value, hanger);
+    }
+
+    Fixtures hanger(Hanger value) {
+        return new Fixtures(method, pitch, punch, clearMargin, registration, clearance, stock, cover, leastWeb, value);
     }
 
     Job job() {
@@ -75,6 +86,8 @@ record Fixtures(
                 clearMargin,
                 registration,
                 clearance,
+                leastWeb,
+                hanger,
                 FailOn.ERROR);
     }
 

@@ -43,6 +43,8 @@ class BlockBuilderTest {
                 null,
                 Length.ofMm(1),
                 Length.ofInch(1, 8),
+                null,
+                null,
                 FailOn.ERROR);
     }
 

@@ -2,8 +2,11 @@ package io.bindprep.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import io.bindprep.binding.Element;
+import io.bindprep.binding.Gap;
+import io.bindprep.binding.Measure;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Sides;
@@ -94,10 +97,10 @@ class CheckerTest {
     void theDocumentsWordsCannotWriteOnTheTerminal() {
         Finding f = only(
                 Scenario.of(1)
-                        .hit(1, MarkKind.TEXT, Verdict.PUNCHED, 1, 4, "\u001B[31mred\u202Eder\n")
+                        .hit(1, MarkKind.TEXT, Verdict.PUNCHED, 1, 4, "\u001B[31mred\u202E\u009Bder\n")
                         .report(),
                 "text-punched");
-        assertThat(f.message()).contains("\"[31mred der\"").doesNotContain("\u001B", "\u202E", "\n");
+        assertThat(f.message()).contains("\"[31mred der\"").doesNotContain("\u001B", "\u202E", "\u009B", "\n");
     }
 
     @Test
@@ -268,13 +271,15 @@ class CheckerTest {
 
     @Test
     void aStackBetweenTwoElementsAsksForAMeasuredPack() {
-        Finding f = only(Scenario.of(2).straddles(SMALL, LARGE).report(), "stack-straddles");
+        // 1/4 in less the clearance of 1/8 in is 3.175 mm
+        Measure settles = new Measure(Length.ofMm("3.175"), "bond-20", 28, Length.ofMm("2.6"));
+        Finding f = only(Scenario.of(2).straddles(SMALL, LARGE).measure(settles).report(), "stack-straddles");
         assertThat(f.severity()).isEqualTo(Severity.WARNING);
         assertThat(f.message()).contains("1/4 in would do for the thinnest, 5/16 in for the thickest");
         // 1/4 in less the clearance of 1/8 in: more than that does not go on the smaller one
         assertThat(f.limitMm()).isEqualTo(3.175);
         assertThat(f.measuredMm()).isGreaterThan(f.limitMm());
-        assertThat(f.remedy()).contains("Measure a pack");
+        assertThat(f.remedy()).contains("Measure a pack of 28 sheets of bond-20; up to 2.6 mm");
     }
 
     @Test
@@ -282,6 +287,48 @@ class CheckerTest {
         Finding f = only(Scenario.of(2).stuck(1, 35).report(), "pins-stuck");
         assertThat(f.severity()).isEqualTo(Severity.ERROR);
         assertThat(f.message()).startsWith("Pins 1, 35 would cut a half hole");
+    }
+
+    @Test
+    void aRowThatIsNotSymmetricAsksForTheSameEnd() {
+        assertThat(Scenario.of(2).report().findings()).isEmpty();
+        // one hole fewer at the foot: a leaf turned over lies a pitch off
+        Finding f = only(Scenario.of(2).shortRow(1).report(), "feed-same-end");
+        assertThat(f.severity()).isEqualTo(Severity.WARNING);
+        assertThat(f.measuredMm()).isCloseTo(8.4667, within(0.001));
+        assertThat(f.limitMm()).isEqualTo(1);
+        assertThat(f.remedy()).startsWith("Put the head to the side guide on every lift");
+        Report top = Scenario.of(2).bound(BoundEdge.TOP, Sides.ONE).shortRow(1).report();
+        assertThat(only(top, "feed-same-end").remedy()).startsWith("Put the left end");
+    }
+
+    @Test
+    void holesInTheHangersGapAreAnError() {
+        Gap gap = new Gap(Length.ofMm(100), Length.ofMm(190), List.of(12), List.of(13, 14), null);
+        Finding f = only(Scenario.of(2).gap(gap).report(), "hanger-pins-stuck");
+        assertThat(f.severity()).isEqualTo(Severity.ERROR);
+        assertThat(f.message()).startsWith("Pins 13-14 would cut holes");
+        Gap free = new Gap(Length.ofMm(100), Length.ofMm(190), List.of(12), List.of(), null);
+        assertThat(Scenario.of(2).gap(free).report().findings()).isEmpty();
+    }
+
+    @Test
+    void whatTheThumbCutTakesIsSaidAsThat() {
+        Gap gap = new Gap(
+                Length.ofMm(100),
+                Length.ofMm(190),
+                List.of(),
+                List.of(),
+                new Gap.ThumbCut(Length.ofMm(60), Length.ofMm(20)));
+        Finding f = only(
+                Scenario.of(2)
+                        .gap(gap)
+                        .hit(1, MarkKind.TEXT, Verdict.PUNCHED, null, 12, "July")
+                        .report(),
+                "text-punched");
+        assertThat(f.message()).contains("thumb cut with its registration reaches to 21 mm");
+        assertThat(f.remedy()).contains("by 9 mm, to 21 mm", "thumb cut smaller");
+        assertThat(f.limitMm()).isEqualTo(21);
     }
 
     @Test

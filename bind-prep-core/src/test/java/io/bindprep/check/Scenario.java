@@ -1,9 +1,13 @@
 package io.bindprep.check;
 
 import io.bindprep.binding.Element;
+import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
+import io.bindprep.binding.Measure;
 import io.bindprep.binding.Plan;
+import io.bindprep.binding.Reason;
+import io.bindprep.binding.Skew;
 import io.bindprep.block.Block;
 import io.bindprep.block.Leaf;
 import io.bindprep.block.PagePlace;
@@ -68,6 +72,9 @@ public final class Scenario {
     private FailOn failOn = FailOn.ERROR;
     private Element element = new Element("3/8 in", Length.ofInch(3, 8), "common practice, no source");
     private List<Element> straddles = List.of();
+    private Measure measure;
+    private Gap gap;
+    private int fewer;
     private List<Integer> stuck = List.of();
     private Length clearMargin = Length.ofInch(3, 8);
     private Length thickest = Length.ofMm("5.2");
@@ -176,6 +183,22 @@ public final class Scenario {
         return this;
     }
 
+    public Scenario measure(Measure settles) {
+        measure = settles;
+        return this;
+    }
+
+    public Scenario gap(Gap free) {
+        gap = free;
+        return this;
+    }
+
+    /** A row that ends so many holes before the sheet's end. */
+    public Scenario shortRow(int holes) {
+        fewer = holes;
+        return this;
+    }
+
     public Scenario stuck(Integer... pins) {
         stuck = List.of(pins);
         return this;
@@ -250,7 +273,20 @@ public final class Scenario {
     }
 
     public Report report() {
-        return Checker.report(document(), job(), block(), stack(), plan(), verdicts);
+        return registered(Checker.report(document(), job(), block(), stack(), plan(), verdicts));
+    }
+
+    /** The same report, once each of its findings has been looked up among {@link FindingKinds}. */
+    public static Report registered(Report report) {
+        for (Finding f : report.findings()) {
+            FindingKind kind = FindingKinds.of(f.rule())
+                    .orElseThrow(() -> new AssertionError("finding \"" + f.rule() + "\" has no entry in FindingKinds"));
+            if (!kind.severities().contains(f.severity())) {
+                throw new AssertionError("finding \"" + f.rule() + "\" is " + f.severity()
+                        + ", which its entry in FindingKinds does not have: " + kind.severities());
+            }
+        }
+        return report;
     }
 
     private DocumentFacts document() {
@@ -280,6 +316,8 @@ public final class Scenario {
                 null,
                 Length.ofMm(1),
                 Length.ofInch(1, 8),
+                null,
+                null,
                 failOn);
     }
 
@@ -308,6 +346,7 @@ public final class Scenario {
                 .mapToObj(i -> new Hole(
                         i + 1, Length.ofMm("8.8").plus(Length.ofInch(1, 3).times(i))))
                 .toList();
+        List<Hole> shown = holeless ? List.of() : holes.subList(0, 34 - fewer);
         return new Plan(
                 Method.WIRE,
                 pattern,
@@ -318,13 +357,15 @@ public final class Scenario {
                 Length.ofInch(5, 32),
                 Length.ofInch(5, 32),
                 false,
-                new HoleRow(Length.ofMm(297), holeless ? List.of() : holes, List.of(35, 36), stuck, Length.ofMm("6.8")),
+                new HoleRow(Length.ofMm(297), shown, List.of(35, 36), stuck, Length.ofMm("6.8"), gap),
                 34,
                 lifts,
                 element == null ? null : element.size(),
                 clearMargin,
                 Length.ofMm(1),
                 straddles,
-                List.of("invented"));
+                measure,
+                new Skew(Length.ofMm("2.7"), Length.ofMm("279.4"), Length.ofMm("1.2"), "common practice, no source"),
+                List.of(new Reason(Reason.Topic.PITCH, "invented")));
     }
 }

@@ -42,6 +42,8 @@ class JobReaderTest {
         assertThat(job.clearMargin()).isNull();
         assertThat(job.registration()).isEqualTo(Length.ofMm(1));
         assertThat(job.clearance()).isEqualTo(Length.ofInch(1, 8));
+        assertThat(job.leastWeb()).isNull();
+        assertThat(job.hanger()).isNull();
         assertThat(job.failOn()).isEqualTo(FailOn.ERROR);
     }
 
@@ -65,6 +67,8 @@ class JobReaderTest {
                 clear-margin: 3/8 in
                 registration: 0.5 mm
                 clearance: none
+                least-web: 4 mm
+                hanger: {gap: 90 mm, thumb-cut: 60 x 20 mm}
                 fail-on: warning
                 """);
         assertThat(job.copies()).isEqualTo(25);
@@ -86,12 +90,15 @@ class JobReaderTest {
         assertThat(job.clearMargin()).isEqualTo(Length.ofInch(3, 8));
         assertThat(job.registration()).isEqualTo(Length.ofMm("0.5"));
         assertThat(job.clearance()).isEqualTo(Length.ZERO);
+        assertThat(job.leastWeb()).isEqualTo(Length.ofMm(4));
+        assertThat(job.hanger())
+                .isEqualTo(new Hanger(Length.ofMm(90), new Hanger.ThumbCut(Length.ofMm(60), Length.ofMm(20))));
         assertThat(job.failOn()).isEqualTo(FailOn.WARNING);
     }
 
     @Test
     void aListOfKeysThatIsWholeAndEachReadable() throws SettingException {
-        assertThat(JobReader.keys()).hasSize(14).doesNotHaveDuplicates();
+        assertThat(JobReader.keys()).hasSize(16).doesNotHaveDuplicates();
         for (String key : JobReader.keys()) {
             SettingException e = catchThrowableOfType(
                     SettingException.class,
@@ -99,6 +106,63 @@ class JobReaderTest {
             assertThat(e).as(key).isNotNull();
             assertThat(e.key()).startsWith(key);
         }
+    }
+
+    @Test
+    void clearanceByTheNameOfItsRule() throws SettingException {
+        // common practice, no source: none, 3/32, 1/8 and 3/16 in are all in use
+        assertThat(job("clearance: none").clearance()).isEqualTo(Length.ZERO);
+        assertThat(job("clearance: close").clearance()).isEqualTo(Length.ofInch(3, 32));
+        assertThat(job("clearance: usual").clearance()).isEqualTo(Length.ofInch(1, 8));
+        assertThat(job("clearance: ample").clearance()).isEqualTo(Length.ofInch(3, 16));
+        assertThat(job("clearance: 3/16 in").clearance()).isEqualTo(Length.ofInch(3, 16));
+        for (Method method : Method.values()) {
+            assertThat(Clearances.builtIn(method).allowance()).as(method.name()).isEqualTo(Length.ofInch(1, 8));
+        }
+        assertThat(wrong("clearance: loose").remedy()).contains("none", "close", "usual", "ample");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "90 mm|90||",
+                "gap = 90 mm|90||",
+                "3-1/2 in|88.9||",
+                // a half round is as deep as half its width
+                "90 mm, thumb-cut = 60 mm|90|60|30",
+                "gap=90 mm, thumb-cut=60 x 20 mm|90|60|20",
+                "gap=90 mm, thumb-cut=1 in x 20 mm|90|25.4|20",
+                "gap=90 mm, thumb-cut=2 x 3/4 in|90|50.8|19.05"
+            })
+    void hangersAsText(String text, String gap, String width, String depth) throws SettingException {
+        Hanger.ThumbCut cut = width == null ? null : new Hanger.ThumbCut(Length.ofMm(width), Length.ofMm(depth));
+        assertThat(HangerReader.hanger("hanger", text)).isEqualTo(new Hanger(Length.ofMm(gap), cut));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "hanger: 90",
+                "hanger: wide",
+                "hanger: 0 mm",
+                "hanger: 600 mm",
+                "hanger: 90 mm, 60 mm",
+                "hanger: {thumb-cut: 60 mm}",
+                "hanger: {gap: 90 mm, hook: 2 mm}",
+                "hanger: {gap: 90 mm, thumb-cut: 91 mm}",
+                "hanger: {gap: 90 mm, thumb-cut: 0 x 20 mm}",
+                "hanger: {gap: 90 mm, thumb-cut: 60 x 51 mm}",
+                "hanger: {gap: 90 mm, thumb-cut: 60 x 20}",
+                "hanger: {gap: 90 mm, thumb-cut: 60 x 20 x 5 mm}",
+                "least-web: 3",
+                "least-web: 51 mm"
+            })
+    void hangersAndWebsThatCannotBe(String yaml) {
+        SettingException e = wrong(yaml);
+        assertThat(e).as(yaml).isNotNull();
+        assertThat(e.key()).startsWith(yaml.substring(0, yaml.indexOf(':')));
+        assertThat(e.remedy()).isNotBlank();
     }
 
     @Test

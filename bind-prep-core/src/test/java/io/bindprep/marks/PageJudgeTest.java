@@ -2,6 +2,7 @@ package io.bindprep.marks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
 import io.bindprep.binding.Plan;
@@ -22,8 +23,12 @@ class PageJudgeTest {
     private static final PagePlace RECTO = new PagePlace(1, true, PageEdge.LEFT, false);
 
     private static Plan plan(boolean round) {
+        return plan(round, null);
+    }
+
+    private static Plan plan(boolean round, Gap gap) {
         HoleRow row = new HoleRow(
-                Length.ofMm(297), List.of(new Hole(7, Length.ofMm(100))), List.of(), List.of(), Length.ofMm(90));
+                Length.ofMm(297), List.of(new Hole(7, Length.ofMm(100))), List.of(), List.of(), Length.ofMm(90), gap);
         return new Plan(
                 Method.WIRE,
                 "test",
@@ -41,6 +46,8 @@ class PageJudgeTest {
                 Length.ofMm(10),
                 Length.ofMm(1),
                 List.of(),
+                null,
+                null,
                 List.of());
     }
 
@@ -99,6 +106,37 @@ class PageJudgeTest {
         Mark m = mark(MarkKind.TEXT, 4, 6, 196, 198);
         assertThat(judge(false, verso, m).verdict()).isEqualTo(Verdict.PUNCHED);
         assertThat(judge(false, RECTO, m).verdict()).isEqualTo(Verdict.TIGHT);
+    }
+
+    @Test
+    void aThumbCutTakesWhatLiesInItsHalfEllipse() {
+        // 60 x 20 mm about the middle at 148.5, with 1 mm registration: half axes 31 along and 21 deep
+        Gap gap = new Gap(
+                Length.ofMm(100),
+                Length.ofMm(197),
+                List.of(),
+                List.of(),
+                new Gap.ThumbCut(Length.ofMm(60), Length.ofMm(20)));
+        PageJudge judge = new PageJudge(plan(false, gap));
+        assertThat(judge.stripMm()).isEqualTo(22);
+        assertThat(thumb(judge, 20, 22, 148, 149)).isEqualTo(Verdict.PUNCHED);
+        assertThat(thumb(judge, 21, 22, 148, 149)).isEqualTo(Verdict.CLEAR);
+        // 31 x sqrt(1 - (11/21)^2) is 26.4 mm: at 11 mm deep the cut reaches from 122.1 to 174.9
+        assertThat(thumb(judge, 11, 12, 176, 180)).isEqualTo(Verdict.CLEAR);
+        assertThat(thumb(judge, 11, 12, 173, 180)).isEqualTo(Verdict.PUNCHED);
+        Mark off = mark(MarkKind.TEXT, 11, 12, 148, 149);
+        PageVerdict hit = judge.judge(new PageMarks(1, List.of(off), null), RECTO, 297);
+        assertThat(hit.hits()).singleElement().extracting(Hit::pin).isNull();
+        // a page read from its other end, 10 mm longer: the middle of the leaf lies at 158.5 of it
+        PagePlace verso = new PagePlace(2, false, PageEdge.LEFT, true);
+        Mark far = mark(MarkKind.TEXT, 11, 12, 180, 184);
+        assertThat(judge.judge(new PageMarks(2, List.of(far), null), verso, 307).verdict())
+                .isEqualTo(Verdict.PUNCHED);
+    }
+
+    private static Verdict thumb(PageJudge judge, double x0, double x1, double y0, double y1) {
+        Mark mark = mark(MarkKind.TEXT, x0, x1, y0, y1);
+        return judge.judge(new PageMarks(1, List.of(mark), null), RECTO, 297).verdict();
     }
 
     @Test

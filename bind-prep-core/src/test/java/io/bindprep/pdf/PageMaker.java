@@ -69,6 +69,10 @@ final class PageMaker {
         return this;
     }
 
+    COSDictionary resources() {
+        return (COSDictionary) page.getCOSObject().getDictionaryObject(COSName.RESOURCES);
+    }
+
     COSStream stream(String content) {
         COSStream s = document.getDocument().createCOSStream();
         try (OutputStream out = s.createOutputStream()) {

@@ -45,6 +45,7 @@ class TextReportTest {
                                   Set the closer to 9.53 mm (3/8 in).
                         Punch     W3_1i-square-0t: 34 holes 3.97 x 3.97 mm, axis 5.08 mm (0.2 in) from the bound edge
                                   First hole 8.8 mm (0.346 in) from the head; pull pins 35-36.
+                                  A sheet may sit skewed by 2.7 mm (0.106 in) over the row.
                                   3 lifts a copy: 14, 14, 14 sheets.
                                   Punched zone 8.06 mm (0.317 in) with 1 mm registration; clear margin 9.53 mm (3/8 in).
                         Pages     81 clear, 1 tight, 2 punched
@@ -85,6 +86,7 @@ class TextReportTest {
                                   Set the closer to 9.53 mm (3/8 in).
                         Punch     W3_1i-square-0t: 34 holes 3.97 x 3.97 mm, axis 5.08 mm (0.2 in) from the bound edge
                                   First hole 8.8 mm (0.346 in) from the head; pull pins 35-36.
+                                  A sheet may sit skewed by 2.7 mm (0.106 in) over the row.
                                   3 lifts a copy: 14, 14, 14 sheets.
                                   Punched zone 8.06 mm (0.317 in) with 1 mm registration; clear margin 9.53 mm (3/8 in).
                         Pages     84 clear
@@ -173,8 +175,8 @@ class TextReportTest {
     @Test
     void namesFromOutsideCannotWriteOnTheTerminal() {
         String text = TextReport.write(
-                Scenario.of(1).file("a\u001B]0;x\u0007\u202Efdp.pdf").report(), TextStyle.PLAIN);
-        assertThat(text).contains("a?]0;x??fdp.pdf").doesNotContain("\u001B", "\u202E", "\u0007");
+                Scenario.of(1).file("a\u001B]0;x\u0007\u202E\u009Bfdp.pdf").report(), TextStyle.PLAIN);
+        assertThat(text).contains("a?]0;x???fdp.pdf").doesNotContain("\u001B", "\u202E", "\u0007", "\u009B");
     }
 
     @Test

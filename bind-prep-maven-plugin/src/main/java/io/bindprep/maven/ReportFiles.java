@@ -1,10 +1,9 @@
 package io.bindprep.maven;
 
+import io.bindprep.files.WholeFile;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 
 /** Reports on disk: each is there whole or not at all. */
 final class ReportFiles {
@@ -22,12 +21,8 @@ final class ReportFiles {
 
     private Path write(String name, String content) throws IOException {
         Files.createDirectories(directory);
-        Path unfinished = Files.createTempFile(directory, "unfinished", ".tmp");
-        try {
-            Files.writeString(unfinished, content, StandardCharsets.UTF_8);
-            return Files.move(unfinished, directory.resolve(name), StandardCopyOption.ATOMIC_MOVE);
-        } finally {
-            Files.deleteIfExists(unfinished);
-        }
+        Path file = directory.resolve(name);
+        WholeFile.write(file, content);
+        return file;
     }
 }

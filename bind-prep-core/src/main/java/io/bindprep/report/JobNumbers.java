@@ -1,9 +1,11 @@
 package io.bindprep.report;
 
 import io.bindprep.binding.Element;
+import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
 import io.bindprep.binding.Plan;
+import io.bindprep.binding.Skew;
 import io.bindprep.block.Block;
 import io.bindprep.check.PageRanges;
 import io.bindprep.check.Report;
@@ -21,23 +23,40 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** The numbers of a report: sheets, stack, binding, punch, pages. */
-final class JobLines {
+/** The numbers of a report as people read them: file, sheets, stock, covers, stack, binding, punch, pages. */
+public final class JobNumbers {
     private static final int MOST_LIFTS = 12;
 
-    private final Report report;
-    private final Lines lines;
-
-    JobLines(Report report, Lines lines) {
-        this.report = report;
-        this.lines = lines;
+    /**
+     * A label and what stands under it.
+     *
+     * @param lines whole phrases, at least one
+     */
+    public record Entry(String label, List<String> lines) {
+        public Entry {
+            lines = List.copyOf(lines);
+        }
     }
 
-    void write() {
+    private final Report report;
+    private final List<Entry> entries = new ArrayList<>();
+
+    private JobNumbers(Report report) {
+        this.report = report;
+    }
+
+    /** A report's numbers, in a fixed order. */
+    public static List<Entry> of(Report report) {
+        JobNumbers numbers = new JobNumbers(report);
+        numbers.collect();
+        return List.copyOf(numbers.entries);
+    }
+
+    private void collect() {
         entry(
                 "File",
                 report.document().file() + ", "
-                        + counted(report.document().pages().size(), "page"));
+                        + Counted.of(report.document().pages().size(), "page"));
         entry("Sheets", sheets());
         entry("Stock", stock(report.job().stock()));
         covers();
@@ -48,13 +67,21 @@ final class JobLines {
     }
 
     private void entry(String label, String text) {
-        lines.entry(Lines.Tint.NONE, label, text);
+        entries.add(new Entry(label, List.of(text)));
+    }
+
+    /** Another phrase under the label above. */
+    private void more(String text) {
+        Entry last = entries.remove(entries.size() - 1);
+        List<String> lines = new ArrayList<>(last.lines());
+        lines.add(text);
+        entries.add(new Entry(last.label(), lines));
     }
 
     private String sheets() {
         Block block = report.block();
-        String text = counted(block.printedSheets(), "sheet") + " printed, " + counted(block.bodyLeaves(), "leaf")
-                + " and " + (block.covers() == 0 ? "no cover" : counted(block.covers(), "cover")) + " a copy";
+        String text = Counted.of(block.printedSheets(), "sheet") + " printed, " + Counted.of(block.bodyLeaves(), "leaf")
+                + " and " + (block.covers() == 0 ? "no cover" : Counted.of(block.covers(), "cover")) + " a copy";
         int copies = report.job().copies();
         return copies == 1
                 ? text
@@ -99,13 +126,13 @@ final class JobLines {
             entry("Binding", method + "; no element takes this stack");
             return;
         }
-        String loops = plan.loops() == 0 ? "" : ", " + counted(plan.loops(), "loop");
+        String loops = plan.loops() == 0 ? "" : ", " + loops(plan.pieces());
         entry(
                 "Binding",
                 method + ", element " + element.name() + " (" + element.size().inMm() + ")" + loops);
         Length closer = plan.closer();
         if (closer != null) {
-            lines.more("Set the closer to " + LengthText.both(closer) + ".");
+            more("Set the closer to " + LengthText.both(closer) + ".");
         }
     }
 
@@ -114,7 +141,7 @@ final class JobLines {
         HoleRow row = plan.row();
         entry(
                 "Punch",
-                plan.pattern() + ": " + counted(row.holes().size(), "hole") + " "
+                plan.pattern() + ": " + Counted.of(row.holes().size(), "hole") + " "
                         + LengthText.area(plan.holeAlong(), plan.holeAcross()) + ", axis "
                         + LengthText.both(plan.edgeDistance())
                         + " from the bound edge");
@@ -123,18 +150,43 @@ final class JobLines {
                 ? "No whole hole fits this edge; "
                 : "First hole " + LengthText.both(holes.get(0).axis()) + " from the "
                         + (report.job().boundEdge() == BoundEdge.TOP ? "left" : "head") + "; ";
-        lines.more(first
+        more(first
                 + (row.pulledPins().isEmpty()
                         ? "no pin to pull."
                         : "pull " + (row.pulledPins().size() == 1 ? "pin " : "pins ")
                                 + PageRanges.compact(row.pulledPins(), 8) + "."));
+        feed(plan);
         if (!plan.lifts().isEmpty()) {
-            lines.more(counted(plan.lifts().size(), "lift") + " a copy: " + lifts(plan.lifts())
+            more(Counted.of(plan.lifts().size(), "lift") + " a copy: " + lifts(plan.lifts())
                     + (plan.lifts().equals(List.of(1)) ? " sheet." : " sheets."));
         }
-        lines.more("Punched zone " + LengthText.both(plan.punchedZone()) + " with "
+        more("Punched zone " + LengthText.both(plan.punchedZone()) + " with "
                 + plan.registration().inMm() + " registration; clear margin " + LengthText.both(plan.clearMargin())
                 + ".");
+    }
+
+    private void feed(Plan plan) {
+        Gap gap = plan.row().gap();
+        if (gap != null) {
+            Gap.ThumbCut cut = gap.thumbCut();
+            more("Hanger gap " + LengthText.both(gap.end().minus(gap.start())) + " in the middle of the edge"
+                    + (cut == null ? "." : ", thumb cut " + LengthText.area(cut.width(), cut.depth()) + "."));
+        }
+        if (plan.sameEndToGuide()) {
+            more((report.job().boundEdge() == BoundEdge.TOP ? "Left end" : "Head")
+                    + " to the side guide on every lift: the row is not symmetric.");
+        }
+        Skew skew = plan.skew();
+        if (skew != null) {
+            more("A sheet may sit skewed by " + LengthText.both(skew.rise()) + " over the row.");
+        }
+    }
+
+    /** "34 loops", or "24 loops in two pieces of 12 and 12". */
+    private static String loops(List<Integer> pieces) {
+        int all = pieces.stream().mapToInt(Integer::intValue).sum();
+        return Counted.of(all, "loop")
+                + (pieces.size() < 2 ? "" : " in two pieces of " + pieces.get(0) + " and " + pieces.get(1));
     }
 
     /** "14, 14, 13" in the order of punching; where there are many, the rest is counted. */
@@ -155,13 +207,5 @@ final class JobLines {
             }
         }
         return String.join(", ", counts);
-    }
-
-    /** "1 leaf", "2 leaves". */
-    static String counted(long count, String noun) {
-        if (count == 1) {
-            return "1 " + noun;
-        }
-        return count + " " + (noun.equals("leaf") ? "leaves" : noun + "s");
     }
 }

@@ -1,0 +1,157 @@
+package io.bindprep.binding;
+
+import io.bindprep.binding.Reason.Topic;
+import io.bindprep.block.Block;
+import io.bindprep.block.Leaf;
+import io.bindprep.job.Clearances;
+import io.bindprep.job.Job;
+import io.bindprep.job.Method;
+import io.bindprep.paper.Stack;
+import io.bindprep.paper.Stock;
+import io.bindprep.unit.Length;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiConsumer;
+import org.jspecify.annotations.Nullable;
+
+/** Chooses the element, and says what to measure where the stack's likely range lies across two. */
+final class ElementPlanner {
+    // F. T. Carson, NBS Research Paper RP69 (1929): measure a pack of at least 0.1 in and divide
+    private static final Length LEAST_PACK = Length.ofInch(1, 10);
+
+    private final Job job;
+    private final Block block;
+    private final Stack stack;
+    private final Sizing sizing;
+    private final BiConsumer<Topic, String> because;
+
+    ElementPlanner(Job job, Block block, Stack stack, Sizing sizing, BiConsumer<Topic, String> because) {
+        this.job = job;
+        this.block = block;
+        this.stack = stack;
+        this.sizing = sizing;
+        this.because = because;
+    }
+
+    /**
+     * What was chosen.
+     *
+     * @param element null where none takes the stack or none is known
+     * @param straddles the two that the range lies between; empty where it is settled
+     * @param measure what settles it; null where it is settled
+     */
+    record Chosen(
+            @Nullable Element element,
+            List<Element> straddles,
+            @Nullable Measure measure) {}
+
+    Chosen choose() {
+        List<Elements.Entry> known = sizing.known();
+        Pattern pattern = sizing.pattern();
+        if (known.isEmpty()) {
+            because.accept(Topic.ELEMENT, "no element: no sizes are known for " + pattern.id());
+            return new Chosen(null, List.of(), null);
+        }
+        Elements.Entry found = sizing.smallest(stack.max()).orElse(null);
+        if (found == null) {
+            Element largest = known.get(known.size() - 1).element();
+            because.accept(
+                    Topic.ELEMENT,
+                    "no element: " + need(known.get(0)) + ", the largest " + pattern.elements() + " is "
+                            + largest.name() + " (" + largest.source() + ")");
+        } else {
+            Element element = found.element();
+            String size = found.sheets() != null
+                    ? found.sheets() + " sheets"
+                    : element.size().inMm();
+            because.accept(
+                    Topic.ELEMENT,
+                    "element " + element.name() + ": " + need(found) + "; the smallest " + pattern.elements()
+                            + " that takes it (" + size + ", " + element.source() + ")");
+        }
+        return straddled(found);
+    }
+
+    private String need(Elements.Entry entry) {
+        String most = "the stack of at most " + stack.max().inMm();
+        if (entry.sheets() != null) {
+            return most + " is as thick as " + sheets()
+                    + " sheets of 20 lb bond, by which combs are sold, so that no clearance" + " is added";
+        }
+        String rule = Clearances.of(job.clearance())
+                .map(c -> "rule \"" + c.name() + "\": " + c.source())
+                .orElse("as the job says");
+        String need = most + " with " + job.clearance().inMm() + " of clearance (" + rule + ") needs "
+                + stack.max().plus(job.clearance()).inMm();
+        return sizing.pattern().method() == Method.COIL
+                ? need + ", and the coil turns round the stack's edge with "
+                        + sizing.outside().inMm() + " of paper outside the holes (derived)"
+                : need;
+    }
+
+    // sheets of 20 lb bond as thick as the stack, rounded up
+    private int sheets() {
+        int sheets = 0;
+        while (Elements.bond(sheets).compareTo(stack.max()) < 0) {
+            sheets++;
+        }
+        return sheets;
+    }
+
+    private Chosen straddled(Elements.@Nullable Entry thick) {
+        Element large = thick == null ? null : thick.element();
+        Elements.Entry thin = sizing.smallest(stack.min()).orElse(null);
+        if (thin == null || thin.equals(thick)) {
+            return new Chosen(large, List.of(), null);
+        }
+        Element small = thin.element();
+        Measure measure = measure(sizing.most(thin));
+        because.accept(
+                Topic.ELEMENT,
+                (large == null
+                                ? "at its thinnest of " + stack.min().inMm() + " the stack would go on " + small.name()
+                                : "the likely range of " + stack.min().inMm() + " to "
+                                        + stack.max().inMm() + " lies between " + small.name() + " and "
+                                        + large.name())
+                        + ": up to " + measure.stackAtMost().inMm() + " of stack " + small.name()
+                        + " does; measure a pack of " + measure.sheets() + " sheets of " + measure.stock()
+                        + (measure.packAtMost().compareTo(Length.ZERO) > 0
+                                ? ", which decides at " + measure.packAtMost().inMm()
+                                : "")
+                        + " (a pack of at least 0.1 in: F. T. Carson, NBS Research Paper RP69, 1929)");
+        return new Chosen(large, large == null ? List.of() : List.of(small, large), measure);
+    }
+
+    /** A pack of the stock of most leaves, the first of them where several are equal. */
+    private Measure measure(Length stackAtMost) {
+        Map<Stock, Integer> counts = new LinkedHashMap<>();
+        for (Leaf leaf : block.leaves()) {
+            counts.merge(leaf.stock(), 1, Integer::sum);
+        }
+        Stock most = block.leaves().get(0).stock();
+        BigDecimal others = BigDecimal.ZERO;
+        for (Map.Entry<Stock, Integer> entry : counts.entrySet()) {
+            most = entry.getValue() > counts.getOrDefault(most, 0) ? entry.getKey() : most;
+        }
+        for (Map.Entry<Stock, Integer> entry : counts.entrySet()) {
+            Stock stock = entry.getKey();
+            if (!stock.equals(most)) {
+                others = others.add(
+                        stock.caliperUm().add(stock.toleranceUm()).multiply(BigDecimal.valueOf(entry.getValue())));
+            }
+        }
+        int sheets = LEAST_PACK
+                .micrometres()
+                .divide(most.caliperUm(), 0, RoundingMode.CEILING)
+                .intValueExact();
+        BigDecimal pack = stackAtMost
+                .micrometres()
+                .subtract(others)
+                .multiply(BigDecimal.valueOf(sheets))
+                .divide(BigDecimal.valueOf(counts.getOrDefault(most, 1)), 0, RoundingMode.FLOOR);
+        return new Measure(stackAtMost, most.name(), sheets, Length.ofMicrometres(pack));
+    }
+}

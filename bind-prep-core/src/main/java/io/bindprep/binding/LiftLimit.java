@@ -1,0 +1,12 @@
+package io.bindprep.binding;
+
+import io.bindprep.unit.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How much of one kind of stock a punch takes at once; where both are said, both hold.
+ *
+ * @param thickness the thickest lift
+ * @param sheets most sheets of a lift; null where only the thickness is said
+ */
+public record LiftLimit(Length thickness, @Nullable Integer sheets) {}

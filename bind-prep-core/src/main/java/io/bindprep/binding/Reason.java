@@ -1,0 +1,24 @@
+package io.bindprep.binding;
+
+/**
+ * Why something was decided as it was.
+ *
+ * @param topic what was decided
+ * @param text what was compared, the numbers and their source, as one sentence without a full stop
+ */
+public record Reason(Topic topic, String text) {
+    /** What there is to decide, in the order of the decisions. */
+    public enum Topic {
+        PITCH,
+        ELEMENT,
+        DEPTH,
+        ROW,
+        PINS,
+        HANGER,
+        FEED,
+        SKEW,
+        LIFTS,
+        CLOSER,
+        MARGIN
+    }
+}

@@ -1,0 +1,214 @@
+package io.bindprep.binding;
+
+import io.bindprep.binding.Reason.Topic;
+import io.bindprep.job.Hanger;
+import io.bindprep.job.Job;
+import io.bindprep.job.Method;
+import io.bindprep.problem.SettingException;
+import io.bindprep.unit.Length;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.BiConsumer;
+import org.jspecify.annotations.Nullable;
+
+/** Plans the hole row: how many holes, where, which pins to pull, how a sheet must be fed, how skewed it may sit. */
+final class RowPlanner {
+    // a hanger hooks into the loops on both sides of its gap; our own floor, no source
+    private static final int LEAST_RUN = 2;
+
+    private final Job job;
+    private final Pattern pattern;
+    private final Punch punch;
+    private final Length edge;
+    private final Length leastWeb;
+    private final BiConsumer<Topic, String> because;
+
+    RowPlanner(Job job, Pattern pattern, Punch punch, Length edge, BiConsumer<Topic, String> because) {
+        this.job = job;
+        this.pattern = pattern;
+        this.punch = punch;
+        this.edge = edge;
+        this.because = because;
+        Length asked = Objects.requireNonNullElse(job.leastWeb(), punch.leastWeb());
+        // a hole that touches the end is cut open, whatever little is asked for
+        this.leastWeb = asked.compareTo(Length.ZERO) > 0 ? asked : new Length(1);
+    }
+
+    HoleRow row() throws SettingException {
+        // a size that only the document asks for is a finding about the document, not a wrong setting
+        boolean asked = job.pitch() != null || job.punch() != null || job.trim() != null;
+        if (edge.compareTo(punch.longestEdge()) > 0) {
+            if (!asked) {
+                return noRow("longer than the " + punch.longestEdge().inMm() + " that punches take");
+            }
+            throw new SettingException(
+                    "punch",
+                    punch.id(),
+                    "the bound edge of " + edge.inMm() + " is longer than the punch " + punch.id() + " takes ("
+                            + punch.longestEdge().inMm() + ")",
+                    "bind at a shorter edge or name a punch that takes it",
+                    List.of());
+        }
+        HoleRow whole = new RowMaker(pattern, punch, edge, leastWeb, null).row();
+        if (whole.holes().isEmpty() || (!pattern.repeating() && whole.holes().size() < punch.pins())) {
+            if (!asked && job.leastWeb() == null) {
+                return noRow("too short for a hole with its web");
+            }
+            throw misfit();
+        }
+        because.accept(
+                Topic.ROW,
+                whole.holes().size() + " whole holes on " + edge.inMm() + ", the first "
+                        + whole.holes().get(0).axis().inMm() + " from the end, "
+                        + whole.leastWeb().inMm()
+                        + " of paper left at the ends, at least " + leastWeb.inMm() + " asked for (by the "
+                        + (job.leastWeb() == null ? "punch" : "job") + "; no standard gives it); "
+                        + (punch.firstPin() == null
+                                ? "row centred by the side guide (XJDF 2.2, Appendix F)"
+                                : "the guide of the punch is fixed"));
+        Hanger hanger = job.hanger();
+        HoleRow row = hanger == null ? whole : hung(hanger, whole);
+        pins(row);
+        feed(row);
+        return row;
+    }
+
+    private HoleRow hung(Hanger hanger, HoleRow whole) throws SettingException {
+        if (job.binding() == Method.RINGS) {
+            throw new SettingException(
+                    "hanger",
+                    hanger.gap().inMm(),
+                    "a hanger sits in a gap between loops, which ring holes do not have",
+                    "leave hanger out, or bind by wire, coil or comb",
+                    List.of());
+        }
+        HoleRow row = new RowMaker(pattern, punch, edge, leastWeb, hanger).row();
+        Length width = RowMaker.width(hanger, leastWeb);
+        if (row.runs().stream().anyMatch(n -> n < LEAST_RUN)) {
+            throw new SettingException(
+                    "hanger",
+                    hanger.gap().inMm(),
+                    "a gap of " + width.inMm() + " in a bound edge of " + edge.inMm() + " leaves fewer than "
+                            + LEAST_RUN + " holes on a side",
+                    "make the gap smaller",
+                    List.of());
+        }
+        boolean wider = width.compareTo(hanger.gap()) > 0;
+        because.accept(
+                Topic.HANGER,
+                "hanger: no hole within " + width.inMm() + " in the middle of the edge ("
+                        + (wider
+                                ? "the thumb cut with " + leastWeb.inMm() + " of paper on both sides"
+                                : "the job's gap")
+                        + "), which takes "
+                        + (whole.holes().size() - row.holes().size())
+                        + " holes out; a hole is taken out with its mirror image, so that the row stays as symmetric as it was;"
+                        + " the element goes on in two pieces, of " + row.runs().get(0) + " and "
+                        + row.runs().get(1));
+        return row;
+    }
+
+    private HoleRow noRow(String why) {
+        because.accept(Topic.ROW, "no hole row: the bound edge of " + edge.inMm() + " is " + why);
+        return new HoleRow(edge, List.of(), List.of(), List.of(), Length.ZERO);
+    }
+
+    private SettingException misfit() {
+        String key =
+                job.leastWeb() != null ? "least-web" : job.pitch() == null && job.punch() != null ? "punch" : "pitch";
+        return new SettingException(
+                key,
+                job.leastWeb() != null ? leastWeb.inMm() : pattern.pitchName(),
+                pattern.id() + " does not fit a bound edge of " + edge.inMm() + " with " + leastWeb.inMm()
+                        + " of web at the ends on the punch " + punch.id(),
+                "choose another pitch, punch" + (job.leastWeb() == null ? "" : ", least-web") + " or bound edge",
+                key.equals("least-web") ? List.of() : fitting());
+    }
+
+    private void pins(HoleRow row) {
+        Gap gap = row.gap();
+        List<Integer> ends = row.pulledPins().stream()
+                .filter(pin -> gap == null || !gap.pulledPins().contains(pin))
+                .toList();
+        if (!ends.isEmpty()) {
+            because.accept(
+                    Topic.PINS,
+                    "pull pins " + ends + " counted from the side guide: on or beside the end of the sheet"
+                            + " they would cut a hole open (Printing Impressions, Feb 2005); those off it by less than a pitch go"
+                            + " too, should a sheet slip (our own guard, no source)");
+        }
+        if (gap != null && !gap.pulledPins().isEmpty()) {
+            because.accept(Topic.PINS, "pull pins " + gap.pulledPins() + " too, for the hanger's gap");
+        }
+        if (row.pulledPins().isEmpty() && row.stuckPins().isEmpty()) {
+            because.accept(Topic.PINS, "no pin needs pulling");
+        }
+        stuck(row.stuckPins(), "cut a hole open or too near the end");
+        stuck(gap == null ? List.of() : gap.stuckPins(), "cut holes into the hanger's gap");
+    }
+
+    private void stuck(List<Integer> pins, String what) {
+        if (!pins.isEmpty()) {
+            because.accept(
+                    Topic.PINS, "pins " + pins + " of the punch " + punch.id() + " " + what + " and cannot be pulled");
+        }
+    }
+
+    private void feed(HoleRow row) {
+        Length off = row.offset();
+        boolean matters = off.compareTo(job.registration()) > 0;
+        because.accept(
+                Topic.FEED,
+                (matters ? "the same end to the side guide on every lift" : "either end may go to the side guide")
+                        + ": the holes of a leaf fed turned over would lie "
+                        + off.inMm() + " off the others, " + (matters ? "beyond" : "within") + " the registration of "
+                        + job.registration().inMm());
+    }
+
+    /** How skewed a sheet may sit; null where the strand's thickness is not known or one hole cannot slant. */
+    @Nullable
+    Skew skew(HoleRow row, Length axis) {
+        Strands.Strand strand = Strands.of(pattern).orElse(null);
+        if (strand == null || row.holes().size() < 2) {
+            because.accept(
+                    Topic.SKEW,
+                    "how skewed a sheet may sit is not known: "
+                            + (strand == null
+                                    ? "no thickness of the strands is known for " + pattern.elements()
+                                    : "there is no row that could slant"));
+            return null;
+        }
+        Length over = row.holes()
+                .get(row.holes().size() - 1)
+                .axis()
+                .minus(row.holes().get(0).axis());
+        Length through = pattern.holeAcross().minus(strand.thickness());
+        Length outside = axis.minus(pattern.holeAcross().half());
+        Length least = through.compareTo(outside) < 0 ? through : outside;
+        Length rise = least.compareTo(Length.ZERO) > 0 ? least : Length.ZERO;
+        because.accept(
+                Topic.SKEW,
+                "a sheet may sit skewed by " + rise.inMm() + " over the " + over.inMm() + " from first to last hole: "
+                        + (through.compareTo(outside) <= 0
+                                ? "the hole of " + pattern.holeAcross().inMm() + " less a strand of "
+                                        + strand.thickness().inMm() + " (" + strand.source() + ") lets no more through"
+                                : "the paper outside the holes is no wider, and one cut open holds nothing; the strand of "
+                                        + strand.thickness().inMm() + " (" + strand.source()
+                                        + ") would pass the hole of "
+                                        + pattern.holeAcross().inMm() + " up to " + through.inMm())
+                        + "; print was held against holes " + job.registration().inMm()
+                        + " off their place, so a greater skew may reach it");
+        return new Skew(rise, over, strand.thickness(), strand.source());
+    }
+
+    private List<String> fitting() {
+        return Patterns.all().stream()
+                .filter(p -> p.method() == job.binding())
+                .filter(p -> {
+                    Punch generic = Punches.generic(p);
+                    return RowMaker.count(p, edge, generic.leastWeb(), generic.pins()) > 0;
+                })
+                .map(Pattern::id)
+                .toList();
+    }
+}

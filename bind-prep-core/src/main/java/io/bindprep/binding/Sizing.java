@@ -1,0 +1,48 @@
+package io.bindprep.binding;
+
+import io.bindprep.job.Method;
+import io.bindprep.unit.Length;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Which element of a pattern takes a stack.
+ *
+ * <p>A wire or ring takes what its size less the clearance is thick. A comb takes the sheets of 20 lb bond of its
+ * published capacity, which has its room in it. A coil is screwed through the closed stack, so that besides its clearance
+ * the paper between bound edge and holes must fit within its circle with the whole stack upon it: t^2 + p^2 below D^2
+ * (derived: a rectangle within a circle).
+ *
+ * @param outside paper between the bound edge and the holes
+ */
+record Sizing(Pattern pattern, Length clearance, Length outside) {
+    /** The sizes there are, smallest first; empty where none is known. */
+    List<Elements.Entry> known() {
+        return Elements.of(pattern);
+    }
+
+    Optional<Elements.Entry> smallest(Length thickness) {
+        return known().stream().filter(e -> takes(e, thickness)).findFirst();
+    }
+
+    private boolean takes(Elements.Entry entry, Length thickness) {
+        return entry.takes(thickness, clearance)
+                && (pattern.method() != Method.COIL
+                        || Turning.within(entry.element().size(), thickness, outside));
+    }
+
+    /** The thickest that an element takes. */
+    Length most(Elements.Entry entry) {
+        Integer sheets = entry.sheets();
+        if (sheets != null) {
+            return Elements.bond(sheets);
+        }
+        Length size = entry.element().size();
+        Length room = size.minus(clearance);
+        if (pattern.method() != Method.COIL) {
+            return room;
+        }
+        Length within = Turning.limit(size, outside);
+        return within.compareTo(room) < 0 ? within : room;
+    }
+}

@@ -1,0 +1,171 @@
+package io.bindprep.check;
+
+import static io.bindprep.check.Severity.ERROR;
+import static io.bindprep.check.Severity.NOTE;
+import static io.bindprep.check.Severity.WARNING;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Every finding that a rule can make, by id in alphabetical order; a rule's new id gets its entry here. */
+public final class FindingKinds {
+    private static final String MOVE = "Have it moved away from the bound edge, or bind another edge (bound-edge).";
+    private static final String MOVE_OR_ACCEPT =
+            "Have it moved away from the bound edge, or accept it by a smaller clear-margin.";
+
+    private static final List<FindingKind> ALL = List.of(
+            seen(ERROR, "annotation-punched", "A printing annotation lies in a hole, registration included.", MOVE),
+            seen(
+                    WARNING,
+                    "annotation-tight",
+                    "A printing annotation lies between the holes or inside the clear margin.",
+                    MOVE_OR_ACCEPT),
+            seen(ERROR, "art-punched", "Drawn art lies in a hole, registration included.", MOVE),
+            seen(WARNING, "art-tight", "Drawn art lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
+            seen(
+                    NOTE,
+                    "background-at-bound-edge",
+                    "A tint or picture runs through the bound edge and will be punched through.",
+                    "Harmless for a plain tint; look at the page where it carries a face, lettering or other detail."),
+            kind(
+                    WARNING,
+                    "blank-back-added",
+                    "A back was left blank so that an insert or cover starts on a fresh leaf.",
+                    "Check that the blank is wanted there; else move the insert or cover by one page."),
+            kind(
+                    WARNING,
+                    "clear-margin-inside-punched-zone",
+                    "The clear margin asked for ends where holes may still fall.",
+                    "Give a clear-margin beyond the punched zone, or leave it out for the pattern's own."),
+            kind(
+                    ERROR,
+                    "edge-unpunchable",
+                    "No hole row fits the bound edge, so no page was held against holes.",
+                    "Ask for the document at the size of its leaves, or give another bound-edge or trim."),
+            kind(
+                    ERROR,
+                    "element-unknown",
+                    "No element sizes are known for the pattern, so nothing says that one takes the stack.",
+                    "Try an element on a dummy of the real stock, or choose a pitch whose elements are known."),
+            kind(
+                    WARNING,
+                    "feed-same-end",
+                    "The hole row is not symmetric: a leaf fed turned over would miss the element.",
+                    "Put the same end to the side guide on every lift, or centre the row by a guide that moves."),
+            kind(
+                    WARNING,
+                    "file-repaired",
+                    "The PDF's table of objects was broken and has been rebuilt from what was found.",
+                    "Ask for a fresh export, or compare every page with the client's proof."),
+            kind(
+                    ERROR,
+                    "hanger-pins-stuck",
+                    "Pins over the hanger's gap would cut holes into it, and cannot be pulled.",
+                    "Punch it on a machine whose pins come out, or take a smaller hanger."),
+            kind(
+                    NOTE,
+                    "header-junk",
+                    "Bytes stand before the PDF header.",
+                    "Ask for a plain export if the printer's front end refuses the file."),
+            seen(ERROR, "image-punched", "What prints of a picture lies in a hole, registration included.", MOVE),
+            seen(
+                    WARNING,
+                    "image-tight",
+                    "What prints of a picture lies between the holes or inside the clear margin.",
+                    MOVE_OR_ACCEPT),
+            seen(ERROR, "line-punched", "A line lies in a hole, registration included.", MOVE),
+            seen(WARNING, "line-tight", "A line lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
+            kind(
+                    ERROR,
+                    "page-size",
+                    "A page has another size than the job names.",
+                    "Ask for these pages at the job's size, or set trim to the size that is wanted."),
+            kind(
+                    WARNING,
+                    "page-size-mixed",
+                    "A page has another size than most pages, and the job names none.",
+                    "Ask whether these pages are meant so; set trim to the size that all should have."),
+            kind(
+                    List.of(ERROR, WARNING),
+                    "page-turn",
+                    "A page has the right size but is turned a quarter; an error where the job names the size.",
+                    "Turn these pages in the PDF so that all stand alike, and check again."),
+            kind(
+                    ERROR,
+                    "page-unread",
+                    "A page could not be analysed whole, so nothing is known to be clear of the holes.",
+                    "Ask for a fresh export, or look at these pages by eye against a test punch."),
+            kind(
+                    ERROR,
+                    "pages-lost",
+                    "The page tree names pages that are not in the file.",
+                    "Ask for a fresh export, and for the number of pages it should have."),
+            kind(
+                    ERROR,
+                    "pins-stuck",
+                    "A pin would cut a half hole or leave too little paper at the sheet's end, and cannot be pulled.",
+                    "Punch this size on a machine whose end pins come out, or choose another punch, pitch or trim."),
+            kind(
+                    ERROR,
+                    "pitch-too-thick",
+                    "No element of the pitch that the job asks for takes the stack.",
+                    "Leave pitch and punch out to let a wider pitch be chosen; else split the book or take a thinner"
+                            + " stock."),
+            kind(
+                    WARNING,
+                    "print-forbidden",
+                    "The PDF's own permissions forbid printing.",
+                    "Ask for a copy that may be printed."),
+            kind(
+                    NOTE,
+                    "reading-direction",
+                    "The PDF asks to be read right to left, but the job binds it at the left.",
+                    "Set bound-edge: right if the book opens the other way."),
+            kind(
+                    WARNING,
+                    "stack-straddles",
+                    "The likely range of the stack lies across two elements.",
+                    "Measure a pack of the real stock and give it as stock before buying elements."),
+            kind(
+                    ERROR,
+                    "stack-too-thick",
+                    "No element of the method takes the stack.",
+                    "Split the book into volumes, take a thinner stock, or bind by another method."),
+            seen(ERROR, "text-punched", "Text lies in a hole, registration included.", MOVE),
+            seen(WARNING, "text-tight", "Text lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
+            kind(
+                    NOTE,
+                    "trim-undeclared",
+                    "A page has no TrimBox, so the visible page is taken as the trimmed leaf.",
+                    "Fine where the PDF has no bleed and no crop marks; else ask for an export with its trim."),
+            kind(
+                    WARNING,
+                    "unusual-turn",
+                    "Backs would stand upside down when a leaf is turned.",
+                    "Set sides to the usual one unless that is what is wanted."));
+
+    private FindingKinds() {}
+
+    /** Every kind, by id. */
+    public static List<FindingKind> all() {
+        return ALL;
+    }
+
+    /** The kind of this id; empty where no rule makes such a finding. */
+    public static Optional<FindingKind> of(String id) {
+        return ALL.stream().filter(k -> k.id().equals(id)).findFirst();
+    }
+
+    private static FindingKind kind(Severity severity, String id, String meaning, String remedy) {
+        return kind(List.of(severity), id, meaning, remedy);
+    }
+
+    private static FindingKind kind(List<Severity> severities, String id, String meaning, String remedy) {
+        return new FindingKind(id, severities, false, meaning, remedy);
+    }
+
+    /** One that is looked for in what pages paint. */
+    private static FindingKind seen(Severity severity, String id, String meaning, String remedy) {
+        return new FindingKind(id, List.of(severity), true, meaning, remedy);
+    }
+}

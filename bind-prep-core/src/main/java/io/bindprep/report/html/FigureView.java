@@ -1,0 +1,55 @@
+package io.bindprep.report.html;
+
+import io.bindprep.binding.Element;
+import io.bindprep.binding.Plan;
+import io.bindprep.check.PageRanges;
+import io.bindprep.check.Report;
+import io.bindprep.report.Counted;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A number to be seen from afar: what it is of, the number, what belongs to it. */
+public record FigureView(String label, String value, String note) {
+    private static final int MOST_PINS = 4;
+
+    static List<FigureView> of(Report r) {
+        Plan plan = r.plan();
+        List<FigureView> figures = new ArrayList<>();
+        int copies = r.job().copies();
+        figures.add(new FigureView(
+                "Sheets a copy",
+                Integer.toString(r.block().printedSheets()),
+                copies == 1
+                        ? Counted.of(r.block().leaves().size(), "leaf") + " bound"
+                        : copies + " copies: " + (long) copies * r.block().printedSheets() + " sheets"));
+        figures.add(new FigureView(
+                "Stack",
+                r.stack().nominal().inMm(),
+                r.stack().min().inMm() + " to " + r.stack().max().inMm()));
+        Element element = plan.element();
+        figures.add(new FigureView(
+                "Element",
+                element == null ? "none fits" : element.name(),
+                Texts.lower(plan.method()) + ", pitch " + plan.pitchName()));
+        figures.add(new FigureView(
+                "Holes",
+                Integer.toString(plan.row().holes().size()),
+                plan.row().pulledPins().isEmpty()
+                        ? "no pin to pull"
+                        : "pull " + (plan.row().pulledPins().size() == 1 ? "pin " : "pins ")
+                                + PageRanges.compact(plan.row().pulledPins(), MOST_PINS)));
+        figures.add(new FigureView(
+                "Lifts a copy",
+                Integer.toString(plan.lifts().size()),
+                plan.lifts().isEmpty()
+                        ? "nothing to punch"
+                        : "at most "
+                                + Counted.of(
+                                        plan.lifts().stream()
+                                                .mapToInt(Integer::intValue)
+                                                .max()
+                                                .orElse(0),
+                                        "sheet")));
+        return figures;
+    }
+}

@@ -1,0 +1,119 @@
+package io.bindprep.report.html;
+
+import io.bindprep.check.Outcome;
+import io.bindprep.check.PageReport;
+import io.bindprep.check.Report;
+import io.bindprep.check.Severity;
+import io.bindprep.marks.Verdict;
+import io.bindprep.picture.PagePicture;
+import io.bindprep.report.Caution;
+import io.bindprep.report.Counted;
+import io.bindprep.report.JobNumbers;
+import io.bindprep.report.VerdictSentence;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * A whole report as it is shown.
+ *
+ * @param tone "good", "care" or "bad"
+ * @param tallies pages by verdict, worst first
+ * @param because how stack and plan came about, a sentence each
+ * @param tens every page, ten at a time
+ * @param dense whether there are so many pages that the strip's cells must be small
+ * @param rest pages that are not clear and have no picture
+ * @param beyond how many more are not listed at all
+ */
+public record ReportView(
+        String file,
+        String sha256,
+        String pageCount,
+        String tone,
+        String sentence,
+        List<Tally> tallies,
+        List<FigureView> figures,
+        List<JobNumbers.Entry> numbers,
+        List<String> because,
+        List<FindingView> findings,
+        List<List<Cell>> tens,
+        boolean dense,
+        List<PageView> pages,
+        List<RestView> rest,
+        int beyond,
+        String caution) {
+    private static final int MOST_ROWS = 1_000;
+    private static final int DENSE_FROM = 200;
+
+    /** How many pages have a verdict, and which. */
+    public record Tally(String verdict, int count, List<PageLink> pages) {}
+
+    static ReportView of(Report r, List<PagePicture> pictures) {
+        Map<Integer, PagePicture> byPage = new LinkedHashMap<>();
+        pictures.forEach(p -> byPage.put(p.page(), p));
+        List<PageView> pages = new ArrayList<>();
+        List<RestView> rest = new ArrayList<>();
+        Set<Integer> shown = new TreeSet<>();
+        int beyond = 0;
+        for (PageReport page : r.pages()) {
+            PagePicture picture = byPage.get(page.facts().page());
+            if (picture != null) {
+                pages.add(PageView.of(r.plan(), page, picture));
+                shown.add(page.facts().page());
+            } else if (page.verdict().verdict() != Verdict.CLEAR) {
+                if (rest.size() < MOST_ROWS) {
+                    rest.add(RestView.of(page));
+                    shown.add(page.facts().page());
+                } else {
+                    beyond++;
+                }
+            }
+        }
+        List<String> because = new ArrayList<>(r.stack().because());
+        r.plan().because().forEach(reason -> because.add(reason.text()));
+        return new ReportView(
+                Texts.clean(r.document().file()),
+                r.document().sha256(),
+                Counted.of(r.pages().size(), "page"),
+                tone(r),
+                VerdictSentence.of(r),
+                tallies(r, shown),
+                FigureView.of(r),
+                JobNumbers.of(r).stream().map(ReportView::clean).toList(),
+                because,
+                r.findings().stream().map(f -> FindingView.of(f, shown)).toList(),
+                Cell.tens(r.pages(), shown),
+                r.pages().size() > DENSE_FROM,
+                pages,
+                rest,
+                beyond,
+                Caution.TEXT);
+    }
+
+    private static JobNumbers.Entry clean(JobNumbers.Entry entry) {
+        return new JobNumbers.Entry(
+                entry.label(), entry.lines().stream().map(Texts::clean).toList());
+    }
+
+    private static String tone(Report r) {
+        if (r.outcome() == Outcome.FINDINGS) {
+            return "bad";
+        }
+        return r.findings().stream().anyMatch(f -> f.severity() == Severity.WARNING) ? "care" : "good";
+    }
+
+    private static List<Tally> tallies(Report r, Set<Integer> shown) {
+        List<Tally> tallies = new ArrayList<>();
+        for (Verdict verdict : List.of(Verdict.PUNCHED, Verdict.UNREAD, Verdict.TIGHT, Verdict.CLEAR)) {
+            List<Integer> pages = r.pages().stream()
+                    .filter(p -> p.verdict().verdict() == verdict)
+                    .map(p -> p.facts().page())
+                    .toList();
+            tallies.add(new Tally(Texts.lower(verdict), pages.size(), PageLink.of(pages, shown)));
+        }
+        return tallies;
+    }
+}

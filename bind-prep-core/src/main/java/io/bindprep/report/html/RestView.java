@@ -1,0 +1,38 @@
+package io.bindprep.report.html;
+
+import io.bindprep.check.PageReport;
+import io.bindprep.marks.Hit;
+import io.bindprep.marks.Mark;
+import io.bindprep.unit.LengthText;
+import java.util.List;
+
+/** A page that is not clear and has no picture here, in a line. */
+public record RestView(int page, String verdict, String what) {
+    /** The id that links lead to. */
+    public String id() {
+        return PageLink.id(page);
+    }
+
+    static RestView of(PageReport page) {
+        return new RestView(page.facts().page(), Texts.lower(page.verdict().verdict()), what(page));
+    }
+
+    private static String what(PageReport page) {
+        String unread = page.verdict().unread();
+        if (unread != null) {
+            return "not read whole: " + unread;
+        }
+        List<Hit> hits = page.verdict().hits();
+        if (hits.isEmpty()) {
+            return "";
+        }
+        Mark worst = hits.get(0).mark();
+        Integer pin = hits.get(0).pin();
+        String words = Texts.clean(worst.words());
+        return Texts.lower(worst.kind()) + (words.isEmpty() ? "" : " \"" + words + "\"") + ", "
+                + LengthText.mm(worst.nearMm()) + " from the bound edge, "
+                + LengthText.mm(worst.alongStartMm(), worst.alongEndMm()) + " from "
+                + EdgeFrame.of(page).origin() + (pin == null ? "" : ", pin " + pin)
+                + (hits.size() == 1 ? "" : "; " + (hits.size() - 1) + " more");
+    }
+}

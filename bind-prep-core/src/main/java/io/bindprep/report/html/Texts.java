@@ -1,0 +1,24 @@
+package io.bindprep.report.html;
+
+import io.bindprep.unit.LengthText;
+import java.math.BigDecimal;
+import java.util.Locale;
+
+/** Small wording that the views share. */
+final class Texts {
+    private Texts() {}
+
+    /** A coordinate in a drawing, millimetres to a hundredth. */
+    static String number(double mm) {
+        return LengthText.plain(BigDecimal.valueOf(mm), 2);
+    }
+
+    /** A document's words without what could turn the text around them or hide in it. */
+    static String clean(String words) {
+        return words.replaceAll("[\\p{Cntrl}\\p{Cf}\\s]+", " ").strip();
+    }
+
+    static String lower(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,72 @@
+package io.bindprep.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.bindprep.paper.Stock;
+import io.bindprep.setting.KeyDescription;
+import io.bindprep.setting.Shape;
+import java.lang.reflect.Field;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What people are told of a key is what the reader does with it. */
+class JobKeyDescriptionsTest {
+    static Stream<KeyDescription> keys() {
+        return JobReader.descriptions().stream();
+    }
+
+    private static Job job(KeyDescription key, String value) throws Exception {
+        return JobReader.toJob(JobSettings.read(key.key() + ": " + value + "\n", "job.yaml"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("keys")
+    void everyExampleIsRead(KeyDescription key) throws Exception {
+        assertThat(key.examples()).isNotEmpty();
+        for (String example : key.examples()) {
+            assertThat(job(key, example)).as(example).isNotNull();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("keys")
+    void theBuiltInValueIsTheOneThatHoldsWhereNothingIsSaid(KeyDescription key) throws Exception {
+        if (key.builtIn() != null) {
+            assertThat(withoutStockSource(job(key, key.builtIn())))
+                    .isEqualTo(withoutStockSource(JobReader.toJob(JobSettings.empty())));
+        }
+    }
+
+    @Test
+    void everyNameOfAKeyIsDescribedOnce() throws Exception {
+        List<String> names = Arrays.stream(JobKeys.class.getDeclaredFields())
+                .filter(f -> f.getType() == String.class)
+                .map(JobKeyDescriptionsTest::text)
+                .toList();
+        assertThat(JobReader.keys()).containsExactlyInAnyOrderElementsOf(names);
+    }
+
+    @Test
+    void wordsOfAKeyAreAllThatItsReaderKnows() {
+        assertThat(keys().filter(k -> k.shape() instanceof Shape.Words).map(KeyDescription::key))
+                .containsExactly("sides", "bound-edge", "binding", "fail-on");
+    }
+
+    private static String text(Field f) {
+        try {
+            return (String) f.get(null);
+        } catch (IllegalAccessException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    // the source says whether the job named it
+    private static String withoutStockSource(Job job) {
+        Stock stock = job.stock();
+        return job.toString().replace(stock.source(), "");
+    }
+}
