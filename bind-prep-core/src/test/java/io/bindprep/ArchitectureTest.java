@@ -92,9 +92,9 @@ final class ArchitectureTest {
             .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..", "org.apache.tika..");
 
     @ArchTest
-    static final ArchRule only_job_and_report_know_Jackson = noClasses()
+    static final ArchRule only_setting_and_report_know_Jackson = noClasses()
             .that()
-            .resideOutsideOfPackages(BASE + ".job..", BASE + ".report..")
+            .resideOutsideOfPackages(BASE + ".setting..", BASE + ".report..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("tools.jackson..", "com.fasterxml.jackson..");

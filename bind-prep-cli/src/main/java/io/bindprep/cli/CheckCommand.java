@@ -3,7 +3,9 @@ package io.bindprep.cli;
 import io.bindprep.BindPrep;
 import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
+import io.bindprep.files.TextFile;
 import io.bindprep.job.Job;
+import io.bindprep.job.JobFiles;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
@@ -106,7 +108,7 @@ final class CheckCommand implements Callable<Integer> {
             if (jobFile != null) {
                 settings = settings.over(JobSettings.read(text(jobFile), jobFile.toString()));
             }
-            job = JobReader.toJob(settings);
+            job = JobReader.toJob(settings, JobFiles.read(settings, this::named));
         } catch (SettingException e) {
             return wrongSetting(e, settings);
         }
@@ -158,9 +160,15 @@ final class CheckCommand implements Callable<Integer> {
         return ExitCode.USAGE;
     }
 
+    // what a job file names counts from its folder, what an option names from where we are
+    private String named(String file, boolean besideJobFile) throws IOException {
+        Path named = Path.of(file);
+        return TextFile.read(besideJobFile && jobFile != null ? jobFile.resolveSibling(named) : named);
+    }
+
     private String text(Path file) {
         try {
-            return Files.readString(file, StandardCharsets.UTF_8);
+            return TextFile.read(file);
         } catch (IOException e) {
             throw new ParameterException(spec.commandLine(), Problems.cannotRead("--job", file, e), e);
         }

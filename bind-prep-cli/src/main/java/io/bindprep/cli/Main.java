@@ -4,8 +4,6 @@ import io.bindprep.BindPrep;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -30,8 +28,8 @@ public final class Main {
 
     /** Runs the command and ends the process with its exit code. */
     public static void main(String[] args) {
-        // libraries log what the report says better, or what concerns nobody at the machine
-        Logger.getLogger("").setLevel(Level.OFF);
+        // set before logging is, and only if it ever is, configured: configuring it takes time
+        System.setProperty("java.util.logging.config.class", NoLogging.class.getName());
         System.exit(new Main(utf8(System.out), utf8(System.err), Terminal.ofProcess()).run(args));
     }
 

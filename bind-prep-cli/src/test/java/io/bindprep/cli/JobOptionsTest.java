@@ -3,11 +3,11 @@ package io.bindprep.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import io.bindprep.catalogue.Method;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
-import io.bindprep.job.Method;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
 import io.bindprep.problem.UnreadableInputException;
@@ -46,7 +46,12 @@ class JobOptionsTest {
                 option("clearance", "1/16 in", Job::clearance, Length.ofInch(1, 16)),
                 option("least-web", "4 mm", Job::leastWeb, Length.ofMm(4)),
                 option("hanger", "90 mm", job -> job.hanger().gap(), Length.ofMm(90)),
-                option("fail-on", "warning", Job::failOn, FailOn.WARNING));
+                option("fail-on", "warning", Job::failOn, FailOn.WARNING),
+                option(
+                        "tables",
+                        Cli.ROOT.resolve("fixtures/shop-stocks.csv").toString(),
+                        job -> job.catalogue().stocks().byId("felt-200").isPresent(),
+                        true));
     }
 
     private static Arguments option(String key, String value, Function<Job, Object> part, Object expected) {

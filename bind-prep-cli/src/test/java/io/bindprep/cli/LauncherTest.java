@@ -109,6 +109,49 @@ class LauncherTest {
     }
 
     @Test
+    void keepsAnArchiveOfClassesForTheNextRuns() throws Exception {
+        archivingJava();
+        Files.createDirectories(jar.getParent());
+        Files.writeString(jar, "");
+        Path archive = jar.resolveSibling("classes-17.0.1.jsa");
+        for (int run = 0; run < 2; run++) {
+            Result result = run(launcher, "check", "a book.pdf");
+            assertThat(result.exit()).isZero();
+            assertThat(result.err()).isEmpty();
+            assertThat(result.out())
+                    .contains("<-XX:SharedArchiveFile=" + archive.toRealPath() + ">")
+                    .endsWith("<check>\n<a book.pdf>\n");
+        }
+        assertThat(temp.resolve("asked")).hasContent("asked\n");
+        assertThat(archive).hasContent("classes\n");
+        // a newer jar has other classes
+        Files.setLastModifiedTime(jar, FileTime.from(Instant.now().plusSeconds(60)));
+        run(launcher, "check");
+        assertThat(temp.resolve("asked")).hasContent("asked\nasked\n");
+        try (var files = Files.list(jar.getParent())) {
+            assertThat(files).containsExactlyInAnyOrder(jar, archive);
+        }
+    }
+
+    @Test
+    void aJavaThatMakesNoArchiveIsAskedOnce() throws Exception {
+        Files.createDirectories(jar.getParent());
+        Files.writeString(jar, "");
+        run(launcher, "check");
+        assertThat(jar.resolveSibling("classes-17.0.1.jsa")).isEmptyFile();
+        assertThat(run(launcher, "check").out()).doesNotContain("SharedArchiveFile");
+    }
+
+    private void archivingJava() throws IOException {
+        tool(
+                "java",
+                "if [ \"$1\" = -version ]; then echo 'openjdk version \"17.0.1\"' >&2; exit; fi\n"
+                        + "for a; do case $a in -XX:ArchiveClassesAtExit=*) echo asked >>'" + temp.resolve("asked")
+                        + "'; echo classes >\"${a#*=}\"; echo noise; exit 1;; esac; done\n"
+                        + "for a; do printf '<%s>\\n' \"$a\"; done");
+    }
+
+    @Test
     void saysWhatIsMissing() throws Exception {
         java("11.0.20");
         assertThat(run(launcher, "check")).satisfies(old -> {

@@ -1,5 +1,6 @@
 package io.bindprep.binding;
 
+import io.bindprep.catalogue.Pattern;
 import io.bindprep.unit.Length;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

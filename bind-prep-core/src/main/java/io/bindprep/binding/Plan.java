@@ -1,6 +1,7 @@
 package io.bindprep.binding;
 
-import io.bindprep.job.Method;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.Method;
 import io.bindprep.unit.Length;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

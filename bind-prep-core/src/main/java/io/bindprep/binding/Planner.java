@@ -2,8 +2,11 @@ package io.bindprep.binding;
 
 import io.bindprep.binding.Reason.Topic;
 import io.bindprep.block.Block;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.Method;
+import io.bindprep.catalogue.Pattern;
+import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Job;
-import io.bindprep.job.Method;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
@@ -61,7 +64,11 @@ public final class Planner {
         Length axis = pattern.axis();
         Length outside = axis.minus(pattern.holeAcross().half());
         ElementPlanner.Chosen chosen = new ElementPlanner(
-                        job, block, stack, new Sizing(pattern, job.clearance(), outside), this::reason)
+                        job,
+                        block,
+                        stack,
+                        new Sizing(job.catalogue().elements(), pattern, job.clearance(), outside),
+                        this::reason)
                 .choose();
         Element element = chosen.element();
         RowPlanner rows = new RowPlanner(job, pattern, punch, edge, this::reason);

@@ -1,7 +1,10 @@
 package io.bindprep.binding;
 
+import io.bindprep.catalogue.Method;
+import io.bindprep.catalogue.Pattern;
+import io.bindprep.catalogue.Patterns;
+import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Job;
-import io.bindprep.job.Method;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
@@ -18,37 +21,41 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
     static PunchChoice of(Job job, Stack stack, Length edge) throws SettingException {
         String named = job.punch();
         if (named != null) {
-            Punch punch = Punches.byId(named)
+            Punch punch = job.catalogue()
+                    .punches()
+                    .byId(named)
                     .orElseThrow(() -> new SettingException(
                             "punch",
                             named,
                             "no punch \"" + named + "\" is known",
                             "name one of the known punches",
-                            punchesFor(job.binding())));
+                            punchesFor(job)));
             return of(job, punch);
         }
         String pitch = job.pitch();
         if (pitch != null) {
-            Pattern pattern = forced(job.binding(), pitch);
+            Pattern pattern = forced(job, pitch);
             return new PunchChoice(
-                    pattern, Punches.generic(pattern), "pitch " + pattern.pitchName() + " as the job says");
+                    pattern,
+                    job.catalogue().punches().generic(pattern),
+                    "pitch " + pattern.pitchName() + " as the job says");
         }
         return chosen(job, stack, edge);
     }
 
     static PunchChoice of(Job job, Punch punch) throws SettingException {
-        Pattern pattern = Patterns.byId(punch.pattern()).orElseThrow();
+        Pattern pattern = job.catalogue().patterns().byId(punch.pattern()).orElseThrow();
         if (pattern.method() != job.binding()) {
             throw new SettingException(
                     "punch",
                     punch.id(),
                     "the punch " + punch.id() + " cuts " + pattern.id() + ", which is not for " + word(job.binding()),
                     "name a punch for " + word(job.binding()) + ", or change the binding",
-                    punchesFor(job.binding()));
+                    punchesFor(job));
         }
         String pitch = job.pitch();
         if (pitch != null) {
-            Pattern asked = forced(job.binding(), pitch);
+            Pattern asked = forced(job, pitch);
             boolean same = pitch.equalsIgnoreCase(asked.id())
                     ? asked.id().equals(pattern.id())
                     : asked.pitchName().equals(pattern.pitchName());
@@ -58,21 +65,23 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
                         punch.id(),
                         "the punch " + punch.id() + " cuts " + pattern.id() + ", the job's pitch is " + pitch,
                         "name a punch of that pitch, or leave one of the two out",
-                        punchesFor(job.binding()));
+                        punchesFor(job));
             }
         }
         return new PunchChoice(
                 pattern, punch, "pitch " + pattern.pitchName() + ", which the punch " + punch.id() + " cuts");
     }
 
-    private static Pattern forced(Method method, String pitch) throws SettingException {
-        return Patterns.find(method, pitch)
+    private static Pattern forced(Job job, String pitch) throws SettingException {
+        Method method = job.binding();
+        Patterns patterns = job.catalogue().patterns();
+        return patterns.find(method, pitch)
                 .orElseThrow(() -> new SettingException(
                         "pitch",
                         pitch,
                         "no pitch or pattern \"" + pitch + "\" is known for " + word(method),
                         "use one of the known ones or leave it out",
-                        Patterns.known(method)));
+                        patterns.known(method)));
     }
 
     private static PunchChoice chosen(Job job, Stack stack, Length edge) {
@@ -80,9 +89,11 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
         String because;
         switch (job.binding()) {
             case WIRE -> {
-                Pattern fine = pattern("W3_1i-square-0t");
-                boolean thin =
-                        Elements.smallest(fine, stack.max(), job.clearance()).isPresent();
+                Pattern fine = pattern(job, "W3_1i-square-0t");
+                boolean thin = job.catalogue()
+                        .elements()
+                        .smallest(fine, stack.max(), job.clearance())
+                        .isPresent();
                 id = thin ? fine.id() : "W2_1i-square-0t";
                 because = "pitch " + (thin ? "3:1" : "2:1") + ": the stack is at most "
                         + stack.max().inMm() + ", with "
@@ -109,17 +120,17 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
                                 + " is not that of a US sheet";
             }
         }
-        Pattern pattern = pattern(id);
-        return new PunchChoice(pattern, Punches.generic(pattern), because);
+        Pattern pattern = pattern(job, id);
+        return new PunchChoice(pattern, job.catalogue().punches().generic(pattern), because);
     }
 
-    private static Pattern pattern(String id) {
-        return Patterns.byId(id).orElseThrow();
+    private static Pattern pattern(Job job, String id) {
+        return job.catalogue().patterns().byId(id).orElseThrow();
     }
 
-    private static List<String> punchesFor(Method method) {
-        return Punches.all().stream()
-                .filter(p -> pattern(p.pattern()).method() == method)
+    private static List<String> punchesFor(Job job) {
+        return job.catalogue().punches().all().stream()
+                .filter(p -> pattern(job, p.pattern()).method() == job.binding())
                 .map(Punch::id)
                 .toList();
     }

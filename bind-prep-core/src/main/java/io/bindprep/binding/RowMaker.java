@@ -1,5 +1,7 @@
 package io.bindprep.binding;
 
+import io.bindprep.catalogue.Pattern;
+import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Hanger;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;

@@ -1,9 +1,11 @@
 package io.bindprep.binding;
 
 import io.bindprep.binding.Reason.Topic;
+import io.bindprep.catalogue.Method;
+import io.bindprep.catalogue.Pattern;
+import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Hanger;
 import io.bindprep.job.Job;
-import io.bindprep.job.Method;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import java.util.List;
@@ -202,10 +204,10 @@ final class RowPlanner {
     }
 
     private List<String> fitting() {
-        return Patterns.all().stream()
+        return job.catalogue().patterns().all().stream()
                 .filter(p -> p.method() == job.binding())
                 .filter(p -> {
-                    Punch generic = Punches.generic(p);
+                    Punch generic = job.catalogue().punches().generic(p);
                     return RowMaker.count(p, edge, generic.leastWeb(), generic.pins()) > 0;
                 })
                 .map(Pattern::id)

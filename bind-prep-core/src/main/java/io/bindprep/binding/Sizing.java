@@ -1,6 +1,8 @@
 package io.bindprep.binding;
 
-import io.bindprep.job.Method;
+import io.bindprep.catalogue.Elements;
+import io.bindprep.catalogue.Method;
+import io.bindprep.catalogue.Pattern;
 import io.bindprep.unit.Length;
 import java.util.List;
 import java.util.Optional;
@@ -15,10 +17,10 @@ import java.util.Optional;
  *
  * @param outside paper between the bound edge and the holes
  */
-record Sizing(Pattern pattern, Length clearance, Length outside) {
+record Sizing(Elements elements, Pattern pattern, Length clearance, Length outside) {
     /** The sizes there are, smallest first; empty where none is known. */
     List<Elements.Entry> known() {
-        return Elements.of(pattern);
+        return elements.of(pattern);
     }
 
     Optional<Elements.Entry> smallest(Length thickness) {

@@ -13,26 +13,26 @@ import java.util.List;
 /** The size that pages should have and how far each side may lie off. */
 record ExpectedSize(String name, Length width, Length height, Length toleranceWidth, Length toleranceHeight) {
     /** The size the job names. */
-    static ExpectedSize of(Trim trim) {
+    static ExpectedSize of(SheetSizes sizes, Trim trim) {
         try {
-            SheetSize known = SheetSizes.parse("trim", trim.name());
+            SheetSize known = sizes.parse("trim", trim.name());
             return new ExpectedSize(
                     trim.name(), trim.width(), trim.height(), known.toleranceWidth(), known.toleranceHeight());
         } catch (SettingException e) {
             // a size of the caller's own making: the tolerance goes by its sides
-            return bySides(trim.name(), trim.width(), trim.height());
+            return bySides(sizes, trim.name(), trim.width(), trim.height());
         }
     }
 
     /** The size most pages have, the one that the holes are planned for. */
-    static ExpectedSize prevailing(List<PageFacts> pages) {
+    static ExpectedSize prevailing(SheetSizes sizes, List<PageFacts> pages) {
         PrevailingSize size = PrevailingSize.of(pages);
-        return bySides(knownName(size.width(), size.height()), size.width(), size.height());
+        return bySides(sizes, knownName(sizes, size.width(), size.height()), size.width(), size.height());
     }
 
     // a known size brings its own tolerance, any other goes by its sides as ISO 216:2007, 7.1 has them
-    private static ExpectedSize bySides(String name, Length width, Length height) {
-        SheetSize known = SheetSizes.nearest(width, height);
+    private static ExpectedSize bySides(SheetSizes sizes, String name, Length width, Length height) {
+        SheetSize known = sizes.nearest(width, height);
         return known.matches(width, height)
                 ? new ExpectedSize(name, width, height, known.toleranceWidth(), known.toleranceHeight())
                 : new ExpectedSize(name, width, height, iso(width), iso(height));
@@ -74,8 +74,8 @@ record ExpectedSize(String name, Length width, Length height, Length toleranceWi
     }
 
     /** A page's own size, with its name where it has one: "letter, 215.9 x 279.4 mm". */
-    static String text(PageFacts p) {
-        return text(knownName(p.trimWidth(), p.trimHeight()), p.trimWidth(), p.trimHeight());
+    static String text(SheetSizes sizes, PageFacts p) {
+        return text(knownName(sizes, p.trimWidth(), p.trimHeight()), p.trimWidth(), p.trimHeight());
     }
 
     private static String text(String name, Length width, Length height) {
@@ -83,8 +83,8 @@ record ExpectedSize(String name, Length width, Length height, Length toleranceWi
         return name.isEmpty() || name.equals(size) ? size : name + ", " + size;
     }
 
-    private static String knownName(Length width, Length height) {
-        SheetSize known = SheetSizes.nearest(width, height);
+    private static String knownName(SheetSizes sizes, Length width, Length height) {
+        SheetSize known = sizes.nearest(width, height);
         return known.matches(width, height) ? known.name() : "";
     }
 }

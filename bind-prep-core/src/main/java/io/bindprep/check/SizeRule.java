@@ -2,6 +2,7 @@ package io.bindprep.check;
 
 import io.bindprep.job.Trim;
 import io.bindprep.page.PageFacts;
+import io.bindprep.paper.SheetSizes;
 import io.bindprep.unit.LengthText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -19,7 +20,8 @@ final class SizeRule implements Rule {
             return List.of();
         }
         Trim trim = s.job().trim();
-        ExpectedSize expected = trim == null ? ExpectedSize.prevailing(pages) : ExpectedSize.of(trim);
+        SheetSizes sizes = s.job().catalogue().sizes();
+        ExpectedSize expected = trim == null ? ExpectedSize.prevailing(sizes, pages) : ExpectedSize.of(sizes, trim);
         List<PageFacts> other = new ArrayList<>();
         List<PageFacts> turned = new ArrayList<>();
         for (PageFacts p : pages) {
@@ -30,7 +32,7 @@ final class SizeRule implements Rule {
         }
         List<Finding> findings = new ArrayList<>();
         if (!other.isEmpty()) {
-            findings.add(otherSize(other, expected, trim != null));
+            findings.add(otherSize(sizes, other, expected, trim != null));
         }
         if (!turned.isEmpty()) {
             findings.add(turned(turned, expected, trim != null));
@@ -38,7 +40,7 @@ final class SizeRule implements Rule {
         return findings;
     }
 
-    private static Finding otherSize(List<PageFacts> pages, ExpectedSize expected, boolean named) {
+    private static Finding otherSize(SheetSizes sizes, List<PageFacts> pages, ExpectedSize expected, boolean named) {
         PageFacts worst = pages.get(0);
         for (PageFacts p : pages) {
             if (expected.deviationMm(p) > expected.deviationMm(worst)) {
@@ -51,7 +53,7 @@ final class SizeRule implements Rule {
         String message = (count == 1 ? "1 page has" : count + " pages have") + " another size than "
                 + (named ? "the job's " : "most pages, ") + expected.text() + ": "
                 + (count == 1 ? "page " : "the most, page ") + worst.page() + ", is "
-                + ExpectedSize.text(worst) + ", off by " + hundredths(off)
+                + ExpectedSize.text(sizes, worst) + ", off by " + hundredths(off)
                 + " where " + hundredths(tolerance) + " are allowed.";
         return new Finding(
                 named ? "page-size" : "page-size-mixed",

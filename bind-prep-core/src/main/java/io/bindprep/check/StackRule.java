@@ -1,11 +1,10 @@
 package io.bindprep.check;
 
-import io.bindprep.binding.Element;
-import io.bindprep.binding.Elements;
 import io.bindprep.binding.Measure;
-import io.bindprep.binding.Patterns;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.Elements;
+import io.bindprep.catalogue.Method;
 import io.bindprep.job.Job;
-import io.bindprep.job.Method;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
@@ -27,8 +26,9 @@ final class StackRule implements Rule {
     }
 
     private static Finding noElement(Situation s) {
-        List<Elements.Entry> sold =
-                Patterns.byId(s.plan().pattern()).map(Elements::of).orElse(List.of());
+        List<Elements.Entry> sold = s.job().catalogue().patterns().byId(s.plan().pattern()).stream()
+                .flatMap(p -> s.job().catalogue().elements().of(p).stream())
+                .toList();
         return sold.isEmpty() ? unknown(s) : tooThick(s, sold.get(sold.size() - 1));
     }
 

@@ -1,5 +1,6 @@
 package io.bindprep.job;
 
+import io.bindprep.catalogue.Method;
 import io.bindprep.table.Table;
 import io.bindprep.unit.Length;
 import java.util.List;

@@ -1,8 +1,8 @@
 package io.bindprep.job;
 
-import io.bindprep.paper.Stock;
-import io.bindprep.paper.StockParser;
 import io.bindprep.problem.SettingException;
+import io.bindprep.setting.Scalars;
+import io.bindprep.setting.Spelling;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -51,7 +51,7 @@ final class CoverReader {
     }
 
     /** The two covers, each null for none. */
-    static @Nullable Cover[] covers(String key, Object value) throws SettingException {
+    static @Nullable Cover[] covers(StockReader stocks, String key, Object value) throws SettingException {
         if (NONE.equals(value)) {
             return new @Nullable Cover[] {null, null};
         }
@@ -67,11 +67,12 @@ final class CoverReader {
         Object front = parts.get(FRONT);
         Object back = parts.get(BACK);
         return new @Nullable Cover[] {
-            front == null ? null : cover(key + "." + FRONT, front), back == null ? null : cover(key + "." + BACK, back)
+            front == null ? null : cover(stocks, key + "." + FRONT, front),
+            back == null ? null : cover(stocks, key + "." + BACK, back)
         };
     }
 
-    private static @Nullable Cover cover(String key, Object value) throws SettingException {
+    private static @Nullable Cover cover(StockReader stocks, String key, Object value) throws SettingException {
         if (value instanceof Map<?, ?> map) {
             checkKeys(key, map.keySet(), List.of(STOCK, PAGES));
             Object stock = map.get(STOCK);
@@ -79,7 +80,8 @@ final class CoverReader {
                 throw Scalars.wrong(key, value, "has no stock", "Add a stock, for example stock: c1s-10pt.");
             }
             Object pages = map.get(PAGES);
-            return new Cover(stock(key + "." + STOCK, stock), pages == null ? null : printed(key + "." + PAGES, pages));
+            return new Cover(
+                    stocks.stock(key + "." + STOCK, stock), pages == null ? null : printed(key + "." + PAGES, pages));
         }
         String text = Scalars.text(key, value);
         if (text.toLowerCase(Locale.ROOT).equals(NONE)) {
@@ -87,12 +89,12 @@ final class CoverReader {
         }
         Matcher m = PRINTED.matcher(text);
         return m.matches()
-                ? new Cover(stock(key, m.group(2)), printed(key, m.group(1)))
-                : new Cover(stock(key, text), null);
+                ? new Cover(stocks.stock(key, m.group(2)), printed(key, m.group(1)))
+                : new Cover(stocks.stock(key, text), null);
     }
 
     private static PageRange printed(String key, Object value) throws SettingException {
-        PageRange pages = Scalars.pages(key, value);
+        PageRange pages = PageRange.read(key, value);
         if (pages.count() > 2) {
             throw Scalars.wrong(
                     key,
@@ -101,15 +103,6 @@ final class CoverReader {
                     "Name one page, or two that follow each other.");
         }
         return pages;
-    }
-
-    /** A stock from its text or its map; where a number alone stands, says what is missing. */
-    @SuppressWarnings("unchecked")
-    static Stock stock(String key, Object value) throws SettingException {
-        if (value instanceof Map<?, ?> map) {
-            return StockParser.parse(key, (Map<String, ?>) map);
-        }
-        return StockParser.parse(key, Scalars.text(key, value));
     }
 
     static void checkKeys(String key, Set<?> given, List<String> known) throws SettingException {

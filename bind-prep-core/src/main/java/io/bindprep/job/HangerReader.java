@@ -1,6 +1,7 @@
 package io.bindprep.job;
 
 import io.bindprep.problem.SettingException;
+import io.bindprep.setting.Scalars;
 import io.bindprep.unit.Length;
 import java.util.List;
 import java.util.Map;

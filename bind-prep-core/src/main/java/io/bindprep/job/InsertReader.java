@@ -1,6 +1,7 @@
 package io.bindprep.job;
 
 import io.bindprep.problem.SettingException;
+import io.bindprep.setting.Scalars;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -20,7 +21,7 @@ final class InsertReader {
 
     private InsertReader() {}
 
-    static List<Insert> inserts(String key, Object value) throws SettingException {
+    static List<Insert> inserts(StockReader stocks, String key, Object value) throws SettingException {
         if ("none".equals(value)) {
             return List.of();
         }
@@ -32,13 +33,13 @@ final class InsertReader {
         }
         List<Insert> inserts = new ArrayList<>();
         for (Object item : items) {
-            inserts.add(insert(key + "[" + (inserts.size() + 1) + "]", item));
+            inserts.add(insert(stocks, key + "[" + (inserts.size() + 1) + "]", item));
         }
         inserts.sort(Comparator.comparingInt(i -> i.pages().first()));
         return inserts;
     }
 
-    private static Insert insert(String key, Object item) throws SettingException {
+    private static Insert insert(StockReader stocks, String key, Object item) throws SettingException {
         if (item instanceof Map<?, ?> map) {
             CoverReader.checkKeys(key, map.keySet(), List.of(PAGES, STOCK));
             Object pages = map.get(PAGES);
@@ -47,14 +48,14 @@ final class InsertReader {
                 throw Scalars.wrong(
                         key, item, "lacks its pages or its stock", "Give both: pages: 5-8, stock: tag-150.");
             }
-            return new Insert(Scalars.pages(key + "." + PAGES, pages), CoverReader.stock(key + "." + STOCK, stock));
+            return new Insert(PageRange.read(key + "." + PAGES, pages), stocks.stock(key + "." + STOCK, stock));
         }
         String text = Scalars.text(key, item);
         Matcher m = TEXT.matcher(text);
         if (!m.matches()) {
             throw Scalars.wrong(key, item, "does not name pages and their stock", EXAMPLE);
         }
-        return new Insert(Scalars.pages(key, m.group(1)), CoverReader.stock(key, m.group(2)));
+        return new Insert(PageRange.read(key, m.group(1)), stocks.stock(key, m.group(2)));
     }
 
     /** No page can lie on two leaves. */

@@ -1,5 +1,7 @@
 package io.bindprep.job;
 
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Method;
 import io.bindprep.paper.Stock;
 import io.bindprep.unit.Length;
 import java.util.List;
@@ -19,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param clearance allowance of the element over the thickest likely stack
  * @param leastWeb least paper between a hole and the end of the sheet; null for the punch's own
  * @param hanger the gap in the row that a hanger needs; null for none
+ * @param catalogue what names stand for: our tables with the shop's own rows
  */
 public record Job(
         int copies,
@@ -37,7 +40,8 @@ public record Job(
         Length clearance,
         @Nullable Length leastWeb,
         @Nullable Hanger hanger,
-        FailOn failOn) {
+        FailOn failOn,
+        Catalogue catalogue) {
     public Job {
         inserts = List.copyOf(inserts);
     }

@@ -1,6 +1,8 @@
 package io.bindprep.job;
 
+import io.bindprep.catalogue.Method;
 import io.bindprep.setting.KeyDescription;
+import io.bindprep.setting.Scalars;
 import io.bindprep.setting.Shape;
 import io.bindprep.setting.Shape.Items;
 import io.bindprep.setting.Shape.Parts;
@@ -138,7 +140,16 @@ final class JobKeyDescriptions {
                             new Parts(ordered("gap", Shape.length(), "thumb-cut", Shape.text()), List.of("gap"))),
                     "90 mm",
                     "{gap: 90 mm, thumb-cut: 60 x 20 mm}"),
-            words(JobKeys.FAIL_ON, "SEVERITY", "least severity that fails", "error", FailOn.values()));
+            words(JobKeys.FAIL_ON, "SEVERITY", "least severity that fails", "error", FailOn.values()),
+            value(
+                    JobKeys.TABLES,
+                    "FILES",
+                    "the shop's own stocks, sizes, patterns, elements, punches",
+                    "none",
+                    "CSV files that add rows to the built-in tables or replace those of the same id",
+                    Shape.either(Shape.text(), new Items(Shape.text())),
+                    "shop-stocks.csv; shop-punches.csv",
+                    "[shop-stocks.csv]"));
 
     private JobKeyDescriptions() {}
 

@@ -21,6 +21,7 @@ final class JobKeys {
     static final String LEAST_WEB = "least-web";
     static final String HANGER = "hanger";
     static final String FAIL_ON = "fail-on";
+    static final String TABLES = "tables";
 
     private JobKeys() {}
 

@@ -1,11 +1,14 @@
 package io.bindprep.job;
 
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Method;
 import io.bindprep.paper.SheetSize;
-import io.bindprep.paper.SheetSizes;
 import io.bindprep.paper.Stock;
-import io.bindprep.paper.StockParser;
 import io.bindprep.problem.SettingException;
 import io.bindprep.setting.KeyDescription;
+import io.bindprep.setting.Scalars;
+import io.bindprep.setting.Spelling;
+import io.bindprep.table.OwnTables;
 import io.bindprep.unit.Length;
 import java.util.List;
 import java.util.Locale;
@@ -26,19 +29,37 @@ public final class JobReader {
     private static final Length MOST_WEB = Length.ofMm(50);
 
     private final JobSettings settings;
+    private final Catalogue catalogue;
+    private final StockReader stocks;
 
-    private JobReader(JobSettings settings) {
+    private JobReader(JobSettings settings, Catalogue catalogue) {
         this.settings = settings;
+        this.catalogue = catalogue;
+        this.stocks = new StockReader(catalogue.stocks());
+    }
+
+    /**
+     * The job that these settings ask for, where they name no file.
+     *
+     * @throws SettingException as {@link #toJob(JobSettings, JobFiles)}
+     */
+    public static Job toJob(JobSettings settings) throws SettingException {
+        return toJob(settings, JobFiles.NONE);
     }
 
     /**
      * The job that these settings ask for.
      *
-     * @throws SettingException where a key or value is wrong; the message names its place in the job file
+     * @param files the files that they name, as {@link JobFiles#read} makes them
+     * @throws SettingException where a key, a value or a row of a table is wrong; the message names its place in the file
      */
-    public static Job toJob(JobSettings settings) throws SettingException {
+    public static Job toJob(JobSettings settings, JobFiles files) throws SettingException {
         try {
-            return new JobReader(settings).job();
+            checkKeys(settings);
+            files.checkWhole(settings);
+            Catalogue catalogue =
+                    files.tables().isEmpty() ? Catalogue.builtIn() : Catalogue.of(OwnTables.read(files.tables()));
+            return new JobReader(settings, catalogue).job();
         } catch (SettingException e) {
             throw placed(e, settings);
         }
@@ -63,17 +84,20 @@ public final class JobReader {
         return JobKeyDescriptions.ALL;
     }
 
-    private Job job() throws SettingException {
+    private static void checkKeys(JobSettings settings) throws SettingException {
         List<String> known = JobKeys.all();
         for (String key : settings.keys()) {
             if (!known.contains(key)) {
                 throw new SettingException(key, key, "there is no such setting", Spelling.remedy(key, known), known);
             }
         }
+    }
+
+    private Job job() throws SettingException {
         Object covers = given(JobKeys.COVERS);
-        @Nullable Cover[] both = CoverReader.covers(JobKeys.COVERS, covers == null ? "none" : covers);
+        @Nullable Cover[] both = CoverReader.covers(stocks, JobKeys.COVERS, covers == null ? "none" : covers);
         Object inserts = given(JobKeys.INSERTS);
-        List<Insert> insertList = inserts == null ? List.of() : InsertReader.inserts(JobKeys.INSERTS, inserts);
+        List<Insert> insertList = inserts == null ? List.of() : InsertReader.inserts(stocks, JobKeys.INSERTS, inserts);
         InsertReader.checkApart(insertList, both[0], both[1]);
         Object copies = given(JobKeys.COPIES);
         return new Job(
@@ -93,7 +117,8 @@ public final class JobReader {
                 clearance(),
                 leastWeb(),
                 hanger(),
-                choice(JobKeys.FAIL_ON, FailOn.ERROR));
+                choice(JobKeys.FAIL_ON, FailOn.ERROR),
+                catalogue);
     }
 
     private @Nullable Object given(String key) {
@@ -115,16 +140,16 @@ public final class JobReader {
         if (text == null) {
             return null;
         }
-        SheetSize size = SheetSizes.parse(JobKeys.TRIM, text);
+        SheetSize size = catalogue.sizes().parse(JobKeys.TRIM, text);
         return new Trim(size.name(), size.width(), size.height());
     }
 
     private Stock stock() throws SettingException {
         Object value = given(JobKeys.STOCK);
         if (value != null) {
-            return CoverReader.stock(JobKeys.STOCK, value);
+            return stocks.stock(JobKeys.STOCK, value);
         }
-        Stock s = StockParser.parse(JobKeys.STOCK, STOCK);
+        Stock s = stocks.stock(JobKeys.STOCK, STOCK);
         String source = s.source() + "; built in, as the job names no stock";
         return new Stock(s.name(), s.kind(), s.grammage(), s.caliperUm(), s.toleranceUm(), source);
     }

@@ -1,6 +1,7 @@
 package io.bindprep.job;
 
 import io.bindprep.problem.SettingException;
+import io.bindprep.setting.SettingFile;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -58,7 +59,8 @@ public final class JobSettings {
      * @throws SettingException where it cannot be read as one map of settings, with line and column
      */
     public static JobSettings read(String text, String name) throws SettingException {
-        return SettingsText.read(text, name);
+        SettingFile file = SettingFile.read("job", text, name);
+        return new JobSettings(file.values(), file.places());
     }
 
     /** These settings and one more, which replaces what stood there; {@code covers.front} sets one part of a setting. */
@@ -109,18 +111,7 @@ public final class JobSettings {
 
     /** Where a setting was read ("bind-prep.yaml, line 3, column 8"); empty where it came from no file. */
     public Optional<String> place(String key) {
-        String at = key;
-        while (true) {
-            String place = places.get(at);
-            if (place != null) {
-                return Optional.of(place);
-            }
-            int cut = Math.max(at.lastIndexOf('.'), at.lastIndexOf('['));
-            if (cut < 0) {
-                return Optional.empty();
-            }
-            at = at.substring(0, cut);
-        }
+        return new SettingFile(Map.of(), places).place(key);
     }
 
     private static void forget(Map<String, String> places, String key) {

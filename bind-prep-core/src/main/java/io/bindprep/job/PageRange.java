@@ -1,9 +1,36 @@
 package io.bindprep.job;
 
+import io.bindprep.problem.SettingException;
+import io.bindprep.setting.Scalars;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /** Pages first to last, both included, numbered from 1. */
 public record PageRange(int first, int last) {
+    private static final int LAST_PAGE = 1_000_000;
+    private static final Pattern PAGES = Pattern.compile("(?:pages?\\s+)?(\\d{1,7})(?:\\s*-\\s*(\\d{1,7}))?");
+
     /** How many pages. */
     public int count() {
         return last - first + 1;
+    }
+
+    /** A page or a range as a job writes it: 5, "5-8", "pages 5-8". */
+    static PageRange read(String key, Object value) throws SettingException {
+        String text = Scalars.text(key, value);
+        Matcher m = PAGES.matcher(text.toLowerCase(Locale.ROOT));
+        if (m.matches()) {
+            int first = Integer.parseInt(m.group(1));
+            int last = m.group(2) == null ? first : Integer.parseInt(m.group(2));
+            if (first >= 1 && first <= last && last <= LAST_PAGE) {
+                return new PageRange(first, last);
+            }
+        }
+        throw Scalars.wrong(
+                key,
+                value,
+                "is not a page or a range of pages counted from 1",
+                "Write it as 5 or as 5-8, the smaller number first.");
     }
 }

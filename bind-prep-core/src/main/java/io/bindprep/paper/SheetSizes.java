@@ -1,7 +1,9 @@
 package io.bindprep.paper;
 
 import io.bindprep.problem.SettingException;
+import io.bindprep.table.OwnTables;
 import io.bindprep.table.Table;
+import io.bindprep.table.TableKind;
 import io.bindprep.unit.Length;
 import java.util.Comparator;
 import java.util.List;
@@ -11,32 +13,51 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** The sheet sizes known by name, portrait, with the tolerance they are cut to. */
+/** The sheet sizes known by name, ours and the shop's own, portrait, with the tolerance they are cut to. */
 public final class SheetSizes {
     // an eighth of an inch to three metres: outside a unit was mistaken; common practice, no source
     private static final Length LEAST = Length.ofInch(1, 8);
     private static final Length MOST = Length.ofMm(3000);
-    private static final List<SheetSize> ALL = Table.beside(SheetSizes.class, "sizes.csv").rows().stream()
-            .map(SheetSizes::size)
-            .toList();
+    private static final Table OURS = Table.beside(SheetSizes.class, "sizes.csv");
+    private static final String ISO = "ISO 216";
+    private static final Pattern NAME =
+            Pattern.compile("(?!.*[ -](?:landscape|portrait)$)[a-z][a-z0-9 ._-]*", Pattern.CASE_INSENSITIVE);
     private static final Pattern BY_NUMBERS =
             Pattern.compile("(\\d[\\d./ -]*?)\\s*(mm|cm|in|\")?\\s*x\\s*(\\d[\\d./ -]*?)\\s*(mm|cm|in|\")");
 
-    private SheetSizes() {}
+    private final List<SheetSize> all;
 
-    /** Every size, portrait, as the table has them. */
-    public static List<SheetSize> all() {
-        return ALL;
+    private SheetSizes(List<SheetSize> all) {
+        this.all = List.copyOf(all);
+    }
+
+    /**
+     * Our sizes with those of the shop.
+     *
+     * @throws SettingException where a row of the shop's own is wrong
+     */
+    public static SheetSizes of(OwnTables own) throws SettingException {
+        return new SheetSizes(own.over(TableKind.SIZES, OURS, SheetSizes::size));
+    }
+
+    /** Every size, portrait, as the tables have them. */
+    public List<SheetSize> all() {
+        return all;
+    }
+
+    /** What stands above our table: where its numbers come from. */
+    public static List<String> notes() {
+        return OURS.notes();
     }
 
     /** The portrait size of this name, upper or lower case. */
-    public static Optional<SheetSize> byName(String name) {
-        return ALL.stream().filter(s -> s.name().equalsIgnoreCase(name.strip())).findFirst();
+    public Optional<SheetSize> byName(String name) {
+        return all.stream().filter(s -> s.name().equalsIgnoreCase(name.strip())).findFirst();
     }
 
     /** The known size, upright or on its side, that is least off in its worse direction; whether it fits is for {@link SheetSize#matches}. */
-    public static SheetSize nearest(Length width, Length height) {
-        return ALL.stream()
+    public SheetSize nearest(Length width, Length height) {
+        return all.stream()
                 .flatMap(s -> Stream.of(s, s.landscape()))
                 .min(Comparator.comparing(s -> s.off(width, height)))
                 .orElseThrow();
@@ -48,7 +69,7 @@ public final class SheetSizes {
      * @param key the job key it was given under, for the message
      * @throws SettingException where it is neither a known name nor width x height with a unit
      */
-    public static SheetSize parse(String key, String text) throws SettingException {
+    public SheetSize parse(String key, String text) throws SettingException {
         String given = text.strip();
         String lower = given.toLowerCase(Locale.ROOT);
         Matcher m = BY_NUMBERS.matcher(lower);
@@ -69,7 +90,7 @@ public final class SheetSizes {
         return onSide ? size.landscape() : size;
     }
 
-    private static SheetSize custom(String key, String given, Length width, Length height) throws SettingException {
+    private SheetSize custom(String key, String given, Length width, Length height) throws SettingException {
         for (Length side : List.of(width, height)) {
             if (side.compareTo(LEAST) < 0 || side.compareTo(MOST) > 0) {
                 throw unknown(
@@ -93,18 +114,36 @@ public final class SheetSizes {
     }
 
     private static SheetSize size(Table.Row row) {
-        Length width = Length.parse(row.get("width"));
-        Length height = Length.parse(row.get("height"));
-        String rule = row.get("tolerance");
-        boolean iso = rule.equals("ISO 216");
+        if (!NAME.matcher(row.get("name")).matches()) {
+            throw row.wrong("name", "is a name that begins with a letter, and is of the upright sheet", List.of());
+        }
+        Length width = side(row, "width");
+        Length height = side(row, "height");
+        if (width.compareTo(height) > 0) {
+            throw row.wrong("width", "is more than the height: sizes stand upright in the table", List.of());
+        }
+        boolean iso = row.get("tolerance").equals(ISO);
+        Length cut = iso ? null : row.read("tolerance", Length::parse);
+        if (cut != null && cut.compareTo(width) >= 0) {
+            throw row.wrong("tolerance", "is not less than the width: mistaken unit?", List.of());
+        }
+        String guide = row.file().isEmpty() ? "; tolerance: a college print shop's guide" : "";
         return new SheetSize(
                 row.get("name"),
                 width,
                 height,
-                iso ? iso216(width) : Length.parse(rule),
-                iso ? iso216(height) : Length.parse(rule),
-                row.get("source")
-                        + (iso ? "; tolerance ISO 216:2007, 7.1" : "; tolerance: a college print shop's guide"));
+                cut == null ? iso216(width) : cut,
+                cut == null ? iso216(height) : cut,
+                row.source() + (iso ? "; tolerance ISO 216:2007, 7.1" : guide));
+    }
+
+    private static Length side(Table.Row row, String column) {
+        Length side = row.read(column, Length::parse);
+        if (side.compareTo(LEAST) < 0 || side.compareTo(MOST) > 0) {
+            throw row.wrong(
+                    column, "is outside " + LEAST.inMm() + " to " + MOST.inMm() + ": mistaken unit?", List.of());
+        }
+        return side;
     }
 
     // ISO 216:2007, 7.1
@@ -115,12 +154,12 @@ public final class SheetSizes {
         return Length.ofMm(side.compareTo(Length.ofMm(600)) <= 0 ? 2 : 3);
     }
 
-    private static SettingException unknown(String key, String given, String why) {
+    private SettingException unknown(String key, String given, String why) {
         return new SettingException(
                 key,
                 given,
                 why,
                 "name a size (\"A4\", \"letter landscape\") or give width x height (\"210 x 297 mm\", \"8.5 x 11 in\")",
-                ALL.stream().map(SheetSize::name).toList());
+                all.stream().map(SheetSize::name).toList());
     }
 }

@@ -1,49 +1,109 @@
 package io.bindprep.paper;
 
+import io.bindprep.problem.SettingException;
+import io.bindprep.table.OwnTables;
 import io.bindprep.table.Table;
+import io.bindprep.table.TableKind;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
-/** The stocks known by name; sources stand with each. */
+/** The stocks known by name, ours and the shop's own; sources stand with each. */
 public final class StockCatalog {
-    private static final List<Stock> ALL = Table.beside(StockCatalog.class, "stocks.csv").rows().stream()
-            .map(StockCatalog::stock)
-            .toList();
+    private static final Table OURS = Table.beside(StockCatalog.class, "stocks.csv");
+    // what a job can name: a stock's other forms begin with a number
+    private static final Pattern ID = Pattern.compile("[a-z][a-z0-9.-]*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SHEET =
+            Pattern.compile("([1-9]\\d{0,2}(?:\\.\\d{1,3})?)x([1-9]\\d{0,2}(?:\\.\\d{1,3})?)");
+    private static final BigDecimal THINNEST_UM = new BigDecimal(5);
+    private static final BigDecimal THICKEST_UM = new BigDecimal(10_000);
+    private static final List<String> KINDS = List.of("paper", "board", "film");
 
-    private StockCatalog() {}
+    private final List<Stock> all;
 
-    /** Every stock, as the table has them. */
-    public static List<Stock> all() {
-        return ALL;
+    private StockCatalog(List<Stock> all) {
+        this.all = List.copyOf(all);
+    }
+
+    /**
+     * Our stocks with those of the shop.
+     *
+     * @throws SettingException where a row of the shop's own is wrong
+     */
+    public static StockCatalog of(OwnTables own) throws SettingException {
+        return new StockCatalog(own.over(TableKind.STOCKS, OURS, StockCatalog::stock));
+    }
+
+    /** Every stock, as the tables have them. */
+    public List<Stock> all() {
+        return all;
     }
 
     /** The stock of this id, upper or lower case. */
-    public static Optional<Stock> byId(String id) {
-        return ALL.stream().filter(s -> s.name().equalsIgnoreCase(id.strip())).findFirst();
+    public Optional<Stock> byId(String id) {
+        return all.stream().filter(s -> s.name().equalsIgnoreCase(id.strip())).findFirst();
     }
 
     /** Every id. */
-    public static List<String> ids() {
-        return ALL.stream().map(Stock::name).toList();
+    public List<String> ids() {
+        return all.stream().map(Stock::name).toList();
+    }
+
+    /** What stands above our table: where its numbers come from. */
+    public static List<String> notes() {
+        return OURS.notes();
     }
 
     private static Stock stock(Table.Row row) {
-        BigDecimal grammage = null;
-        if (!row.get("basis_lb").isEmpty()) {
-            String[] sheet = row.get("basis_in").split("x", 2);
-            grammage = Thickness.grammage(
-                    new BigDecimal(row.get("basis_lb")), new BigDecimal(sheet[0]), new BigDecimal(sheet[1]));
-        } else if (!row.get("gsm").isEmpty()) {
-            grammage = new BigDecimal(row.get("gsm"));
+        String id = row.get("id");
+        if (!ID.matcher(id).matches()) {
+            throw row.wrong(
+                    "id", "is a name of letters, digits, dots and hyphens that begins with a letter", List.of());
+        }
+        BigDecimal caliper = row.read("caliper", Thickness::micrometres);
+        if (caliper.compareTo(THINNEST_UM) < 0 || caliper.compareTo(THICKEST_UM) > 0) {
+            throw row.wrong("caliper", "is outside 5 um to 10 mm: mistaken unit?", List.of());
+        }
+        BigDecimal tolerance = row.read("tolerance", Thickness::micrometres);
+        if (tolerance.compareTo(caliper) >= 0) {
+            throw row.wrong("tolerance", "is not less than the caliper: mistaken unit?", List.of());
         }
         return new Stock(
-                row.get("id"),
-                Stock.Kind.valueOf(row.get("kind").toUpperCase(Locale.ROOT)),
-                grammage,
-                Thickness.micrometres(row.get("caliper")),
-                Thickness.micrometres(row.get("tolerance")),
-                row.get("source"));
+                id,
+                Stock.Kind.valueOf(row.choice("kind", KINDS).toUpperCase(Locale.ROOT)),
+                grammage(row),
+                caliper,
+                tolerance,
+                row.source());
+    }
+
+    private static @Nullable BigDecimal grammage(Table.Row row) {
+        String pounds = row.get("basis_lb");
+        String sheet = row.get("basis_in");
+        if (!pounds.isEmpty() || !sheet.isEmpty()) {
+            return row.read("basis_in", text -> {
+                Matcher m = SHEET.matcher(text);
+                if (!m.matches()) {
+                    throw new IllegalArgumentException("is not a basis sheet in inches such as 17x22");
+                }
+                return Thickness.grammage(
+                        weight(row, "basis_lb"), new BigDecimal(m.group(1)), new BigDecimal(m.group(2)));
+            });
+        }
+        return row.get("gsm").isEmpty() ? null : weight(row, "gsm");
+    }
+
+    private static BigDecimal weight(Table.Row row, String column) {
+        return row.read(column, text -> {
+            if (!text.matches("\\d{1,4}(\\.\\d{1,3})?") || text.matches("[0.]+")) {
+                throw new IllegalArgumentException("is not a weight in " + (column.equals("gsm") ? "g/m2" : "pounds")
+                        + ", a number above zero without its unit");
+            }
+            return new BigDecimal(text);
+        });
     }
 }

@@ -26,6 +26,7 @@ final class StockNumbers {
 
     private final String key;
     private final String given;
+    private final List<String> ids;
     private final Map<StockParser.Term, String> seen = new EnumMap<>(StockParser.Term.class);
     private @Nullable Stock base;
     private @Nullable BigDecimal grammage;
@@ -37,17 +38,10 @@ final class StockNumbers {
     private BigDecimal readingUm = BigDecimal.ZERO;
     private Stock.@Nullable Kind kind;
 
-    StockNumbers(String key, String given) {
+    StockNumbers(String key, String given, List<String> ids) {
         this.key = key;
         this.given = given;
-    }
-
-    String key() {
-        return key;
-    }
-
-    String given() {
-        return given;
+        this.ids = ids;
     }
 
     void base(Stock known) {
@@ -198,7 +192,8 @@ final class StockNumbers {
                 .toPlainString();
     }
 
-    private SettingException wrong(String why) {
-        return StockParser.unknown(key, given, why);
+    /** What to say of it where it makes no stock. */
+    SettingException wrong(String why) {
+        return StockParser.unknown(key, given, why, ids);
     }
 }

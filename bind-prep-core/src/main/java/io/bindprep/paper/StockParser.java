@@ -46,7 +46,12 @@ public final class StockParser {
         }
     }
 
-    private StockParser() {}
+    private final StockCatalog catalog;
+
+    /** Reads names by this catalogue. */
+    public StockParser(StockCatalog catalog) {
+        this.catalog = catalog;
+    }
 
     /**
      * A stock from its text.
@@ -54,14 +59,14 @@ public final class StockParser {
      * @param key the job key it was given under, for the message
      * @throws SettingException where it is neither a known name nor a thickness
      */
-    public static Stock parse(String key, String text) throws SettingException {
+    public Stock parse(String key, String text) throws SettingException {
         String given = text.strip();
         String lower = given.toLowerCase(Locale.ROOT);
-        StockNumbers numbers = new StockNumbers(key, given);
+        StockNumbers numbers = new StockNumbers(key, given, catalog.ids());
         int at = 0;
         Matcher name = NAME.matcher(lower);
         if (name.lookingAt()) {
-            Stock known = StockCatalog.byId(name.group()).orElse(null);
+            Stock known = catalog.byId(name.group()).orElse(null);
             if (known != null) {
                 numbers.base(known);
                 at = name.end();
@@ -83,8 +88,8 @@ public final class StockParser {
      *
      * @throws SettingException where a key is unknown or a value is wrong
      */
-    public static Stock parse(String key, Map<String, ?> map) throws SettingException {
-        StockNumbers numbers = new StockNumbers(key, map.toString());
+    public Stock parse(String key, Map<String, ?> map) throws SettingException {
+        StockNumbers numbers = new StockNumbers(key, map.toString(), catalog.ids());
         Map<String, String> values = new TreeMap<>();
         for (Map.Entry<String, ?> entry : map.entrySet()) {
             if (!KEYS.contains(entry.getKey())) {
@@ -104,9 +109,9 @@ public final class StockParser {
                 .anyMatch(k -> List.of("grammage", "bulk", "caliper", "basis-weight", "basis-sheet", "kind")
                         .contains(k));
         if (name != null) {
-            Stock known = StockCatalog.byId(name).orElse(null);
+            Stock known = catalog.byId(name).orElse(null);
             if (known == null && !numbered && !values.containsKey("measured")) {
-                throw unknown(key + ".name", name, "\"" + name + "\" is no stock known by name");
+                throw unknown(key + ".name", name, "\"" + name + "\" is no stock known by name", catalog.ids());
             }
             if (known != null) {
                 numbers.base(known);
@@ -182,11 +187,11 @@ public final class StockParser {
         } else if (rest.matches(NUMBER + "\\s*(lbs?|#).*")) {
             why = "\"" + rest + "\" needs its basis sheet, which differs by grade: \"20 lb 17x22 in\"";
         }
-        throw unknown(numbers.key(), numbers.given(), why);
+        throw numbers.wrong(why);
     }
 
-    static SettingException unknown(String key, String value, String why) {
-        return new SettingException(key, value, why, FORMS, StockCatalog.ids());
+    static SettingException unknown(String key, String value, String why, List<String> ids) {
+        return new SettingException(key, value, why, FORMS, ids);
     }
 
     /** The words for what a punch meets. */

@@ -16,6 +16,10 @@ import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 /** Annotations that print: flag Print set, Hidden clear (ISO 32000-1:2008, 12.5.3), by their normal appearance. */
 final class AnnotationPass {
     private static final int MOST_ANNOTATIONS = 20_000;
+    /** Flags of an annotation: ISO 32000-1:2008, Table 165. */
+    private static final int HIDDEN = 2;
+
+    private static final int PRINT = 4;
     /** These show nothing on paper without an appearance of their own. */
     private static final Set<String> SILENT = Set.of("Link", "Popup", "Widget", "Movie", "Screen", "3D", "RichMedia");
 
@@ -42,14 +46,13 @@ final class AnnotationPass {
 
     private static void one(InkEngine engine, COSDictionary dictionary, Layers layers, StripCollector out)
             throws IOException {
+        if ((dictionary.getInt(COSName.F, 0) & (HIDDEN | PRINT)) != PRINT) {
+            return;
+        }
         String kind = dictionary.getNameAsString(COSName.SUBTYPE, "");
         PDAnnotation annotation = PDAnnotation.createAnnotation(dictionary);
         PDRectangle rect = annotation.getRectangle();
-        if (!annotation.isPrinted()
-                || annotation.isHidden()
-                || kind.equals("Popup")
-                || rect == null
-                || !layers.prints(dictionary.getDictionaryObject(COSName.OC))) {
+        if (kind.equals("Popup") || rect == null || !layers.prints(dictionary.getDictionaryObject(COSName.OC))) {
             return;
         }
         Rectangle2D box =

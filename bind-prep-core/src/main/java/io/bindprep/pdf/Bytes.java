@@ -1,8 +1,9 @@
 package io.bindprep.pdf;
 
 import java.io.IOException;
+import org.jspecify.annotations.Nullable;
 
-/** A window on content, moved along as it is read. */
+/** A window on content, moved along as it is read; or bytes that are all there, to go about in. */
 class Bytes {
     private static final int SIZE = 16 * 1024;
     static final byte WHITE = 1;
@@ -17,13 +18,19 @@ class Bytes {
         mark("0123456789", ENDS_OPERATOR);
     }
 
-    final byte[] buffer = new byte[SIZE];
+    final byte[] buffer;
     int at;
     private int end;
-    private ContentSource source;
+    private @Nullable ContentSource source;
 
     Bytes(ContentSource source) {
+        buffer = new byte[SIZE];
         this.source = source;
+    }
+
+    Bytes(byte[] all) {
+        buffer = all;
+        end = all.length;
     }
 
     private static void mark(String characters, int kind) {
@@ -44,6 +51,9 @@ class Bytes {
     }
 
     private boolean more() throws IOException {
+        if (source == null) {
+            return false;
+        }
         at = 0;
         end = source.fill(buffer, 0);
         return end > 0;
@@ -59,7 +69,7 @@ class Bytes {
 
     /** How many of the next bytes, at most n, there are to look at. */
     int ahead(int n) throws IOException {
-        if (end - at < n) {
+        if (end - at < n && source != null) {
             System.arraycopy(buffer, at, buffer, 0, end - at);
             end -= at;
             at = 0;
@@ -77,6 +87,15 @@ class Bytes {
     /** A byte that {@link #ahead} has said to be there. */
     int at(int offset) {
         return buffer[at + offset] & 0xff;
+    }
+
+    int position() {
+        return at;
+    }
+
+    /** Goes to a position, where all bytes are there. */
+    void seek(int position) {
+        at = Math.min(position, end);
     }
 
     void skip(int n) {

@@ -5,19 +5,37 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSBoolean;
 import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSDocument;
 import org.apache.pdfbox.cos.COSFloat;
+import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSNull;
+import org.apache.pdfbox.cos.COSObjectKey;
 import org.jspecify.annotations.Nullable;
 
-/** The few dictionaries in content, of marked content and of pictures, as PDFBox's objects. */
+/**
+ * PDFBox's objects, read several times as fast as its own parser does: the few dictionaries in content, and objects of
+ * object streams, which may refer to others.
+ */
 final class ObjectReader {
-    private static final int MOST_NESTED = 64;
+    private static final int MOST_NESTED = 200;
+    /** ISO 32000-1:2008, 7.5.4. */
+    private static final int MOST_GENERATION = 65535;
 
     private final Scanner in;
     private final Parts string = new Parts();
+    private final @Nullable COSDocument document;
 
+    /** Reads objects in content: there are no references in it. */
     ObjectReader(Scanner in) {
         this.in = in;
+        document = null;
+    }
+
+    /** Reads objects of a document. */
+    ObjectReader(Scanner in, COSDocument document) {
+        this.in = in;
+        this.document = document;
     }
 
     /** What does not make sense to go on with. */
@@ -50,7 +68,7 @@ final class ObjectReader {
         }
     }
 
-    /** Any object but a reference; null for null and for what is none. */
+    /** Any object; null for what is none. */
     @Nullable
     COSBase object(int depth) throws IOException {
         if (depth > MOST_NESTED) {
@@ -63,16 +81,40 @@ final class ObjectReader {
             case '[' -> array(depth);
             case '(' -> string();
             case '<' -> in.ahead(2) == 2 && in.at(1) == '<' ? dictionary(depth) : string();
-            case '0', '1', '2', '3', '4', '5', '6', '7', '8', '9', '-', '+', '.' ->
-                new COSFloat(in.number() ? in.value() : 0);
+            case '0', '1', '2', '3', '4', '5', '6', '7', '8', '9', '-', '+', '.' -> number();
             case '>', ']', ')' -> null;
             default -> literal(in.word());
         };
     }
 
-    private static @Nullable COSBase literal(long word) {
-        String name = Operators.name(word);
-        return name.equals("true") ? COSBoolean.TRUE : name.equals("false") ? COSBoolean.FALSE : null;
+    private COSBase number() throws IOException {
+        boolean is = in.number();
+        long whole = in.whole();
+        if (whole < 0) {
+            return new COSFloat(is ? in.value() : 0);
+        }
+        if (document != null && whole > 0) {
+            int after = in.position();
+            int c = in.skipSpace();
+            if (c >= '0' && c <= '9' && in.number() && in.whole() >= 0 && in.whole() <= MOST_GENERATION) {
+                long generation = in.whole();
+                if (in.skipSpace() == 'R') {
+                    in.skip(1);
+                    return document.getObjectFromPool(new COSObjectKey(whole, (int) generation));
+                }
+            }
+            in.seek(after);
+        }
+        return COSInteger.get(whole);
+    }
+
+    private @Nullable COSBase literal(long word) {
+        return switch (Operators.name(word)) {
+            case "true" -> COSBoolean.TRUE;
+            case "false" -> COSBoolean.FALSE;
+            case "null" -> COSNull.NULL;
+            default -> document == null ? null : COSNull.NULL;
+        };
     }
 
     private COSBase string() throws IOException {

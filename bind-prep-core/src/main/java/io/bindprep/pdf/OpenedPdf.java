@@ -41,8 +41,8 @@ public final class OpenedPdf implements AutoCloseable {
                 new Fonts(), new Layers(document.getDocumentCatalog().getCOSObject()), new Budget(pages.size()));
     }
 
-    static OpenedPdf of(PDDocument document, String name, String sha256, FileEnds ends)
-            throws UnreadableInputException {
+    static OpenedPdf of(PDDocument document, String name, Digest sha256, FileEnds ends)
+            throws UnreadableInputException, IOException {
         COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
         PageTree.Found found = PageTree.walk(catalog.getCOSDictionary(COSName.PAGES));
         if (found.pages().isEmpty()) {
@@ -61,7 +61,7 @@ public final class OpenedPdf implements AutoCloseable {
                 preferences != null && "R2L".equals(preferences.getNameAsString(COSName.getPDFName("Direction")));
         DocumentFacts known = new DocumentFacts(
                 name,
-                sha256,
+                sha256.await(),
                 facts,
                 rightToLeft,
                 Math.max(0, ends.headerAt()),

@@ -26,6 +26,7 @@ final class Scanner extends Bytes {
     }
 
     private float value;
+    private long digitsOnly;
     private final byte[] word = new byte[256];
     private final @Nullable COSName[] names = new @Nullable COSName[NAMES];
     private final byte[][] spelt = new byte[NAMES][];
@@ -34,9 +35,18 @@ final class Scanner extends Bytes {
         super(source);
     }
 
+    Scanner(byte[] all) {
+        super(all);
+    }
+
     /** The number read last. */
     float value() {
         return value;
+    }
+
+    /** The number read last where it has no sign, no point and few enough digits; else -1. */
+    long whole() {
+        return digitsOnly;
     }
 
     /** Reads a number that begins here; false for a plus sign alone, which is none. */
@@ -81,12 +91,14 @@ final class Scanner extends Bytes {
             at++;
         }
         if (!any) {
+            digitsOnly = -1;
             if (signed && dot) {
                 throw new IOException("no number");
             }
             value = 0;
             return first != '+';
         }
+        digitsOnly = signed || dot || beyond > 0 ? -1 : digits;
         double v = digits / TEN[scale];
         if (beyond > 0) {
             v *= Math.pow(10, beyond);

@@ -1,12 +1,12 @@
 package io.bindprep.report;
 
-import io.bindprep.binding.Element;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
 import io.bindprep.binding.Plan;
 import io.bindprep.binding.Skew;
 import io.bindprep.block.Block;
+import io.bindprep.catalogue.Element;
 import io.bindprep.check.PageRanges;
 import io.bindprep.check.Report;
 import io.bindprep.job.BoundEdge;

@@ -1,12 +1,12 @@
 package io.bindprep.report;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import io.bindprep.catalogue.Method;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Hanger;
 import io.bindprep.job.Job;
-import io.bindprep.job.Method;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
 import io.bindprep.job.Trim;

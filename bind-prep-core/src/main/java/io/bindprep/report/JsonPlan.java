@@ -1,14 +1,14 @@
 package io.bindprep.report;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
-import io.bindprep.binding.Element;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.HoleRow;
 import io.bindprep.binding.Measure;
 import io.bindprep.binding.Plan;
 import io.bindprep.binding.Reason;
 import io.bindprep.binding.Skew;
-import io.bindprep.job.Method;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.Method;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

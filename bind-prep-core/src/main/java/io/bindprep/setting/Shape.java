@@ -36,6 +36,9 @@ public sealed interface Shape {
         }
     }
 
+    /** A map with names of the writer's own, all of one shape. */
+    record Table(Shape value) implements Shape {}
+
     /** A list of any length. */
     record Items(Shape item) implements Shape {}
 

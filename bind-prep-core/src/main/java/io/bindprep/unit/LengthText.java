@@ -1,6 +1,8 @@
 package io.bindprep.unit;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
@@ -8,6 +10,7 @@ import java.math.RoundingMode;
  */
 public final class LengthText {
     private static final long PER_INCH = 914_400;
+    private static final BigDecimal PER_MM = BigDecimal.valueOf(36_000);
     private static final int FINEST = 64;
 
     private LengthText() {}
@@ -47,6 +50,27 @@ public final class LengthText {
         long denominator = FINEST / Long.lowestOneBit(numerator);
         String fraction = numerator / Long.lowestOneBit(numerator) + "/" + denominator;
         return (whole == 0 ? fraction : whole + "-" + fraction) + " in";
+    }
+
+    /** The length without any rounding, as {@link Length#parse} reads it, negative ones with a minus before: "5.08 mm", "5/32 in". */
+    public static String exact(Length length) {
+        if (length.units() < 0) {
+            return "-" + exact(length.abs());
+        }
+        BigDecimal mm = BigDecimal.valueOf(length.units()).divide(PER_MM, MathContext.DECIMAL64);
+        boolean binary = length.units() * FINEST % PER_INCH == 0;
+        // millimetres where two decimals say it, else the trade's fraction of an inch
+        if (mm.multiply(PER_MM).compareTo(BigDecimal.valueOf(length.units())) == 0
+                && mm.stripTrailingZeros().scale() <= (binary ? 2 : 9)) {
+            return plain(mm, 9) + " mm";
+        }
+        if (binary) {
+            return inches(length);
+        }
+        long whole = length.units() / PER_INCH;
+        long rest = length.units() % PER_INCH;
+        long common = BigInteger.valueOf(rest).gcd(BigInteger.valueOf(PER_INCH)).longValue();
+        return (whole == 0 ? "" : whole + "-") + rest / common + "/" + PER_INCH / common + " in";
     }
 
     /** A number rounded half up to so many decimals, without trailing zeros or exponent. */

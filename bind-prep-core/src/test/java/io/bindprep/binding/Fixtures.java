@@ -3,17 +3,18 @@ package io.bindprep.binding;
 import io.bindprep.block.Block;
 import io.bindprep.block.BlockBuilder;
 import io.bindprep.block.Leaf;
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Method;
+import io.bindprep.catalogue.Punch;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Hanger;
 import io.bindprep.job.Job;
-import io.bindprep.job.Method;
 import io.bindprep.job.Sides;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
 import io.bindprep.paper.Stock;
-import io.bindprep.paper.StockCatalog;
 import io.bindprep.unit.Length;
 import java.util.List;
 
@@ -88,7 +89,8 @@ record Fixtures(
                 clearance,
                 leastWeb,
                 hanger,
-                FailOn.ERROR);
+                FailOn.ERROR,
+                Catalogue.builtIn());
     }
 
     Block block(int textLeaves) throws Exception {
@@ -118,6 +120,6 @@ record Fixtures(
     }
 
     private static Stock named(String id) {
-        return StockCatalog.byId(id).orElseThrow();
+        return Catalogue.builtIn().stocks().byId(id).orElseThrow();
     }
 }

@@ -4,11 +4,15 @@ import static io.bindprep.binding.Fixtures.A4;
 import static io.bindprep.binding.Fixtures.A5;
 import static io.bindprep.binding.Fixtures.LETTER;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import io.bindprep.job.Method;
-import io.bindprep.problem.SettingException;
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Method;
+import io.bindprep.catalogue.Pattern;
+import io.bindprep.catalogue.Patterns;
+import io.bindprep.catalogue.Punch;
+import io.bindprep.table.NamedText;
+import io.bindprep.table.OwnTables;
 import io.bindprep.unit.Length;
 import java.util.List;
 import java.util.Random;
@@ -19,7 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class HoleRowTest {
     private static Pattern pattern(String id) {
-        return Patterns.byId(id).orElseThrow();
+        return Catalogue.builtIn().patterns().byId(id).orElseThrow();
     }
 
     private static HoleRow row(Pattern pattern, Punch punch, Length edge) {
@@ -27,7 +31,7 @@ class HoleRowTest {
     }
 
     private static HoleRow generic(String id, Length edge) {
-        return row(pattern(id), Punches.generic(pattern(id)), edge);
+        return row(pattern(id), Catalogue.builtIn().punches().generic(pattern(id)), edge);
     }
 
     @ParameterizedTest
@@ -129,10 +133,13 @@ class HoleRowTest {
     @Test
     void fixedGuideLeavesWhatCannotBePulled() throws Exception {
         // a punch of our own invention: the guide stands half a pitch off pin 1, pins 1 and 2 come out
-        Punch own = Punches.parse("punch", """
-                id,pattern,pins,guide,first_pin,capacity,pullable,longest_edge,least_web,source
-                ours,W3_1i-square-0t,40,fixed,1/6 in,2 mm,1-2,14 in,3 mm,our own
-                """).get(0);
+        Punch own = Catalogue.of(OwnTables.read(List.of(new NamedText("shop.csv", """
+                        id,pattern,pins,guide,first_pin,capacity,pullable,longest_edge,least_web,source
+                        ours,W3_1i-square-0t,40,fixed,1/6 in,2 mm,1-2,14 in,3 mm,our own
+                        """))))
+                .punches()
+                .byId("ours")
+                .orElseThrow();
         HoleRow row = row(pattern("W3_1i-square-0t"), own, A4);
         // pin 1 at 4.233 mm leaves 2.25 mm, pin 35 at 292.1 leaves 2.92, pin 36 misses the sheet by 1.6
         assertThat(row.pulledPins()).containsExactly(1);
@@ -146,29 +153,11 @@ class HoleRowTest {
     }
 
     @Test
-    void punchTablesOfTheShopAreChecked() {
-        String head = "id,pattern,pins,guide,first_pin,capacity,pullable,longest_edge,least_web,source\n";
-        for (String row : List.of(
-                "x,W9,40,movable,,2 mm,all,14 in,3 mm,s", "x,R3i-US,4,movable,,2 mm,all,14 in,3 mm,s",
-                "x,W3_1i-square-0t,40,loose,,2 mm,all,14 in,3 mm,s",
-                        "x,W3_1i-square-0t,40,fixed,,2 mm,all,14 in,3 mm,s",
-                "x,W3_1i-square-0t,40,movable,,2 mm,1-99999999,14 in,3 mm,s",
-                        "x,W3_1i-square-0t,0,movable,,2 mm,all,1 in,3 mm,s",
-                "x,W3_1i-square-0t,many,movable,,2 mm,all,1 in,3 mm,s", "x")) {
-            assertThatThrownBy(() -> Punches.parse("punch", head + row))
-                    .as(row)
-                    .isInstanceOf(SettingException.class)
-                    .hasMessageContaining("line 2");
-        }
-        assertThatThrownBy(() -> Punches.parse("punch", "id\nx\n")).isInstanceOf(SettingException.class);
-    }
-
-    @Test
     void rowsNeverLeaveTheSheet() {
         // property, seed 3806: every hole whole with its web, evenly spaced, centred, every pin accounted for
         Random random = new Random(3806);
-        for (Pattern pattern : Patterns.all()) {
-            Punch punch = Punches.generic(pattern);
+        for (Pattern pattern : Catalogue.builtIn().patterns().all()) {
+            Punch punch = Catalogue.builtIn().punches().generic(pattern);
             for (int run = 0; run < 100; run++) {
                 Length edge = new Length(Length.ofMm(60).units()
                         + random.nextLong(Length.ofMm(371).units()));
@@ -198,18 +187,21 @@ class HoleRowTest {
     @Test
     void everyPatternOfTheCatalogueIsThere() {
         // XJDF 2.2 Appendix F: 25 patterns; three coil pitches that are in no standard
-        assertThat(Patterns.all()).hasSize(28);
-        assertThat(Patterns.all().stream().filter(p -> p.source().startsWith("XJDF2.2")))
+        assertThat(Catalogue.builtIn().patterns().all()).hasSize(28);
+        assertThat(Catalogue.builtIn().patterns().all().stream()
+                        .filter(p -> p.source().startsWith("XJDF2.2")))
                 .hasSize(25);
-        assertThat(Patterns.all().stream()
+        assertThat(Catalogue.builtIn().patterns().all().stream()
                         .filter(p -> p.source().contains("common practice, no source"))
                         .map(Pattern::pitchName))
                 .containsExactlyInAnyOrder("4:1", "5:1", "6 mm");
         assertThat(Patterns.notes().get(0))
                 .startsWith("Copyright (c) 2000-2020")
                 .contains("(CIP4)");
-        assertThat(Patterns.all())
-                .allSatisfy(p -> assertThat(Punches.generic(p).pattern()).isEqualTo(p.id()));
+        assertThat(Catalogue.builtIn().patterns().all())
+                .allSatisfy(
+                        p -> assertThat(Catalogue.builtIn().punches().generic(p).pattern())
+                                .isEqualTo(p.id()));
     }
 
     @ParameterizedTest

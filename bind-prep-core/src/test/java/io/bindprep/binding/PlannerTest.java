@@ -7,8 +7,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.bindprep.block.Leaf;
-import io.bindprep.job.Method;
-import io.bindprep.paper.StockCatalog;
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.Method;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import java.math.BigDecimal;
@@ -233,7 +234,11 @@ class PlannerTest {
             for (int i = 0; i < count; i++) {
                 leaves.add(new Leaf(
                         random.nextInt(20) == 0 ? Leaf.Role.INSERT : Leaf.Role.TEXT,
-                        StockCatalog.all().get(random.nextInt(StockCatalog.all().size())),
+                        Catalogue.builtIn()
+                                .stocks()
+                                .all()
+                                .get(random.nextInt(
+                                        Catalogue.builtIn().stocks().all().size())),
                         1,
                         null));
             }

@@ -6,9 +6,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Method;
+import io.bindprep.catalogue.Pattern;
+import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Hanger;
-import io.bindprep.job.Method;
 import io.bindprep.problem.SettingException;
+import io.bindprep.table.NamedText;
+import io.bindprep.table.OwnTables;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -27,13 +32,14 @@ class RowPlanTest {
 
     private static Punch punch(String pattern, int pins, String firstPin, String pullable, String web)
             throws Exception {
-        return Punches.parse(
-                        "punch",
-                        "id,pattern,pins,guide,first_pin,capacity,pullable,longest_edge,least_web,source\nours,"
-                                + pattern
-                                + "," + pins + "," + (firstPin.isEmpty() ? "movable" : "fixed") + "," + firstPin
-                                + ",2 mm," + pullable + ",17 in," + web + ",our own\n")
-                .get(0);
+        String table = "id,pattern,pins,guide,first_pin,capacity,pullable,longest_edge,least_web,source\nours,"
+                + pattern
+                + "," + pins + "," + (firstPin.isEmpty() ? "movable" : "fixed") + "," + firstPin + ",2 mm," + pullable
+                + ",17 in," + web + ",our own\n";
+        return Catalogue.of(OwnTables.read(List.of(new NamedText("shop.csv", table))))
+                .punches()
+                .byId("ours")
+                .orElseThrow();
     }
 
     private static List<Integer> pins(int from, int to) {
@@ -192,7 +198,7 @@ class RowPlanTest {
         Random random = new Random(seed);
         Pattern pattern =
                 List.of("W3_1i-square-0t", "W2_1i-round-0t", "P16_9i-rect-0t", "C9.5m-round-0t", "C5_1i-round").stream()
-                        .map(id -> Patterns.byId(id).orElseThrow())
+                        .map(id -> Catalogue.builtIn().patterns().byId(id).orElseThrow())
                         .toList()
                         .get(random.nextInt(5));
         int count = 5 + random.nextInt(60);

@@ -3,17 +3,17 @@ package io.bindprep.block;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Method;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Insert;
 import io.bindprep.job.Job;
-import io.bindprep.job.Method;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
 import io.bindprep.page.PageEdge;
 import io.bindprep.paper.Stock;
-import io.bindprep.paper.StockCatalog;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import java.util.List;
@@ -24,8 +24,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class BlockBuilderTest {
-    private static final Stock BOND = StockCatalog.byId("bond-20").orElseThrow();
-    private static final Stock INDEX = StockCatalog.byId("index-90").orElseThrow();
+    private static final Stock BOND =
+            Catalogue.builtIn().stocks().byId("bond-20").orElseThrow();
+    private static final Stock INDEX =
+            Catalogue.builtIn().stocks().byId("index-90").orElseThrow();
 
     private static Job job(Sides sides, BoundEdge edge, Cover front, Cover back, Insert... inserts) {
         return new Job(
@@ -45,7 +47,8 @@ class BlockBuilderTest {
                 Length.ofInch(1, 8),
                 null,
                 null,
-                FailOn.ERROR);
+                FailOn.ERROR,
+                Catalogue.builtIn());
     }
 
     private static Block two(int pages, Cover front, Cover back, Insert... inserts) throws Exception {

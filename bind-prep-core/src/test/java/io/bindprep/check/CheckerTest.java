@@ -4,9 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import io.bindprep.binding.Element;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Measure;
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Element;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Sides;
@@ -185,7 +186,7 @@ class CheckerTest {
         "letter, 215.9, 277.81, false"
     })
     void sizesHoldToTheirTolerance(String name, double width, double height, boolean fits) throws Exception {
-        var size = io.bindprep.paper.SheetSizes.parse("trim", name);
+        var size = Catalogue.builtIn().sizes().parse("trim", name);
         Report report = Scenario.of(2)
                 .allSizes(size.width().mm(), size.height().mm())
                 .size(2, width, height)

@@ -20,7 +20,14 @@ class JobKeyDescriptionsTest {
     }
 
     private static Job job(KeyDescription key, String value) throws Exception {
-        return JobReader.toJob(JobSettings.read(key.key() + ": " + value + "\n", "job.yaml"));
+        JobSettings settings = JobSettings.read(key.key() + ": " + value + "\n", "job.yaml");
+        // every file that an example names holds one stock, under the file's own name
+        return JobReader.toJob(
+                settings,
+                JobFiles.read(
+                        settings,
+                        (name, beside) ->
+                                "id,kind,caliper,tolerance\n" + name.replace(".csv", "") + ",paper,0.1 mm,0.01 mm\n"));
     }
 
     @ParameterizedTest

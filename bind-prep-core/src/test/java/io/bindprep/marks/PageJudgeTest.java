@@ -7,7 +7,7 @@ import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
 import io.bindprep.binding.Plan;
 import io.bindprep.block.PagePlace;
-import io.bindprep.job.Method;
+import io.bindprep.catalogue.Method;
 import io.bindprep.page.PageEdge;
 import io.bindprep.unit.Length;
 import java.awt.geom.Path2D;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.bindprep.catalogue.Catalogue;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
@@ -16,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Published conversions and worked examples; the source stands beside each. */
 class PaperPublishedTest {
     private static Stock stock(String text) throws Exception {
-        return StockParser.parse("stock", text);
+        return new StockParser(Catalogue.builtIn().stocks()).parse("stock", text);
     }
 
     private static List<Stock> leaves(int count, Stock stock) {
@@ -145,7 +146,7 @@ class PaperPublishedTest {
     void reamWeighsItsBasis() {
         // by the definition of basis weight: 500 sheets 17 x 22 of 20 lb are 2000 sheets Letter; 500 of those 5 lb =
         // 2.268 kg
-        Stock bond = StockCatalog.byId("bond-20").orElseThrow();
+        Stock bond = Catalogue.builtIn().stocks().byId("bond-20").orElseThrow();
         assertThat(on(LETTER_W, LETTER_H, leaves(500, bond)).weightG().doubleValue())
                 .isCloseTo(2267.96185, within(1e-6));
         assertThat(on(LETTER_W, LETTER_H, leaves(1, bond)).weightG().doubleValue())
@@ -155,8 +156,10 @@ class PaperPublishedTest {
     @Test
     void fiftySheetsOfCopier() {
         // JCP O-63: 20 lb is 0.0037 +-0.0003 in, so 50 sheets are 0.185 in = 4.699 mm, 4.318 to 5.080 mm
-        Stack stack =
-                on(LETTER_W, LETTER_H, leaves(50, StockCatalog.byId("bond-20").orElseThrow()));
+        Stack stack = on(
+                LETTER_W,
+                LETTER_H,
+                leaves(50, Catalogue.builtIn().stocks().byId("bond-20").orElseThrow()));
         assertThat(stack.nominal()).isEqualTo(Length.ofInch(185, 1000)).isEqualTo(Length.ofMm("4.699"));
         assertThat(stack.min()).isEqualTo(Length.ofMm("4.318"));
         assertThat(stack.max()).isEqualTo(Length.ofMm("5.080"));
@@ -165,8 +168,9 @@ class PaperPublishedTest {
     @Test
     void hundredSheetsOfOffsetWithCovers() {
         // JCP A55 (60 lb 0.0047 +-0.0005 in) and L70 (10 pt 0.0100 +-0.0008 in): 0.490 in, 0.4384 to 0.5416 in
-        List<Stock> stocks = leaves(100, StockCatalog.byId("offset-60").orElseThrow());
-        stocks.addAll(leaves(2, StockCatalog.byId("c1s-10pt").orElseThrow()));
+        List<Stock> stocks =
+                leaves(100, Catalogue.builtIn().stocks().byId("offset-60").orElseThrow());
+        stocks.addAll(leaves(2, Catalogue.builtIn().stocks().byId("c1s-10pt").orElseThrow()));
         Stack stack = on(LETTER_W, LETTER_H, stocks);
         assertThat(stack.nominal()).isEqualTo(Length.ofInch(490, 1000));
         assertThat(stack.min()).isEqualTo(Length.ofInch(4384, 10_000));
@@ -185,7 +189,7 @@ class PaperPublishedTest {
         "tag-250,406.869,0.0180,0.0010", "newsprint-30,48.824,0.0032,0.0005", "film-75,111.011,0.0050,0.0005"
     })
     void jcpStocks(String id, double gsm, double caliperIn, double toleranceIn) {
-        Stock stock = StockCatalog.byId(id).orElseThrow();
+        Stock stock = Catalogue.builtIn().stocks().byId(id).orElseThrow();
         assertThat(stock.grammage().doubleValue()).isCloseTo(gsm, within(0.0006));
         assertThat(stock.caliperUm().doubleValue()).isCloseTo(caliperIn * 25_400, within(1e-9));
         assertThat(stock.toleranceUm().doubleValue()).isCloseTo(toleranceIn * 25_400, within(1e-9));
@@ -196,7 +200,7 @@ class PaperPublishedTest {
     void coverBoards() {
         // JCP Q20, cover board for comb, wire and spiral: 0.018, 0.030, 0.048 in
         assertThat(List.of("coverboard-18", "coverboard-30", "coverboard-48")).allSatisfy(id -> {
-            Stock board = StockCatalog.byId(id).orElseThrow();
+            Stock board = Catalogue.builtIn().stocks().byId(id).orElseThrow();
             assertThat(board.kind()).isEqualTo(Stock.Kind.BOARD);
             assertThat(board.caliperUm().doubleValue() / 25.4)
                     .isCloseTo(Double.parseDouble(id.substring(11)), within(1e-9));
@@ -205,10 +209,10 @@ class PaperPublishedTest {
 
     @Test
     void everyStockHasASourceAndASoundTolerance() {
-        assertThat(StockCatalog.all()).hasSizeGreaterThan(35).allSatisfy(s -> {
+        assertThat(Catalogue.builtIn().stocks().all()).hasSizeGreaterThan(35).allSatisfy(s -> {
             assertThat(s.source()).isNotBlank();
             assertThat(s.toleranceUm()).isPositive().isLessThan(s.caliperUm());
         });
-        assertThat(StockCatalog.ids()).doesNotHaveDuplicates();
+        assertThat(Catalogue.builtIn().stocks().ids()).doesNotHaveDuplicates();
     }
 }

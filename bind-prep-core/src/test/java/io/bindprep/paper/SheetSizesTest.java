@@ -3,6 +3,7 @@ package io.bindprep.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.bindprep.catalogue.Catalogue;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import org.junit.jupiter.api.Test;
@@ -28,7 +29,7 @@ class SheetSizesTest {
         "SRA3,320,450,2,2"
     })
     void metric(String name, String w, String h, String tw, String th) {
-        SheetSize size = SheetSizes.byName(name).orElseThrow();
+        SheetSize size = Catalogue.builtIn().sizes().byName(name).orElseThrow();
         assertThat(size.width()).isEqualTo(Length.ofMm(w));
         assertThat(size.height()).isEqualTo(Length.ofMm(h));
         assertThat(size.toleranceWidth()).isEqualTo(Length.ofMm(tw));
@@ -38,30 +39,33 @@ class SheetSizesTest {
     @Test
     void us() throws Exception {
         // ASME Y14.1: A 8.5 x 11 in, B 11 x 17 in; cut within 1/16 in (a college print shop's guide)
-        SheetSize letter = SheetSizes.byName("Letter").orElseThrow();
+        SheetSize letter = Catalogue.builtIn().sizes().byName("Letter").orElseThrow();
         assertThat(letter.width()).isEqualTo(Length.ofInch(17, 2));
         assertThat(letter.toleranceHeight()).isEqualTo(Length.ofInch(1, 16));
-        assertThat(SheetSizes.parse("trim", "tabloid").height()).isEqualTo(Length.ofInch(17, 1));
-        assertThat(SheetSizes.parse("trim", "letter landscape").width()).isEqualTo(Length.ofInch(11, 1));
+        assertThat(Catalogue.builtIn().sizes().parse("trim", "tabloid").height())
+                .isEqualTo(Length.ofInch(17, 1));
+        assertThat(Catalogue.builtIn().sizes().parse("trim", "letter landscape").width())
+                .isEqualTo(Length.ofInch(11, 1));
     }
 
     @Test
     void readsNumbersAlikeInEveryUnit() throws Exception {
         // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)
-        SheetSize inch = SheetSizes.parse("trim", "8.5 x 11 in");
+        SheetSize inch = Catalogue.builtIn().sizes().parse("trim", "8.5 x 11 in");
         for (String text :
                 new String[] {"8-1/2 x 11 in", "215.9 x 279.4 mm", "21.59x27.94cm", "8.5in x 11in", "8.5 X 11 \""}) {
-            SheetSize same = SheetSizes.parse("trim", text);
+            SheetSize same = Catalogue.builtIn().sizes().parse("trim", text);
             assertThat(same.width()).as(text).isEqualTo(inch.width());
             assertThat(same.height()).as(text).isEqualTo(inch.height());
             assertThat(same.toleranceWidth()).as(text).isEqualTo(inch.toleranceWidth());
         }
-        assertThat(SheetSizes.parse("trim", "200 x 100 mm").toleranceHeight()).isEqualTo(Length.ofMm("1.5"));
+        assertThat(Catalogue.builtIn().sizes().parse("trim", "200 x 100 mm").toleranceHeight())
+                .isEqualTo(Length.ofMm("1.5"));
     }
 
     @Test
     void nearestAndLimits() {
-        SheetSize size = SheetSizes.nearest(Length.ofMm("295.2"), Length.ofMm("211"));
+        SheetSize size = Catalogue.builtIn().sizes().nearest(Length.ofMm("295.2"), Length.ofMm("211"));
         assertThat(size.name()).isEqualTo("A4 landscape");
         // ISO 216:2007, 7.1: 2 mm off is within, a hair more is not
         assertThat(size.matches(Length.ofMm(295), Length.ofMm(212))).isTrue();
@@ -82,7 +86,7 @@ class SheetSizesTest {
                 "letter sideways"
             })
     void refuses(String text) {
-        assertThatThrownBy(() -> SheetSizes.parse("trim", text))
+        assertThatThrownBy(() -> Catalogue.builtIn().sizes().parse("trim", text))
                 .as(text)
                 .isInstanceOfSatisfying(
                         SettingException.class, e -> assertThat(e.known()).contains("A4", "letter"));

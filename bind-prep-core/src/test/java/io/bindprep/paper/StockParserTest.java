@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import io.bindprep.catalogue.Catalogue;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import java.math.BigDecimal;
@@ -45,7 +46,7 @@ class StockParserTest {
                 "25 sheets = 1/8 in | 127 | 4",
             })
     void readsEveryForm(String text, String caliperUm, String toleranceUm) throws Exception {
-        Stock stock = StockParser.parse("stock", text);
+        Stock stock = new StockParser(Catalogue.builtIn().stocks()).parse("stock", text);
         assertThat(stock.caliperUm()).isEqualByComparingTo(caliperUm);
         assertThat(stock.toleranceUm()).isEqualByComparingTo(toleranceUm);
         assertThat(stock.source()).isNotBlank();
@@ -53,7 +54,7 @@ class StockParserTest {
 
     @Test
     void basisWeightWithBulk() throws Exception {
-        Stock stock = StockParser.parse("stock", "60 lb 25x38 in bulk 1.3");
+        Stock stock = new StockParser(Catalogue.builtIn().stocks()).parse("stock", "60 lb 25x38 in bulk 1.3");
         // 60 x 1.48014648 g/m2 (453.59237 / (500 x 25 x 38 x 0.0254^2)) x 1.3
         assertThat(stock.caliperUm().doubleValue()).isEqualTo(115.451425, org.assertj.core.api.Assertions.within(1e-5));
         assertThat(stock.kind()).isEqualTo(Stock.Kind.PAPER);
@@ -69,8 +70,12 @@ class StockParserTest {
             {"25 sheets = 3.175 mm", "25 sheets = 1/8 in"},
             {"0.03556 cm", "14 mils"}
         }) {
-            assertThat(StockParser.parse("s", pair[0]).caliperUm())
-                    .isEqualByComparingTo(StockParser.parse("s", pair[1]).caliperUm());
+            assertThat(new StockParser(Catalogue.builtIn().stocks())
+                            .parse("s", pair[0])
+                            .caliperUm())
+                    .isEqualByComparingTo(new StockParser(Catalogue.builtIn().stocks())
+                            .parse("s", pair[1])
+                            .caliperUm());
         }
     }
 
@@ -108,8 +113,9 @@ class StockParserTest {
                 "80 gsm 104 um nonsense"
             })
     void refusesWhatIsNoThicknessAndShowsTheForms(String text) {
-        SettingException e =
-                catchThrowableOfType(SettingException.class, () -> StockParser.parse("covers.front", text));
+        SettingException e = catchThrowableOfType(
+                SettingException.class,
+                () -> new StockParser(Catalogue.builtIn().stocks()).parse("covers.front", text));
         assertThat(e).as(text).isNotNull();
         assertThat(e.key()).isEqualTo("covers.front");
         assertThat(e.known()).contains("bond-20", "coverboard-18");
@@ -118,9 +124,12 @@ class StockParserTest {
 
     @Test
     void saysWhyAPointAndAWeightClassAreRefused() {
-        assertThatThrownBy(() -> StockParser.parse("stock", "14 pt")).hasMessageContaining("pt-caliper");
-        assertThatThrownBy(() -> StockParser.parse("stock", "20 lb")).hasMessageContaining("basis sheet");
-        assertThatThrownBy(() -> StockParser.parse("stock", "80 gsm")).hasMessageContaining("not a thickness");
+        assertThatThrownBy(() -> new StockParser(Catalogue.builtIn().stocks()).parse("stock", "14 pt"))
+                .hasMessageContaining("pt-caliper");
+        assertThatThrownBy(() -> new StockParser(Catalogue.builtIn().stocks()).parse("stock", "20 lb"))
+                .hasMessageContaining("basis sheet");
+        assertThatThrownBy(() -> new StockParser(Catalogue.builtIn().stocks()).parse("stock", "80 gsm"))
+                .hasMessageContaining("not a thickness");
     }
 
     @Test
@@ -133,14 +142,15 @@ class StockParserTest {
         same(Map.of("basis-weight", "60 lb", "basis-sheet", "25 x 38 in", "bulk", 1.3), "60 lb 25x38 in bulk 1.3");
         same(Map.of("name", "bond-20", "measured", "25 sheets = 2.6 mm"), "bond-20; 25 sheets = 2.6 mm");
         same(Map.of("caliper", "14 mil", "tolerance", "5 %"), "14 mil tolerance 5 %");
-        assertThat(StockParser.parse("stock", Map.of("name", "our cream", "grammage", 80, "bulk", 1.3))
+        assertThat(new StockParser(Catalogue.builtIn().stocks())
+                        .parse("stock", Map.of("name", "our cream", "grammage", 80, "bulk", 1.3))
                         .name())
                 .isEqualTo("our cream");
     }
 
     private static void same(Map<String, ?> map, String text) throws Exception {
-        Stock a = StockParser.parse("stock", map);
-        Stock b = StockParser.parse("stock", text);
+        Stock a = new StockParser(Catalogue.builtIn().stocks()).parse("stock", map);
+        Stock b = new StockParser(Catalogue.builtIn().stocks()).parse("stock", text);
         assertThat(a.caliperUm()).isEqualByComparingTo(b.caliperUm());
         assertThat(a.toleranceUm()).isEqualByComparingTo(b.toleranceUm());
         assertThat(a.grammage()).isEqualTo(b.grammage());
@@ -149,8 +159,9 @@ class StockParserTest {
 
     @Test
     void mapRefusesUnknownKeysAndValues() {
-        SettingException e =
-                catchThrowableOfType(SettingException.class, () -> StockParser.parse("stock", Map.of("weight", 80)));
+        SettingException e = catchThrowableOfType(
+                SettingException.class,
+                () -> new StockParser(Catalogue.builtIn().stocks()).parse("stock", Map.of("weight", 80)));
         assertThat(e.key()).isEqualTo("stock.weight");
         assertThat(e.known()).contains("grammage", "basis-sheet");
         for (Map<String, ?> map : List.<Map<String, ?>>of(
@@ -162,7 +173,7 @@ class StockParserTest {
                 Map.of("caliper", 104),
                 Map.of("basis-weight", 20, "caliper", "4 mil"),
                 Map.of("grammage", 80, "caliper", "104 um", "kind", "cloth"))) {
-            assertThatThrownBy(() -> StockParser.parse("stock", map))
+            assertThatThrownBy(() -> new StockParser(Catalogue.builtIn().stocks()).parse("stock", map))
                     .as(map.toString())
                     .isInstanceOf(SettingException.class);
         }
@@ -172,11 +183,15 @@ class StockParserTest {
     void readsTheSameInEveryLocale() throws Exception {
         Locale before = Locale.getDefault();
         try {
-            Stock root = StockParser.parse("s", "INDEX-90");
+            Stock root = new StockParser(Catalogue.builtIn().stocks()).parse("s", "INDEX-90");
             for (String tag : List.of("de", "tr", "en")) {
                 Locale.setDefault(Locale.forLanguageTag(tag));
-                assertThat(StockParser.parse("s", "INDEX-90")).isEqualTo(root);
-                assertThat(StockParser.parse("s", "0.014 IN FILM").kind()).isEqualTo(Stock.Kind.FILM);
+                assertThat(new StockParser(Catalogue.builtIn().stocks()).parse("s", "INDEX-90"))
+                        .isEqualTo(root);
+                assertThat(new StockParser(Catalogue.builtIn().stocks())
+                                .parse("s", "0.014 IN FILM")
+                                .kind())
+                        .isEqualTo(Stock.Kind.FILM);
             }
         } finally {
             Locale.setDefault(before);
@@ -187,7 +202,7 @@ class StockParserTest {
     void thickerWithEveryLeaf() {
         // property, seed 534: any leaf makes min, nominal and max grow, and the order of leaves changes nothing
         Random random = new Random(534);
-        List<Stock> all = StockCatalog.all();
+        List<Stock> all = Catalogue.builtIn().stocks().all();
         for (int run = 0; run < 200; run++) {
             List<Stock> stocks = new ArrayList<>();
             Stack before = StackEstimator.estimate(stocks, Length.ofMm(210), Length.ofMm(297));

@@ -4,7 +4,6 @@ import io.bindprep.CheckRequest;
 import io.bindprep.check.Outcome;
 import io.bindprep.check.Report;
 import io.bindprep.job.Job;
-import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
@@ -42,7 +41,7 @@ final class CheckRun {
     void check(List<PdfInput> documents, boolean failIfNone) throws MojoExecutionException, MojoFailureException {
         // a wrong job is told of even where there is nothing to check yet
         JobSettings settings = source.settings();
-        Job job = job(settings);
+        Job job = source.job(settings, base);
         if (documents.isEmpty()) {
             if (failIfNone) {
                 throw new MojoFailureException("no PDF to check\n  Make one before the verify phase,"
@@ -61,14 +60,6 @@ final class CheckRun {
         }
         if (!failed.isEmpty()) {
             throw new MojoFailureException(String.join("\n", failed));
-        }
-    }
-
-    private Job job(JobSettings settings) throws MojoExecutionException {
-        try {
-            return JobReader.toJob(settings);
-        } catch (SettingException e) {
-            throw source.wrong(e, settings);
         }
     }
 

@@ -1,11 +1,14 @@
 package io.bindprep.maven;
 
+import io.bindprep.files.TextFile;
+import io.bindprep.job.Job;
+import io.bindprep.job.JobFiles;
+import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
 import java.io.File;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
+import java.nio.file.Path;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.codehaus.plexus.configuration.PlexusConfiguration;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +36,21 @@ record JobSource(
         }
     }
 
+    /** The job that the settings ask for, with the files that they name. */
+    Job job(JobSettings settings, Path base) throws MojoExecutionException {
+        try {
+            return JobReader.toJob(
+                    settings, JobFiles.read(settings, (name, beside) -> TextFile.read(named(name, beside, base))));
+        } catch (SettingException e) {
+            throw wrong(e, settings);
+        }
+    }
+
+    // what a job file names counts from its folder, what the POM names from that of the POM
+    private Path named(String name, boolean beside, Path base) {
+        return beside && file != null ? file.toPath().resolveSibling(name) : base.resolve(name);
+    }
+
     /** A wrong setting, named by the place in the build that set it. */
     MojoExecutionException wrong(SettingException e, JobSettings settings) {
         String place = settings.place(e.key()).orElse(null);
@@ -50,7 +68,7 @@ record JobSource(
 
     private static String text(File file) throws MojoExecutionException {
         try {
-            return Files.readString(file.toPath(), StandardCharsets.UTF_8);
+            return TextFile.read(file.toPath());
         } catch (IOException e) {
             throw new MojoExecutionException(
                     "<jobFile>: cannot read " + file.getName() + " ("

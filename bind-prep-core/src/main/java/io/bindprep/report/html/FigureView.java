@@ -1,7 +1,7 @@
 package io.bindprep.report.html;
 
-import io.bindprep.binding.Element;
 import io.bindprep.binding.Plan;
+import io.bindprep.catalogue.Element;
 import io.bindprep.check.PageRanges;
 import io.bindprep.check.Report;
 import io.bindprep.report.Counted;

@@ -1,4 +1,4 @@
-package io.bindprep.binding;
+package io.bindprep.catalogue;
 
 import io.bindprep.paper.Stock;
 import io.bindprep.unit.Length;
@@ -50,7 +50,8 @@ public record Punch(
         pullable = pullable == null ? null : List.copyOf(pullable);
     }
 
-    boolean canPull(int pin) {
+    /** Whether a pin can be taken out. */
+    public boolean canPull(int pin) {
         return pullable == null || pullable.contains(pin);
     }
 

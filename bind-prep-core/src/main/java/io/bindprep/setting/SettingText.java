@@ -1,4 +1,4 @@
-package io.bindprep.job;
+package io.bindprep.setting;
 
 import io.bindprep.problem.SettingException;
 import java.util.ArrayList;
@@ -18,8 +18,8 @@ import tools.jackson.core.json.JsonFactory;
 import tools.jackson.dataformat.yaml.YAMLFactory;
 import tools.jackson.dataformat.yaml.YAMLParser;
 
-/** Reads one job file token by token, so that every setting knows its line and nothing is read twice or expanded. */
-final class SettingsText {
+/** Reads one file of settings token by token, so that every setting knows its line and nothing is read twice or expanded. */
+final class SettingText {
     private static final int MOST_CHARACTERS = 1_000_000;
     private static final int MOST_VALUES = 50_000;
     private static final int DEEPEST = 16;
@@ -29,31 +29,35 @@ final class SettingsText {
             .maxNumberLength(100)
             .build();
 
+    private final String key;
     private final String name;
     private final JsonParser parser;
     private final Map<String, String> places = new LinkedHashMap<>();
     private int values;
 
-    private SettingsText(String name, JsonParser parser) {
+    private SettingText(String key, String name, JsonParser parser) {
+        this.key = key;
         this.name = name;
         this.parser = parser;
     }
 
-    static JobSettings read(String text, String name) throws SettingException {
+    static SettingFile read(String key, String text, String name) throws SettingException {
         if (text.length() > MOST_CHARACTERS) {
             throw problem(
+                    key,
                     name,
                     null,
-                    "is longer than " + MOST_CHARACTERS + " characters, which no job needs",
-                    "Give the job file itself, not the document.");
+                    "is longer than " + MOST_CHARACTERS + " characters, which no " + key + " needs",
+                    "Give the " + key + " file itself, not the document.");
         }
         String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
         boolean json = name.toLowerCase(Locale.ROOT).endsWith(".json");
         try (JsonParser parser = json ? json(body) : yaml(body)) {
-            return new SettingsText(name, parser).settings();
+            return new SettingText(key, name, parser).settings();
         } catch (JacksonException e) {
             String kind = json ? "JSON" : "YAML";
             throw problem(
+                    key,
                     name,
                     e.getLocation(),
                     "is not well-formed " + kind + ": " + reason(e),
@@ -77,32 +81,32 @@ final class SettingsText {
                 .createParser(ObjectReadContext.empty(), text);
     }
 
-    private JobSettings settings() throws SettingException {
+    private SettingFile settings() throws SettingException {
         JsonToken first = parser.nextToken();
         // a file of nothing but comments reads as no token or as null
         if (first == null || first == JsonToken.VALUE_NULL) {
-            return JobSettings.empty();
+            return new SettingFile(Map.of(), Map.of());
         }
         if (first != JsonToken.START_OBJECT) {
-            throw here("holds no settings by key", "Write one setting a line, for example: sides: two");
+            throw here("holds no settings by key", "Write one setting a line, a key and its value: KEY: VALUE");
         }
         Map<String, Object> map = map("");
         if (parser.nextToken() != null) {
-            throw here("holds more than one document", "Keep one job in one file.");
+            throw here("holds more than one document", "Keep one " + key + " in one file.");
         }
-        return new JobSettings(map, places);
+        return new SettingFile(map, places);
     }
 
     private Map<String, Object> map(String path) throws SettingException {
         Map<String, Object> map = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
-            String key = parser.currentName();
-            String full = path.isEmpty() ? key : path + "." + key;
-            if (map.containsKey(key)) {
+            String part = parser.currentName();
+            String full = path.isEmpty() ? part : path + "." + part;
+            if (map.containsKey(part)) {
                 throw here("gives " + full + " twice", "Keep one of the two.");
             }
             parser.nextToken();
-            map.put(key, value(full));
+            map.put(part, value(full));
         }
         return Collections.unmodifiableMap(map);
     }
@@ -117,7 +121,7 @@ final class SettingsText {
 
     private Object value(String path) throws SettingException {
         if (++values > MOST_VALUES) {
-            throw here("holds more than " + MOST_VALUES + " values", "Give the job file itself.");
+            throw here("holds more than " + MOST_VALUES + " values", "Give the " + key + " file itself.");
         }
         places.put(path, place(name, parser.currentTokenLocation()));
         if (parser instanceof YAMLParser yaml && yaml.isCurrentAlias()) {
@@ -146,12 +150,13 @@ final class SettingsText {
     }
 
     private SettingException here(String what, String remedy) {
-        return problem(name, parser.currentTokenLocation(), what, remedy);
+        return problem(key, name, parser.currentTokenLocation(), what, remedy);
     }
 
-    private static SettingException problem(String name, @Nullable TokenStreamLocation at, String what, String remedy) {
+    private static SettingException problem(
+            String key, String name, @Nullable TokenStreamLocation at, String what, String remedy) {
         String where = at == null ? name : place(name, at);
-        return new SettingException("job", name, "the job file " + what + " (" + where + ")", remedy, List.of());
+        return new SettingException(key, name, "the " + key + " file " + what + " (" + where + ")", remedy, List.of());
     }
 
     private static String place(String name, TokenStreamLocation at) {

@@ -1,4 +1,4 @@
-package io.bindprep.binding;
+package io.bindprep.catalogue;
 
 import io.bindprep.unit.Length;
 

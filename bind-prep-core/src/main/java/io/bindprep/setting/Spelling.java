@@ -1,4 +1,4 @@
-package io.bindprep.job;
+package io.bindprep.setting;
 
 import java.util.Collection;
 import java.util.List;
@@ -6,13 +6,13 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Finds what a mistyped word was meant to be. */
-final class Spelling {
+public final class Spelling {
     private static final int LONGEST = 60;
 
     private Spelling() {}
 
     /** The known word with the fewest slips, the first of equals; null where none is near. */
-    static @Nullable String nearest(String word, Collection<String> known) {
+    public static @Nullable String nearest(String word, Collection<String> known) {
         if (word.length() > LONGEST) {
             return null;
         }
@@ -30,7 +30,7 @@ final class Spelling {
     }
 
     /** "Did you mean ...? Known: ..." */
-    static String remedy(String word, List<String> known) {
+    public static String remedy(String word, List<String> known) {
         String near = nearest(word, known);
         String all = "Known: " + String.join(", ", known) + ".";
         return near == null ? all : "Did you mean \"" + near + "\"? " + all;

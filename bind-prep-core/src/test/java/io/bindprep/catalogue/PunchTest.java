@@ -1,4 +1,4 @@
-package io.bindprep.binding;
+package io.bindprep.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class PunchTest {
     private static Punch generic(String pattern) {
-        return Punches.byId("generic-" + pattern).orElseThrow();
+        return Catalogue.builtIn().punches().byId("generic-" + pattern).orElseThrow();
     }
 
     private static Punch punch(List<DepthSetting> depths, Map<Stock.Kind, LiftLimit> limits) {
@@ -37,8 +37,12 @@ class PunchTest {
 
     @Test
     void everyBuiltInPunchCanBeSetToTheAxisOfItsPattern() {
-        for (Punch punch : Punches.all()) {
-            Length axis = Patterns.byId(punch.pattern()).orElseThrow().axis();
+        for (Punch punch : Catalogue.builtIn().punches().all()) {
+            Length axis = Catalogue.builtIn()
+                    .patterns()
+                    .byId(punch.pattern())
+                    .orElseThrow()
+                    .axis();
             assertThat(punch.depthNearest(axis).axis()).as(punch.id()).isEqualTo(axis);
             assertThat(punch.depths())
                     .as(punch.id())
@@ -49,7 +53,7 @@ class PunchTest {
 
     @Test
     void everyRowOfDepthsIsThatOfAKnownPunch() {
-        long rows = Punches.all().stream()
+        long rows = Catalogue.builtIn().punches().all().stream()
                 .flatMap(p -> p.depths().stream())
                 .filter(d -> !d.name().equals("fixed"))
                 .count();

@@ -1,4 +1,4 @@
-package io.bindprep.job;
+package io.bindprep.setting;
 
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
@@ -6,19 +6,20 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads single values: words, whole numbers, lengths, page ranges. */
-final class Scalars {
+/**
+ * Reads single values: words, whole numbers, lengths. Each takes the key for the message and a value as a file holds it, and
+ * fails with a {@link SettingException} that says what would do.
+ */
+public final class Scalars {
     private static final int LONGEST_TEXT = 500;
-    private static final int LAST_PAGE = 1_000_000;
     private static final Pattern BARE_NUMBER = Pattern.compile("[-+]?\\d+(\\.\\d+)?");
-    private static final Pattern PAGES = Pattern.compile("(?:pages?\\s+)?(\\d{1,7})(?:\\s*-\\s*(\\d{1,7}))?");
 
     private Scalars() {}
 
-    static String text(String key, Object value) throws SettingException {
+    /** One value as text, without the blanks around it. */
+    public static String text(String key, Object value) throws SettingException {
         if (value instanceof java.util.Map || value instanceof List) {
             throw wrong(key, value, "is a list or a map where one value belongs", "Write it as one value.");
         }
@@ -33,7 +34,8 @@ final class Scalars {
         return text.strip();
     }
 
-    static int whole(String key, Object value, int least, int most) throws SettingException {
+    /** A whole number, both ends included. */
+    public static int whole(String key, Object value, int least, int most) throws SettingException {
         String text = text(key, value);
         try {
             int number = new BigDecimal(text).intValueExact();
@@ -49,7 +51,8 @@ final class Scalars {
         throw wrong(key, value, "is not a whole number " + bounds, "Write a whole number " + bounds + ".");
     }
 
-    static <E extends Enum<E>> E choice(String key, Object value, Class<E> type) throws SettingException {
+    /** One of the words for an enum's constants, as {@link #word} writes them. */
+    public static <E extends Enum<E>> E choice(String key, Object value, Class<E> type) throws SettingException {
         String text = text(key, value);
         List<String> known = new ArrayList<>();
         for (E constant : type.getEnumConstants()) {
@@ -62,11 +65,12 @@ final class Scalars {
     }
 
     /** How a constant is written in a job: TWO_HEAD_TO_FOOT is two-head-to-foot. */
-    static String word(Enum<?> constant) {
+    public static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    static Length length(String key, Object value, Length most, String... examples) throws SettingException {
+    /** A length with its unit, up to a bound; examples are for the message. */
+    public static Length length(String key, Object value, Length most, String... examples) throws SettingException {
         String text = text(key, value);
         String example = "for example \"" + String.join("\" or \"", examples) + "\".";
         if (value instanceof Number || BARE_NUMBER.matcher(text).matches()) {
@@ -85,24 +89,8 @@ final class Scalars {
         return length;
     }
 
-    static PageRange pages(String key, Object value) throws SettingException {
-        String text = text(key, value);
-        Matcher m = PAGES.matcher(text.toLowerCase(Locale.ROOT));
-        if (m.matches()) {
-            int first = Integer.parseInt(m.group(1));
-            int last = m.group(2) == null ? first : Integer.parseInt(m.group(2));
-            if (first >= 1 && first <= last && last <= LAST_PAGE) {
-                return new PageRange(first, last);
-            }
-        }
-        throw wrong(
-                key,
-                value,
-                "is not a page or a range of pages counted from 1",
-                "Write it as 5 or as 5-8, the smaller number first.");
-    }
-
-    static SettingException wrong(String key, Object value, String what, String remedy) {
+    /** A value that is wrong, quoted: what is wrong with it, and what to do. */
+    public static SettingException wrong(String key, Object value, String what, String remedy) {
         String text = String.valueOf(value);
         String shown = text.length() > 80 ? text.substring(0, 80) + "..." : text;
         return new SettingException(key, shown, "\"" + shown + "\" " + what, remedy, List.of());

@@ -1,4 +1,4 @@
-package io.bindprep.job;
+package io.bindprep.catalogue;
 
 /** Binding methods. */
 public enum Method {

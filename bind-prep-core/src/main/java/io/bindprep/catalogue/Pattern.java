@@ -1,6 +1,5 @@
-package io.bindprep.binding;
+package io.bindprep.catalogue;
 
-import io.bindprep.job.Method;
 import io.bindprep.unit.Length;
 import java.util.List;
 
@@ -47,7 +46,7 @@ public record Pattern(
     }
 
     /** First axis to last axis of a row of so many holes. */
-    Length span(int holes) {
+    public Length span(int holes) {
         if (repeating) {
             return pitch().times(holes - 1L);
         }

@@ -1,0 +1,94 @@
+package io.bindprep.catalogue;
+
+import io.bindprep.problem.SettingException;
+import io.bindprep.table.OwnTables;
+import io.bindprep.table.Table;
+import io.bindprep.table.TableKind;
+import io.bindprep.unit.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** The sizes, ours and the shop's own, in which wires, coils, combs and ring mechanisms are sold, by group, smallest first. */
+public final class Elements {
+    private static final Table OURS = Table.beside(Elements.class, "elements.csv");
+    // larger than any element sold: what lies above is a slip of the unit; common practice, no source
+    private static final Length MOST = Length.ofMm(200);
+
+    private final List<Entry> all;
+
+    /**
+     * One size.
+     *
+     * @param group what it is and its pitch ("wire 3:1"), as {@link Pattern#elements} names it
+     * @param sheets sheets of 20 lb bond that it takes by its published capacity; null where its size says what it takes
+     */
+    public record Entry(
+            String group, Element element, @Nullable Integer sheets) {
+        /** Whether it takes a thickness with a clearance, or by its published capacity. */
+        public boolean takes(Length thickness, Length clearance) {
+            return sheets == null
+                    ? element.size().compareTo(thickness.plus(clearance)) >= 0
+                    : bond(sheets).compareTo(thickness) >= 0;
+        }
+    }
+
+    private Elements(List<Entry> all) {
+        this.all = List.copyOf(all);
+    }
+
+    static Elements of(OwnTables own) throws SettingException {
+        List<String> groups = new ArrayList<>();
+        List<Entry> all = new ArrayList<>(own.over(TableKind.ELEMENTS, OURS, Elements::entry));
+        all.forEach(e -> groups.add(e.group()));
+        // groups as they come, sizes of a group smallest first wherever the shop's own rows stand
+        all.sort(Comparator.comparing((Entry e) -> groups.indexOf(e.group()))
+                .thenComparing(e -> e.element().size()));
+        return new Elements(all);
+    }
+
+    private static Entry entry(Table.Row row) {
+        Length size = row.read("size", Length::parse);
+        if (size.compareTo(Length.ZERO) <= 0 || size.compareTo(MOST) > 0) {
+            throw row.wrong("size", "is not more than nothing and at most " + MOST.inMm(), List.of());
+        }
+        String sheets = row.get("sheets");
+        if (!sheets.matches("([1-9]\\d{0,4})?")) {
+            throw row.wrong("sheets", "is no whole number of sheets above zero", List.of());
+        }
+        return new Entry(
+                row.get("elements"),
+                new Element(row.get("name"), size, row.source()),
+                sheets.isEmpty() ? null : Integer.valueOf(sheets));
+    }
+
+    /** So many sheets of 20 lb bond, in which comb capacities are stated: 0.0037 in each (JCP O-63). */
+    public static Length bond(int sheets) {
+        return Length.ofInch(37L * sheets, 10_000);
+    }
+
+    /** Every size, by group, smallest first. */
+    public List<Entry> all() {
+        return all;
+    }
+
+    /** What stands above our table: where its numbers come from. */
+    public static List<String> notes() {
+        return OURS.notes();
+    }
+
+    /** The sizes that go with a pattern, smallest first; empty where none is known. */
+    public List<Entry> of(Pattern pattern) {
+        return all.stream().filter(e -> e.group().equals(pattern.elements())).toList();
+    }
+
+    /**
+     * The smallest that takes a thickness: size at least thickness plus clearance, or, where a capacity in sheets is
+     * published, at least so many sheets of 20 lb bond as are as thick (a capacity has its room in it already).
+     */
+    public Optional<Entry> smallest(Pattern pattern, Length thickness, Length clearance) {
+        return of(pattern).stream().filter(e -> e.takes(thickness, clearance)).findFirst();
+    }
+}

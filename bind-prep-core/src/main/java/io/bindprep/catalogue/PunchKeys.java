@@ -1,0 +1,166 @@
+package io.bindprep.catalogue;
+
+import io.bindprep.setting.KeyDescription;
+import io.bindprep.setting.Shape;
+import io.bindprep.setting.Shape.Either;
+import io.bindprep.setting.Shape.Items;
+import io.bindprep.setting.Shape.Parts;
+import io.bindprep.setting.Shape.Text;
+import io.bindprep.setting.Shape.Whole;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Every key of a punch file, in the order of the file. */
+final class PunchKeys {
+    static final String ID = "id";
+    static final String PATTERN = "pattern";
+    static final String PINS = "pins";
+    static final String FIRST_PIN = "first-pin";
+    static final String PULLABLE = "pullable";
+    static final String DEPTHS = "depths";
+    static final String LIFT = "lift";
+    static final String LONGEST_EDGE = "longest-edge";
+    static final String LEAST_WEB = "least-web";
+    static final String ELEMENTS = "elements";
+    static final String REGISTRATION = "registration";
+    static final String MEASURED = "measured";
+    static final String SOURCE = "source";
+
+    static final String THICKNESS = "thickness";
+    static final List<String> KINDS = List.of("paper", "board", "film");
+    static final List<String> ERRORS = List.of("side", "skew", "pitch");
+
+    private static final Shape LIMIT =
+            new Text("\\s*(" + Shape.LENGTH + "|\\d{1,4} sheets?|" + Shape.LENGTH + "\\s*,\\s*\\d{1,4} sheets?)\\s*");
+    private static final Shape ERROR =
+            new Text("\\s*-?" + Shape.LENGTH + "\\s*(\\+-|\u00b1)\\s*" + Shape.LENGTH + "\\s*");
+    private static final Shape PIN =
+            new Either(List.of(new Whole(1, Punches.MOST_PINS), new Text("\\s*\\d{1,4}(-\\d{1,4})?\\s*")));
+
+    static final List<KeyDescription> ALL = List.of(
+            key(ID, "its name", null, "the name of the file", "", Shape.text(), "bench-3-1"),
+            key(
+                    PATTERN,
+                    "the hole pattern that it cuts",
+                    null,
+                    "must be given",
+                    "the id of a pattern",
+                    Shape.text(),
+                    "W3_1i-square-0t"),
+            key(PINS, "how many pins it has", null, "must be given", "", new Whole(1, Punches.MOST_PINS), "34"),
+            key(
+                    FIRST_PIN,
+                    "from the side guide to the middle of pin 1",
+                    "movable",
+                    "",
+                    "a length where the guide is fixed; movable where a row can be centred by it",
+                    Shape.either(Shape.words("movable"), Shape.length()),
+                    "movable",
+                    "1/6 in"),
+            key(
+                    PULLABLE,
+                    "the pins that can be taken out, numbered from the side guide",
+                    "all",
+                    "",
+                    "all, none, or pins and ranges of pins",
+                    Shape.either(
+                            new Text("\\s*(all|none|\\d{1,4}(-\\d{1,4})?([ ,]+\\d{1,4}(-\\d{1,4})?)*)\\s*"),
+                            new Whole(1, Punches.MOST_PINS),
+                            new Items(PIN)),
+                    "all",
+                    "1-2 33-34",
+                    "[1, 2, 33-34]"),
+            key(
+                    DEPTHS,
+                    "the settings of its depth stop: the name of each, and what it gives from the bound edge to the middle"
+                            + " of the holes",
+                    null,
+                    "the pattern's own axis, fixed",
+                    "",
+                    new Shape.Table(Shape.length()),
+                    "{shallow: 4.5 mm, middle: 0.2 in, deep: 6 mm}"),
+            key(
+                    LIFT,
+                    "the thickest lift that it takes, and what else holds for a kind of stock",
+                    "1.9 mm",
+                    "",
+                    "a thickness for all, sheets or a thickness for a kind",
+                    Shape.either(
+                            Shape.length(),
+                            new Parts(parts(THICKNESS, Shape.length(), KINDS, LIMIT), List.of(THICKNESS))),
+                    "1.9 mm",
+                    "{thickness: 1.9 mm, paper: 20 sheets, board: 2 sheets, film: \"0.5 mm, 3 sheets\"}"),
+            key(
+                    LONGEST_EDGE,
+                    "the longest bound edge that it takes",
+                    "17 in",
+                    "",
+                    "",
+                    Shape.length(),
+                    "14 in",
+                    "330 mm"),
+            key(
+                    LEAST_WEB,
+                    "least paper between a hole and the end of the sheet",
+                    null,
+                    "that of the pattern's generic punch",
+                    "",
+                    Shape.length(),
+                    "3/16 in"),
+            key(
+                    ELEMENTS,
+                    "the elements that its closer takes",
+                    null,
+                    "no bound is known",
+                    "a range or a list",
+                    Shape.either(
+                            new Text("\\s*" + Shape.LENGTH + "(\\s+to\\s+" + Shape.LENGTH + ")?\\s*"),
+                            new Items(Shape.length())),
+                    "3/16 in to 9/16 in",
+                    "[1/4 in, 5/16 in, 3/8 in]"),
+            key(
+                    REGISTRATION,
+                    "how far its holes were measured to lie off, either way",
+                    null,
+                    "not measured: the job's registration holds",
+                    "",
+                    Shape.length(),
+                    "0.5 mm"),
+            key(
+                    MEASURED,
+                    "how it was measured to stand, each error with how sure it is: side (pin 1 too far from the side guide),"
+                            + " skew (the last pin deeper than pin 1), pitch (the whole row too long); less than nothing"
+                            + " for the other way",
+                    null,
+                    "not measured",
+                    "",
+                    new Parts(parts(ERRORS.get(0), ERROR, ERRORS.subList(1, 3), ERROR), List.of()),
+                    "{side: 0.3 mm +- 0.1 mm, skew: -0.2 mm +- 0.1 mm, pitch: 0 mm +- 0.1 mm}"),
+            key(SOURCE, "where these numbers come from", null, "the file", "", Shape.text(), "\"measured on waste\""));
+
+    private PunchKeys() {}
+
+    static List<String> names() {
+        return ALL.stream().map(KeyDescription::key).toList();
+    }
+
+    private static Map<String, Shape> parts(String first, Shape firstShape, List<String> others, Shape otherShape) {
+        Map<String, Shape> parts = new LinkedHashMap<>();
+        parts.put(first, firstShape);
+        others.forEach(name -> parts.put(name, otherShape));
+        return parts;
+    }
+
+    private static KeyDescription key(
+            String key,
+            String meaning,
+            @Nullable String builtIn,
+            String otherwise,
+            String form,
+            Shape shape,
+            String... examples) {
+        return new KeyDescription(key, "", meaning, builtIn, otherwise, form, List.of(examples), shape);
+    }
+}

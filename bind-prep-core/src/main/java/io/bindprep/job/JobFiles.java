@@ -1,0 +1,109 @@
+package io.bindprep.job;
+
+import io.bindprep.problem.SettingException;
+import io.bindprep.setting.Scalars;
+import io.bindprep.table.NamedText;
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The files that a job names, as the front end read them.
+ *
+ * @param tables the shop's own tables, in order
+ */
+public record JobFiles(List<NamedText> tables) {
+    /** No file at all. */
+    public static final JobFiles NONE = new JobFiles(List.of());
+
+    public JobFiles {
+        tables = List.copyOf(tables);
+    }
+
+    /** Reads one file for a job. */
+    @FunctionalInterface
+    public interface Opener {
+        /**
+         * The text of a file.
+         *
+         * @param file as the job names it
+         * @param besideJobFile whether the job file names it, so that it counts from that file's folder
+         */
+        String text(String file, boolean besideJobFile) throws IOException;
+    }
+
+    /**
+     * Reads what the settings name.
+     *
+     * @throws SettingException where a file cannot be read
+     */
+    public static JobFiles read(JobSettings settings, Opener opener) throws SettingException {
+        List<NamedText> tables = new ArrayList<>();
+        for (String file : named(settings)) {
+            tables.add(new NamedText(file, text(settings, JobKeys.TABLES, file, opener)));
+        }
+        return new JobFiles(tables);
+    }
+
+    /** The tables that the settings name, in order. */
+    static List<String> named(JobSettings settings) throws SettingException {
+        Object value = settings.value(JobKeys.TABLES).orElse(null);
+        if (value == null || "none".equals(value)) {
+            return List.of();
+        }
+        List<?> items = value instanceof List<?> list
+                ? list
+                : Arrays.asList((Object[]) Scalars.text(JobKeys.TABLES, value).split("\\s*;\\s*"));
+        List<String> files = new ArrayList<>();
+        for (Object item : items) {
+            files.add(Scalars.text(JobKeys.TABLES + "[" + (files.size() + 1) + "]", item));
+        }
+        return files;
+    }
+
+    private static String text(JobSettings settings, String key, String file, Opener opener) throws SettingException {
+        try {
+            return opener.text(file, settings.place(key).isPresent());
+        } catch (IOException | InvalidPathException e) {
+            throw Scalars.wrong(
+                    key,
+                    file,
+                    "cannot be read: " + why(e),
+                    "Name a file that is there, text in UTF-8; in a job file its name counts from that file's folder.");
+        }
+    }
+
+    private static String why(Exception e) {
+        if (e instanceof NoSuchFileException) {
+            return "there is no such file";
+        }
+        if (e instanceof AccessDeniedException) {
+            return "the system refuses access";
+        }
+        if (e instanceof CharacterCodingException) {
+            return "it is not text in UTF-8";
+        }
+        String reason = e instanceof FileSystemException f ? f.getReason() : null;
+        return reason == null ? "the system does not give it as a file" : reason;
+    }
+
+    /** Fails where the settings name a file that nobody read. */
+    void checkWhole(JobSettings settings) throws SettingException {
+        List<String> read = tables.stream().map(NamedText::name).toList();
+        @Nullable
+        String missing = named(settings).stream()
+                .filter(file -> !read.contains(file))
+                .findFirst()
+                .orElse(null);
+        if (missing != null) {
+            throw Scalars.wrong(JobKeys.TABLES, missing, "was not read", "Give the job with the files that it names.");
+        }
+    }
+}

@@ -1,0 +1,9 @@
+package io.bindprep.table;
+
+/**
+ * A file that a job names.
+ *
+ * @param name as the job names it, for messages and sources
+ * @param text what it says
+ */
+public record NamedText(String name, String text) {}
