@@ -4,7 +4,7 @@ import io.bindprep.binding.Plan;
 import io.bindprep.binding.Planner;
 import io.bindprep.block.Block;
 import io.bindprep.block.BlockBuilder;
-import io.bindprep.block.Leaf;
+import io.bindprep.block.LeafSizes;
 import io.bindprep.check.Checker;
 import io.bindprep.check.Report;
 import io.bindprep.job.BoundEdge;
@@ -20,7 +20,14 @@ import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.repair.ShiftReport;
+import io.bindprep.run.Bound;
+import io.bindprep.run.Run;
+import io.bindprep.run.RunPlanner;
 import io.bindprep.unit.Length;
+import io.bindprep.volume.Split;
+import io.bindprep.volume.VolumePlanner;
+import java.io.IOException;
 import java.util.List;
 
 /**
@@ -42,6 +49,19 @@ public final class BindPrep {
         return Bounded.run(request.name(), bound -> checkHere(request, bound));
     }
 
+    /**
+     * Repairs one PDF: content moved clear of the holes, pages added where the settings ask for it. The input is not
+     * changed; the output is written whole, once its own check has confirmed it, or not at all.
+     *
+     * @throws UnreadableInputException where the file is not a PDF that can be opened
+     * @throws SettingException where the job or the settings ask for what the document or the trade does not have
+     * @throws IOException where the output cannot be written
+     */
+    public static ShiftReport shift(ShiftRequest request)
+            throws UnreadableInputException, SettingException, IOException {
+        return ShiftRun.run(request);
+    }
+
     private static Report checkHere(CheckRequest request, Bounded bound)
             throws UnreadableInputException, SettingException {
         Job job = request.job();
@@ -60,11 +80,20 @@ public final class BindPrep {
                 height = size.height();
             }
             Block block = BlockBuilder.build(job, facts.pages().size());
-            Stack stack = StackEstimator.estimate(
-                    block.leaves().stream().map(Leaf::stock).toList(), width, height);
+            LeafSizes sizes = new LeafSizes(job, facts.pages(), width, height);
+            Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
             Plan plan = Planner.plan(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
+            Split split = VolumePlanner.split(job, plan, block, sizes, facts.outline());
+            Run run = RunPlanner.plan(job, sizes, Bound.parts(block, stack, plan, split));
             return Checker.report(
-                    facts, job, block, stack, plan, PageScan.run(request, pdf, block, new PageJudge(plan), bound));
+                    facts,
+                    job,
+                    block,
+                    stack,
+                    plan,
+                    split,
+                    run,
+                    PageScan.run(request, pdf, block, new PageJudge(plan), bound));
         }
     }
 

@@ -62,7 +62,8 @@ final class ArchitectureTest {
             "org.apache.tika", "Tika",
             "tools.jackson", "Jackson",
             "com.fasterxml.jackson", "Jackson",
-            "gg.jte", "jte");
+            "gg.jte", "jte",
+            "io.nayuki", "qrcodegen");
 
     /** A row of the table: {@code | `pdf` | `page`, `marks` | PDFBox |}. */
     private static final Pattern ROW = Pattern.compile("\\| `([a-z.]+)` \\| ([^|]+) \\| ([^|]+) \\|");
@@ -84,12 +85,20 @@ final class ArchitectureTest {
             noClasses().that().resideOutsideOfPackage(BASE).should(dependOnClassesThat(resideInAPackage(BASE)));
 
     @ArchTest
-    static final ArchRule only_pdf_knows_the_PDF_libraries = noClasses()
+    static final ArchRule only_pdf_and_sheet_know_PDFBox = noClasses()
+            .that()
+            .resideOutsideOfPackages(BASE + ".pdf..", BASE + ".sheet..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..");
+
+    @ArchTest
+    static final ArchRule only_pdf_knows_Tika = noClasses()
             .that()
             .resideOutsideOfPackage(BASE + ".pdf..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..", "org.apache.tika..");
+            .resideInAPackage("org.apache.tika..");
 
     @ArchTest
     static final ArchRule only_setting_and_report_know_Jackson = noClasses()

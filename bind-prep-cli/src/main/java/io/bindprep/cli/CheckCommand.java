@@ -3,18 +3,13 @@ package io.bindprep.cli;
 import io.bindprep.BindPrep;
 import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
-import io.bindprep.files.TextFile;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobFiles;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
-import java.io.BufferedReader;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -22,7 +17,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -106,13 +100,14 @@ final class CheckCommand implements Callable<Integer> {
         Job job;
         try {
             if (jobFile != null) {
-                settings = settings.over(JobSettings.read(text(jobFile), jobFile.toString()));
+                settings = settings.over(JobSettings.read(NamedFiles.text(spec, "--job", jobFile), jobFile.toString()));
             }
-            job = JobReader.toJob(settings, JobFiles.read(settings, this::named));
+            job = JobReader.toJob(
+                    settings, JobFiles.read(settings, (name, beside) -> NamedFiles.named(jobFile, name, beside)));
         } catch (SettingException e) {
             return wrongSetting(e, settings);
         }
-        String password = passwordFile == null ? null : firstLine(passwordFile);
+        String password = passwordFile == null ? null : NamedFiles.password(spec, passwordFile);
         int worst = ExitCode.GOOD;
         try (ReportOutput output = output()) {
             for (Path file : files) {
@@ -158,32 +153,5 @@ final class CheckCommand implements Callable<Integer> {
     private int wrongSetting(SettingException e, JobSettings settings) {
         err.println(Problems.setting(e, settings.place(e.key()).orElse(null)));
         return ExitCode.USAGE;
-    }
-
-    // what a job file names counts from its folder, what an option names from where we are
-    private String named(String file, boolean besideJobFile) throws IOException {
-        Path named = Path.of(file);
-        return TextFile.read(besideJobFile && jobFile != null ? jobFile.resolveSibling(named) : named);
-    }
-
-    private String text(Path file) {
-        try {
-            return TextFile.read(file);
-        } catch (IOException e) {
-            throw new ParameterException(spec.commandLine(), Problems.cannotRead("--job", file, e), e);
-        }
-    }
-
-    private String firstLine(Path file) {
-        try (BufferedReader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-            String line = reader.readLine();
-            if (line == null || line.isEmpty()) {
-                throw new ParameterException(
-                        spec.commandLine(), "--password-file: no password in the first line of " + file);
-            }
-            return line;
-        } catch (IOException e) {
-            throw new ParameterException(spec.commandLine(), Problems.cannotRead("--password-file", file, e), e);
-        }
     }
 }

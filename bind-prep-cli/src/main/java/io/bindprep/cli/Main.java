@@ -39,6 +39,12 @@ public final class Main {
         CommandLine check = new CommandLine(new CheckCommand(out, err, terminal, engine));
         JobOptions.addTo(check.getCommandSpec());
         line.addSubcommand(check);
+        CommandLine shift = new CommandLine(new ShiftCommand(out, err, terminal));
+        JobOptions.addTo(shift.getCommandSpec());
+        line.addSubcommand(shift);
+        CommandLine spec = new CommandLine(new SpecCommand(out, err, terminal, engine));
+        JobOptions.addTo(spec.getCommandSpec());
+        line.addSubcommand(spec);
         // a file may be called @book.pdf
         line.setExpandAtFiles(false)
                 .setOut(out)

@@ -4,6 +4,7 @@ import io.bindprep.problem.SettingException;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -71,6 +72,14 @@ final class Problems {
             why = "reading it failed";
         }
         return option + ": cannot read " + file + ": " + why;
+    }
+
+    /** A file named by an option that the system will not let us write. */
+    static String cannotWrite(String option, Path file, IOException e) {
+        String why = e instanceof FileSystemException system && system.getReason() != null
+                ? system.getReason()
+                : "the system refuses it or the disk is full";
+        return "bind-prep: " + option + ": cannot write " + file + ": " + why;
     }
 
     // covers.front and inserts[2] are parts of what one option says

@@ -10,6 +10,8 @@ import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
+import io.bindprep.job.SpecialLeaves;
+import io.bindprep.job.Supply;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.unit.Length;
 import java.nio.file.Files;
@@ -38,6 +40,22 @@ class JobOptionsTest {
                         job -> job.frontCover().stock().name(),
                         "film-75"),
                 option("inserts", "5-8 on bond-24", job -> job.inserts().get(0).pages(), new PageRange(5, 8)),
+                option(
+                        "tabs",
+                        "before 5 on tag-150",
+                        job -> job.special().tabs().size(),
+                        1),
+                option(
+                        "fold-outs",
+                        "7-8 in 2 panels",
+                        job -> job.special().foldOuts().get(0).panels(),
+                        2),
+                option("turned", "12", job -> job.special().turned().get(0).pages(), new PageRange(12, 12)),
+                option(
+                        "other-sizes",
+                        "9 at letter",
+                        job -> job.special().sizes().get(0).pages(),
+                        new PageRange(9, 9)),
                 option("binding", "coil", Job::binding, Method.COIL),
                 option("pitch", "2:1", Job::pitch, "2:1"),
                 option("punch", "some punch", Job::punch, "some punch"),
@@ -46,6 +64,8 @@ class JobOptionsTest {
                 option("clearance", "1/16 in", Job::clearance, Length.ofInch(1, 16)),
                 option("least-web", "4 mm", Job::leastWeb, Length.ofMm(4)),
                 option("hanger", "90 mm", job -> job.hanger().gap(), Length.ofMm(90)),
+                option("overs", "3 %, at least 4", job -> job.supply().overs().on(1000), 30L),
+                option("press-sheet", "sra3", job -> job.supply().pressSheet().width(), Length.ofMm(320)),
                 option("fail-on", "warning", Job::failOn, FailOn.WARNING),
                 option(
                         "tables",
@@ -82,15 +102,28 @@ class JobOptionsTest {
         assertThat(job.frontCover()).isNull();
         assertThat(job.backCover()).isNull();
         assertThat(job.inserts()).isEmpty();
+        assertThat(job.special()).isEqualTo(SpecialLeaves.NONE);
         assertThat(job.binding()).isEqualTo(Method.WIRE);
         assertThat(job.pitch()).isNull();
         assertThat(job.punch()).isNull();
         assertThat(job.clearMargin()).isNull();
         assertThat(job.registration()).isEqualTo(Length.ofMm(1));
         assertThat(job.clearance()).isEqualTo(Length.ofInch(1, 8));
+        assertThat(job.supply()).isEqualTo(Supply.BUILT_IN);
         assertThat(job.failOn()).isEqualTo(FailOn.ERROR);
-        assertThat(Cli.run("check", "--help").out())
-                .contains("(1)", "(two)", "(left)", "(bond-20)", "(none)", "(wire)", "(1 mm)", "(1/8 in)", "(error)");
+        // the help breaks its lines where they are full
+        assertThat(Cli.run("check", "--help").out().replaceAll("\\s+", " "))
+                .contains(
+                        "(1)",
+                        "(two)",
+                        "(left)",
+                        "(bond-20)",
+                        "(none)",
+                        "(wire)",
+                        "(1 mm)",
+                        "(1/8 in)",
+                        "(5 %, at least 10)",
+                        "(error)");
     }
 
     @Test

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -35,11 +37,15 @@ class ReadmeCommandsTest {
 
     @ParameterizedTest
     @MethodSource("commands")
-    void everyCommandRuns(String command) {
+    void everyCommandRuns(String command, @TempDir Path folder) {
         Matcher ours = OURS.matcher(command);
         assertThat(ours.matches()).isTrue();
         List<String> args = new ArrayList<>();
         for (String word : words(ours.group(1))) {
+            if (!args.isEmpty() && args.get(args.size() - 1).equals("-o")) {
+                args.add(folder.resolve(word).toString());
+                continue;
+            }
             // README's paths count from the checkout
             args.add(
                     Files.exists(Cli.ROOT.resolve(word))

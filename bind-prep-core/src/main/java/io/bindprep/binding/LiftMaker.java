@@ -1,48 +1,67 @@
 package io.bindprep.binding;
 
 import io.bindprep.block.Leaf;
+import io.bindprep.catalogue.LiftLimit;
 import io.bindprep.paper.Stock;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
-/** Parts a copy into lifts: in order, covers, boards and films apart from paper, each run in lifts of like thickness. */
+/** Parts a copy into lifts: in order, covers by themselves, paper, board and film apart, each run in lifts of like thickness. */
 final class LiftMaker {
     private LiftMaker() {}
 
-    /** Leaves in each lift; a leaf thicker than the punch takes is a lift by itself. */
-    static List<Integer> lifts(List<Leaf> leaves, BigDecimal capacityUm) {
+    /** Leaves in each lift, within what the punch takes of their kind; a leaf that is more by itself is a lift by itself. */
+    static List<Integer> lifts(List<Leaf> leaves, Function<Stock.Kind, LiftLimit> limits) {
         List<Integer> lifts = new ArrayList<>();
         int start = 0;
         for (int i = 1; i <= leaves.size(); i++) {
             if (i == leaves.size() || apart(leaves.get(i - 1), leaves.get(i))) {
-                lifts.addAll(run(calipers(leaves.subList(start, i)), capacityUm));
+                List<Leaf> run = leaves.subList(start, i);
+                lifts.addAll(run(run, limits.apply(run.get(0).stock().kind())));
                 start = i;
             }
         }
         return lifts;
     }
 
-    private static boolean apart(Leaf before, Leaf after) {
-        return before.cover() != after.cover() || soft(before) != soft(after);
+    /** "1.9 mm of paper, 1.5 mm and 2 sheets of board", of the kinds that there are. */
+    static String limits(List<Leaf> leaves, Function<Stock.Kind, LiftLimit> limits) {
+        return leaves.stream()
+                .map(l -> l.stock().kind())
+                .distinct()
+                .sorted()
+                .map(kind -> {
+                    LiftLimit limit = limits.apply(kind);
+                    return limit.thickness().inMm()
+                            + (limit.sheets() == null ? "" : " and " + limit.sheets() + " sheets") + " of "
+                            + kind.name().toLowerCase(Locale.ROOT);
+                })
+                .collect(Collectors.joining(", "));
     }
 
-    private static boolean soft(Leaf leaf) {
-        return leaf.stock().kind() == Stock.Kind.PAPER;
+    private static boolean apart(Leaf before, Leaf after) {
+        return before.cover() != after.cover()
+                || before.stock().kind() != after.stock().kind();
     }
 
     private static List<BigDecimal> calipers(List<Leaf> leaves) {
-        return leaves.stream().map(l -> l.stock().caliperUm()).toList();
+        return leaves.stream().map(Leaf::nominalUm).toList();
     }
 
-    private static List<Integer> run(List<BigDecimal> calipers, BigDecimal capacity) {
+    private static List<Integer> run(List<Leaf> leaves, LiftLimit limit) {
+        List<BigDecimal> calipers = calipers(leaves);
+        BigDecimal capacity = limit.thickness().micrometres();
         BigDecimal total = calipers.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
         int count = 1;
         while (count < calipers.size() && total.compareTo(capacity.multiply(BigDecimal.valueOf(count))) > 0) {
             count++;
         }
         List<Integer> lifts = split(calipers, total, count);
-        while (count < calipers.size() && !allWithin(calipers, lifts, capacity)) {
+        while (count < calipers.size() && !allWithin(leaves, lifts, limit)) {
             lifts = split(calipers, total, ++count);
         }
         return lifts;
@@ -69,14 +88,18 @@ final class LiftMaker {
         return lifts;
     }
 
-    private static boolean allWithin(List<BigDecimal> calipers, List<Integer> lifts, BigDecimal capacity) {
+    private static boolean allWithin(List<Leaf> leaves, List<Integer> lifts, LiftLimit limit) {
+        BigDecimal capacity = limit.thickness().micrometres();
+        Integer most = limit.sheets();
         int at = 0;
         for (int lift : lifts) {
             BigDecimal sum = BigDecimal.ZERO;
-            for (BigDecimal caliper : calipers.subList(at, at + lift)) {
-                sum = sum.add(caliper);
+            int layers = 0;
+            for (Leaf leaf : leaves.subList(at, at + lift)) {
+                sum = sum.add(leaf.nominalUm());
+                layers += leaf.layers();
             }
-            if (lift > 1 && sum.compareTo(capacity) > 0) {
+            if (lift > 1 && (sum.compareTo(capacity) > 0 || (most != null && layers > most))) {
                 return false;
             }
             at += lift;

@@ -74,11 +74,11 @@ public final class Planner {
         RowPlanner rows = new RowPlanner(job, pattern, punch, edge, this::reason);
         HoleRow row = rows.row();
         Skew skew = rows.skew(row, axis);
-        List<Integer> lifts = LiftMaker.lifts(block.leaves(), punch.capacity().micrometres());
+        List<Integer> lifts = LiftMaker.lifts(block.leaves(), punch::limit);
         reason(
                 Topic.LIFTS,
-                "lifts of " + lifts + " sheets: paper by thickness within "
-                        + punch.capacity().inMm() + " a lift, covers, boards and films apart (" + punch.source()
+                "lifts of " + lifts + " sheets: in order, covers by themselves, paper, board and film apart, within "
+                        + LiftMaker.limits(block.leaves(), punch::limit) + " (" + punch.source()
                         + "); the machine's manual prevails");
         boolean looped = job.binding() == Method.WIRE || job.binding() == Method.COMB;
         Length closer = job.binding() == Method.WIRE && element != null ? element.size() : null;

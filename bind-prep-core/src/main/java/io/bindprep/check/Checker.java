@@ -8,6 +8,8 @@ import io.bindprep.marks.PageVerdict;
 import io.bindprep.marks.Verdict;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.paper.Stack;
+import io.bindprep.run.Run;
+import io.bindprep.volume.Split;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -30,9 +32,16 @@ public final class Checker {
      * @throws IllegalArgumentException where pages, places and verdicts are not equally many
      */
     public static Report report(
-            DocumentFacts document, Job job, Block block, Stack stack, Plan plan, List<PageVerdict> verdicts) {
+            DocumentFacts document,
+            Job job,
+            Block block,
+            Stack stack,
+            Plan plan,
+            Split split,
+            Run run,
+            List<PageVerdict> verdicts) {
         List<PageVerdict> honest = verdicts.stream().map(Checker::honest).toList();
-        Situation situation = new Situation(document, job, block, stack, plan, honest);
+        Situation situation = new Situation(document, job, block, stack, plan, split, run, honest);
         List<Finding> findings = new ArrayList<>();
         for (Rule rule : Rules.ALL) {
             findings.addAll(rule.find(situation));
@@ -52,6 +61,8 @@ public final class Checker {
                 block,
                 stack,
                 plan,
+                split,
+                run,
                 pages,
                 findings);
     }

@@ -50,6 +50,20 @@ record ExpectedSize(String name, Length width, Length height, Length toleranceWi
         return within(w, width, toleranceWidth) && within(h, height, toleranceHeight);
     }
 
+    /** Whether a page's bound edge has the length that this size has there. */
+    boolean fitsAlong(PageFacts p, boolean boundAtTop) {
+        return boundAtTop
+                ? within(p.trimWidth(), width, toleranceWidth)
+                : within(p.trimHeight(), height, toleranceHeight);
+    }
+
+    /** Whether a page has this size, standing out at the edge opposite the bound one. */
+    boolean fitsWith(PageFacts p, Length extension, boolean boundAtTop) {
+        return boundAtTop
+                ? fits(p.trimWidth(), p.trimHeight().minus(extension))
+                : fits(p.trimWidth().minus(extension), p.trimHeight());
+    }
+
     private static boolean within(Length side, Length expected, Length tolerance) {
         return side.minus(expected).abs().compareTo(tolerance) <= 0;
     }

@@ -58,6 +58,27 @@ public final class FindingKinds {
                     "The PDF's table of objects was broken and has been rebuilt from what was found.",
                     "Ask for a fresh export, or compare every page with the client's proof."),
             kind(
+                    WARNING,
+                    "fold-out-not-wide",
+                    "A page named as a fold-out is no wider than the book, so there is nothing to fold.",
+                    "Take it out of fold-outs, or ask for the wide page."),
+            kind(
+                    ERROR,
+                    "fold-out-too-wide",
+                    "A fold-out does not fold into its panels clear of the punched zone and the trim.",
+                    "Give it more panels, or have the page made narrower."),
+            kind(
+                    List.of(ERROR, WARNING),
+                    "fold-out-undeclared",
+                    "A page is as long at the bound edge as the others but half as wide again or more; an error where the"
+                            + " job names the size.",
+                    "Name it under fold-outs, or ask for it at the book's size."),
+            kind(
+                    ERROR,
+                    "half-hole",
+                    "A leaf shorter at the bound edge than the others ends in a hole of the row.",
+                    "Punch these leaves by themselves with that pin pulled, or have them made as long as the others."),
+            kind(
                     ERROR,
                     "hanger-pins-stuck",
                     "Pins over the hanger's gap would cut holes into it, and cannot be pulled.",
@@ -112,6 +133,11 @@ public final class FindingKinds {
                     "Leave pitch and punch out to let a wider pitch be chosen; else split the book or take a thinner"
                             + " stock."),
             kind(
+                    ERROR,
+                    "press-sheet-small",
+                    "Leaves do not fit on the job's press sheet with bleed and gripper.",
+                    "Name a larger press-sheet, or its bleed and gripper where they are less."),
+            kind(
                     WARNING,
                     "print-forbidden",
                     "The PDF's own permissions forbid printing.",
@@ -131,6 +157,11 @@ public final class FindingKinds {
                     "stack-too-thick",
                     "No element of the method takes the stack.",
                     "Split the book into volumes, take a thinner stock, or bind by another method."),
+            kind(
+                    NOTE,
+                    "tabs-beyond-covers",
+                    "Tabs stand out beyond covers that are cut to the trim.",
+                    "Cut the covers wider by as much if they are to protect the tabs."),
             seen(ERROR, "text-punched", "Text lies in a hole, registration included.", MOVE),
             seen(WARNING, "text-tight", "Text lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
             kind(

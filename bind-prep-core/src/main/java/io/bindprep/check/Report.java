@@ -5,12 +5,17 @@ import io.bindprep.block.Block;
 import io.bindprep.job.Job;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.paper.Stack;
+import io.bindprep.run.Run;
+import io.bindprep.volume.Split;
+import io.bindprep.volume.Volume;
 import java.util.List;
 
 /**
  * The whole answer, immutable.
  *
  * @param failed whether the job's failing severity was reached
+ * @param split the ways out where no element takes the stack
+ * @param run materials, lifts and steps of all copies
  * @param pages every page in order
  * @param findings errors first, then warnings, then notes; within one severity by first page, then rule
  */
@@ -22,10 +27,17 @@ public record Report(
         Block block,
         Stack stack,
         Plan plan,
+        Split split,
+        Run run,
         List<PageReport> pages,
         List<Finding> findings) {
     public Report {
         pages = List.copyOf(pages);
         findings = List.copyOf(findings);
+    }
+
+    /** The volumes that the book goes into; empty where it is one. */
+    public List<Volume> volumes() {
+        return split.volumes();
     }
 }

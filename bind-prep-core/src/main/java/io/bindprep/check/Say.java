@@ -4,7 +4,7 @@ import io.bindprep.page.PageEdge;
 import java.util.List;
 
 /** Wording that several rules share. */
-final class Say {
+public final class Say {
     private static final int LONGEST_QUOTE = 40;
 
     private Say() {}
@@ -20,7 +20,7 @@ final class Say {
     }
 
     /** A document's own words in quotes, shortened; they are hostile input, so no control or direction mark passes. */
-    static String quote(String words) {
+    public static String quote(String words) {
         String clean = words.replaceAll("[\\p{Cc}\\p{Cf}\\s]+", " ").strip();
         if (clean.codePointCount(0, clean.length()) > LONGEST_QUOTE) {
             clean = clean.substring(0, clean.offsetByCodePoints(0, LONGEST_QUOTE - 3))

@@ -9,10 +9,20 @@ import io.bindprep.marks.PageVerdict;
 import io.bindprep.marks.Verdict;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.paper.Stack;
+import io.bindprep.run.Run;
+import io.bindprep.volume.Split;
 import java.util.List;
 
 /** All that rules look at. */
-record Situation(DocumentFacts document, Job job, Block block, Stack stack, Plan plan, List<PageVerdict> verdicts) {
+record Situation(
+        DocumentFacts document,
+        Job job,
+        Block block,
+        Stack stack,
+        Plan plan,
+        Split split,
+        Run run,
+        List<PageVerdict> verdicts) {
     Situation {
         verdicts = List.copyOf(verdicts);
         int pages = document.pages().size();

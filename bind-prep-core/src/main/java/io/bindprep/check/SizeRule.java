@@ -1,5 +1,8 @@
 package io.bindprep.check;
 
+import io.bindprep.job.BoundEdge;
+import io.bindprep.job.Job;
+import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.Trim;
 import io.bindprep.page.PageFacts;
 import io.bindprep.paper.SheetSizes;
@@ -24,20 +27,45 @@ final class SizeRule implements Rule {
         ExpectedSize expected = trim == null ? ExpectedSize.prevailing(sizes, pages) : ExpectedSize.of(sizes, trim);
         List<PageFacts> other = new ArrayList<>();
         List<PageFacts> turned = new ArrayList<>();
+        List<PageFacts> wide = new ArrayList<>();
         for (PageFacts p : pages) {
-            if (expected.fits(p.trimWidth(), p.trimHeight())) {
+            if (asDeclared(s.job(), expected, p)) {
                 continue;
             }
-            (expected.fits(p.trimHeight(), p.trimWidth()) ? turned : other).add(p);
+            boolean foldable = s.job().special().foldOut(p.page()).isEmpty() && FoldOutRule.foldable(s, expected, p);
+            boolean onItsSide = expected.fits(p.trimHeight(), p.trimWidth());
+            (onItsSide ? turned : foldable ? wide : other).add(p);
         }
         List<Finding> findings = new ArrayList<>();
         if (!other.isEmpty()) {
             findings.add(otherSize(sizes, other, expected, trim != null));
         }
+        if (!wide.isEmpty()) {
+            findings.add(FoldOutRule.undeclared(s, expected, wide, trim != null));
+        }
         if (!turned.isEmpty()) {
             findings.add(turned(turned, expected, trim != null));
         }
         return findings;
+    }
+
+    /** Whether a page has the size that it should, what the job says of it in particular included. */
+    private static boolean asDeclared(Job job, ExpectedSize expected, PageFacts p) {
+        SpecialLeaves special = job.special();
+        boolean top = job.boundEdge() == BoundEdge.TOP;
+        Trim own = special.size(p.page()).orElse(null);
+        if (own != null) {
+            return ExpectedSize.of(job.catalogue().sizes(), own).fits(p.trimWidth(), p.trimHeight());
+        }
+        if (special.turned(p.page()).isPresent()) {
+            return expected.fits(p.trimHeight(), p.trimWidth());
+        }
+        if (special.foldOut(p.page()).isPresent()) {
+            return expected.fitsAlong(p, top);
+        }
+        SpecialLeaves.Tab tab = special.tab(p.page()).orElse(null);
+        return expected.fits(p.trimWidth(), p.trimHeight())
+                || (tab != null && expected.fitsWith(p, tab.extension(), top));
     }
 
     private static Finding otherSize(SheetSizes sizes, List<PageFacts> pages, ExpectedSize expected, boolean named) {
@@ -61,8 +89,9 @@ final class SizeRule implements Rule {
                 numbers(pages),
                 message,
                 named
-                        ? "Ask for these pages at the job's size, or set trim to the size that is wanted."
-                        : "Ask whether these pages are meant so; set trim to the size that all should have.",
+                        ? "Ask for these pages at the job's size, set trim to the size that is wanted, or name them under other-sizes."
+                        : "Ask whether these pages are meant so and name them under other-sizes if they are; set trim to the size that"
+                                + " all should have.",
                 off,
                 tolerance,
                 null);
@@ -76,7 +105,8 @@ final class SizeRule implements Rule {
                 numbers(pages),
                 (count == 1 ? "1 page has" : count + " pages have") + " the size " + expected.text()
                         + " but turned a quarter, so the bound edge checked is not the one that is punched.",
-                "Turn these pages in the PDF so that all stand alike, and check again.");
+                "Turn these pages in the PDF so that all stand alike, or name them as turned where they are to lie so in the"
+                        + " book, and check again.");
     }
 
     private static String hundredths(double mm) {

@@ -55,7 +55,7 @@ final class StackRule implements Rule {
                 : "; the largest, " + largest.element().name() + ", takes " + sheets + " sheets of 20 lb bond";
         String message = "The stack is too thick: no " + method + " element of pitch "
                 + s.plan().pitchName() + " takes " + range(s.stack()) + limit + ".";
-        String split = "split the book into volumes, take a thinner stock"
+        String split = SplitAdvice.of(s.split())
                 + (job.binding() == Method.COMB ? "." : ", or bind by another method (binding: comb goes thickest).");
         return new Finding(
                 forced ? "pitch-too-thick" : "stack-too-thick",

@@ -59,11 +59,22 @@ final class InsertReader {
     }
 
     /** No page can lie on two leaves. */
-    static void checkApart(List<Insert> inserts, @Nullable Cover front, @Nullable Cover back) throws SettingException {
+    static void checkApart(List<Insert> inserts, SpecialLeaves special, @Nullable Cover front, @Nullable Cover back)
+            throws SettingException {
         List<PageRange> taken = new ArrayList<>();
         for (Insert insert : inserts) {
             checkFree(JobKeys.INSERTS, insert.pages(), taken);
             taken.add(insert.pages());
+        }
+        for (SpecialLeaves.FoldOut fold : special.foldOuts()) {
+            checkFree(JobKeys.FOLD_OUTS, fold.pages(), taken);
+            taken.add(fold.pages());
+        }
+        for (SpecialLeaves.Tab tab : special.tabs()) {
+            if (tab.printed()) {
+                checkFree(JobKeys.TABS, tab.pages(), taken);
+                taken.add(tab.pages());
+            }
         }
         for (Cover cover : new @Nullable Cover[] {front, back}) {
             PageRange printed = cover == null ? null : cover.printed();
@@ -81,7 +92,7 @@ final class InsertReader {
                         key,
                         pages.first() + "-" + pages.last(),
                         "takes a page that " + other.first() + "-" + other.last() + " already takes",
-                        "Give each page to one cover or insert.");
+                        "Give each page to one cover, insert, fold-out or tab.");
             }
         }
     }

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param trim expected page size; null to take the prevailing one
  * @param frontCover null for none
  * @param backCover null for none
+ * @param special leaves and pages that are not like the others
  * @param pitch "3:1", "2:1" or a pattern's id; null to let the planner choose
  * @param punch the punch's name; null for the pattern's generic one
  * @param clearMargin distance live matter keeps from the bound edge; null for the pattern's own
@@ -21,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param clearance allowance of the element over the thickest likely stack
  * @param leastWeb least paper between a hole and the end of the sheet; null for the punch's own
  * @param hanger the gap in the row that a hanger needs; null for none
+ * @param supply what a run is supplied with beyond its leaves
  * @param catalogue what names stand for: our tables with the shop's own rows
  */
 public record Job(
@@ -32,6 +34,7 @@ public record Job(
         @Nullable Cover frontCover,
         @Nullable Cover backCover,
         List<Insert> inserts,
+        SpecialLeaves special,
         Method binding,
         @Nullable String pitch,
         @Nullable String punch,
@@ -40,9 +43,61 @@ public record Job(
         Length clearance,
         @Nullable Length leastWeb,
         @Nullable Hanger hanger,
+        Supply supply,
         FailOn failOn,
         Catalogue catalogue) {
     public Job {
         inserts = List.copyOf(inserts);
+    }
+
+    /** This job with a pitch, or a pattern by its id. */
+    public Job withPitch(String name) {
+        return new Job(
+                copies,
+                sides,
+                boundEdge,
+                trim,
+                stock,
+                frontCover,
+                backCover,
+                inserts,
+                special,
+                binding,
+                name,
+                punch,
+                clearMargin,
+                registration,
+                clearance,
+                leastWeb,
+                hanger,
+                supply,
+                failOn,
+                catalogue);
+    }
+
+    /** The same job with its pages laid otherwise. */
+    public Job laid(
+            Sides sides, @Nullable Cover front, @Nullable Cover back, List<Insert> inserts, SpecialLeaves special) {
+        return new Job(
+                copies,
+                sides,
+                boundEdge,
+                trim,
+                stock,
+                front,
+                back,
+                inserts,
+                special,
+                binding,
+                pitch,
+                punch,
+                clearMargin,
+                registration,
+                clearance,
+                leastWeb,
+                hanger,
+                supply,
+                failOn,
+                catalogue);
     }
 }

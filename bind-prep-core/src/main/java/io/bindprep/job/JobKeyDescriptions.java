@@ -17,6 +17,8 @@ import java.util.Map;
 final class JobKeyDescriptions {
     private static final Shape PAGES = Shape.either(
             new Whole(1, 1_000_000), new Text("\\s*([pP][aA][gG][eE][sS]?\\s+)?\\d{1,7}(\\s*-\\s*\\d{1,7})?\\s*"));
+    private static final Shape PAGE_LIST = Shape.either(PAGES, Shape.text(), new Items(PAGES));
+    private static final Shape LENGTH_OR_NONE = Shape.either(Shape.length(), Shape.words("none"));
     private static final Shape NUMBER = Shape.either(new Whole(0, 1_000_000), new Text("\\s*[\\d.]+.*"));
     private static final Shape STOCK = Shape.either(Shape.text(), stockParts());
     private static final Shape COVER =
@@ -71,6 +73,84 @@ final class JobKeyDescriptions {
                                     new Parts(ordered("pages", PAGES, "stock", STOCK), List.of("pages", "stock"))))),
                     "5-8 on tag-150; 20 on index-110",
                     "[{pages: 9-12, stock: tag-150}]"),
+            value(
+                    JobKeys.TABS,
+                    "TABS",
+                    "dividers, blank before a page or printed",
+                    "none",
+                    "the pages each stands before or carries, its stock, how far its tab stands out (1/2 in)",
+                    Shape.either(
+                            Shape.text(),
+                            new Items(Shape.either(
+                                    Shape.text(),
+                                    new Parts(
+                                            parts(
+                                                    "before",
+                                                    PAGE_LIST,
+                                                    "pages",
+                                                    PAGE_LIST,
+                                                    "stock",
+                                                    STOCK,
+                                                    "extension",
+                                                    LENGTH_OR_NONE),
+                                            List.of("stock"))))),
+                    "before 5, 17 on tag-150; 33 on index-110 extending 12 mm",
+                    "[{before: 5, stock: tag-150, extension: 12 mm}]"),
+            value(
+                    JobKeys.FOLD_OUTS,
+                    "FOLDS",
+                    "pages on leaves that fold out",
+                    "none",
+                    "pages and panels; a stock of their own; what folds keep from the trim and the punched zone (3 mm)",
+                    Shape.either(
+                            Shape.text(),
+                            new Items(Shape.either(
+                                    Shape.text(),
+                                    new Parts(
+                                            parts(
+                                                    "pages",
+                                                    PAGE_LIST,
+                                                    "panels",
+                                                    new Whole(2, 8),
+                                                    "stock",
+                                                    STOCK,
+                                                    "allowance",
+                                                    LENGTH_OR_NONE),
+                                            List.of("pages", "panels"))))),
+                    "7-8 in 2 panels; 21 in 3 panels on text-80",
+                    "[{pages: 7-8, panels: 2, allowance: 5 mm}]"),
+            value(
+                    JobKeys.TURNED,
+                    "PAGES",
+                    "pages that lie a quarter turned in the book",
+                    "none",
+                    "pages, and the side their head lies at (left)",
+                    Shape.either(
+                            new Whole(1, 1_000_000),
+                            Shape.text(),
+                            new Items(Shape.either(
+                                    new Whole(1, 1_000_000),
+                                    Shape.text(),
+                                    new Parts(
+                                            ordered("pages", PAGE_LIST, "head", Shape.words("left", "right")),
+                                            List.of("pages"))))),
+                    "12, 14-15; 20 head right",
+                    "[{pages: 12, head: left}]"),
+            value(
+                    JobKeys.OTHER_SIZES,
+                    "SIZES",
+                    "pages whose leaves are cut to another size",
+                    "none",
+                    "pages and their size; flush with the others at the bound edge and the head",
+                    Shape.either(
+                            Shape.text(),
+                            new Items(Shape.either(
+                                    Shape.text(),
+                                    new Parts(
+                                            ordered("pages", PAGE_LIST, "size", Shape.text()),
+                                            List.of("pages", "size"))))),
+                    "9 at letter; 12-13 at 200 x 297 mm",
+                    "[{pages: 9, size: letter}]"),
             words(JobKeys.BINDING, "METHOD", "what holds the leaves", "wire", Method.values()),
             open(
                     JobKeys.PITCH,
@@ -140,6 +220,33 @@ final class JobKeyDescriptions {
                             new Parts(ordered("gap", Shape.length(), "thumb-cut", Shape.text()), List.of("gap"))),
                     "90 mm",
                     "{gap: 90 mm, thumb-cut: 60 x 20 mm}"),
+            value(
+                    JobKeys.OVERS,
+                    "OVERS",
+                    "spare sheets of each stock",
+                    "5 %, at least 10",
+                    "a percentage of the sheets needed, a least number of sheets, or both",
+                    Shape.either(
+                            Shape.words("none"),
+                            new Text("\\s*(\\d.*%)?[\\s,]*([aA][tT] [lL][eE][aA][sS][tT]\\s+\\d+.*)?\\s*"),
+                            new Parts(ordered("percent", NUMBER, "least", new Whole(0, 100_000)), List.of())),
+                    "3 %",
+                    "at least 20",
+                    "{percent: 3, least: 20}"),
+            value(
+                    JobKeys.PRESS_SHEET,
+                    "SHEET",
+                    "sheet that leaves are printed on and cut from",
+                    "none",
+                    "its size, the bleed round each leaf (3 mm), the gripper edge (10 mm); none: sheets of the leaf's size",
+                    Shape.either(
+                            Shape.text(),
+                            new Parts(
+                                    parts("size", Shape.text(), "bleed", LENGTH_OR_NONE, "gripper", LENGTH_OR_NONE),
+                                    List.of("size"))),
+                    "sra3",
+                    "\"450 x 320 mm, bleed 2 mm, gripper 8 mm\"",
+                    "{size: sra3, bleed: none, gripper: 10 mm}"),
             words(JobKeys.FAIL_ON, "SEVERITY", "least severity that fails", "error", FailOn.values()),
             value(
                     JobKeys.TABLES,
@@ -169,6 +276,15 @@ final class JobKeyDescriptions {
         parts.put("tolerance", Shape.text());
         parts.put("kind", Shape.words("paper", "board", "film"));
         return new Parts(parts, List.of());
+    }
+
+    /** Names and shapes by turns. */
+    private static Map<String, Shape> parts(Object... namesAndShapes) {
+        Map<String, Shape> parts = new LinkedHashMap<>();
+        for (int i = 0; i < namesAndShapes.length; i += 2) {
+            parts.put((String) namesAndShapes[i], (Shape) namesAndShapes[i + 1]);
+        }
+        return parts;
     }
 
     private static Map<String, Shape> ordered(String first, Shape firstShape, String second, Shape secondShape) {

@@ -12,6 +12,10 @@ final class JobKeys {
     static final String STOCK = "stock";
     static final String COVERS = "covers";
     static final String INSERTS = "inserts";
+    static final String TABS = "tabs";
+    static final String FOLD_OUTS = "fold-outs";
+    static final String TURNED = "turned";
+    static final String OTHER_SIZES = "other-sizes";
     static final String BINDING = "binding";
     static final String PITCH = "pitch";
     static final String PUNCH = "punch";
@@ -20,6 +24,8 @@ final class JobKeys {
     static final String CLEARANCE = "clearance";
     static final String LEAST_WEB = "least-web";
     static final String HANGER = "hanger";
+    static final String OVERS = "overs";
+    static final String PRESS_SHEET = "press-sheet";
     static final String FAIL_ON = "fail-on";
     static final String TABLES = "tables";
 

@@ -98,7 +98,8 @@ public final class JobReader {
         @Nullable Cover[] both = CoverReader.covers(stocks, JobKeys.COVERS, covers == null ? "none" : covers);
         Object inserts = given(JobKeys.INSERTS);
         List<Insert> insertList = inserts == null ? List.of() : InsertReader.inserts(stocks, JobKeys.INSERTS, inserts);
-        InsertReader.checkApart(insertList, both[0], both[1]);
+        SpecialLeaves special = special();
+        InsertReader.checkApart(insertList, special, both[0], both[1]);
         Object copies = given(JobKeys.COPIES);
         return new Job(
                 copies == null ? 1 : Scalars.whole(JobKeys.COPIES, copies, 1, MOST_COPIES),
@@ -109,6 +110,7 @@ public final class JobReader {
                 both[0],
                 both[1],
                 insertList,
+                special,
                 choice(JobKeys.BINDING, Method.WIRE),
                 text(JobKeys.PITCH),
                 text(JobKeys.PUNCH),
@@ -117,6 +119,7 @@ public final class JobReader {
                 clearance(),
                 leastWeb(),
                 hanger(),
+                supply(),
                 choice(JobKeys.FAIL_ON, FailOn.ERROR),
                 catalogue);
     }
@@ -164,6 +167,27 @@ public final class JobReader {
         return value == null
                 ? REGISTRATION
                 : Scalars.length(JobKeys.REGISTRATION, value, MOST_REGISTRATION, "1 mm", "1/32 in");
+    }
+
+    private SpecialLeaves special() throws SettingException {
+        Object tabs = given(JobKeys.TABS);
+        Object foldOuts = given(JobKeys.FOLD_OUTS);
+        Object turned = given(JobKeys.TURNED);
+        Object sizes = given(JobKeys.OTHER_SIZES);
+        SpecialReader reader = new SpecialReader(stocks, catalogue.sizes());
+        return new SpecialLeaves(
+                tabs == null ? List.of() : reader.tabs(JobKeys.TABS, tabs),
+                foldOuts == null ? List.of() : reader.foldOuts(JobKeys.FOLD_OUTS, foldOuts),
+                turned == null ? List.of() : reader.turned(JobKeys.TURNED, turned),
+                sizes == null ? List.of() : reader.sizes(JobKeys.OTHER_SIZES, sizes));
+    }
+
+    private Supply supply() throws SettingException {
+        Object overs = given(JobKeys.OVERS);
+        Object sheet = given(JobKeys.PRESS_SHEET);
+        return new Supply(
+                overs == null ? Supply.BUILT_IN.overs() : SupplyReader.overs(JobKeys.OVERS, overs),
+                sheet == null ? null : PressSheetReader.read(catalogue.sizes(), JobKeys.PRESS_SHEET, sheet));
     }
 
     private @Nullable Length leastWeb() throws SettingException {

@@ -16,6 +16,11 @@ public record PageRange(int first, int last) {
         return last - first + 1;
     }
 
+    /** Whether a page is among them. */
+    public boolean holds(int page) {
+        return page >= first && page <= last;
+    }
+
     /** A page or a range as a job writes it: 5, "5-8", "pages 5-8". */
     static PageRange read(String key, Object value) throws SettingException {
         String text = Scalars.text(key, value);

@@ -47,6 +47,11 @@ public final class PageJudge {
         return Math.max(LEAST_STRIP_MM, Math.max(clearMm, cutDepthMm) + 1);
     }
 
+    /** What keeps this far from the bound edge is clear, millimetres. */
+    public double clearMm() {
+        return clearMm;
+    }
+
     /**
      * The verdict of a page.
      *

@@ -12,6 +12,7 @@ import java.util.List;
  * @param bytesBeforeHeader how many bytes stand before "%PDF-"
  * @param repaired whether the file's cross-reference table was broken and had to be rebuilt
  * @param lostPages entries of the page tree that are missing or lead back into it
+ * @param outline top-level bookmarks that lead to a page, in their order
  * @param printable whether the file's permissions let it be printed (ISO 32000-1:2008, Table 22, bit 3)
  */
 public record DocumentFacts(
@@ -22,8 +23,10 @@ public record DocumentFacts(
         long bytesBeforeHeader,
         boolean repaired,
         int lostPages,
+        List<Bookmark> outline,
         boolean printable) {
     public DocumentFacts {
         pages = List.copyOf(pages);
+        outline = List.copyOf(outline);
     }
 }

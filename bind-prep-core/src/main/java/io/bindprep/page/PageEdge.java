@@ -11,4 +11,14 @@ public enum PageEdge {
     public boolean upright() {
         return this == LEFT || this == RIGHT;
     }
+
+    /** The edge across the page. */
+    public PageEdge opposite() {
+        return switch (this) {
+            case LEFT -> RIGHT;
+            case RIGHT -> LEFT;
+            case TOP -> BOTTOM;
+            case BOTTOM -> TOP;
+        };
+    }
 }

@@ -56,4 +56,24 @@ public record PageFacts(
             default -> new AffineTransform(k, 0, 0, -k, -trim.x0() * k, trim.y1() * k);
         };
     }
+
+    /**
+     * From user space to the bound-edge frame: millimetres, x from the bound edge, y from the head as the reader sees the
+     * page (from its left where it is bound at top or bottom).
+     */
+    public AffineTransform toBoundEdge(PageEdge edge) {
+        AffineTransform t = switch (edge) {
+            case LEFT -> new AffineTransform();
+            case RIGHT -> new AffineTransform(-1, 0, 0, 1, trimWidth().mm(), 0);
+            case TOP -> new AffineTransform(0, 1, 1, 0, 0, 0);
+            case BOTTOM -> new AffineTransform(0, 1, -1, 0, trimHeight().mm(), 0);
+        };
+        t.concatenate(toReader());
+        return t;
+    }
+
+    /** Extent of the trimmed page away from one of its edges as the reader sees it. */
+    public Length across(PageEdge edge) {
+        return edge.upright() ? trimWidth() : trimHeight();
+    }
 }

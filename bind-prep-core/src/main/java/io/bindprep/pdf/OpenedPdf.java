@@ -67,6 +67,7 @@ public final class OpenedPdf implements AutoCloseable {
                 Math.max(0, ends.headerAt()),
                 !ends.pointerHolds(),
                 found.lost(),
+                OutlineReader.read(catalog, found.pages()),
                 document.getCurrentAccessPermission().canPrint());
         return new OpenedPdf(document, known, found.pages(), problems);
     }
@@ -93,7 +94,7 @@ public final class OpenedPdf implements AutoCloseable {
         if (contentLost(dictionary)) {
             return new PageMarks(page, List.of(), "its content is missing from the file");
         }
-        AffineTransform toFrame = toFrame(f, edge);
+        AffineTransform toFrame = f.toBoundEdge(edge);
         try {
             Rectangle2D strip = toFrame.createInverse()
                     .createTransformedShape(
@@ -111,6 +112,11 @@ public final class OpenedPdf implements AutoCloseable {
         } catch (IOException | RuntimeException | NoninvertibleTransformException e) {
             return new PageMarks(page, List.of(), "its content cannot be read");
         }
+    }
+
+    /** The same document to change; what was scanned before stays as it was seen. */
+    public EditedPdf edit() {
+        return new EditedPdf(document, facts, pages);
     }
 
     /** Pictures replaced by what their pixels show. */
@@ -166,19 +172,6 @@ public final class OpenedPdf implements AutoCloseable {
     private static Rectangle2D visible(PageFacts f) {
         Box m = f.media();
         return new Rectangle2D.Double(m.x0(), m.y0(), m.width(), m.height());
-    }
-
-    private static AffineTransform toFrame(PageFacts f, PageEdge edge) {
-        double w = f.trimWidth().mm();
-        double h = f.trimHeight().mm();
-        AffineTransform t = switch (edge) {
-            case LEFT -> new AffineTransform();
-            case RIGHT -> new AffineTransform(-1, 0, 0, 1, w, 0);
-            case TOP -> new AffineTransform(0, 1, 1, 0, 0, 0);
-            case BOTTOM -> new AffineTransform(0, 1, -1, 0, h, 0);
-        };
-        t.concatenate(f.toReader());
-        return t;
     }
 
     @Override

@@ -11,21 +11,26 @@ import io.bindprep.check.PageRanges;
 import io.bindprep.check.Report;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
+import io.bindprep.job.PressSheet;
 import io.bindprep.marks.Verdict;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.Stock;
+import io.bindprep.run.StockNeed;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
+import io.bindprep.volume.Volume;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The numbers of a report as people read them: file, sheets, stock, covers, stack, binding, punch, pages. */
 public final class JobNumbers {
     private static final int MOST_LIFTS = 12;
+    private static final int MOST_VOLUMES = 6;
 
     /**
      * A label and what stands under it.
@@ -62,6 +67,7 @@ public final class JobNumbers {
         covers();
         entry("Stack", stack());
         binding();
+        volumes();
         punch();
         entry("Pages", pages());
     }
@@ -83,9 +89,20 @@ public final class JobNumbers {
         String text = Counted.of(block.printedSheets(), "sheet") + " printed, " + Counted.of(block.bodyLeaves(), "leaf")
                 + " and " + (block.covers() == 0 ? "no cover" : Counted.of(block.covers(), "cover")) + " a copy";
         int copies = report.job().copies();
-        return copies == 1
+        PressSheet press = report.job().supply().pressSheet();
+        return copies == 1 && press == null
                 ? text
-                : text + "; " + copies + " copies: " + (long) copies * block.printedSheets() + " sheets";
+                : text + "; " + (copies == 1 ? "1 copy" : copies + " copies") + ": "
+                        + Counted.of(printed(StockNeed::sheets), "sheet")
+                        + (press == null ? "" : " (" + press.name() + ")") + " and "
+                        + printed(StockNeed::overs) + " overs";
+    }
+
+    private long printed(ToLongFunction<StockNeed> part) {
+        return report.run().materials().stocks().stream()
+                .filter(StockNeed::printed)
+                .mapToLong(part)
+                .sum();
     }
 
     private static String stock(Stock stock) {
@@ -136,6 +153,27 @@ public final class JobNumbers {
         }
     }
 
+    private void volumes() {
+        List<Volume> volumes = report.volumes();
+        if (volumes.isEmpty()) {
+            return;
+        }
+        entry("Volumes", volumes.size() + ", each with its covers:");
+        for (Volume volume : volumes.subList(0, Math.min(MOST_VOLUMES, volumes.size()))) {
+            more(volume.number() + ": pages " + volume.firstPage() + "-" + volume.lastPage() + ", "
+                    + Counted.of(volume.block().bodyLeaves(), "leaf") + ", "
+                    + volume.stack().nominal().inMm() + ", element " + element(volume.plan()));
+        }
+        if (volumes.size() > MOST_VOLUMES) {
+            more("and " + (volumes.size() - MOST_VOLUMES) + " more");
+        }
+    }
+
+    private static String element(Plan plan) {
+        Element element = plan.element();
+        return element == null ? "none" : element.name();
+    }
+
     private void punch() {
         Plan plan = report.plan();
         HoleRow row = plan.row();
@@ -156,13 +194,20 @@ public final class JobNumbers {
                         : "pull " + (row.pulledPins().size() == 1 ? "pin " : "pins ")
                                 + PageRanges.compact(row.pulledPins(), 8) + "."));
         feed(plan);
-        if (!plan.lifts().isEmpty()) {
+        if (!report.volumes().isEmpty()) {
+            more(Counted.of(report.run().lifts().size(), "lift") + " a copy, all volumes together" + pulls());
+        } else if (!plan.lifts().isEmpty()) {
             more(Counted.of(plan.lifts().size(), "lift") + " a copy: " + lifts(plan.lifts())
-                    + (plan.lifts().equals(List.of(1)) ? " sheet." : " sheets."));
+                    + (plan.lifts().equals(List.of(1)) ? " sheet" : " sheets") + pulls());
         }
         more("Punched zone " + LengthText.both(plan.punchedZone()) + " with "
                 + plan.registration().inMm() + " registration; clear margin " + LengthText.both(plan.clearMargin())
                 + ".");
+    }
+
+    private String pulls() {
+        int copies = report.job().copies();
+        return copies == 1 ? "." : "; " + Counted.of(report.run().pulls(), "pull") + " for " + copies + " copies.";
     }
 
     private void feed(Plan plan) {

@@ -38,6 +38,16 @@ record JsonChecked(
 
         @JsonPropertyDescription("how it is bound") JsonPlan plan,
 
+        @JsonPropertyDescription("the volumes that the book goes into; empty where it is one")
+        List<JsonSplit.JsonVolume> volumes,
+
+        @JsonPropertyDescription("ways out where no element takes the stack")
+        JsonSplit tooThick,
+
+        @JsonPropertyDescription("what all copies use up") JsonMaterials materials,
+
+        @JsonPropertyDescription("how all copies are made") JsonAssembly assembly,
+
         @JsonPropertyDescription("how many pages have which verdict")
         Verdicts verdicts,
 
@@ -99,6 +109,10 @@ record JsonChecked(
                 block.covers(),
                 JsonStack.of(r.stack()),
                 JsonPlan.of(r.plan()),
+                r.volumes().stream().map(JsonSplit.JsonVolume::of).toList(),
+                JsonSplit.of(r.split()),
+                JsonMaterials.of(r.run().materials()),
+                JsonAssembly.of(r.run()),
                 Verdicts.of(r.pages()),
                 r.pages().stream()
                         .filter(p -> allPages || p.verdict().verdict() != Verdict.CLEAR)

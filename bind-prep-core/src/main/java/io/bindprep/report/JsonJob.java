@@ -7,7 +7,9 @@ import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Hanger;
 import io.bindprep.job.Job;
+import io.bindprep.job.Overs;
 import io.bindprep.job.PageRange;
+import io.bindprep.job.PressSheet;
 import io.bindprep.job.Sides;
 import io.bindprep.job.Trim;
 import io.bindprep.paper.Stock;
@@ -58,8 +60,52 @@ record JsonJob(
         @JsonPropertyDescription("the gap that a hanger needs; null for none") @Nullable
         HangerGap hanger,
 
+        @JsonPropertyDescription("spare sheets") Spare overs,
+
+        @JsonPropertyDescription("the sheet that leaves are cut from; null for sheets of the leaf's size") @Nullable
+        Large pressSheet,
+
+        @JsonPropertyDescription("leaves and pages that are not like the others")
+        JsonSpecial special,
+
         @JsonPropertyDescription("least severity that fails the job")
         FailOn failOn) {
+
+    /** Spare sheets. */
+    record Spare(
+            @JsonPropertyDescription("of the sheets that are needed")
+            BigDecimal percent,
+
+            @JsonPropertyDescription("at least so many of each stock and use")
+            int leastSheets,
+
+            @JsonPropertyDescription("who asks for them") String source) {
+        static Spare of(Overs overs) {
+            return new Spare(Json.rounded(overs.percent(), 3), overs.least(), overs.source());
+        }
+    }
+
+    /** A press sheet. */
+    record Large(
+            @JsonPropertyDescription("as it was given") String name,
+
+            @JsonPropertyDescription("its two sides") JsonPair sheetMm,
+
+            @JsonPropertyDescription("printed beyond the trim of each leaf, all round")
+            BigDecimal bleedMm,
+
+            @JsonPropertyDescription("blank along the long edge")
+            BigDecimal gripperMm) {
+        static @Nullable Large of(@Nullable PressSheet sheet) {
+            return sheet == null
+                    ? null
+                    : new Large(
+                            sheet.name(),
+                            JsonPair.of(sheet.width().mm(), sheet.height().mm()),
+                            Json.mm(sheet.bleed()),
+                            Json.mm(sheet.gripper()));
+        }
+    }
 
     /** A page size. */
     record Size(
@@ -171,10 +217,13 @@ record JsonJob(
                 Json.mm(job.clearance()),
                 Json.mmOrNull(job.leastWeb()),
                 HangerGap.of(job.hanger()),
+                Spare.of(job.supply().overs()),
+                Large.of(job.supply().pressSheet()),
+                JsonSpecial.of(job.special()),
                 job.failOn());
     }
 
-    private static String range(PageRange range) {
+    static String range(PageRange range) {
         return range.first() == range.last() ? Integer.toString(range.first()) : range.first() + "-" + range.last();
     }
 }

@@ -53,6 +53,15 @@ final class Lines {
         entry(Tint.NONE, "", text);
     }
 
+    /** A row of a table: a label, then cells, each set to the right. */
+    void row(String label, int width, List<String> cells) {
+        StringBuilder row = new StringBuilder(label).append(" ".repeat(LABEL - label.length()));
+        for (String cell : cells) {
+            row.append(" ".repeat(Math.max(1, width - cell.length()))).append(cell);
+        }
+        out.append(row.toString().replaceAll("[\\p{Cntrl}\\p{Cf}]", "?")).append('\n');
+    }
+
     void blank() {
         out.append('\n');
     }

@@ -12,6 +12,8 @@ import io.bindprep.job.FailOn;
 import io.bindprep.job.Hanger;
 import io.bindprep.job.Job;
 import io.bindprep.job.Sides;
+import io.bindprep.job.SpecialLeaves;
+import io.bindprep.job.Supply;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
 import io.bindprep.paper.Stock;
@@ -81,6 +83,7 @@ record Fixtures(
                 blank,
                 blank,
                 List.of(),
+                SpecialLeaves.NONE,
                 method,
                 pitch,
                 punch,
@@ -89,6 +92,7 @@ record Fixtures(
                 clearance,
                 leastWeb,
                 hanger,
+                Supply.BUILT_IN,
                 FailOn.ERROR,
                 Catalogue.builtIn());
     }

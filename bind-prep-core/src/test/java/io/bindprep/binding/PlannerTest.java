@@ -9,12 +9,16 @@ import static org.assertj.core.api.Assertions.within;
 import io.bindprep.block.Leaf;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.LiftLimit;
 import io.bindprep.catalogue.Method;
+import io.bindprep.paper.Stock;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -227,32 +231,61 @@ class PlannerTest {
     void liftsAddUpAndKeepWithinThePunch() {
         // property, seed 838
         Random random = new Random(838);
-        BigDecimal capacity = new BigDecimal(1900);
+        List<Stock> stocks = Catalogue.builtIn().stocks().all();
         for (int run = 0; run < 300; run++) {
+            Map<Stock.Kind, LiftLimit> limits = new EnumMap<>(Stock.Kind.class);
+            for (Stock.Kind kind : Stock.Kind.values()) {
+                limits.put(
+                        kind,
+                        new LiftLimit(
+                                Length.ofMm(1 + random.nextInt(3)),
+                                random.nextBoolean() ? 1 + random.nextInt(20) : null));
+            }
             List<Leaf> leaves = new ArrayList<>();
             int count = 1 + random.nextInt(120);
             for (int i = 0; i < count; i++) {
                 leaves.add(new Leaf(
-                        random.nextInt(20) == 0 ? Leaf.Role.INSERT : Leaf.Role.TEXT,
-                        Catalogue.builtIn()
-                                .stocks()
-                                .all()
-                                .get(random.nextInt(
-                                        Catalogue.builtIn().stocks().all().size())),
+                        random.nextInt(20) == 0 ? Leaf.Role.FOLD_OUT : Leaf.Role.TEXT,
+                        stocks.get(random.nextInt(random.nextBoolean() ? 5 : stocks.size())),
                         1,
-                        null));
+                        null,
+                        1 + random.nextInt(2),
+                        Length.ZERO));
             }
-            List<Integer> lifts = LiftMaker.lifts(leaves, capacity);
+            List<Integer> lifts = LiftMaker.lifts(leaves, limits::get);
             assertThat(lifts).allMatch(l -> l > 0);
             assertThat(lifts.stream().mapToInt(Integer::intValue).sum()).isEqualTo(count);
             int at = 0;
             for (int lift : lifts) {
                 List<Leaf> in = leaves.subList(at, at + lift);
-                BigDecimal thick = in.stream().map(l -> l.stock().caliperUm()).reduce(BigDecimal.ZERO, BigDecimal::add);
-                assertThat(lift == 1 || thick.compareTo(capacity) <= 0).isTrue();
+                assertThat(in.stream().map(l -> l.stock().kind()).distinct()).hasSize(1);
+                LiftLimit limit = limits.get(in.get(0).stock().kind());
+                BigDecimal thick = in.stream().map(Leaf::nominalUm).reduce(BigDecimal.ZERO, BigDecimal::add);
+                int layers = in.stream().mapToInt(Leaf::layers).sum();
+                assertThat(lift == 1 || thick.compareTo(limit.thickness().micrometres()) <= 0)
+                        .isTrue();
+                assertThat(lift == 1 || limit.sheets() == null || layers <= limit.sheets())
+                        .isTrue();
                 at += lift;
             }
         }
+    }
+
+    @Test
+    void boardAndFilmGoByTheirOwnLimits() {
+        Stock board = Catalogue.builtIn().stocks().byId("coverboard-18").orElseThrow();
+        Stock film = Catalogue.builtIn().stocks().byId("film-75").orElseThrow();
+        List<Leaf> leaves = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            leaves.add(new Leaf(Leaf.Role.TAB, i < 3 ? board : film, null, null));
+        }
+        // by hand: three boards of 0.457 mm, two at once in 1 mm; three films, one at once by number
+        List<Integer> lifts = LiftMaker.lifts(
+                leaves,
+                kind -> kind == Stock.Kind.BOARD
+                        ? new LiftLimit(Length.ofMm(1), null)
+                        : new LiftLimit(Length.ofMm(2), 1));
+        assertThat(lifts).containsExactly(2, 1, 1, 1, 1);
     }
 
     @Test

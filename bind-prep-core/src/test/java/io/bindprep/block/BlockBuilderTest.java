@@ -2,6 +2,7 @@ package io.bindprep.block;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Method;
@@ -10,8 +11,12 @@ import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Insert;
 import io.bindprep.job.Job;
+import io.bindprep.job.JobReader;
+import io.bindprep.job.JobSettings;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
+import io.bindprep.job.SpecialLeaves;
+import io.bindprep.job.Supply;
 import io.bindprep.page.PageEdge;
 import io.bindprep.paper.Stock;
 import io.bindprep.problem.SettingException;
@@ -39,6 +44,7 @@ class BlockBuilderTest {
                 front,
                 back,
                 List.of(inserts),
+                SpecialLeaves.NONE,
                 Method.WIRE,
                 null,
                 null,
@@ -47,8 +53,13 @@ class BlockBuilderTest {
                 Length.ofInch(1, 8),
                 null,
                 null,
+                Supply.BUILT_IN,
                 FailOn.ERROR,
                 Catalogue.builtIn());
+    }
+
+    private static Block yaml(String text, int pages) throws Exception {
+        return BlockBuilder.build(JobReader.toJob(JobSettings.read(text, "job.yaml")), pages);
     }
 
     private static Block two(int pages, Cover front, Cover back, Insert... inserts) throws Exception {
@@ -206,5 +217,115 @@ class BlockBuilderTest {
             }
             assertThat(next - 1).isEqualTo(pages).isEqualTo(block.places().size());
         }
+    }
+
+    @Test
+    void blankDividersMakeWhatFollowsStartOnAFreshLeaf() throws Exception {
+        Block block = yaml("tabs: before 1, 4 on tag-150 extending 12 mm; before 7 on index-90 extending none", 8);
+        Stock tag = Catalogue.builtIn().stocks().byId("tag-150").orElseThrow();
+        Length out = Length.ofMm(12);
+        assertThat(block.leaves())
+                .containsExactly(
+                        new Leaf(Leaf.Role.TAB, tag, null, null, 1, out),
+                        leaf(1, 2),
+                        leaf(3, null),
+                        new Leaf(Leaf.Role.TAB, tag, null, null, 1, out),
+                        leaf(4, 5),
+                        leaf(6, null),
+                        new Leaf(Leaf.Role.TAB, INDEX, null, null, 1, Length.ZERO),
+                        leaf(7, 8));
+        assertThat(block.addedBlankBacks()).containsExactly(3, 6);
+    }
+
+    private static Leaf leaf(Integer recto, Integer verso) throws Exception {
+        // the stock's source says that the job names none
+        Stock built = JobReader.toJob(JobSettings.empty()).stock();
+        return new Leaf(Leaf.Role.TEXT, built, recto, verso);
+    }
+
+    @Test
+    void printedDividersAndFoldOutsTakeLeavesOfTheirOwn() throws Exception {
+        Block block = yaml("tabs: 3 on tag-150\nfold-outs: 6-7 in 3 panels on index-90", 9);
+        assertThat(block.leaves())
+                .extracting(Leaf::role, Leaf::recto, Leaf::verso, Leaf::layers)
+                .containsExactly(
+                        tuple(Leaf.Role.TEXT, 1, 2, 1),
+                        tuple(Leaf.Role.TAB, 3, null, 1),
+                        tuple(Leaf.Role.TEXT, 4, 5, 1),
+                        tuple(Leaf.Role.FOLD_OUT, 6, 7, 3),
+                        tuple(Leaf.Role.TEXT, 8, 9, 1));
+        // the divider's blank back is its nature, no surprise
+        assertThat(block.addedBlankBacks()).isEmpty();
+        assertThat(block.leaves().get(1).extension()).isEqualTo(Length.ofInch(1, 2));
+        assertThat(block.leaves().get(3).stock()).isEqualTo(INDEX);
+    }
+
+    @Test
+    void aBlankDividerMayPartAnInsertButNotAFoldOut() throws Exception {
+        Block block = yaml("inserts: 3-6 on index-90\ntabs: before 5 on tag-150", 8);
+        assertThat(block.leaves())
+                .extracting(Leaf::role, Leaf::recto)
+                .containsExactly(
+                        tuple(Leaf.Role.TEXT, 1),
+                        tuple(Leaf.Role.INSERT, 3),
+                        tuple(Leaf.Role.TAB, null),
+                        tuple(Leaf.Role.INSERT, 5),
+                        tuple(Leaf.Role.TEXT, 7));
+        wrongYaml("tabs", "fold-outs: 3-4 in 2 panels\ntabs: before 4 on tag-150", 8);
+        wrongYaml("tabs", "covers: {front: pages 1-2 on tag-150}\ntabs: before 2 on tag-150", 8);
+        wrongYaml("tabs", "tabs: before 9 on tag-150", 8);
+        wrongYaml("fold-outs", "fold-outs: 8-9 in 2 panels", 8);
+        wrongYaml("turned", "turned: 9", 8);
+        wrongYaml("other-sizes", "other-sizes: 9 at letter", 8);
+    }
+
+    private static void wrongYaml(String key, String text, int pages) {
+        assertThatThrownBy(() -> yaml(text, pages))
+                .isInstanceOfSatisfying(
+                        SettingException.class, e -> assertThat(e.key()).isEqualTo(key));
+    }
+
+    /** By coordinates: a point of the turned page's bound edge lies on the leaf's bound edge, where the row is counted. */
+    @ParameterizedTest
+    @EnumSource(BoundEdge.class)
+    void turnedPagesByCoordinates(BoundEdge edge) throws Exception {
+        for (String head : List.of("left", "right")) {
+            for (String sides : List.of("two", "two-head-to-foot")) {
+                String job = "bound-edge: " + edge.name().toLowerCase(java.util.Locale.ROOT) + "\nsides: " + sides;
+                List<PagePlace> upright = yaml(job, 2).places();
+                List<PagePlace> turned = yaml(job + "\nturned: [{pages: 1-2, head: " + head + "}]", 2)
+                        .places();
+                for (int i = 0; i < 2; i++) {
+                    PagePlace up = upright.get(i);
+                    PagePlace page = turned.get(i);
+                    // a point a quarter along the turned page's bound edge, in unit coordinates of the page
+                    double along = 0.25;
+                    double[] p = point(page.boundEdge(), along);
+                    // head left: the page's top is at the left, its left at the foot
+                    double x = head.equals("left") ? p[1] : 1 - p[1];
+                    double y = head.equals("left") ? 1 - p[0] : p[0];
+                    String as = edge + " " + sides + " head " + head + " page " + (i + 1);
+                    double off = switch (up.boundEdge()) {
+                        case LEFT -> x;
+                        case RIGHT -> 1 - x;
+                        case TOP -> y;
+                        case BOTTOM -> 1 - y;
+                    };
+                    assertThat(off).as(as).isZero();
+                    double onUpright = up.boundEdge().upright() ? y : x;
+                    double onRecto = up.mirrored() ? 1 - onUpright : onUpright;
+                    assertThat(onRecto).as(as).isEqualTo(page.mirrored() ? 1 - along : along);
+                }
+            }
+        }
+    }
+
+    private static double[] point(PageEdge edge, double along) {
+        return switch (edge) {
+            case LEFT -> new double[] {0, along};
+            case RIGHT -> new double[] {1, along};
+            case TOP -> new double[] {along, 0};
+            case BOTTOM -> new double[] {along, 1};
+        };
     }
 }

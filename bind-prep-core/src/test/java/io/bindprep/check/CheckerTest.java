@@ -441,7 +441,8 @@ class CheckerTest {
     @Test
     void everyPageNeedsAVerdict() {
         Report r = Scenario.of(2).report();
-        assertThatThrownBy(() -> Checker.report(r.document(), r.job(), r.block(), r.stack(), r.plan(), List.of()))
+        assertThatThrownBy(() -> Checker.report(
+                        r.document(), r.job(), r.block(), r.stack(), r.plan(), r.split(), r.run(), List.of()))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -9,6 +9,7 @@ import io.bindprep.binding.Reason;
 import io.bindprep.binding.Skew;
 import io.bindprep.block.Block;
 import io.bindprep.block.Leaf;
+import io.bindprep.block.LeafSizes;
 import io.bindprep.block.PagePlace;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Element;
@@ -19,6 +20,8 @@ import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
+import io.bindprep.job.SpecialLeaves;
+import io.bindprep.job.Supply;
 import io.bindprep.job.Trim;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
@@ -32,7 +35,11 @@ import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.Stock;
+import io.bindprep.run.Bound;
+import io.bindprep.run.Run;
+import io.bindprep.run.RunPlanner;
 import io.bindprep.unit.Length;
+import io.bindprep.volume.Split;
 import java.awt.geom.Rectangle2D;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -83,6 +90,9 @@ public final class Scenario {
     private Cover front;
     private Cover back;
     private BigDecimal weight = new BigDecimal("210.04");
+    private SpecialLeaves special = SpecialLeaves.NONE;
+    private Supply supply = Supply.BUILT_IN;
+    private Split split = Split.NONE;
     private List<Integer> lifts = List.of(14, 14, 14);
 
     private Scenario(int pages) {
@@ -232,6 +242,21 @@ public final class Scenario {
         return this;
     }
 
+    public Scenario special(SpecialLeaves leaves) {
+        special = leaves;
+        return this;
+    }
+
+    public Scenario supply(Supply given) {
+        supply = given;
+        return this;
+    }
+
+    public Scenario split(Split into) {
+        split = into;
+        return this;
+    }
+
     public Scenario blankBacks(Integer... after) {
         blankBacks.addAll(List.of(after));
         return this;
@@ -274,7 +299,9 @@ public final class Scenario {
     }
 
     public Report report() {
-        return registered(Checker.report(document(), job(), block(), stack(), plan(), verdicts));
+        LeafSizes cut = new LeafSizes(job(), document().pages(), Length.ofMm(210), Length.ofMm(297));
+        Run run = RunPlanner.plan(job(), cut, List.of(new Bound(block(), stack(), plan(liftsOfItsLeaves()))));
+        return registered(Checker.report(document(), job(), block(), stack(), plan(lifts), split, run, verdicts));
     }
 
     /** The same report, once each of its findings has been looked up among {@link FindingKinds}. */
@@ -290,6 +317,12 @@ public final class Scenario {
         return report;
     }
 
+    // a test of wording may ask for lifts that its few pages do not make
+    private List<Integer> liftsOfItsLeaves() {
+        int leaves = block().leaves().size();
+        return lifts.stream().mapToInt(Integer::intValue).sum() == leaves ? lifts : List.of(leaves);
+    }
+
     private DocumentFacts document() {
         List<PageFacts> facts = IntStream.rangeClosed(1, pages)
                 .mapToObj(p -> {
@@ -298,7 +331,7 @@ public final class Scenario {
                     return new PageFacts(p, box, box, box, box, trimDeclared, 0, 1);
                 })
                 .toList();
-        return new DocumentFacts(file, "00ff", facts, rightToLeft, junk, repaired, lostPages, printable);
+        return new DocumentFacts(file, "00ff", facts, rightToLeft, junk, repaired, lostPages, List.of(), printable);
     }
 
     private Job job() {
@@ -311,6 +344,7 @@ public final class Scenario {
                 front,
                 back,
                 List.of(),
+                special,
                 Method.WIRE,
                 pitch,
                 null,
@@ -319,6 +353,7 @@ public final class Scenario {
                 Length.ofInch(1, 8),
                 null,
                 null,
+                supply,
                 failOn,
                 Catalogue.builtIn());
     }
@@ -329,7 +364,7 @@ public final class Scenario {
         for (int p = 1; p <= pages; p++) {
             boolean recto = p % 2 == 1;
             if (recto) {
-                leaves.add(new Leaf(Leaf.Role.TEXT, BOND, p, p < pages ? p + 1 : null));
+                leaves.add(leaf(p, p < pages ? p + 1 : null));
             }
             PageEdge bound = edge == BoundEdge.TOP ? PageEdge.TOP : recto ? PageEdge.LEFT : PageEdge.RIGHT;
             places.add(new PagePlace(p, recto, bound, false));
@@ -337,18 +372,29 @@ public final class Scenario {
         return new Block(leaves, places, blankBacks);
     }
 
+    private Leaf leaf(int recto, Integer verso) {
+        return special.foldOut(recto)
+                .map(f -> new Leaf(Leaf.Role.FOLD_OUT, BOND, recto, verso, f.panels(), Length.ZERO))
+                .or(() ->
+                        special.tab(recto).map(t -> new Leaf(Leaf.Role.TAB, t.stock(), recto, verso, 1, t.extension())))
+                .orElse(new Leaf(Leaf.Role.TEXT, BOND, recto, verso));
+    }
+
     private Stack stack() {
         Length least = thickest.minus(Length.ofMm("0.6"));
         return new Stack(least, thickest.minus(Length.ofMm("0.3")), thickest, weight, List.of("invented"));
     }
 
-    private Plan plan() {
+    private Plan plan(List<Integer> lifts) {
+        int along = edge == BoundEdge.TOP ? 210 : 297;
         // W3_1i-square-0t of the XJDF 2.2 hole catalogue; 34 holes on A4, the first at 8.8 mm
-        List<Hole> holes = IntStream.range(0, 34)
+        List<Hole> holes = IntStream.range(0, along == 297 ? 34 : 24)
                 .mapToObj(i -> new Hole(
-                        i + 1, Length.ofMm("8.8").plus(Length.ofInch(1, 3).times(i))))
+                        i + 1,
+                        Length.ofMm(along == 297 ? "8.8" : "7.63")
+                                .plus(Length.ofInch(1, 3).times(i))))
                 .toList();
-        List<Hole> shown = holeless ? List.of() : holes.subList(0, 34 - fewer);
+        List<Hole> shown = holeless ? List.of() : holes.subList(0, holes.size() - fewer);
         return new Plan(
                 Method.WIRE,
                 pattern,
@@ -359,7 +405,7 @@ public final class Scenario {
                 Length.ofInch(5, 32),
                 Length.ofInch(5, 32),
                 false,
-                new HoleRow(Length.ofMm(297), shown, List.of(35, 36), stuck, Length.ofMm("6.8"), gap),
+                new HoleRow(Length.ofMm(along), shown, List.of(35, 36), stuck, Length.ofMm("6.8"), gap),
                 34,
                 lifts,
                 element == null ? null : element.size(),

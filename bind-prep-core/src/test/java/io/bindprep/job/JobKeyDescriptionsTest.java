@@ -2,7 +2,6 @@ package io.bindprep.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.bindprep.paper.Stock;
 import io.bindprep.setting.KeyDescription;
 import io.bindprep.setting.Shape;
 import java.lang.reflect.Field;
@@ -43,8 +42,8 @@ class JobKeyDescriptionsTest {
     @MethodSource("keys")
     void theBuiltInValueIsTheOneThatHoldsWhereNothingIsSaid(KeyDescription key) throws Exception {
         if (key.builtIn() != null) {
-            assertThat(withoutStockSource(job(key, key.builtIn())))
-                    .isEqualTo(withoutStockSource(JobReader.toJob(JobSettings.empty())));
+            assertThat(withoutSources(job(key, key.builtIn())))
+                    .isEqualTo(withoutSources(JobReader.toJob(JobSettings.empty())));
         }
     }
 
@@ -71,9 +70,10 @@ class JobKeyDescriptionsTest {
         }
     }
 
-    // the source says whether the job named it
-    private static String withoutStockSource(Job job) {
-        Stock stock = job.stock();
-        return job.toString().replace(stock.source(), "");
+    // the source says whether the job named them
+    private static String withoutSources(Job job) {
+        return job.toString()
+                .replace(job.stock().source(), "")
+                .replace(job.supply().overs().source(), "");
     }
 }

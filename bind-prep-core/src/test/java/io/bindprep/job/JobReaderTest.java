@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import io.bindprep.catalogue.Method;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -37,6 +38,7 @@ class JobReaderTest {
         assertThat(job.frontCover()).isNull();
         assertThat(job.backCover()).isNull();
         assertThat(job.inserts()).isEmpty();
+        assertThat(job.special()).isEqualTo(SpecialLeaves.NONE);
         assertThat(job.binding()).isEqualTo(Method.WIRE);
         assertThat(job.pitch()).isNull();
         assertThat(job.punch()).isNull();
@@ -45,6 +47,7 @@ class JobReaderTest {
         assertThat(job.clearance()).isEqualTo(Length.ofInch(1, 8));
         assertThat(job.leastWeb()).isNull();
         assertThat(job.hanger()).isNull();
+        assertThat(job.supply()).isEqualTo(Supply.BUILT_IN);
         assertThat(job.failOn()).isEqualTo(FailOn.ERROR);
     }
 
@@ -70,6 +73,12 @@ class JobReaderTest {
                 clearance: none
                 least-web: 4 mm
                 hanger: {gap: 90 mm, thumb-cut: 60 x 20 mm}
+                overs: 3 %, at least 12
+                press-sheet: sra3
+                tabs: before 9 on tag-150
+                fold-outs: 11-12 in 2 panels
+                turned: 13
+                other-sizes: 14 at a5
                 fail-on: warning
                 tables: none
                 """);
@@ -95,6 +104,12 @@ class JobReaderTest {
         assertThat(job.leastWeb()).isEqualTo(Length.ofMm(4));
         assertThat(job.hanger())
                 .isEqualTo(new Hanger(Length.ofMm(90), new Hanger.ThumbCut(Length.ofMm(60), Length.ofMm(20))));
+        assertThat(job.supply().overs()).isEqualTo(new Overs(new BigDecimal(3), 12, "as the job says"));
+        assertThat(job.supply().pressSheet().height()).isEqualTo(Length.ofMm(450));
+        assertThat(job.special().tabs()).hasSize(1);
+        assertThat(job.special().foldOuts()).hasSize(1);
+        assertThat(job.special().turned()).hasSize(1);
+        assertThat(job.special().sizes()).hasSize(1);
         assertThat(job.failOn()).isEqualTo(FailOn.WARNING);
     }
 

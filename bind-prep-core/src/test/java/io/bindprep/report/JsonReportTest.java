@@ -45,6 +45,10 @@ class JsonReportTest {
                         "covers",
                         "stack",
                         "plan",
+                        "volumes",
+                        "tooThick",
+                        "materials",
+                        "assembly",
                         "verdicts",
                         "pages",
                         "findings");

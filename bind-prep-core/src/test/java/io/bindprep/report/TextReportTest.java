@@ -38,7 +38,7 @@ class TextReportTest {
                         Do not print: 2 pages would lose matter to the holes.
 
                         File      thesis.pdf, 84 pages
-                        Sheets    42 sheets printed, 42 leaves and no cover a copy; 100 copies: 4200 sheets
+                        Sheets    42 sheets printed, 42 leaves and no cover a copy; 100 copies: 4200 sheets and 210 overs
                         Stock     bond-20, 94 um a sheet; JCP O-63 (1999)
                         Stack     4.9 mm (0.193 in), likely 4.6 mm to 5.2 mm (0.181 in to 0.205 in); 210 g a copy
                         Binding   wire, pitch 3:1, 8.47 mm (0.333 in), element 3/8 in (9.53 mm), 34 loops
@@ -46,7 +46,7 @@ class TextReportTest {
                         Punch     W3_1i-square-0t: 34 holes 3.97 x 3.97 mm, axis 5.08 mm (0.2 in) from the bound edge
                                   First hole 8.8 mm (0.346 in) from the head; pull pins 35-36.
                                   A sheet may sit skewed by 2.7 mm (0.106 in) over the row.
-                                  3 lifts a copy: 14, 14, 14 sheets.
+                                  3 lifts a copy: 14, 14, 14 sheets; 300 pulls for 100 copies.
                                   Punched zone 8.06 mm (0.317 in) with 1 mm registration; clear margin 9.53 mm (3/8 in).
                         Pages     81 clear, 1 tight, 2 punched
 

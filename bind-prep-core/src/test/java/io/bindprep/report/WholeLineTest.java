@@ -2,13 +2,16 @@ package io.bindprep.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.bindprep.binding.Plan;
 import io.bindprep.binding.Planner;
 import io.bindprep.block.Block;
 import io.bindprep.block.BlockBuilder;
 import io.bindprep.block.Leaf;
+import io.bindprep.block.LeafSizes;
 import io.bindprep.check.Checker;
 import io.bindprep.check.Finding;
 import io.bindprep.check.Report;
+import io.bindprep.check.Severity;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
@@ -20,7 +23,10 @@ import io.bindprep.page.PageFacts;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
 import io.bindprep.problem.SettingException;
+import io.bindprep.run.Bound;
+import io.bindprep.run.RunPlanner;
 import io.bindprep.unit.Length;
+import io.bindprep.volume.Split;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -39,12 +45,18 @@ class WholeLineTest {
         Block block = BlockBuilder.build(job, pages);
         Stack stack = StackEstimator.estimate(
                 block.leaves().stream().map(Leaf::stock).toList(), Length.ofInch(17, 2), Length.ofInch(11, 1));
+        Plan plan = Planner.plan(job, block, stack, Length.ofInch(11, 1));
         return Checker.report(
-                new DocumentFacts("manual.pdf", "00ff", facts, false, 0, false, 0, true),
+                new DocumentFacts("manual.pdf", "00ff", facts, false, 0, false, 0, List.of(), true),
                 job,
                 block,
                 stack,
-                Planner.plan(job, block, stack, Length.ofInch(11, 1)),
+                plan,
+                Split.NONE,
+                RunPlanner.plan(
+                        job,
+                        new LeafSizes(job, facts, Length.ofInch(17, 2), Length.ofInch(11, 1)),
+                        List.of(new Bound(block, stack, plan))),
                 clear);
     }
 
@@ -94,5 +106,17 @@ class WholeLineTest {
                         .orElseThrow()
                         .pages())
                 .containsExactly(3);
+    }
+
+    @Test
+    void tabsStandOutBeyondCoversCutToTheTrim() throws SettingException {
+        String tabs = "tabs: before 5, 41 on tag-150";
+        Report bare = letter(84, tabs);
+        assertThat(bare.findings()).extracting(Finding::rule).doesNotContain("tabs-beyond-covers");
+        Report covered = letter(84, tabs + "\ncovers: front=film-75, back=coverboard-30\n");
+        assertThat(covered.findings())
+                .anyMatch(f -> f.rule().equals("tabs-beyond-covers")
+                        && f.severity() == Severity.NOTE
+                        && f.message().contains("12.7 mm (1/2 in)"));
     }
 }

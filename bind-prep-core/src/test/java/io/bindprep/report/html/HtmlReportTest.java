@@ -149,7 +149,7 @@ class HtmlReportTest {
                 Scenario.of(1).bound(BoundEdge.TOP, Sides.ONE).hit(1, MarkKind.TEXT, Verdict.PUNCHED, 3, 4, "x"),
                 picture(1));
         assertThat(html)
-                .contains("<rect class=\"hole\" x=\"6.82\" y=\"3.1\" width=\"3.97\" height=\"3.97\"")
+                .contains("<rect class=\"hole\" x=\"5.65\" y=\"3.1\" width=\"3.97\" height=\"3.97\"")
                 .contains("100 to 118 mm from the left edge");
     }
 

@@ -1,0 +1,107 @@
+package io.bindprep.cli;
+
+import static io.bindprep.cli.Cli.fixture;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ShiftCommandTest {
+    private static final String PUNCHED = fixture("cookbook-letter.pdf");
+
+    @TempDir
+    private Path folder;
+
+    private String out() {
+        return folder.resolve("out.pdf").toString();
+    }
+
+    @Test
+    void writesACopyThatTheCheckFindsGoodAndShowsBeforeAndAfter() {
+        Cli run = Cli.run("shift", PUNCHED, "-o", out());
+        assertThat(run.exit()).as(run.err()).isZero();
+        assertThat(run.err()).isEmpty();
+        // fixtures/README.md: 14 and 27 punched, 40-44 tight; 6.55 is what page 14 lacks
+        assertThat(run.out())
+                .containsPattern("pages +clear +tight +punched +unread")
+                .containsPattern("Before +100 +93 +5 +2 +0")
+                .containsPattern("After +100 +100 +0 +0 +0")
+                .contains("6.55 mm away from the bound edge, at full size: pages 1-100", "Page 14", "full size")
+                .doesNotContain("\u001b");
+        assertThat(Cli.run("check", out()).exit()).isZero();
+    }
+
+    @Test
+    void pagesThatMoveAlikeAreOneLine() {
+        Cli run = Cli.run("shift", PUNCHED, "-o", out(), "--page-by-page");
+        assertThat(run.exit()).isZero();
+        assertThat(run.out())
+                .contains("the content of 7 pages moved")
+                .containsPattern("1.03 mm away from the bound edge, at full size: pages 40-44");
+    }
+
+    @Test
+    void aClearFileIsCopied() {
+        Cli run = Cli.run("shift", fixture("members-handbook-a4.pdf"), "-o", out());
+        assertThat(run.exit()).isZero();
+        assertThat(run.out()).contains("Nothing to move", "a copy of the file as it was");
+        assertThat(Path.of(out())).exists();
+    }
+
+    @Test
+    void aRefusalIsOneWithTheNumbersAndWritesNothing() {
+        Cli run = Cli.run("shift", PUNCHED, "-o", out(), "--clear-margin", "40 mm", "--least-scale", "99");
+        assertThat(run.exit()).isEqualTo(1);
+        assertThat(run.out().replaceAll("\\s+", " ")).contains("Not repaired, and nothing written", "40 mm", "99 %");
+        assertThat(Path.of(out())).doesNotExist();
+    }
+
+    @Test
+    void aFileWithOtherFindingsIsWrittenAndStillOne() {
+        Cli run = Cli.run("shift", fixture("mixed-sizes.pdf"), "-o", out(), "--gutter", "2mm", "--fail-on", "warning");
+        assertThat(run.exit()).isEqualTo(1);
+        assertThat(Path.of(out())).exists();
+    }
+
+    @Test
+    void wrongSettingsAndPlacesAreTwo() throws Exception {
+        assertUsage(Cli.run("shift", PUNCHED), "-o");
+        assertUsage(Cli.run("shift", PUNCHED, "-o", out(), "--gutter", "wide"), "--gutter", "wide", "6 mm");
+        assertUsage(Cli.run("shift", PUNCHED, "-o", out(), "--gutter", "2mm", "--page-by-page"), "--page-by-page");
+        assertUsage(Cli.run("shift", PUNCHED, "-o", out(), "--binding", "glue"), "--binding", "glue");
+        String nowhere = folder.resolve("no/out.pdf").toString();
+        assertUsage(Cli.run("shift", PUNCHED, "-o", nowhere, "--gutter", "1mm"), "--output", "there is no folder");
+        Path input = Files.copy(Path.of(PUNCHED), folder.resolve("in.pdf"));
+        assertUsage(Cli.run("shift", input.toString(), "-o", input.toString()), "--output", "never overwritten");
+    }
+
+    private static void assertUsage(Cli run, String... words) {
+        assertThat(run.exit()).as(run.out() + run.err()).isEqualTo(2);
+        assertThat(run.err()).startsWith("bind-prep: ").contains(words).doesNotContain("Exception");
+    }
+
+    @Test
+    void anUnreadableFileIsThree() {
+        Cli run = Cli.run("shift", fixture("damaged.pdf"), "-o", out());
+        assertThat(run.exit()).isEqualTo(3);
+        assertThat(run.err()).contains("damaged.pdf").doesNotContain("Exception");
+        assertThat(Path.of(out())).doesNotExist();
+    }
+
+    @Test
+    void helpShowsAnExampleThatRuns() {
+        String help = Cli.run("shift", "--help").out();
+        String example = help.lines()
+                .filter(line -> line.startsWith("  bind-prep shift "))
+                .findFirst()
+                .orElseThrow();
+        String[] args = example.strip()
+                .substring("bind-prep ".length())
+                .replace("book.pdf", PUNCHED)
+                .replace("book-shifted.pdf", out())
+                .split(" ");
+        assertThat(Cli.run(args).exit()).isZero();
+    }
+}

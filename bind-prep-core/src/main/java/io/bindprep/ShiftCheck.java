@@ -1,0 +1,116 @@
+package io.bindprep;
+
+import io.bindprep.check.Finding;
+import io.bindprep.check.PageRanges;
+import io.bindprep.check.Report;
+import io.bindprep.check.Severity;
+import io.bindprep.marks.Mark;
+import io.bindprep.marks.PageJudge;
+import io.bindprep.marks.PageVerdict;
+import io.bindprep.marks.Verdict;
+import io.bindprep.page.Move;
+import io.bindprep.repair.ShiftSettings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Holds the check of a changed document against that of the document as it was. */
+final class ShiftCheck {
+    /** Pixels of a picture are this coarse. */
+    private static final double COARSE_MM = 0.25;
+
+    private static final int MOST_RANGES = 8;
+
+    private final ShiftSettings settings;
+    private final Report before;
+    private final Report after;
+    private final List<Move> moves;
+    private final List<Integer> blanks;
+    private final PageJudge judge;
+
+    ShiftCheck(
+            ShiftSettings settings,
+            Report before,
+            Report after,
+            List<Move> moves,
+            List<Integer> blanks,
+            PageJudge judge) {
+        this.settings = settings;
+        this.before = before;
+        this.after = after;
+        this.moves = moves;
+        this.blanks = blanks;
+        this.judge = judge;
+    }
+
+    /** Pages where something stands nearer the bound edge than the move can have put it: it came from beyond the edge. */
+    List<Integer> cameIn() {
+        return pages().filter(page -> !moves.get(page - 1).nothing() && cameIn(page))
+                .boxed()
+                .toList();
+    }
+
+    private boolean cameIn(int page) {
+        PageVerdict was = before.pages().get(page - 1).verdict();
+        PageVerdict is = verdictAfter(page);
+        Mark nearest = is.nearest();
+        if (is.background() && !was.background()) {
+            return true;
+        }
+        Mark first = was.nearest();
+        double near = was.background() ? 0 : first == null ? judge.stripMm() : first.nearMm();
+        Move move = moves.get(page - 1);
+        return nearest != null && nearest.nearMm() < move.scale() * near + move.awayMm() - COARSE_MM;
+    }
+
+    /** Why the changed document is no better than it was; empty where it is good. */
+    List<String> wrong() {
+        List<String> wrong = new ArrayList<>();
+        if (after.pages().size() != before.pages().size() + blanks.size()) {
+            return List.of("The repaired copy would have " + after.pages().size() + " pages where "
+                    + (before.pages().size() + blanks.size()) + " belong.");
+        }
+        for (Verdict verdict : List.of(Verdict.UNREAD, Verdict.PUNCHED, Verdict.TIGHT)) {
+            List<Integer> bad = pages().filter(p -> verdictAfter(p).verdict() == verdict && !settled(p))
+                    .boxed()
+                    .toList();
+            if (!bad.isEmpty()) {
+                wrong.add("The check of the repaired copy still finds "
+                        + (bad.size() == 1 ? "page " : "pages ") + PageRanges.compact(bad, MOST_RANGES) + " "
+                        + word(verdict) + ".");
+            }
+        }
+        Set<String> known = before.findings().stream().map(Finding::rule).collect(Collectors.toSet());
+        after.findings().stream()
+                .filter(f -> f.severity() == Severity.ERROR && !known.contains(f.rule()))
+                .forEach(f ->
+                        wrong.add("The check of the repaired copy finds what was not there before: " + f.message()));
+        return wrong;
+    }
+
+    /** A gutter promises no page to be clear, only none to be worse. */
+    private boolean settled(int page) {
+        Verdict was = before.pages().get(page - 1).verdict().verdict();
+        return settings.gutter() != null && verdictAfter(page).verdict().compareTo(was) <= 0;
+    }
+
+    private static String word(Verdict verdict) {
+        return switch (verdict) {
+            case CLEAR -> "clear";
+            case TIGHT -> "too near the binding";
+            case PUNCHED -> "punched";
+            case UNREAD -> "not to be read whole";
+        };
+    }
+
+    PageVerdict verdictAfter(int page) {
+        long added = blanks.stream().filter(b -> b < page).count();
+        return after.pages().get(page - 1 + (int) added).verdict();
+    }
+
+    IntStream pages() {
+        return IntStream.rangeClosed(1, before.pages().size());
+    }
+}

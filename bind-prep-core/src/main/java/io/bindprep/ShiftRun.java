@@ -1,0 +1,233 @@
+package io.bindprep;
+
+import io.bindprep.check.PageReport;
+import io.bindprep.check.Report;
+import io.bindprep.files.WholeFile;
+import io.bindprep.job.Job;
+import io.bindprep.job.Sides;
+import io.bindprep.marks.Mark;
+import io.bindprep.marks.PageJudge;
+import io.bindprep.marks.PageVerdict;
+import io.bindprep.marks.Verdict;
+import io.bindprep.page.Move;
+import io.bindprep.pdf.EditedPdf;
+import io.bindprep.pdf.Intake;
+import io.bindprep.pdf.OpenedPdf;
+import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.repair.BlankBacks;
+import io.bindprep.repair.MovePlan;
+import io.bindprep.repair.MovePlanner;
+import io.bindprep.repair.PageRoom;
+import io.bindprep.repair.ShiftReport;
+import io.bindprep.repair.ShiftReport.Outcome;
+import io.bindprep.repair.ShiftSettings;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/** The stages of a repair: check, room, moves, a changed copy, its check, and only then the file. */
+final class ShiftRun {
+    private final ShiftRequest request;
+    private final ShiftSettings settings;
+    private final CheckRequest check;
+    private final Report before;
+    private final PageJudge judge;
+    private final List<Integer> blanks;
+
+    private ShiftRun(ShiftRequest request, CheckRequest check, Report before) {
+        this.request = request;
+        this.settings = request.settings();
+        this.check = check;
+        this.before = before;
+        this.judge = new PageJudge(before.plan());
+        this.blanks = settings.blankVersos() || settings.pad() ? BlankBacks.of(before.block()) : List.of();
+    }
+
+    static ShiftReport run(ShiftRequest request) throws UnreadableInputException, SettingException, IOException {
+        CheckRequest check = laid(request);
+        return new ShiftRun(request, check, BindPrep.check(check)).run();
+    }
+
+    /** A document that prints on fronts only is checked so. */
+    private static CheckRequest laid(ShiftRequest request) throws SettingException {
+        CheckRequest check = request.check();
+        Job job = check.job();
+        if (request.settings().blankVersos()) {
+            job = job.laid(Sides.ONE, job.frontCover(), job.backCover(), job.inserts(), job.special());
+        } else if (request.settings().pad() && job.sides() == Sides.ONE) {
+            throw new SettingException(
+                    "pad",
+                    "true",
+                    "the job is one-sided, so no leaf has a second side to fill",
+                    "leave it out, or use blank-versos to print a one-sided document on a two-sided machine",
+                    List.of());
+        }
+        return new CheckRequest(check.file(), check.name(), job, check.password(), check.progress());
+    }
+
+    private ShiftReport run() throws UnreadableInputException, SettingException, IOException {
+        Planned planned = Bounded.run(check.name(), this::plan);
+        MovePlan plan = planned.plan();
+        if (!plan.refusals().isEmpty()) {
+            return refused(null, plan.refusals());
+        }
+        if (plan.nothing() && blanks.isEmpty()) {
+            WholeFile.write(request.output(), out -> Files.copy(check.file(), out), check.file());
+            return new ShiftReport(
+                    Outcome.COPIED,
+                    request.outputName(),
+                    before,
+                    before,
+                    plan.moves(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of());
+        }
+        Path made = Files.createTempFile("bind-prep-", ".pdf");
+        try {
+            return changed(planned, made);
+        } finally {
+            Files.deleteIfExists(made);
+        }
+    }
+
+    /** A plan and what of the document it rests on. */
+    record Planned(MovePlan plan, List<PageRoom> rooms, boolean encrypted, int signatures, List<Integer> withMarks) {}
+
+    private Planned plan(Bounded bound) throws UnreadableInputException {
+        try (OpenedPdf pdf = Intake.open(check.file(), check.name(), check.password())) {
+            bound.extendFor(pdf.facts().pages().size());
+            EditedPdf edited = pdf.edit();
+            List<String> refusals = forbidden(edited);
+            if (!refusals.isEmpty()) {
+                return new Planned(new MovePlan(List.of(), List.of(), refusals), List.of(), false, 0, List.of());
+            }
+            double nearest = before.pages().stream()
+                    .map(PageReport::verdict)
+                    .filter(v -> v.verdict() != Verdict.CLEAR)
+                    .map(PageVerdict::nearest)
+                    .filter(Objects::nonNull)
+                    .mapToDouble(Mark::nearMm)
+                    .min()
+                    .orElse(judge.clearMm());
+            boolean moves = settings.gutter() != null || nearest < judge.clearMm();
+            double depth = moves ? MovePlanner.outerDepthMm(settings, judge.clearMm(), nearest) : 0;
+            List<PageRoom> rooms = before.pages().stream()
+                    .map(page -> OuterEdge.room(pdf, page, depth))
+                    .toList();
+            MovePlan plan = MovePlanner.plan(
+                    settings, judge.clearMm(), before.plan().punchedZone().mm(), rooms);
+            List<Integer> marked = rooms.stream()
+                    .map(PageRoom::page)
+                    .filter(edited::dropsMarks)
+                    .toList();
+            return new Planned(plan, rooms, edited.encrypted(), edited.signatures(), marked);
+        }
+    }
+
+    private List<String> forbidden(EditedPdf pdf) {
+        List<String> refusals = new ArrayList<>();
+        if (!pdf.mayChange()) {
+            refusals.add("Its owner does not allow it to be changed: ask for a copy without that restriction, or for"
+                    + " the owner's password.");
+        }
+        if (pdf.signatures() > 0 && !settings.allowSigned()) {
+            refusals.add("It is digitally signed, and a change would void the signature. Have the margin corrected"
+                    + " before it is signed, or take an unsigned copy for printing (allow-signed).");
+        }
+        if (before.document().lostPages() > 0) {
+            refusals.add("Pages of it are lost, and a repaired copy would hide that. Ask for the file again.");
+        }
+        return refusals;
+    }
+
+    private ShiftReport changed(Planned planned, Path made)
+            throws UnreadableInputException, SettingException, IOException {
+        MovePlan plan = planned.plan();
+        Set<Integer> cut = new TreeSet<>();
+        Report after = made(plan, made, cut);
+        ShiftCheck checked = new ShiftCheck(settings, before, after, plan.moves(), blanks, judge);
+        // what nobody saw, beyond the edge, may have come in with the content
+        cut.addAll(checked.cameIn());
+        if (!cut.isEmpty()) {
+            after = made(plan, made, cut);
+            checked = new ShiftCheck(settings, before, after, plan.moves(), blanks, judge);
+        }
+        List<String> wrong = checked.wrong();
+        if (!wrong.isEmpty()) {
+            return refused(after, wrong);
+        }
+        List<String> notes = new ShiftNotes(check, before, checked, planned, blanks).of(settings, made, cut);
+        WholeFile.write(request.output(), out -> Files.copy(made, out), check.file());
+        return new ShiftReport(
+                Outcome.CHANGED,
+                request.outputName(),
+                before,
+                after,
+                plan.moves(),
+                blanks,
+                plan.because(),
+                notes,
+                List.of());
+    }
+
+    private ShiftReport refused(@Nullable Report after, List<String> reasons) {
+        return new ShiftReport(
+                Outcome.REFUSED,
+                request.outputName(),
+                before,
+                after,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                reasons);
+    }
+
+    /** Writes the changed copy and checks it. */
+    private Report made(MovePlan plan, Path file, Set<Integer> cut)
+            throws UnreadableInputException, SettingException, IOException {
+        // what a Bounded may throw is fixed; a full disk is none of it
+        List<IOException> failed = Bounded.run(check.name(), bound -> {
+            try (OutputStream out = Files.newOutputStream(file)) {
+                write(plan, bound, cut, out);
+                return List.of();
+            } catch (IOException e) {
+                return List.of(e);
+            }
+        });
+        if (!failed.isEmpty()) {
+            throw failed.get(0);
+        }
+        Job job = BlankBacks.job(check.job(), blanks);
+        return BindPrep.check(new CheckRequest(file, request.outputName(), job, null, check.progress()));
+    }
+
+    private void write(MovePlan plan, Bounded bound, Set<Integer> cut, OutputStream out)
+            throws UnreadableInputException, IOException {
+        try (OpenedPdf pdf = Intake.open(check.file(), check.name(), check.password())) {
+            bound.extendFor(pdf.facts().pages().size());
+            EditedPdf edited = pdf.edit();
+            if (edited.signatures() > 0) {
+                edited.dropSignatures();
+            }
+            for (int page = 1; page <= plan.moves().size(); page++) {
+                Move move = plan.moves().get(page - 1);
+                if (!move.nothing()) {
+                    edited.move(page, move, cut.contains(page));
+                }
+            }
+            edited.blanksAfter(blanks);
+            edited.save(out, plan.moves() + " " + blanks + " " + cut);
+        }
+    }
+}

@@ -1,0 +1,102 @@
+package io.bindprep.job;
+
+import io.bindprep.paper.Stock;
+import io.bindprep.unit.Length;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+
+/** Leaves and pages that are not like the others. */
+public record SpecialLeaves(List<Tab> tabs, List<FoldOut> foldOuts, List<Turned> turned, List<OtherSize> sizes) {
+    /** What folds keep from the trim and the punched zone where nothing is said; common practice, no source. */
+    public static final Length FOLD_ALLOWANCE = Length.ofMm(3);
+
+    /** All leaves alike. */
+    public static final SpecialLeaves NONE = new SpecialLeaves(List.of(), List.of(), List.of(), List.of());
+
+    public SpecialLeaves {
+        tabs = List.copyOf(tabs);
+        foldOuts = List.copyOf(foldOuts);
+        turned = List.copyOf(turned);
+        sizes = List.copyOf(sizes);
+    }
+
+    /**
+     * A divider.
+     *
+     * @param pages the pages of the PDF that it carries, where {@code printed}; else the one page before which it is put
+     * @param printed whether it carries pages; else it is blank
+     * @param extension how far its tab stands out beyond the trim; zero for a divider without a tab
+     */
+    public record Tab(PageRange pages, boolean printed, Stock stock, Length extension) {}
+
+    /**
+     * Pages on leaves that are folded in.
+     *
+     * @param panels how many panels each leaf has, the bound one included
+     * @param allowance how far each fold stays short of the trim, and the folded-in end clear of the punched zone
+     * @param stock its own stock; null for that of the block
+     */
+    public record FoldOut(
+            PageRange pages,
+            int panels,
+            Length allowance,
+            @Nullable Stock stock) {}
+
+    /**
+     * Pages that are turned a quarter in the book.
+     *
+     * @param headLeft whether their head lies to the left of the book as it is held to read the others; else to the right
+     */
+    public record Turned(PageRange pages, boolean headLeft) {}
+
+    /** Pages whose leaves are cut to another size, flush with the others at the bound edge and the head. */
+    public record OtherSize(PageRange pages, Trim size) {}
+
+    /** The same leaves where pages have moved along, each range as the function has it. */
+    public SpecialLeaves renumbered(UnaryOperator<PageRange> ranges) {
+        return new SpecialLeaves(
+                tabs.stream()
+                        .map(t -> new Tab(renumbered(t, ranges), t.printed(), t.stock(), t.extension()))
+                        .toList(),
+                foldOuts.stream()
+                        .map(f -> new FoldOut(ranges.apply(f.pages()), f.panels(), f.allowance(), f.stock()))
+                        .toList(),
+                turned.stream()
+                        .map(t -> new Turned(ranges.apply(t.pages()), t.headLeft()))
+                        .toList(),
+                sizes.stream()
+                        .map(s -> new OtherSize(ranges.apply(s.pages()), s.size()))
+                        .toList());
+    }
+
+    // a blank divider stands before one page, whatever was put behind that page
+    private static PageRange renumbered(Tab tab, UnaryOperator<PageRange> ranges) {
+        PageRange moved = ranges.apply(tab.pages());
+        return tab.printed() ? moved : new PageRange(moved.first(), moved.first());
+    }
+
+    /** How a page is turned; empty where it stands as the others. */
+    public Optional<Turned> turned(int page) {
+        return turned.stream().filter(t -> t.pages().holds(page)).findFirst();
+    }
+
+    /** The fold-out that a page is on; empty for none. */
+    public Optional<FoldOut> foldOut(int page) {
+        return foldOuts.stream().filter(f -> f.pages().holds(page)).findFirst();
+    }
+
+    /** The printed divider that a page is on; empty for none. */
+    public Optional<Tab> tab(int page) {
+        return tabs.stream().filter(t -> t.printed() && t.pages().holds(page)).findFirst();
+    }
+
+    /** The size that a page's leaf has of its own; empty where it has that of the others. */
+    public Optional<Trim> size(int page) {
+        return sizes.stream()
+                .filter(s -> s.pages().holds(page))
+                .map(OtherSize::size)
+                .findFirst();
+    }
+}

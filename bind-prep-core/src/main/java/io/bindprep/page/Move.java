@@ -1,0 +1,41 @@
+package io.bindprep.page;
+
+import java.awt.geom.AffineTransform;
+import java.awt.geom.NoninvertibleTransformException;
+
+/**
+ * Where a page's content goes: scaled alike both ways, then moved away from the bound edge. A point x from the bound edge
+ * comes to lie {@code scale * x + awayMm} from it; along the edge content is scaled about the middle.
+ *
+ * @param boundEdge the edge of the page that is bound, as the reader sees it
+ * @param scale 1 for none
+ */
+public record Move(PageEdge boundEdge, double awayMm, double scale) {
+    /** Less than this is no move: a tenth of the least that is ever asked for. */
+    private static final double NOTHING_MM = 0.001;
+
+    /** Whether content stays where and as it is. */
+    public boolean nothing() {
+        return Math.abs(awayMm) < NOTHING_MM && scale == 1;
+    }
+
+    /** Whether content is made smaller. */
+    public boolean scales() {
+        return scale != 1;
+    }
+
+    /** The same in a page's user space, to be put before every other transform of its content. */
+    public AffineTransform inUserSpace(PageFacts page) {
+        AffineTransform frame = page.toBoundEdge(boundEdge);
+        double middle = page.along(boundEdge).mm() / 2;
+        try {
+            AffineTransform t = frame.createInverse();
+            t.concatenate(new AffineTransform(scale, 0, 0, scale, awayMm, middle * (1 - scale)));
+            t.concatenate(frame);
+            // only scaled and moved in any turn of the page: rounding must not bring in a slant
+            return new AffineTransform(scale, 0, 0, scale, t.getTranslateX(), t.getTranslateY());
+        } catch (NoninvertibleTransformException e) {
+            throw new IllegalStateException("a page has an area", e);
+        }
+    }
+}

@@ -1,0 +1,132 @@
+package io.bindprep.pdf;
+
+import io.bindprep.page.Box;
+import io.bindprep.page.DocumentFacts;
+import io.bindprep.page.Move;
+import io.bindprep.page.PageFacts;
+import java.awt.geom.AffineTransform;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
+import java.util.List;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSString;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/**
+ * A PDF whose pages' content is moved, or that gets blank pages. What pages paint stays the streams that it was, with a
+ * transform put before them; whatever points into a moved page moves with it. Nothing is drawn, and no file is changed.
+ */
+public final class EditedPdf {
+    private static final int ID_BYTES = 16;
+
+    private final PDDocument document;
+    private final DocumentFacts facts;
+    private final PageOrder order;
+    private final ContentWrap content;
+    private final PatternMove patterns;
+    private final AnnotationMove annotations = new AnnotationMove();
+    private final PageReferences references = new PageReferences();
+
+    EditedPdf(PDDocument document, DocumentFacts facts, List<PageTree.Entry> pages) {
+        this.document = document;
+        this.facts = facts;
+        this.order = new PageOrder(document.getDocumentCatalog().getCOSObject(), pages);
+        this.content = new ContentWrap(document.getDocument());
+        this.patterns = new PatternMove(document.getDocument());
+    }
+
+    /** Whether the file's permissions let its pages be changed (ISO 32000-1:2008, Table 22, bit 4). */
+    public boolean mayChange() {
+        return document.getCurrentAccessPermission().canModify();
+    }
+
+    /** Whether the file is encrypted; what is saved is not. */
+    public boolean encrypted() {
+        return document.isEncrypted();
+    }
+
+    /** How many digital signatures it holds; a change makes each of them void. */
+    public int signatures() {
+        return Signatures.count(document.getDocumentCatalog().getCOSObject());
+    }
+
+    /** Takes void signatures out; what they show on a page stays. */
+    public void dropSignatures() {
+        Signatures.drop(document.getDocumentCatalog().getCOSObject());
+    }
+
+    /** Whether a moved page loses what stands beyond its bleed, where printer's marks are. */
+    public boolean dropsMarks(int page) {
+        return ContentWrap.hasRoomForMarks(facts.pages().get(page - 1));
+    }
+
+    /**
+     * Moves all that a page shows, once for each page. What stands beyond the bleed, such as printer's marks, is left out:
+     * marks that moved would have the page cut in the wrong place.
+     *
+     * @param cut whether nothing may come in from beyond the bleed or, where none is declared, the trim
+     */
+    public void move(int page, Move move, boolean cut) {
+        PageFacts f = facts.pages().get(page - 1);
+        COSDictionary own = order.page(page);
+        AffineTransform t = move.inUserSpace(f);
+        Box keep = cut || ContentWrap.hasRoomForMarks(f) ? ContentWrap.bleed(f) : null;
+        content.wrap(own, t, keep);
+        COSBase resources = order.inherited(page, COSName.RESOURCES);
+        COSBase moved = patterns.moved(resources, t);
+        if (moved != resources) {
+            own.setItem(COSName.RESOURCES, moved);
+        }
+        annotations.movePage(own, t);
+        own.removeItem(COSName.getPDFName("Thumb")); // a picture of the page as it was
+        references.moved(own, t);
+    }
+
+    /** Puts a blank page of the same size and turn behind each of these pages, ascending numbers from 1. */
+    public void blanksAfter(List<Integer> pages) {
+        order.blanksAfter(pages);
+    }
+
+    /**
+     * Writes it, the same bytes each time, without encryption; afterwards this can no longer be changed.
+     *
+     * @param change what was done, so that files that differ have identifiers that differ
+     */
+    public void save(OutputStream out, String change) throws IOException {
+        COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
+        references.apply(catalog);
+        order.apply();
+        identify(change);
+        document.setAllSecurityToBeRemoved(true);
+        boolean packed = document.getDocument().isXRefStream();
+        // a file without object streams may be of a kind that forbids them (PDF/A-1, PDF/X-3)
+        document.save(out, packed ? CompressParameters.DEFAULT_COMPRESSION : CompressParameters.NO_COMPRESSION);
+    }
+
+    /** ISO 32000-1:2008, 14.4: the first part stays, the second changes with the file; no clock in it. */
+    private void identify(String change) {
+        COSDictionary trailer = document.getDocument().getTrailer();
+        byte[] digest;
+        try {
+            MessageDigest sha = MessageDigest.getInstance("SHA-256");
+            digest = Arrays.copyOf(
+                    sha.digest((facts.sha256() + " " + change).getBytes(StandardCharsets.UTF_8)), ID_BYTES);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+        COSArray before = trailer.getCOSArray(COSName.ID);
+        boolean kept = before != null && before.size() == 2 && before.getObject(0) instanceof COSString;
+        COSArray id = new COSArray();
+        id.add(kept && before != null ? before.getObject(0) : new COSString(digest));
+        id.add(new COSString(digest));
+        trailer.setItem(COSName.ID, id);
+    }
+}

@@ -1,0 +1,266 @@
+package io.bindprep.repair;
+
+import io.bindprep.check.PageRanges;
+import io.bindprep.check.Say;
+import io.bindprep.marks.Mark;
+import io.bindprep.page.Move;
+import io.bindprep.unit.Length;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Chooses the least move that brings content clear of the holes, or the least scaling where the outer margin has no room
+ * for the move, or says with the numbers why neither will do.
+ *
+ * <p>A point x from the bound edge goes to s x + t. The nearest mark n has to reach c: s n + t &gt;= c. The outermost mark,
+ * W - e from the bound edge, has to keep f from the outer edge: s (W - e) + t &lt;= W - f, where f is the outer margin or,
+ * for a mark that stands nearer already, its own distance. With s = 1 that asks for t = c - n &lt;= e - f; else the largest s
+ * is (W - f - c) / (W - e - n), of several pages the smallest.
+ */
+public final class MovePlanner {
+    /** Moves are whole hundredths of a millimetre, so that the number printed is the number done. */
+    private static final double STEPS_PER_MM = 100;
+    /** Scales are whole hundredths of a percent. */
+    private static final double SCALE_STEPS = 10_000;
+
+    private static final double SLACK_MM = 1e-6;
+    private static final int MOST_RANGES = 8;
+
+    private final ShiftSettings settings;
+    private final double clearMm;
+    private final double zoneMm;
+    private final List<PageRoom> rooms;
+
+    private MovePlanner(ShiftSettings settings, double clearMm, double zoneMm, List<PageRoom> rooms) {
+        this.settings = settings;
+        this.clearMm = clearMm;
+        this.zoneMm = zoneMm;
+        this.rooms = rooms;
+    }
+
+    /**
+     * The moves of a document.
+     *
+     * @param clearMm what keeps this far from the bound edge is clear
+     * @param zoneMm how far the holes reach, registration included
+     * @param rooms every page in order
+     */
+    public static MovePlan plan(ShiftSettings settings, double clearMm, double zoneMm, List<PageRoom> rooms) {
+        return new MovePlanner(settings, clearMm, zoneMm, rooms).plan();
+    }
+
+    /**
+     * How deep the outer edge must be looked into to plan the moves of these pages.
+     *
+     * @param nearest least distance of a mark from the bound edge on any page, millimetres
+     */
+    public static double outerDepthMm(ShiftSettings settings, double clearMm, double nearest) {
+        Length gutter = settings.gutter();
+        double move = gutter == null ? Math.max(0, clearMm - nearest) : gutter.mm();
+        return move + settings.outerMargin().mm() + 1;
+    }
+
+    private MovePlan plan() {
+        Length gutter = settings.gutter();
+        if (gutter != null) {
+            return byGutter(gutter);
+        }
+        List<PageRoom> unread = rooms.stream().filter(r -> r.unread() != null).toList();
+        if (!unread.isEmpty()) {
+            return refused(unread.stream()
+                    .map(r -> "Page " + r.page() + " could not be read whole: " + r.unread()
+                            + ". So it is not known how far its content may move; gutter moves it by a length of your"
+                            + " own.")
+                    .toList());
+        }
+        return settings.pageByPage() ? pageByPage() : together();
+    }
+
+    private MovePlan byGutter(Length gutter) {
+        double t = gutter.mm();
+        List<PageRoom> cut = rooms.stream()
+                .filter(r -> r.outerMm() < t - SLACK_MM)
+                .sorted(Comparator.comparingDouble(PageRoom::outerMm))
+                .toList();
+        if (!cut.isEmpty()) {
+            PageRoom worst = cut.get(0);
+            return refused(List.of("A gutter of " + gutter.inMm() + " would push matter off the outer edge of "
+                    + pages(cut) + "; page " + worst.page() + " has " + outerMark(worst) + ". At most "
+                    + mm(down(worst.outerMm())) + " will do."));
+        }
+        List<String> because = new ArrayList<>();
+        because.add("Every page moves by the gutter of " + gutter.inMm() + ".");
+        least(rooms).ifPresent(r -> because.add(kept(r, t)));
+        return new MovePlan(moves(rooms, t, 1), because, List.of());
+    }
+
+    private MovePlan together() {
+        List<PageRoom> needy = needy();
+        if (needy.isEmpty()) {
+            return new MovePlan(moves(rooms, 0, 1), List.of(), List.of());
+        }
+        Fit fit = fit(rooms, clearMm);
+        if (fit.scale < settings.leastScale()) {
+            List<String> reasons = new ArrayList<>(List.of(tooSmall(fit)));
+            if (needy.size() < rooms.size()
+                    && needy.stream().allMatch(r -> fit(List.of(r), clearMm).scale >= settings.leastScale())) {
+                reasons.add("It would do with page-by-page, which moves only " + pages(needy) + ".");
+            }
+            narrower(rooms).ifPresent(reasons::add);
+            return refused(reasons);
+        }
+        return new MovePlan(moves(rooms, fit.away, fit.scale), because(fit), List.of());
+    }
+
+    private MovePlan pageByPage() {
+        List<Move> moves = new ArrayList<>();
+        List<String> reasons = new ArrayList<>();
+        List<String> because = new ArrayList<>();
+        for (PageRoom room : rooms) {
+            if (room.nearMm() >= clearMm) {
+                moves.add(new Move(room.boundEdge(), 0, 1));
+                continue;
+            }
+            Fit fit = fit(List.of(room), clearMm);
+            if (fit.scale < settings.leastScale()) {
+                reasons.add(tooSmall(fit));
+                narrower(List.of(room)).ifPresent(reasons::add);
+            }
+            moves.add(new Move(room.boundEdge(), fit.away, fit.scale));
+        }
+        needy().stream().min(Comparator.comparingDouble(PageRoom::nearMm)).ifPresent(r -> because.add(needs(r)));
+        return reasons.isEmpty() ? new MovePlan(moves, because, List.of()) : refused(reasons);
+    }
+
+    /** One move for several pages, and the two that decided it. */
+    private record Fit(double away, double scale, PageRoom near, PageRoom outer) {}
+
+    private Fit fit(List<PageRoom> pages, double clear) {
+        PageRoom near =
+                pages.stream().min(Comparator.comparingDouble(PageRoom::nearMm)).orElseThrow();
+        double n = near.nearMm();
+        double t = up(clear - n);
+        PageRoom outer = pages.stream()
+                .min(Comparator.comparingDouble(r -> r.outerMm() - t - keep(r)))
+                .orElseThrow();
+        if (outer.outerMm() - t >= keep(outer) - SLACK_MM) {
+            return new Fit(t, 1, near, outer);
+        }
+        double scale = 1;
+        for (PageRoom r : pages) {
+            double most = r.outer() == null ? 1 : (r.acrossMm() - keep(r) - clear) / (r.acrossMm() - r.outerMm() - n);
+            if (most < scale) {
+                scale = most;
+                outer = r;
+            }
+        }
+        double whole = Math.floor(Math.max(0, scale) * SCALE_STEPS + SLACK_MM) / SCALE_STEPS;
+        return new Fit(up(clear - whole * n), whole, near, outer);
+    }
+
+    private double keep(PageRoom r) {
+        return Math.min(settings.outerMargin().mm(), r.outerMm());
+    }
+
+    private List<PageRoom> needy() {
+        return rooms.stream().filter(r -> r.nearMm() < clearMm).toList();
+    }
+
+    private static Optional<PageRoom> least(List<PageRoom> rooms) {
+        return rooms.stream().filter(r -> r.outer() != null).min(Comparator.comparingDouble(PageRoom::outerMm));
+    }
+
+    private static List<Move> moves(List<PageRoom> rooms, double away, double scale) {
+        return rooms.stream().map(r -> new Move(r.boundEdge(), away, scale)).toList();
+    }
+
+    private static MovePlan refused(List<String> reasons) {
+        return new MovePlan(List.of(), List.of(), reasons);
+    }
+
+    private List<String> because(Fit fit) {
+        List<String> because = new ArrayList<>();
+        because.add(needs(fit.near));
+        if (fit.scale < 1) {
+            because.add("Moved at full size it would come too near the outer edge: page " + fit.outer.page() + " has "
+                    + outerMark(fit.outer) + ". So everything is scaled to " + percent(fit.scale) + ".");
+        } else if (fit.outer.outer() != null) {
+            because.add(kept(fit.outer, fit.away));
+        }
+        return because;
+    }
+
+    private String needs(PageRoom r) {
+        return "Page " + r.page() + " has to move most: " + mark(r.near()) + " " + mm(r.nearMm())
+                + " from the bound edge has to reach " + mm(clearMm) + ".";
+    }
+
+    private static String kept(PageRoom r, double t) {
+        return "Page " + r.page() + " has the least room: " + outerMark(r) + " and keeps " + mm(r.outerMm() - t) + ".";
+    }
+
+    private String tooSmall(Fit fit) {
+        return "Page " + fit.near.page() + " has " + mark(fit.near.near()) + " " + mm(fit.near.nearMm())
+                + " from the bound edge that has to reach " + mm(clearMm) + ", and page " + fit.outer.page()
+                + " has " + outerMark(fit.outer) + ": there is no room to move, and it would take scaling to "
+                + percent(fit.scale) + " where " + percent(settings.leastScale()) + " is the least allowed.";
+    }
+
+    private static String outerMark(PageRoom r) {
+        return mark(r.outer()) + " " + mm(r.outerMm()) + " from its outer edge";
+    }
+
+    private static String mark(@Nullable Mark mark) {
+        if (mark == null) {
+            return "nothing";
+        }
+        String kind = switch (mark.kind()) {
+            case TEXT -> "text";
+            case LINE -> "a line";
+            case ART -> "drawn art";
+            case IMAGE -> "a picture";
+            case ANNOTATION -> "an annotation";
+            case BACKGROUND -> "a background";
+        };
+        return mark.words().isBlank() ? kind : kind + " (" + Say.quote(mark.words()) + ")";
+    }
+
+    private static String pages(List<PageRoom> rooms) {
+        List<Integer> numbers = rooms.stream().map(PageRoom::page).sorted().toList();
+        return (numbers.size() == 1 ? "page " : "pages ") + PageRanges.compact(numbers, MOST_RANGES);
+    }
+
+    private Optional<String> narrower(List<PageRoom> pages) {
+        if (zoneMm >= clearMm || fit(pages, zoneMm).scale < settings.leastScale()) {
+            return Optional.empty();
+        }
+        return Optional.of("It would do with a clear-margin of " + mm(zoneMm)
+                + ", which is as far as the holes with their registration reach.");
+    }
+
+    private static String mm(double mm) {
+        return Length.ofMeasuredMm(mm).inMm();
+    }
+
+    static String percent(double scale) {
+        return BigDecimal.valueOf(scale)
+                        .movePointRight(2)
+                        .setScale(2, RoundingMode.HALF_UP)
+                        .stripTrailingZeros()
+                        .toPlainString()
+                + " %";
+    }
+
+    private static double up(double mm) {
+        return Math.ceil(mm * STEPS_PER_MM - SLACK_MM) / STEPS_PER_MM;
+    }
+
+    private static double down(double mm) {
+        return Math.floor(mm * STEPS_PER_MM + SLACK_MM) / STEPS_PER_MM;
+    }
+}

@@ -1,0 +1,47 @@
+package io.bindprep.repair;
+
+import io.bindprep.check.Report;
+import io.bindprep.page.Move;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What became of a repair.
+ *
+ * @param output the name of the file that was to be written, as the caller gave it
+ * @param before the document as it was
+ * @param after the document as it was written, or as it would have been; null where nothing was made
+ * @param moves by page of the input, page n at index n - 1; none where the repair was refused
+ * @param blanks pages of the input behind which a blank page was put
+ * @param because which pages decided how far content moves
+ * @param notes what to know of the file that was written
+ * @param refusals why no file was written; empty where one was
+ */
+public record ShiftReport(
+        Outcome outcome,
+        String output,
+        Report before,
+        @Nullable Report after,
+        List<Move> moves,
+        List<Integer> blanks,
+        List<String> because,
+        List<String> notes,
+        List<String> refusals) {
+    /** What was written. */
+    public enum Outcome {
+        /** A file with content moved or pages added; the check confirmed it. */
+        CHANGED,
+        /** A copy of the input, which needed nothing. */
+        COPIED,
+        /** Nothing. */
+        REFUSED
+    }
+
+    public ShiftReport {
+        moves = List.copyOf(moves);
+        blanks = List.copyOf(blanks);
+        because = List.copyOf(because);
+        notes = List.copyOf(notes);
+        refusals = List.copyOf(refusals);
+    }
+}

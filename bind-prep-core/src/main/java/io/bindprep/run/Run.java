@@ -1,0 +1,20 @@
+package io.bindprep.run;
+
+import java.util.List;
+
+/**
+ * The run: what it needs, how it is punched, the steps in trade order.
+ *
+ * @param folds how leaves that fold out are folded in; empty where there are none
+ * @param lifts of one copy in order, volume after volume
+ * @param pulls of the punch for all copies, each copy's lifts punched by themselves
+ */
+public record Run(
+        Materials materials, List<Fold> folds, List<Lift> lifts, long pulls, List<Step> steps, List<Caution> cautions) {
+    public Run {
+        folds = List.copyOf(folds);
+        lifts = List.copyOf(lifts);
+        steps = List.copyOf(steps);
+        cautions = List.copyOf(cautions);
+    }
+}

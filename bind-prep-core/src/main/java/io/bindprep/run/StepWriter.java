@@ -1,0 +1,238 @@
+package io.bindprep.run;
+
+import io.bindprep.binding.Plan;
+import io.bindprep.job.BoundEdge;
+import io.bindprep.job.Job;
+import io.bindprep.job.Sides;
+import io.bindprep.unit.Length;
+import io.bindprep.unit.LengthText;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Writes the steps of a job in trade order, with its numbers. */
+final class StepWriter {
+    private final Job job;
+    private final Materials materials;
+    private final List<Fold> folds;
+    private final List<Bound> parts;
+    private final List<Lift> lifts;
+    private final long pulls;
+
+    StepWriter(Job job, Materials materials, List<Fold> folds, List<Bound> parts, List<Lift> lifts, long pulls) {
+        this.job = job;
+        this.materials = materials;
+        this.folds = folds;
+        this.parts = parts;
+        this.lifts = lifts;
+        this.pulls = pulls;
+    }
+
+    List<Step> steps() {
+        List<Step> steps = new ArrayList<>();
+        steps.add(new Step(Step.Work.PRINT, print(), List.of()));
+        steps.add(new Step(Step.Work.TRIM, trim(), List.of(Caution.GUILLOTINE, Caution.GUARDS)));
+        List<String> folded =
+                folds.stream().filter(Fold::fits).map(StepWriter::fold).toList();
+        if (!folded.isEmpty()) {
+            steps.add(new Step(Step.Work.FOLD, folded, List.of()));
+        }
+        if (parts.stream().allMatch(p -> bindable(p.plan()))) {
+            steps.add(new Step(
+                    Step.Work.SET_PUNCH, List.of(each(this::setPunch)), List.of(Caution.ISOLATE, Caution.WASTE_FIRST)));
+            steps.add(new Step(Step.Work.JOG, List.of(jog()), List.of()));
+            steps.add(new Step(Step.Work.PUNCH, List.of(each(this::punch), pulls()), List.of(Caution.GUARDS)));
+            steps.addAll(ClosingSteps.of(job, parts));
+            steps.add(new Step(Step.Work.CHECK, check(), List.of()));
+        }
+        BigDecimal run = materials.runG();
+        if (run != null) {
+            steps.add(new Step(Step.Work.PACK, List.of(pack(run)), List.of(Caution.lifting(kilograms(run)))));
+        }
+        return steps;
+    }
+
+    static boolean bindable(Plan plan) {
+        return plan.element() != null && !plan.row().holes().isEmpty();
+    }
+
+    private List<String> print() {
+        List<String> lines = new ArrayList<>();
+        for (StockNeed need : materials.stocks()) {
+            if (need.printed()) {
+                Press press = need.press();
+                lines.add(counted(need.total(), press == null ? "sheet" : "press sheet")
+                        + (press == null ? "" : " " + press.sheet().name())
+                        + " of " + need.stock().name() + " (" + word(need.use()) + ": " + leaves(need.aCopy())
+                        + " a copy" + (press == null ? "" : ", " + press.up() + " up") + "; "
+                        + need.overs() + " of the total are overs).");
+            }
+        }
+        lines.add(
+                job.sides() == Sides.ONE
+                        ? "Print one side only."
+                        : "Print both sides, backs " + (headToFoot() ? "head to foot" : "head to head")
+                                + ": a printer's duplex setting flips them on the " + (longEdge() ? "long" : "short")
+                                + " edge.");
+        return lines;
+    }
+
+    private boolean headToFoot() {
+        return job.sides() == Sides.TWO_HEAD_TO_FOOT;
+    }
+
+    // flipped on the upright edge a page keeps its head; the upright edge is the long one of a portrait page
+    private boolean longEdge() {
+        boolean portrait = materials.leafHeight().compareTo(materials.leafWidth()) >= 0;
+        return portrait != headToFoot();
+    }
+
+    private List<String> trim() {
+        List<String> lines = new ArrayList<>();
+        lines.add("Leaves, covers too, are cut to "
+                + LengthText.area(materials.leafWidth(), materials.leafHeight())
+                + "; where they were printed larger, cut the " + edge() + " edge first and measure from it.");
+        for (StockNeed need : materials.stocks()) {
+            boolean asTheBook =
+                    need.width().equals(materials.leafWidth()) && need.height().equals(materials.leafHeight());
+            if (!asTheBook) {
+                lines.add(leaves(need.aCopy()) + " a copy of " + need.stock().name() + " (" + word(need.use())
+                        + ") are cut to " + LengthText.area(need.width(), need.height())
+                        + (need.use() == Use.TAB ? ", tabs included." : "."));
+            }
+            Press press = need.press();
+            if (press != null && press.up() > 1) {
+                lines.add(
+                        press.imposition() == Press.Imposition.CUT_AND_STACK
+                                ? "The press sheets of " + word(need.use()) + " hold " + press.up()
+                                        + " leaves of one copy each: cut each copy's pile through and lay the piles on each"
+                                        + " other in their order."
+                                : "The press sheets of " + word(need.use()) + " hold one leaf " + press.up()
+                                        + " times: each pile that is cut off is a copy's.");
+            }
+        }
+        return lines;
+    }
+
+    private static String fold(Fold fold) {
+        String where = fold.folds().stream().map(LengthText::both).collect(Collectors.joining(", "));
+        String pages = (fold.pages().size() == 1 ? "Page " : "Pages ") + numbers(fold.pages());
+        return fold.folds().isEmpty()
+                ? pages + ": not wider than the book, nothing to fold."
+                : pages + ": fold at " + where + " from the bound edge, the first fold onto the front"
+                        + (fold.folds().size() > 1 ? ", the others to and fro" : "")
+                        + "; every fold stays inside the trim and clear of the holes.";
+    }
+
+    private String setPunch(Bound part) {
+        Plan plan = part.plan();
+        List<Integer> pulled = plan.row().pulledPins();
+        return "Punch for " + plan.pattern() + ", hole axis " + LengthText.both(plan.edgeDistance())
+                + " from the bound edge; "
+                + (pulled.isEmpty()
+                        ? "no pin to pull"
+                        : "pull " + (pulled.size() == 1 ? "pin " : "pins ") + numbers(pulled)
+                                + ", counted from the side guide")
+                + "; the first hole's axis lies "
+                + LengthText.both(plan.row().holes().get(0).axis()) + " from the "
+                + (job.boundEdge() == BoundEdge.TOP ? "left corner" : "head") + ".";
+    }
+
+    private String jog() {
+        return "Jog each lift square to the " + edge() + " edge and to the "
+                + (job.boundEdge() == BoundEdge.TOP ? "left side" : "head")
+                + ", and feed every lift with that end to the side guide"
+                + (parts.stream().anyMatch(p -> p.plan().sameEndToGuide())
+                        ? ": the row is not symmetric, a leaf fed turned over would miss the element."
+                        : ".");
+    }
+
+    private String punch(Bound part) {
+        int volume = parts.indexOf(part) + 1;
+        List<Lift> own = lifts.stream().filter(l -> l.volume() == volume).toList();
+        String thickest = own.stream()
+                .map(Lift::thickness)
+                .max(Length::compareTo)
+                .orElse(Length.ZERO)
+                .inMm();
+        return counted(own.size(), "lift") + " a copy, in order, of "
+                + own.stream().map(StepWriter::lift).collect(Collectors.joining(", "))
+                + " sheets; the thickest is " + thickest + ".";
+    }
+
+    private static String lift(Lift lift) {
+        return lift.leaves()
+                + (lift.cover() ? " (cover)" : "")
+                + switch (lift.kind()) {
+                    case PAPER -> "";
+                    case BOARD -> " (board)";
+                    case FILM -> " (film)";
+                };
+    }
+
+    private String pulls() {
+        return job.copies() == 1
+                ? counted(pulls, "pull") + " in all."
+                : counted(pulls, "pull") + " in all for " + job.copies() + " copies.";
+    }
+
+    private List<String> check() {
+        List<String> lines = new ArrayList<>();
+        lines.add(
+                "Leaf through each copy: pages in order, every leaf on every loop, leaves turn freely, no hole torn.");
+        BigDecimal copy = materials.copyG();
+        if (copy != null) {
+            lines.add("A copy weighs about " + LengthText.plain(copy, 0)
+                    + " g without its element; one that is a leaf lighter than the others has lost one.");
+        }
+        return lines;
+    }
+
+    private static String pack(BigDecimal run) {
+        return "The run weighs about " + kilograms(run) + " without elements and packing.";
+    }
+
+    private static String kilograms(BigDecimal grams) {
+        return LengthText.plain(grams.movePointLeft(3), 1) + " kg";
+    }
+
+    private String edge() {
+        return job.boundEdge().name().toLowerCase(Locale.ROOT);
+    }
+
+    private String each(Function<Bound, String> sentence) {
+        return each(parts, sentence);
+    }
+
+    /** A sentence for each volume, said once where they are all alike. */
+    static String each(List<Bound> parts, Function<Bound, String> sentence) {
+        List<String> said = parts.stream().map(sentence).toList();
+        if (said.stream().distinct().count() == 1) {
+            return said.get(0);
+        }
+        List<String> lines = new ArrayList<>();
+        for (int i = 0; i < said.size(); i++) {
+            lines.add("Volume " + (i + 1) + ": " + said.get(i));
+        }
+        return String.join(" ", lines);
+    }
+
+    static String numbers(List<Integer> numbers) {
+        return numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    }
+
+    private static String leaves(int count) {
+        return count == 1 ? "1 leaf" : count + " leaves";
+    }
+
+    static String counted(long count, String noun) {
+        return count == 1 ? "1 " + noun : count + " " + noun + "s";
+    }
+
+    private static String word(Use use) {
+        return use.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

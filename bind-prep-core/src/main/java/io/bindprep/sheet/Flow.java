@@ -1,0 +1,110 @@
+package io.bindprep.sheet;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+
+/** Sets one thing under the other and begins a new page where the next would not fit. */
+final class Flow {
+    static final double MARGIN = 11;
+    private static final double FOOT = 9;
+
+    private final PDDocument document;
+    private final Paper paper;
+    private final List<PDPage> pages = new ArrayList<>();
+    private PDPageContentStream stream;
+    private Ink ink;
+    private double y;
+
+    @SuppressWarnings("NullAway.Init") // the first page is opened here
+    Flow(PDDocument document, Paper paper) throws IOException {
+        this.document = document;
+        this.paper = paper;
+        newPage();
+    }
+
+    private void newPage() throws IOException {
+        if (stream != null) {
+            stream.close();
+        }
+        PDPage page = new PDPage(new PDRectangle(
+                (float) (paper.widthMm * Ink.POINTS_PER_MM), (float) (paper.heightMm * Ink.POINTS_PER_MM)));
+        document.addPage(page);
+        pages.add(page);
+        stream = new PDPageContentStream(document, page);
+        ink = new Ink(stream, paper.heightMm);
+        y = MARGIN;
+    }
+
+    double left() {
+        return MARGIN;
+    }
+
+    double room() {
+        return paper.widthMm - 2 * MARGIN;
+    }
+
+    /** Where the next thing goes. */
+    double y() {
+        return y;
+    }
+
+    Ink ink() {
+        return ink;
+    }
+
+    void down(double mm) {
+        y += mm;
+    }
+
+    /** Makes sure of that height; true where that took a new page. */
+    boolean need(double mm) throws IOException {
+        boolean full = y + mm > paper.heightMm - MARGIN - FOOT;
+        if (full) {
+            newPage();
+        }
+        return full;
+    }
+
+    /** Wrapped text in the full width or less, running on over pages. */
+    void paragraph(Type type, double points, double indent, String text) throws IOException {
+        double step = points * 0.44;
+        for (String line : type.lines(text, points, room() - indent)) {
+            need(step);
+            y += step;
+            ink.text(type, points, left() + indent, y - step * 0.22, line);
+        }
+    }
+
+    /** A heading over a rule, never alone at a page's foot. */
+    void heading(Type bold, String text, double follows) throws IOException {
+        need(8 + follows);
+        y += 6.5;
+        ink.text(bold, 9.5, left(), y - 1.2, text.toUpperCase(java.util.Locale.ROOT));
+        ink.width(0.3);
+        ink.line(left(), y, left() + room(), y);
+        y += 1.2;
+    }
+
+    /** Closes the last page and puts a foot on each, as only now their number is known. */
+    void finish(Type plain, String foot) throws IOException {
+        stream.close();
+        for (int i = 0; i < pages.size(); i++) {
+            try (PDPageContentStream over = new PDPageContentStream(
+                    document, pages.get(i), PDPageContentStream.AppendMode.APPEND, true, true)) {
+                Ink last = new Ink(over, paper.heightMm);
+                double base = paper.heightMm - MARGIN;
+                last.width(0.15);
+                last.line(left(), base - 4, left() + room(), base - 4);
+                String number = "page " + (i + 1) + " of " + pages.size();
+                last.right(plain, 7, left() + room(), base, number);
+                double free = room() - plain.widthMm(number, 7) - 4;
+                last.text(plain, 7, left(), base, plain.lines(foot, 7, free).get(0));
+            }
+        }
+    }
+}

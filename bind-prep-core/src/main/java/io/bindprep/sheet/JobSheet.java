@@ -1,0 +1,219 @@
+package io.bindprep.sheet;
+
+import io.bindprep.binding.Plan;
+import io.bindprep.binding.Reason;
+import io.bindprep.check.Finding;
+import io.bindprep.check.Outcome;
+import io.bindprep.check.PageRanges;
+import io.bindprep.check.Report;
+import io.bindprep.check.Severity;
+import io.bindprep.job.BoundEdge;
+import io.bindprep.job.Job;
+import io.bindprep.report.JobNumbers;
+import io.bindprep.report.VerdictSentence;
+import io.bindprep.run.Bound;
+import io.bindprep.run.Caution;
+import io.bindprep.run.ElementNeed;
+import io.bindprep.run.Lift;
+import io.bindprep.run.Materials;
+import io.bindprep.run.Step;
+import io.bindprep.run.StockNeed;
+import io.bindprep.unit.LengthText;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/**
+ * What a job sheet says, before it is laid out.
+ *
+ * @param title the document's name
+ * @param good whether it may be printed and bound
+ * @param verdict the answer in one sentence
+ * @param faults the errors and warnings, worst first, one line each
+ * @param numbers the job in numbers
+ * @param parts the copy, or each volume of it
+ * @param lifts of one copy, one line each
+ * @param pulls of the punch for all copies
+ * @param materials rows of a table, its heading first
+ * @param code what the QR code holds: the digests of document and job
+ */
+public record JobSheet(
+        String title,
+        boolean good,
+        String verdict,
+        List<String> faults,
+        List<JobNumbers.Entry> numbers,
+        List<Part> parts,
+        List<LiftLine> lifts,
+        long pulls,
+        int copies,
+        List<List<String>> materials,
+        List<Step> steps,
+        List<Caution> cautions,
+        List<Reason> reasons,
+        String digest,
+        String jobId,
+        String code) {
+    private static final int SHORT = 16;
+
+    /** What is bound as one. */
+    public record Part(String name, List<Setting> settings, EdgeDrawing edge) {
+        public Part {
+            settings = List.copyOf(settings);
+        }
+    }
+
+    /** One lift to tick off. */
+    public record LiftLine(int volume, String text) {}
+
+    public JobSheet {
+        faults = List.copyOf(faults);
+        numbers = List.copyOf(numbers);
+        parts = List.copyOf(parts);
+        lifts = List.copyOf(lifts);
+        materials = materials.stream().map(List::copyOf).toList();
+        steps = List.copyOf(steps);
+        cautions = List.copyOf(cautions);
+        reasons = List.copyOf(reasons);
+    }
+
+    /** The sheet of a report. A document with an error gets one too, which says so first. */
+    public static JobSheet of(Report report) {
+        boolean good = report.outcome() == Outcome.GOOD
+                && report.findings().stream().noneMatch(f -> f.severity() == Severity.ERROR);
+        String digest = report.document().sha256();
+        String jobId = jobId(report.job());
+        return new JobSheet(
+                report.document().file(),
+                good,
+                VerdictSentence.of(report),
+                report.findings().stream()
+                        .filter(f -> f.severity() != Severity.NOTE)
+                        .map(JobSheet::fault)
+                        .toList(),
+                JobNumbers.of(report),
+                parts(report),
+                report.run().lifts().stream().map(JobSheet::lift).toList(),
+                report.run().pulls(),
+                report.job().copies(),
+                materials(report.run().materials()),
+                report.run().steps(),
+                cautions(report),
+                report.plan().because(),
+                digest,
+                jobId,
+                "bind-prep sha256=" + digest + " job=" + jobId);
+    }
+
+    // a record's text names every setting in a fixed order, so that equal jobs have equal ids
+    private static String jobId(Job job) {
+        try {
+            byte[] hash =
+                    MessageDigest.getInstance("SHA-256").digest(job.toString().getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(hash).substring(0, SHORT);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    private static String fault(Finding f) {
+        String pages = f.pages().isEmpty()
+                ? ""
+                : (f.pages().size() == 1 ? " page " : " pages ") + PageRanges.compact(f.pages(), 8) + ":";
+        return f.severity() + pages + " " + f.message() + " Do: " + f.remedy();
+    }
+
+    private static List<Part> parts(Report report) {
+        List<Bound> bound = Bound.parts(report.block(), report.stack(), report.plan(), report.split());
+        List<Part> parts = new ArrayList<>();
+        boolean top = report.job().boundEdge() == BoundEdge.TOP;
+        for (int i = 0; i < bound.size(); i++) {
+            Plan plan = bound.get(i).plan();
+            int volume = i + 1;
+            List<Lift> lifts = report.run().lifts().stream()
+                    .filter(l -> l.volume() == volume)
+                    .toList();
+            String name = bound.size() == 1 ? "" : "Volume " + volume;
+            parts.add(new Part(name, Setting.of(plan, lifts, top), new EdgeDrawing(plan, top)));
+        }
+        return parts;
+    }
+
+    private static LiftLine lift(Lift lift) {
+        Integer first = lift.firstPage();
+        Integer last = lift.lastPage();
+        String pages = first == null || last == null
+                ? "blank"
+                : first.equals(last) ? "page " + first : "pages " + first + "-" + last;
+        String kind = (lift.cover() ? "cover, " : "")
+                + switch (lift.kind()) {
+                    case PAPER -> "";
+                    case BOARD -> "board, ";
+                    case FILM -> "film, ";
+                };
+        return new LiftLine(
+                lift.volume(),
+                (lift.leaves() == 1 ? "1 leaf" : lift.leaves() + " leaves") + ", " + kind + pages + ", "
+                        + lift.thickness().inMm());
+    }
+
+    private static List<List<String>> materials(Materials materials) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("What", "For", "A copy", "All copies", "Overs", "Lay out"));
+        for (StockNeed need : materials.stocks()) {
+            rows.add(List.of(
+                    need.stock().name(),
+                    word(need.use()) + (need.printed() ? "" : ", blank") + size(need, materials),
+                    "" + need.aCopy(),
+                    "" + need.sheets(),
+                    "" + need.overs(),
+                    need.total()
+                            + (need.press() == null ? "" : " press")
+                            + (need.total() == 1 ? " sheet" : " sheets")));
+        }
+        for (ElementNeed need : materials.elements()) {
+            rows.add(List.of(
+                    word(need.method()) + " " + need.name(),
+                    need.loops() > 0
+                            ? "pieces of " + need.loops() + " loops"
+                            : "pieces of at least " + need.length().inMm(),
+                    "" + need.pieces() / materials.copies(),
+                    "" + need.pieces(),
+                    "" + need.spares(),
+                    (need.pieces() + need.spares())
+                            + (need.loops() > 0 ? " pieces, " + need.totalLoops() + " loops" : " pieces")));
+        }
+        if (materials.runG() != null && materials.copyG() != null) {
+            rows.add(List.of(
+                    "weight without elements",
+                    "",
+                    LengthText.plain(materials.copyG(), 0) + " g",
+                    LengthText.plain(materials.runG().movePointLeft(3), 1) + " kg",
+                    "",
+                    ""));
+        }
+        return rows;
+    }
+
+    private static String size(StockNeed need, Materials materials) {
+        boolean usual =
+                need.width().equals(materials.leafWidth()) && need.height().equals(materials.leafHeight());
+        return usual ? "" : ", " + LengthText.area(need.width(), need.height());
+    }
+
+    private static List<Caution> cautions(Report report) {
+        Set<Caution> all = new LinkedHashSet<>(report.run().cautions());
+        report.run().steps().forEach(s -> all.addAll(s.cautions()));
+        return List.copyOf(all);
+    }
+
+    static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

@@ -1,0 +1,305 @@
+package io.bindprep.sheet;
+
+import io.bindprep.binding.Reason;
+import io.bindprep.report.JobNumbers;
+import io.bindprep.run.Caution;
+import io.bindprep.run.Step;
+import io.nayuki.qrcodegen.QrCode;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Locale;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+
+/**
+ * Writes a job sheet as a PDF in black and white with its typefaces embedded; the same sheet gives the same bytes.
+ *
+ * <p>What the operator sets stands in print that reads from a metre away; the bound edge is drawn at true size, so it must
+ * be printed at full size, which a bar of 100 mm shows.
+ */
+public final class SheetPdf {
+    private static final double CODE = 21;
+    private static final double TILE = 21;
+    private static final int TILES = 3;
+    private static final double LARGE = 26;
+
+    private final JobSheet sheet;
+    private final Flow flow;
+    private final Type plain;
+    private final Type bold;
+
+    private SheetPdf(JobSheet sheet, Flow flow, Type plain, Type bold) {
+        this.sheet = sheet;
+        this.flow = flow;
+        this.plain = plain;
+        this.bold = bold;
+    }
+
+    /**
+     * Writes the sheet; the stream stays open.
+     *
+     * @throws IOException where the stream cannot be written
+     */
+    public static void write(JobSheet sheet, Paper paper, OutputStream out) throws IOException {
+        try (PDDocument document = new PDDocument()) {
+            Type plain = Type.load(document, "Roboto-Regular.ttf");
+            Type bold = Type.load(document, "Roboto-Bold.ttf");
+            SheetPdf pdf = new SheetPdf(sheet, new Flow(document, paper), plain, bold);
+            pdf.paint();
+            pdf.flow.finish(
+                    plain,
+                    "Job " + sheet.jobId() + " · sha256 " + sheet.digest().substring(0, 16) + " · " + sheet.title());
+            document.getDocumentInformation().setTitle("Job sheet: " + plain.settable(sheet.title()));
+            document.getDocumentCatalog().setLanguage("en");
+            PDViewerPreferences viewer = new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+            viewer.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
+            viewer.setDisplayDocTitle(true);
+            document.getDocumentCatalog().setViewerPreferences(viewer);
+            // else the id would hold the time of day
+            document.setDocumentId(0L);
+            document.save(out);
+        }
+    }
+
+    private void paint() throws IOException {
+        title();
+        verdict();
+        for (JobSheet.Part part : sheet.parts()) {
+            settings(part);
+            edge(part);
+        }
+        lifts();
+        materials();
+        steps();
+        cautions();
+        numbers();
+        reasons();
+    }
+
+    private void title() throws IOException {
+        Ink ink = flow.ink();
+        double top = flow.y();
+        double right = flow.left() + flow.room();
+        code(ink, right - CODE, top);
+        ink.text(bold, 9.5, flow.left(), top + 3.2, "JOB SHEET");
+        double room = flow.room() - CODE - 6;
+        double size = bold.lines(sheet.title(), 17, room).size() == 1 ? 17 : 11;
+        double at = top + 4.5;
+        for (String line : bold.lines(sheet.title(), size, room)) {
+            at += size * 0.42;
+            ink.text(bold, size, flow.left(), at - 1, line);
+        }
+        at = Math.max(at + 3, top + CODE - 4.2);
+        ink.text(plain, 7, flow.left(), at, "document sha256 " + sheet.digest());
+        ink.text(
+                plain,
+                7,
+                flow.left(),
+                at + 3.4,
+                "job " + sheet.jobId() + " · " + sheet.copies() + (sheet.copies() == 1 ? " copy" : " copies"));
+        flow.down(at + 6.2 - top);
+    }
+
+    private void code(Ink ink, double x, double y) throws IOException {
+        QrCode code = QrCode.encodeText(sheet.code(), QrCode.Ecc.MEDIUM);
+        double module = CODE / code.size;
+        for (int row = 0; row < code.size; row++) {
+            for (int column = 0; column < code.size; column++) {
+                if (code.getModule(column, row)) {
+                    ink.box(x + column * module, y + row * module, module, module, true);
+                }
+            }
+        }
+    }
+
+    private void verdict() throws IOException {
+        String word = sheet.good() ? "GOOD TO PRINT AND BIND" : "DO NOT PRINT";
+        List<String> lines = plain.lines(sheet.verdict(), 9, flow.room() - 8);
+        double height = 11 + lines.size() * 4.2;
+        flow.need(height);
+        Ink ink = flow.ink();
+        ink.width(0.7);
+        ink.box(flow.left(), flow.y(), flow.room(), height, !sheet.good());
+        ink.grey(sheet.good() ? 0 : 1);
+        ink.text(bold, 22, flow.left() + 4, flow.y() + 8.2, word);
+        double at = flow.y() + 12.8;
+        for (String line : lines) {
+            ink.text(plain, 9, flow.left() + 4, at, line);
+            at += 4.2;
+        }
+        ink.grey(0);
+        flow.down(height + 1.5);
+        for (String fault : sheet.faults()) {
+            flow.paragraph(plain, 8, 0, fault);
+        }
+    }
+
+    private void settings(JobSheet.Part part) throws IOException {
+        int rows = (part.settings().size() + TILES - 1) / TILES;
+        flow.heading(bold, (part.name().isEmpty() ? "" : part.name() + ": ") + "settings, in this order", rows * TILE);
+        Ink ink = flow.ink();
+        double width = flow.room() / TILES;
+        for (int i = 0; i < part.settings().size(); i++) {
+            Setting setting = part.settings().get(i);
+            double x = flow.left() + i % TILES * width;
+            double y = flow.y() + i / TILES * TILE + 1;
+            ink.width(0.2);
+            ink.box(x, y, width, TILE, false);
+            ink.text(plain, 8, x + 2, y + 4, (i + 1) + "  " + plain.settable(setting.label()));
+            double size = LARGE;
+            String value = bold.settable(setting.value());
+            while (size > 9 && bold.widthMm(value, size) > width - 4) {
+                size--;
+            }
+            ink.text(
+                    bold,
+                    size,
+                    x + 2,
+                    y + 13,
+                    bold.lines(value, size, width - 4).get(0));
+            double at = y + 16.6;
+            List<String> notes = plain.lines(setting.note(), 6.8, width - 4);
+            for (String line : notes.subList(0, Math.min(2, notes.size()))) {
+                ink.text(plain, 6.8, x + 2, at, line);
+                at += 2.8;
+            }
+        }
+        flow.down(rows * TILE + 2);
+    }
+
+    private void edge(JobSheet.Part part) throws IOException {
+        EdgePainter painter = new EdgePainter(part.edge(), flow.room());
+        flow.heading(bold, "The bound edge at true size: lay a punched sheet on it", painter.pieceHeight());
+        for (int piece = 0; piece < painter.pieces(); piece++) {
+            flow.need(painter.pieceHeight());
+            painter.paint(flow.ink(), plain, bold, piece, flow.left(), flow.y());
+            flow.down(painter.pieceHeight());
+        }
+        flow.need(6);
+        Ink ink = flow.ink();
+        double y = flow.y() + 2.5;
+        ink.width(0.4);
+        ink.line(flow.left(), y, flow.left() + 100, y);
+        ink.line(flow.left(), y - 1.5, flow.left(), y + 1.5);
+        ink.line(flow.left() + 100, y - 1.5, flow.left() + 100, y + 1.5);
+        ink.text(
+                plain,
+                7,
+                flow.left() + 103,
+                y + 1,
+                "This bar is 100 mm long where the sheet was printed at full size.");
+        flow.down(5);
+    }
+
+    private void lifts() throws IOException {
+        flow.heading(
+                bold,
+                "Lifts: tick each off" + (sheet.copies() == 1 ? "" : " (first copy; the others alike)") + " · "
+                        + sheet.pulls() + (sheet.pulls() == 1 ? " pull" : " pulls") + " in all",
+                6);
+        double width = flow.room() / 2;
+        double step = 5.6;
+        for (int i = 0; i < sheet.lifts().size(); i += 2) {
+            flow.need(step);
+            for (int side = 0; side < 2 && i + side < sheet.lifts().size(); side++) {
+                JobSheet.LiftLine lift = sheet.lifts().get(i + side);
+                double x = flow.left() + side * width;
+                Ink ink = flow.ink();
+                ink.width(0.3);
+                ink.box(x, flow.y() + 1, 3.6, 3.6, false);
+                String text = (sheet.parts().size() > 1 ? "vol. " + lift.volume() + ": " : "") + lift.text();
+                ink.text(
+                        plain,
+                        9,
+                        x + 5.5,
+                        flow.y() + 4.2,
+                        plain.lines("Lift " + (i + side + 1) + ": " + text, 9, width - 7)
+                                .get(0));
+            }
+            flow.down(step);
+        }
+        if (sheet.copies() > 1) {
+            flow.need(7);
+            flow.ink().text(plain, 9, flow.left(), flow.y() + 4.6, "Copies punched:");
+            flow.ink().width(0.15);
+            flow.ink().line(flow.left() + 28, flow.y() + 5, flow.left() + flow.room(), flow.y() + 5);
+            flow.down(7);
+        }
+    }
+
+    private void materials() throws IOException {
+        // a table of a few rows is kept whole, a longer one runs on
+        flow.heading(bold, "Materials", Math.min(8, sheet.materials().size()) * 5 + 2);
+        double[] shares = {0.24, 0.26, 0.1, 0.12, 0.08, 0.2};
+        for (int row = 0; row < sheet.materials().size(); row++) {
+            List<String> cells = sheet.materials().get(row);
+            Type type = row == 0 ? bold : plain;
+            int most = 1;
+            for (int i = 0; i < cells.size(); i++) {
+                most = Math.max(
+                        most,
+                        type.lines(cells.get(i), 8.5, flow.room() * shares[i] - 2)
+                                .size());
+            }
+            flow.need(most * 4 + 1);
+            double x = flow.left();
+            for (int i = 0; i < cells.size(); i++) {
+                double at = flow.y() + 3.6;
+                for (String line : type.lines(cells.get(i), 8.5, flow.room() * shares[i] - 2)) {
+                    flow.ink().text(type, 8.5, x, at, line);
+                    at += 4;
+                }
+                x += flow.room() * shares[i];
+            }
+            flow.down(most * 4 + 1);
+            flow.ink().width(0.1);
+            flow.ink().line(flow.left(), flow.y(), flow.left() + flow.room(), flow.y());
+        }
+    }
+
+    private void steps() throws IOException {
+        flow.heading(bold, "Steps", 8);
+        int number = 1;
+        for (Step step : sheet.steps()) {
+            String name = JobSheet.word(step.work());
+            flow.need(4.5);
+            flow.ink()
+                    .text(
+                            bold,
+                            9,
+                            flow.left(),
+                            flow.y() + 3.1,
+                            number++ + "  " + name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1));
+            for (String instruction : step.instructions()) {
+                flow.paragraph(plain, 9, 30, instruction);
+            }
+            flow.down(1);
+        }
+    }
+
+    private void cautions() throws IOException {
+        flow.heading(bold, "Cautions", 8);
+        for (Caution caution : sheet.cautions()) {
+            flow.paragraph(plain, 8.5, 0, "! " + caution.text());
+        }
+    }
+
+    private void numbers() throws IOException {
+        flow.heading(bold, "The job in numbers", 8);
+        for (JobNumbers.Entry entry : sheet.numbers()) {
+            flow.need(4);
+            flow.ink().text(bold, 8, flow.left(), flow.y() + 2.75, plain.settable(entry.label()));
+            for (String line : entry.lines()) {
+                flow.paragraph(plain, 8, 22, line);
+            }
+        }
+    }
+
+    private void reasons() throws IOException {
+        flow.heading(bold, "Why", 6);
+        for (Reason reason : sheet.reasons()) {
+            flow.paragraph(plain, 6.8, 0, reason.text() + ".");
+        }
+    }
+}

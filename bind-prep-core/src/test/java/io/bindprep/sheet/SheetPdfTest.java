@@ -1,0 +1,355 @@
+package io.bindprep.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.LuminanceSource;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
+import io.bindprep.BindPrep;
+import io.bindprep.CheckRequest;
+import io.bindprep.check.Report;
+import io.bindprep.job.JobReader;
+import io.bindprep.job.JobSettings;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.contentstream.operator.Operator;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdfparser.PDFStreamParser;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class SheetPdfTest {
+    private static final Path FIXTURES =
+            Path.of(System.getProperty("bindprep.root")).resolve("fixtures");
+
+    /** Ten dots to the millimetre. */
+    private static final int DPI = 254;
+
+    private static Report handbook;
+    private static Report cookbook;
+
+    @TempDir
+    private Path temp;
+
+    @BeforeAll
+    static void check() throws Exception {
+        handbook = report("members-handbook-a4.pdf", Map.of("stock", "bond-20"));
+        cookbook = report("cookbook-letter.pdf", Map.of("stock", "offset-60", "copies", 40));
+    }
+
+    private static Report report(String file, Map<String, Object> job) throws Exception {
+        return BindPrep.check(CheckRequest.of(FIXTURES.resolve(file), file, JobReader.toJob(JobSettings.of(job))));
+    }
+
+    private static byte[] pdf(JobSheet sheet, Paper paper) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        SheetPdf.write(sheet, paper, out);
+        return out.toByteArray();
+    }
+
+    private static BufferedImage firstPage(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return new PDFRenderer(document).renderImageWithDPI(0, DPI);
+        }
+    }
+
+    private static boolean dark(BufferedImage image, int x, int y) {
+        return (image.getRGB(x, y) & 0xFF) < 128;
+    }
+
+    /** Middles of the dark runs of a row of dots. */
+    private static List<Double> runs(BufferedImage image, int y) {
+        List<Double> middles = new ArrayList<>();
+        int start = -1;
+        for (int x = 0; x < image.getWidth(); x++) {
+            if (dark(image, x, y) && start < 0) {
+                start = x;
+            } else if (!dark(image, x, y) && start >= 0) {
+                middles.add((start + x - 1) / 2.0);
+                start = -1;
+            }
+        }
+        return middles;
+    }
+
+    private static int longestRun(BufferedImage image, int y) {
+        int longest = 0;
+        int run = 0;
+        for (int x = 0; x < image.getWidth(); x++) {
+            run = dark(image, x, y) ? run + 1 : 0;
+            longest = Math.max(longest, run);
+        }
+        return longest;
+    }
+
+    /**
+     * On A4 the row of 34 holes starts 8.800 mm from the head at a pitch of 1/3 in (XJDF 2.2 F.10 and German Wikipedia
+     * "Drahtkammbindung"; the first axis derived): read back from the dots, as a sheet laid on it would be.
+     */
+    private static void assertTrueSize(BufferedImage image) {
+        List<Double> sides = List.of();
+        for (int y = 0; y < image.getHeight() && sides.size() != 2 * 17 + 2; y++) {
+            sides = holeSides(image, y);
+        }
+        assertThat(sides)
+                .as("a row of dots through the sides of 17 holes and both ends of the piece")
+                .hasSize(36);
+        double end = sides.get(0);
+        for (int hole = 0; hole < 17; hole++) {
+            double axis = (sides.get(1 + 2 * hole) + sides.get(2 + 2 * hole)) / 2;
+            assertThat((axis - end) / 10).isCloseTo(8.8 + hole * 25.4 / 3, within(0.15));
+        }
+        long bars = 0;
+        for (int y = 0; y < image.getHeight(); y++) {
+            // with half of the end strokes of 0.4 mm at either end
+            bars += Math.abs(longestRun(image, y) - 1002) <= 3 ? 1 : 0;
+        }
+        assertThat(bars).as("rows of dots through the bar of 100 mm").isBetween(2L, 8L);
+    }
+
+    // the guide's bar, the end of the sheet, two sides of each hole, the break: told from a row of print by the holes'
+    // size
+    private static List<Double> holeSides(BufferedImage image, int y) {
+        List<Double> all = runs(image, y);
+        if (all.size() != 37) {
+            return List.of();
+        }
+        List<Double> sides = all.subList(1, 37);
+        for (int hole = 0; hole < 17; hole++) {
+            double size = sides.get(2 + 2 * hole) - sides.get(1 + 2 * hole);
+            if (Math.abs(size - 25.4 * 5 / 32 * 10) > 2) {
+                return List.of();
+            }
+        }
+        return sides;
+    }
+
+    @Test
+    void theEdgeIsDrawnAtTrueSize() throws Exception {
+        assertTrueSize(firstPage(pdf(JobSheet.of(handbook), Paper.A4)));
+    }
+
+    @Test
+    void popplerDrawsItAtTrueSizeToo() throws Exception {
+        Path file = Files.write(temp.resolve("sheet.pdf"), pdf(JobSheet.of(handbook), Paper.A4));
+        Process process;
+        try {
+            process = new ProcessBuilder(
+                            "pdftoppm",
+                            "-r",
+                            "" + DPI,
+                            "-png",
+                            "-singlefile",
+                            "-f",
+                            "1",
+                            file.toString(),
+                            temp + "/sheet")
+                    .redirectErrorStream(true)
+                    .start();
+        } catch (IOException e) {
+            assumeThat(false).as("pdftoppm (Poppler) is on the PATH").isTrue();
+            return;
+        }
+        assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
+        assertTrueSize(ImageIO.read(temp.resolve("sheet.png").toFile()));
+    }
+
+    @Test
+    void theCodeHoldsTheDigestsOfDocumentAndJob() throws Exception {
+        JobSheet sheet = JobSheet.of(handbook);
+        BufferedImage image = firstPage(pdf(sheet, Paper.A4));
+        int[] dots = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+        LuminanceSource light = new RGBLuminanceSource(image.getWidth(), image.getHeight(), dots);
+        // zxing reads the dots, not our module grid
+        String read = new QRCodeReader()
+                .decode(new BinaryBitmap(new HybridBinarizer(light)))
+                .getText();
+        assertThat(read).contains("sha256=" + handbook.document().sha256()).contains("job=" + sheet.jobId());
+        assertThat(JobSheet.of(cookbook).jobId()).isNotEqualTo(sheet.jobId());
+    }
+
+    @Test
+    void aDocumentThatLosesTextSaysSoFirst() throws Exception {
+        String bad = text(pdf(JobSheet.of(cookbook), Paper.LETTER));
+        assertThat(bad.indexOf("DO NOT PRINT")).isBetween(0, bad.indexOf("SETTINGS"));
+        assertThat(bad).contains("ERROR page 14:").doesNotContain("GOOD TO PRINT");
+        assertThat(text(pdf(JobSheet.of(handbook), Paper.A4)))
+                .contains("GOOD TO PRINT AND BIND")
+                .doesNotContain("DO NOT PRINT");
+    }
+
+    private static String text(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(document);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void nothingOverlapsAtAnyLength(Paper paper) throws Exception {
+        JobSheet usual = JobSheet.of(cookbook);
+        assertDisjoint(pdf(usual, paper));
+        String title = "Überaus-langer-Dateiname-ohne-jede-Lücke_".repeat(9) + " çok uzun ❄ \u202Eخ.pdf";
+        List<JobSheet.LiftLine> lifts =
+                Collections.nCopies(400, new JobSheet.LiftLine(1, "13 leaves, pages 1-26, 1.55 mm"));
+        List<List<String>> materials = new ArrayList<>(usual.materials());
+        materials.addAll(Collections.nCopies(
+                60,
+                List.of(
+                        "a stock whose name is long enough to be set in three lines",
+                        "insert, blank",
+                        "1",
+                        "1000000",
+                        "50000",
+                        "1050000 sheets")));
+        List<String> faults = Collections.nCopies(12, "ERROR page 14: " + "words and more words ".repeat(20));
+        JobSheet long1 = new JobSheet(
+                title,
+                false,
+                usual.verdict().repeat(6),
+                faults,
+                usual.numbers(),
+                Collections.nCopies(3, usual.parts().get(0)),
+                lifts,
+                usual.pulls(),
+                1_000_000,
+                materials,
+                usual.steps(),
+                usual.cautions(),
+                usual.reasons(),
+                usual.digest(),
+                usual.jobId(),
+                usual.code());
+        byte[] pdf = pdf(long1, paper);
+        assertDisjoint(pdf);
+        String text = text(pdf);
+        assertThat(text).contains("Lift 400:");
+        assertThat(text.split("ERROR page 14", -1)).hasSize(13);
+    }
+
+    /** No glyph of one line of print lies on one of another, and none off the sheet. */
+    private static void assertDisjoint(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                List<TextPosition> glyphs = new ArrayList<>();
+                PDFTextStripper stripper = new PDFTextStripper() {
+                    @Override
+                    protected void processTextPosition(TextPosition glyph) {
+                        if (!glyph.getUnicode().isBlank()) {
+                            glyphs.add(glyph);
+                        }
+                    }
+                };
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                stripper.getText(document);
+                PDPage sheet = document.getPage(page - 1);
+                glyphs.forEach(g -> {
+                    assertThat(g.getXDirAdj() + g.getWidthDirAdj())
+                            .isLessThan(sheet.getMediaBox().getWidth() - 20);
+                    assertThat(g.getYDirAdj())
+                            .isBetween(20f, sheet.getMediaBox().getHeight() - 20);
+                });
+                glyphs.sort((a, b) -> Float.compare(a.getYDirAdj(), b.getYDirAdj()));
+                for (int i = 0; i < glyphs.size(); i++) {
+                    for (int j = i + 1;
+                            j < glyphs.size()
+                                    && glyphs.get(j).getYDirAdj()
+                                                    - glyphs.get(i).getYDirAdj()
+                                            < 20;
+                            j++) {
+                        assertThat(onEachOther(glyphs.get(i), glyphs.get(j)))
+                                .as(
+                                        "page %s: %s on %s at %s, %s",
+                                        page,
+                                        glyphs.get(j),
+                                        glyphs.get(i),
+                                        glyphs.get(i).getXDirAdj(),
+                                        glyphs.get(i).getYDirAdj())
+                                .isFalse();
+                    }
+                }
+            }
+        }
+    }
+
+    // capitals of Roboto are 0.71 em high; letters side by side may touch by kerning
+    private static boolean onEachOther(TextPosition a, TextPosition b) {
+        double top = b.getYDirAdj() - 0.7 * b.getFontSizeInPt();
+        boolean across =
+                top < a.getYDirAdj() - 0.2 && b.getYDirAdj() > a.getYDirAdj() - 0.7 * a.getFontSizeInPt() + 0.2;
+        boolean along = a.getXDirAdj() + 0.6 < b.getXDirAdj() + b.getWidthDirAdj()
+                && b.getXDirAdj() + 0.6 < a.getXDirAdj() + a.getWidthDirAdj();
+        return across && along;
+    }
+
+    @Test
+    void theSameSheetGivesTheSameBytesInAnyLocale() throws Exception {
+        byte[] once = pdf(JobSheet.of(cookbook), Paper.A4);
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("tr"));
+            assertThat(pdf(JobSheet.of(cookbook), Paper.A4)).isEqualTo(once);
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    @Test
+    void blackAndGreyWithEveryTypefaceEmbedded() throws Exception {
+        try (PDDocument document = Loader.loadPDF(pdf(JobSheet.of(cookbook), Paper.A4))) {
+            assertThat(document.getNumberOfPages()).isEqualTo(2);
+            for (PDPage page : document.getPages()) {
+                for (COSName font : page.getResources().getFontNames()) {
+                    assertThat(page.getResources().getFont(font).isEmbedded()).isTrue();
+                }
+                assertThat(new PDFStreamParser(page)
+                                .parse().stream()
+                                        .filter(Operator.class::isInstance)
+                                        .map(o -> ((Operator) o).getName()))
+                        .doesNotContain("rg", "RG", "k", "K", "cs", "CS", "Do", "sh");
+            }
+        }
+    }
+
+    @Test
+    void keyNumbersReadFromAMetreAway() throws Exception {
+        // 24 pt is 8.5 mm: well over what letters of 1/200 of the distance ask for (from memory, no source)
+        try (PDDocument document = Loader.loadPDF(pdf(JobSheet.of(handbook), Paper.LETTER))) {
+            StringBuilder large = new StringBuilder();
+            new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition glyph) {
+                    if (glyph.getFontSizeInPt() >= 24) {
+                        large.append(glyph.getUnicode());
+                    }
+                }
+            }.getText(document);
+            // pins 35 and 36 and the shallowest axis of 0.2 in (XJDF 2.2 F.10) on A4
+            assertThat(large.toString()).contains("3:1", "35-36", "5.08 mm", "8.8 mm");
+        }
+    }
+}
