@@ -5,4 +5,5 @@ assert report.pages.findAll { it.verdict == 'punched' }*.page == [14, 27]
 // let through, but not called good
 assert report.outcome == 'findings'
 assert log =~ /(?m)^\[WARNING\] cookbook\.pdf: \d+ findings?, which fail no build/
+assert reports.list().sort() as List == ['cookbook.json', 'cookbook.junit.xml', 'cookbook.sarif']
 return true

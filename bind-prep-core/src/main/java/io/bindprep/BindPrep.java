@@ -1,6 +1,7 @@
 package io.bindprep;
 
 import io.bindprep.binding.Plan;
+import io.bindprep.binding.PlanChoices;
 import io.bindprep.binding.Planner;
 import io.bindprep.block.Block;
 import io.bindprep.block.BlockBuilder;
@@ -10,7 +11,6 @@ import io.bindprep.check.Report;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.Trim;
-import io.bindprep.marks.PageJudge;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.page.PrevailingSize;
 import io.bindprep.paper.Stack;
@@ -20,6 +20,7 @@ import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.proof.ProofReport;
 import io.bindprep.repair.ShiftReport;
 import io.bindprep.run.Bound;
 import io.bindprep.run.Run;
@@ -62,6 +63,19 @@ public final class BindPrep {
         return ShiftRun.run(request);
     }
 
+    /**
+     * Draws a proof of one PDF: the holes, the clear margin and what was found as layers and annotations over a copy. The
+     * input is not changed; the output is written whole or not at all.
+     *
+     * @throws UnreadableInputException where the file is not a PDF that can be opened
+     * @throws SettingException where the job asks for what the document or the trade does not have
+     * @throws IOException where the output cannot be written
+     */
+    public static ProofReport proof(ProofRequest request)
+            throws UnreadableInputException, SettingException, IOException {
+        return ProofRun.run(request);
+    }
+
     private static Report checkHere(CheckRequest request, Bounded bound)
             throws UnreadableInputException, SettingException {
         Job job = request.job();
@@ -82,18 +96,12 @@ public final class BindPrep {
             Block block = BlockBuilder.build(job, facts.pages().size());
             LeafSizes sizes = new LeafSizes(job, facts.pages(), width, height);
             Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
-            Plan plan = Planner.plan(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
+            PlanChoices choices = Planner.choices(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
+            Weighed weighed = Weighed.of(request, pdf, block, choices, bound);
+            Plan plan = weighed.plan();
             Split split = VolumePlanner.split(job, plan, block, sizes, facts.outline());
             Run run = RunPlanner.plan(job, sizes, Bound.parts(block, stack, plan, split));
-            return Checker.report(
-                    facts,
-                    job,
-                    block,
-                    stack,
-                    plan,
-                    split,
-                    run,
-                    PageScan.run(request, pdf, block, new PageJudge(plan), bound));
+            return Checker.report(facts, job, block, stack, plan, weighed.whatIf(), split, run, weighed.verdicts());
         }
     }
 

@@ -2,14 +2,11 @@ package io.bindprep;
 
 import io.bindprep.block.Block;
 import io.bindprep.block.PagePlace;
-import io.bindprep.marks.PageJudge;
-import io.bindprep.marks.PageVerdict;
+import io.bindprep.marks.PlanTrial;
 import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.Intake;
 import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.problem.UnreadableInputException;
-import java.util.Arrays;
-import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -37,32 +34,24 @@ final class PageScan {
 
     private final CheckRequest request;
     private final Block block;
-    private final PageJudge judge;
+    private final PlanTrial trial;
     private final Bounded bound;
-    private final @Nullable PageVerdict[] verdicts;
+    private final int pages;
     private final AtomicInteger next = new AtomicInteger();
     private int done;
 
-    private PageScan(CheckRequest request, Block block, PageJudge judge, Bounded bound) {
+    private PageScan(CheckRequest request, Block block, PlanTrial trial, Bounded bound) {
         this.request = request;
         this.block = block;
-        this.judge = judge;
+        this.trial = trial;
         this.bound = bound;
-        this.verdicts = new PageVerdict[block.places().size()];
+        this.pages = block.places().size();
     }
 
-    static List<PageVerdict> run(CheckRequest request, OpenedPdf pdf, Block block, PageJudge judge, Bounded bound)
+    /** Has every page judged by the trial. */
+    static void run(CheckRequest request, OpenedPdf pdf, Block block, PlanTrial trial, Bounded bound)
             throws UnreadableInputException {
-        PageScan scan = new PageScan(request, block, judge, bound);
-        scan.lead(pdf);
-        return Arrays.stream(scan.verdicts).map(PageScan::found).toList();
-    }
-
-    private static PageVerdict found(@Nullable PageVerdict verdict) {
-        if (verdict == null) {
-            throw new IllegalStateException("a page was not looked at");
-        }
-        return verdict;
+        new PageScan(request, block, trial, bound).lead(pdf);
     }
 
     private void lead(OpenedPdf pdf) throws UnreadableInputException {
@@ -87,16 +76,16 @@ final class PageScan {
             }
             throw new IllegalStateException("the check failed", e.getCause());
         } finally {
-            next.set(verdicts.length); // where one thread failed the other stops
+            next.set(pages); // where one thread failed the other stops
         }
     }
 
     private boolean worthHelp(long spent) {
         int looked = next.get();
         return spent > SETTLED_NANOS
-                && verdicts.length <= MOST_TWICE
+                && pages <= MOST_TWICE
                 && Runtime.getRuntime().availableProcessors() > 1
-                && (double) spent / looked * (verdicts.length - looked) > LONG_NANOS;
+                && (double) spent / looked * (pages - looked) > LONG_NANOS;
     }
 
     private @Nullable Void help(String sha256) throws UnreadableInputException {
@@ -114,20 +103,20 @@ final class PageScan {
     /** Looks at the next few pages; false where none is left. */
     private boolean chunk(OpenedPdf pdf) {
         int from = next.getAndAdd(CHUNK);
-        for (int i = from; i < Math.min(verdicts.length, from + CHUNK); i++) {
-            verdicts[i] = look(pdf, block.places().get(i));
+        for (int i = from; i < Math.min(pages, from + CHUNK); i++) {
+            look(pdf, block.places().get(i));
             count();
         }
-        return from < verdicts.length;
+        return from < pages;
     }
 
-    private PageVerdict look(OpenedPdf pdf, PagePlace place) {
+    private void look(OpenedPdf pdf, PagePlace place) {
         PageFacts facts = pdf.facts().pages().get(place.page() - 1);
         double length = facts.along(place.boundEdge()).mm();
-        return judge.judge(pdf.scan(place.page(), place.boundEdge(), judge.stripMm()), place, length);
+        trial.judge(pdf.scan(place.page(), place.boundEdge(), trial.stripMm(), trial.reachMm()), place, length);
     }
 
     private synchronized void count() {
-        request.progress().pages(++done, verdicts.length);
+        request.progress().pages(++done, pages);
     }
 }

@@ -4,11 +4,9 @@ import io.bindprep.BindPrep;
 import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
 import io.bindprep.job.Job;
-import io.bindprep.job.JobFiles;
-import io.bindprep.job.JobReader;
-import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import java.io.File;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -55,7 +54,17 @@ final class CheckCommand implements Callable<Integer> {
             description = "text, or json: one object, an array of them for several files")
     private Format format = Format.text;
 
-    @Option(names = "--all-pages", description = "list every page in the JSON, not only those that are not clear")
+    @Option(
+            names = "--write",
+            paramLabel = "FORMAT=FILE",
+            description =
+                    "also write a report to a file, in the format text, json, html, sarif, junit or xjdf; {name} in it"
+                            + " stands for each PDF's name; or DIR/: every format into that folder; may be repeated")
+    private List<String> writes = List.of();
+
+    @Option(
+            names = "--all-pages",
+            description = "list every page in the JSON on standard output, not only those that are not clear")
     private boolean allPages;
 
     @Option(
@@ -96,38 +105,63 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        JobSettings settings = JobOptions.settings(spec.commandLine().getParseResult());
+        JobInput input = new JobInput(spec, jobFile);
         Job job;
         try {
-            if (jobFile != null) {
-                settings = settings.over(JobSettings.read(NamedFiles.text(spec, "--job", jobFile), jobFile.toString()));
-            }
-            job = JobReader.toJob(
-                    settings, JobFiles.read(settings, (name, beside) -> NamedFiles.named(jobFile, name, beside)));
+            job = input.read();
         } catch (SettingException e) {
-            return wrongSetting(e, settings);
+            return wrongSetting(e, input);
         }
         String password = passwordFile == null ? null : NamedFiles.password(spec, passwordFile);
+        WrittenReports written = written();
         int worst = ExitCode.GOOD;
         try (ReportOutput output = output()) {
-            for (Path file : files) {
-                worst = Math.max(worst, check(file, job, password, settings, output));
+            for (int i = 0; i < files.size(); i++) {
+                worst = Math.max(worst, check(i, job, password, input, output, written));
             }
         }
         return worst;
     }
 
-    private int check(Path file, Job job, @Nullable String password, JobSettings settings, ReportOutput output) {
-        String name = file.toString();
+    private WrittenReports written() {
         try {
-            Report report = checked(file, name, job, password);
+            return WrittenReports.of(
+                    writes, files, files.stream().map(CheckCommand::name).toList());
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), "--write " + e.getMessage(), e);
+        }
+    }
+
+    // the same on every system
+    private static String name(Path file) {
+        return file.toString().replace(File.separatorChar, '/');
+    }
+
+    private int check(
+            int index,
+            Job job,
+            @Nullable String password,
+            JobInput input,
+            ReportOutput output,
+            WrittenReports written) {
+        Path file = files.get(index);
+        String name = name(file);
+        try {
+            List<WrittenReports.Unwritten> unwritten;
+            Report report;
+            // the line is gone before the answer comes
+            try (ProgressLine progress = new ProgressLine(err, terminal.showsProgress(), System::nanoTime)) {
+                CheckRequest request = new CheckRequest(file, name, job, password, progress);
+                report = engine.check(request);
+                unwritten = written.write(index, request, report);
+            }
             output.report(report);
-            return report.failed() ? ExitCode.FINDINGS : ExitCode.GOOD;
+            return Math.max(report.failed() ? ExitCode.FINDINGS : ExitCode.GOOD, told(unwritten));
         } catch (UnreadableInputException e) {
             output.unreadable(name, e);
-            return ExitCode.UNREADABLE;
+            return Math.max(ExitCode.UNREADABLE, told(written.unreadable(index, name, e)));
         } catch (SettingException e) {
-            return wrongSetting(e, settings);
+            return wrongSetting(e, input);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             // one file's trouble keeps no other from its answer
             err.println(Problems.internal(name, e));
@@ -135,11 +169,9 @@ final class CheckCommand implements Callable<Integer> {
         }
     }
 
-    private Report checked(Path file, String name, Job job, @Nullable String password)
-            throws UnreadableInputException, SettingException {
-        try (ProgressLine progress = new ProgressLine(err, terminal.showsProgress(), System::nanoTime)) {
-            return engine.check(new CheckRequest(file, name, job, password, progress));
-        }
+    private int told(List<WrittenReports.Unwritten> unwritten) {
+        unwritten.forEach(u -> err.println(Problems.cannotWrite("--write", u.file(), u.why())));
+        return unwritten.isEmpty() ? ExitCode.GOOD : ExitCode.USAGE;
     }
 
     private ReportOutput output() {
@@ -150,8 +182,8 @@ final class CheckCommand implements Callable<Integer> {
         };
     }
 
-    private int wrongSetting(SettingException e, JobSettings settings) {
-        err.println(Problems.setting(e, settings.place(e.key()).orElse(null)));
+    private int wrongSetting(SettingException e, JobInput input) {
+        err.println(input.problem(e));
         return ExitCode.USAGE;
     }
 }

@@ -25,7 +25,8 @@ final class JobOptions {
         for (KeyDescription row : JobReader.descriptions()) {
             group.addArg(OptionSpec.builder("--" + row.key())
                     .paramLabel(row.label())
-                    .description(help(row))
+                    // picocli formats it
+                    .description(help(row).replace("%", "%%"))
                     // a list, as in a group picocli takes a repeated option without a word
                     .type(List.class)
                     .auxiliaryTypes(String.class)

@@ -4,6 +4,10 @@ import io.bindprep.BindPrep;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -36,15 +40,7 @@ public final class Main {
     /** Runs the command; returns its exit code. */
     int run(String... args) {
         CommandLine line = new CommandLine(new BindPrepCommand());
-        CommandLine check = new CommandLine(new CheckCommand(out, err, terminal, engine));
-        JobOptions.addTo(check.getCommandSpec());
-        line.addSubcommand(check);
-        CommandLine shift = new CommandLine(new ShiftCommand(out, err, terminal));
-        JobOptions.addTo(shift.getCommandSpec());
-        line.addSubcommand(shift);
-        CommandLine spec = new CommandLine(new SpecCommand(out, err, terminal, engine));
-        JobOptions.addTo(spec.getCommandSpec());
-        line.addSubcommand(spec);
+        addVerbs(line, args.length == 0 ? "" : args[0]);
         // a file may be called @book.pdf
         line.setExpandAtFiles(false)
                 .setOut(out)
@@ -58,6 +54,21 @@ public final class Main {
         } finally {
             out.flush();
             err.flush();
+        }
+    }
+
+    /** Adds the verb that is asked for, or all of them: each costs a small check some milliseconds. */
+    private void addVerbs(CommandLine line, String asked) {
+        Map<String, Supplier<Object>> verbs = new LinkedHashMap<>();
+        verbs.put("check", () -> new CheckCommand(out, err, terminal, engine));
+        verbs.put("shift", () -> new ShiftCommand(out, err, terminal));
+        verbs.put("proof", () -> new ProofCommand(out, err, terminal));
+        verbs.put("spec", () -> new SpecCommand(out, err, terminal, engine));
+        Supplier<Object> one = verbs.get(asked);
+        for (Supplier<Object> verb : one == null ? verbs.values() : List.of(one)) {
+            CommandLine command = new CommandLine(verb.get());
+            JobOptions.addTo(command.getCommandSpec());
+            line.addSubcommand(command);
         }
     }
 

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
@@ -21,17 +20,6 @@ final class NamedFiles {
         } catch (IOException e) {
             throw new ParameterException(command.commandLine(), Problems.cannotRead(option, file, e), e);
         }
-    }
-
-    /**
-     * The text of a file that the settings name.
-     *
-     * @param jobFile the job file, if there is one: what it names counts from its folder, what an option names from where
-     *     we are
-     */
-    static String named(@Nullable Path jobFile, String file, boolean besideJobFile) throws IOException {
-        Path named = Path.of(file);
-        return TextFile.read(besideJobFile && jobFile != null ? jobFile.resolveSibling(named) : named);
     }
 
     /** The first line of a password file. */

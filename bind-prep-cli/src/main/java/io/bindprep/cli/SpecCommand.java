@@ -3,15 +3,9 @@ package io.bindprep.cli;
 import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
 import io.bindprep.files.WholeFile;
-import io.bindprep.job.Job;
-import io.bindprep.job.JobFiles;
-import io.bindprep.job.JobReader;
-import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.report.JsonReport;
-import io.bindprep.report.TextReport;
-import io.bindprep.report.TextStyle;
 import io.bindprep.report.VerdictSentence;
 import io.bindprep.sheet.JobSheet;
 import io.bindprep.sheet.Paper;
@@ -20,12 +14,9 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code bind-prep spec}: the job sheet of one document. */
 @Command(
@@ -57,18 +48,6 @@ final class SpecCommand implements Callable<Integer> {
         letter
     }
 
-    @Parameters(paramLabel = "FILE", description = "the PDF file; it stays as it is")
-    @SuppressWarnings("NullAway.Init") // set by picocli before call
-    private Path file;
-
-    @Option(
-            names = {"-o", "--output"},
-            paramLabel = "FILE",
-            required = true,
-            description = "the file to write; one that is there is replaced")
-    @SuppressWarnings("NullAway.Init") // set by picocli before call
-    private Path output;
-
     @Option(
             names = "--format",
             paramLabel = "FORMAT",
@@ -78,82 +57,40 @@ final class SpecCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "PAPER", description = "a4 or letter (a4)")
     private PaperName paper = PaperName.a4;
 
-    @Option(names = "--job", paramLabel = "FILE", description = "job file, YAML or JSON")
-    private @Nullable Path jobFile;
-
-    @Option(
-            names = "--password-file",
-            paramLabel = "FILE",
-            description = "file whose first line is the password of an encrypted PDF")
-    private @Nullable Path passwordFile;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "show this help")
-    @SuppressWarnings("unused") // read by picocli
-    private boolean help;
-
-    @Spec
-    @SuppressWarnings("NullAway.Init") // set by picocli before call
-    private CommandSpec spec;
+    @Mixin
+    private final OneFile files;
 
     private final PrintWriter out;
-    private final PrintWriter err;
-    private final Terminal terminal;
     private final CheckCommand.Engine engine;
 
     SpecCommand(PrintWriter out, PrintWriter err, Terminal terminal, CheckCommand.Engine engine) {
+        this.files = new OneFile(err, terminal);
         this.out = out;
-        this.err = err;
-        this.terminal = terminal;
         this.engine = engine;
     }
 
     @Override
     public Integer call() {
-        JobSettings settings = JobOptions.settings(spec.commandLine().getParseResult());
-        String name = file.toString();
-        try {
-            if (jobFile != null) {
-                settings = settings.over(JobSettings.read(NamedFiles.text(spec, "--job", jobFile), jobFile.toString()));
-            }
-            Job job = JobReader.toJob(
-                    settings, JobFiles.read(settings, (named, beside) -> NamedFiles.named(jobFile, named, beside)));
-            Report report = checked(name, job);
-            write(report);
-            out.println(VerdictSentence.of(report));
-            out.println("Job sheet written: " + output);
-            return report.failed() ? ExitCode.FINDINGS : ExitCode.GOOD;
-        } catch (UnreadableInputException e) {
-            err.print(TextReport.unreadable(
-                    name, e, new TextStyle(false, terminal.style().width())));
-            return ExitCode.UNREADABLE;
-        } catch (SettingException e) {
-            err.println(Problems.setting(e, settings.place(e.key()).orElse(null)));
-            return ExitCode.USAGE;
-        } catch (IOException e) {
-            err.println(Problems.cannotWrite("--output", output, e));
-            return ExitCode.USAGE;
-        }
+        return files.run(this::written, this::told);
     }
 
-    private Report checked(String name, Job job) throws UnreadableInputException, SettingException {
-        String password = passwordFile == null ? null : NamedFiles.password(spec, passwordFile);
-        try (ProgressLine progress = new ProgressLine(err, terminal.showsProgress(), System::nanoTime)) {
-            return engine.check(new CheckRequest(file, name, job, password, progress));
-        }
-    }
-
-    private void write(Report report) throws IOException {
+    private Report written(CheckRequest check) throws UnreadableInputException, SettingException, IOException {
+        Report report = engine.check(check);
+        Path file = files.file();
+        Path output = files.output();
         switch (format) {
             case json -> WholeFile.write(output, JsonReport.write(report, false), file);
-            case pdf ->
-                WholeFile.write(
-                        output,
-                        stream -> SheetPdf.write(
-                                JobSheet.of(report), paper == PaperName.a4 ? Paper.A4 : Paper.LETTER, stream),
-                        file);
+            case pdf -> {
+                Paper sheet = paper == PaperName.a4 ? Paper.A4 : Paper.LETTER;
+                WholeFile.write(output, stream -> SheetPdf.write(JobSheet.of(report), sheet, stream), file);
+            }
         }
+        return report;
+    }
+
+    private int told(Report report) {
+        out.println(VerdictSentence.of(report));
+        out.println("Job sheet written: " + files.output());
+        return report.failed() ? ExitCode.FINDINGS : ExitCode.GOOD;
     }
 }

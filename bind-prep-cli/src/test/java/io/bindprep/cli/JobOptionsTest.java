@@ -59,6 +59,7 @@ class JobOptionsTest {
                 option("binding", "coil", Job::binding, Method.COIL),
                 option("pitch", "2:1", Job::pitch, "2:1"),
                 option("punch", "some punch", Job::punch, "some punch"),
+                option("depth", "shallow", Job::depth, "shallow"),
                 option("clear-margin", "12 mm", Job::clearMargin, Length.ofMm(12)),
                 option("registration", "2 mm", Job::registration, Length.ofMm(2)),
                 option("clearance", "1/16 in", Job::clearance, Length.ofInch(1, 16)),
@@ -66,6 +67,8 @@ class JobOptionsTest {
                 option("hanger", "90 mm", job -> job.hanger().gap(), Length.ofMm(90)),
                 option("overs", "3 %, at least 4", job -> job.supply().overs().on(1000), 30L),
                 option("press-sheet", "sra3", job -> job.supply().pressSheet().width(), Length.ofMm(320)),
+                option("image-ppi", "200", job -> job.printLimits().imagePpi(), 200),
+                option("bleed", "1/8 in", job -> job.printLimits().bleed(), Length.ofInch(1, 8)),
                 option("fail-on", "warning", Job::failOn, FailOn.WARNING),
                 option(
                         "tables",
@@ -107,7 +110,8 @@ class JobOptionsTest {
         assertThat(job.pitch()).isNull();
         assertThat(job.punch()).isNull();
         assertThat(job.clearMargin()).isNull();
-        assertThat(job.registration()).isEqualTo(Length.ofMm(1));
+        assertThat(job.depth()).isNull();
+        assertThat(job.registration()).isNull();
         assertThat(job.clearance()).isEqualTo(Length.ofInch(1, 8));
         assertThat(job.supply()).isEqualTo(Supply.BUILT_IN);
         assertThat(job.failOn()).isEqualTo(FailOn.ERROR);
@@ -120,7 +124,7 @@ class JobOptionsTest {
                         "(bond-20)",
                         "(none)",
                         "(wire)",
-                        "(1 mm)",
+                        "(the punch's own, else 1 mm)",
                         "(1/8 in)",
                         "(5 %, at least 10)",
                         "(error)");

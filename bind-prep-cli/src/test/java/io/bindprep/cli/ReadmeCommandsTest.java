@@ -22,6 +22,9 @@ class ReadmeCommandsTest {
     // a quoted word, a plain one, or what ends the command for a shell
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|'([^']*)'|(#.*|[|>&;].*)|(\\S+)");
 
+    @TempDir
+    private Path folder;
+
     private static Stream<String> lines() throws IOException {
         String readme = Files.readString(Cli.ROOT.resolve("README.md"));
         return BLOCK.matcher(readme)
@@ -46,11 +49,14 @@ class ReadmeCommandsTest {
                 args.add(folder.resolve(word).toString());
                 continue;
             }
-            // README's paths count from the checkout
+            boolean written = !args.isEmpty() && args.get(args.size() - 1).equals("--write");
+            // README's paths count from the checkout; what it writes goes elsewhere here
             args.add(
-                    Files.exists(Cli.ROOT.resolve(word))
-                            ? Cli.ROOT.resolve(word).toString()
-                            : word);
+                    written
+                            ? word.replaceFirst("(?<==)|^(?!.*=)", Matcher.quoteReplacement(folder + "/"))
+                            : Files.exists(Cli.ROOT.resolve(word))
+                                    ? Cli.ROOT.resolve(word).toString()
+                                    : word);
         }
         Cli run = Cli.run(args.toArray(String[]::new));
         assertThat(run.exit()).as(command + "\n" + run.err()).isIn(ExitCode.GOOD, ExitCode.FINDINGS);

@@ -1,8 +1,11 @@
 package io.bindprep.binding;
 
 import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.catalogue.Method;
 import io.bindprep.unit.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -12,14 +15,17 @@ import org.jspecify.annotations.Nullable;
  * @param pattern the hole pattern's id
  * @param pitchName the trade's name of the pitch ("3:1", "2:1"), else the pattern's id
  * @param pitch axis to axis; the first spacing where a ring pattern has several
+ * @param punch the punch's id
  * @param element the smallest element that takes the stack with its clearance; null where none does
  * @param edgeDistance bound edge to hole axis
+ * @param depth the setting of the depth stop that gives it
  * @param holeAlong the hole's size along the bound edge
  * @param holeAcross the hole's size away from the bound edge
  * @param round whether the hole is round; else it is rectangular
  * @param loops loops of the element to cut, 0 where the element has none
  * @param lifts sheets in each lift of one copy, in order
  * @param closer what the closer is set to; null where nothing is closed or no element fits
+ * @param closerTakes the sizes of element that the punch's closer takes; null where no bound is known
  * @param clearMargin distance live matter keeps from the bound edge
  * @param registration how far a hole may lie off its place, either way
  * @param straddles elements that the likely range of the stack lies between, smaller first; empty where it is settled
@@ -32,8 +38,10 @@ public record Plan(
         String pattern,
         String pitchName,
         Length pitch,
+        String punch,
         @Nullable Element element,
         Length edgeDistance,
+        Depth depth,
         Length holeAlong,
         Length holeAcross,
         boolean round,
@@ -41,6 +49,7 @@ public record Plan(
         int loops,
         List<Integer> lifts,
         @Nullable Length closer,
+        @Nullable ElementSizes closerTakes,
         Length clearMargin,
         Length registration,
         List<Element> straddles,
@@ -51,6 +60,37 @@ public record Plan(
         lifts = List.copyOf(lifts);
         straddles = List.copyOf(straddles);
         because = List.copyOf(because);
+    }
+
+    /** The same plan as the chosen one. */
+    Plan decided(Depth.Decider decider, String why) {
+        List<Reason> reasons = new ArrayList<>(because);
+        reasons.add(new Reason(Reason.Topic.DEPTH, why));
+        reasons.sort(Comparator.comparing(Reason::topic));
+        Depth chosen = new Depth(depth.setting(), depth.outside(), depth.turnsBelow(), decider);
+        return new Plan(
+                method,
+                pattern,
+                pitchName,
+                pitch,
+                punch,
+                element,
+                edgeDistance,
+                chosen,
+                holeAlong,
+                holeAcross,
+                round,
+                row,
+                loops,
+                lifts,
+                closer,
+                closerTakes,
+                clearMargin,
+                registration,
+                straddles,
+                measure,
+                skew,
+                reasons);
     }
 
     /** Loops of each piece of the element, in order; empty where it has none. */

@@ -2,7 +2,10 @@ package io.bindprep.binding;
 
 import io.bindprep.binding.Reason.Topic;
 import io.bindprep.block.Block;
+import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.ElementSizes;
+import io.bindprep.catalogue.Elements;
 import io.bindprep.catalogue.Method;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
@@ -10,8 +13,12 @@ import io.bindprep.job.Job;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
+import io.bindprep.unit.LengthText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Plans the binding: pitch, element, hole row, pins, lifts, closer and margin, each with its reason.
@@ -26,52 +33,140 @@ public final class Planner {
     // a college print shop's guide: live matter 1/4 in further from the bound edge than usual
     private static final Length CLEAR_OF_HOLE = Length.ofInch(1, 4);
 
+    // our own, no source: as true as a jogged lift goes in by hand
+    private static final Length REGISTRATION = Length.ofMm(1);
+
     private final Job job;
+    private final Block block;
     private final Stack stack;
+    private final Length edge;
+    private final PunchChoice choice;
     private final Pattern pattern;
     private final Punch punch;
     private final List<Reason> because = new ArrayList<>();
 
-    private Planner(Job job, Stack stack, PunchChoice choice) {
+    private Planner(Job job, Block block, Stack stack, Length edge, PunchChoice choice) {
         this.job = job;
+        this.block = block;
         this.stack = stack;
+        this.edge = edge;
+        this.choice = choice;
         this.pattern = choice.pattern();
         this.punch = choice.punch();
-        reason(Topic.PITCH, choice.because());
     }
 
     /**
-     * The plan on the job's punch, else on the pattern's generic one.
+     * The plan on the job's punch, else on the pattern's generic one, without regard to the content.
      *
      * @param boundEdgeLength the length of the bound edge of the trimmed leaf
-     * @throws SettingException where pitch or punch are unknown, do not go together, or do not fit the bound edge
+     * @throws SettingException where pitch, punch or depth are unknown, do not go together, or do not fit the bound edge
      */
     public static Plan plan(Job job, Block block, Stack stack, Length boundEdgeLength) throws SettingException {
-        return new Planner(job, stack, PunchChoice.of(job, stack, boundEdgeLength)).plan(block, boundEdgeLength);
+        return settings(job, block, stack, boundEdgeLength, PunchChoice.of(job, stack, boundEdgeLength), List.of())
+                .settleUnseen();
     }
 
     /**
-     * The plan on a punch of the shop's own.
+     * The plan on a punch of the shop's own, without regard to the content.
      *
      * @throws SettingException as {@link #plan(Job, Block, Stack, Length)}
      */
     public static Plan plan(Job job, Block block, Stack stack, Length boundEdgeLength, Punch punch)
             throws SettingException {
-        return new Planner(job, stack, PunchChoice.of(job, punch)).plan(block, boundEdgeLength);
+        return settings(job, block, stack, boundEdgeLength, PunchChoice.of(job, punch), List.of())
+                .settleUnseen();
     }
 
-    private Plan plan(Block block, Length edge) throws SettingException {
-        Length axis = pattern.axis();
+    /**
+     * The plan of one volume of a book, at the depth that the whole book's pages were held against.
+     *
+     * @throws SettingException as {@link #plan(Job, Block, Stack, Length)}
+     */
+    public static Plan volume(Job job, Block block, Stack stack, Length boundEdgeLength, Plan book)
+            throws SettingException {
+        PunchChoice choice = PunchChoice.of(job, stack, boundEdgeLength);
+        DepthSetting setting = book.depth().setting();
+        return new Planner(job, block, stack, boundEdgeLength, choice)
+                .at(setting)
+                .decided(
+                        Objects.requireNonNull(book.depth().decidedBy(), "the book's depth was chosen"),
+                        "depth " + setting.name() + ", holes " + LengthText.both(setting.axis())
+                                + " from the bound edge, the same for every volume");
+    }
+
+    /**
+     * Every way to punch that is weighed, on the job's punch, else on the pattern's generic one.
+     *
+     * @throws SettingException as {@link #plan(Job, Block, Stack, Length)}
+     */
+    public static PlanChoices choices(Job job, Block block, Stack stack, Length boundEdgeLength)
+            throws SettingException {
+        PunchChoice choice = PunchChoice.of(job, stack, boundEdgeLength);
+        return settings(job, block, stack, boundEdgeLength, choice, others(job, block, stack, boundEdgeLength, choice));
+    }
+
+    private static PlanChoices settings(
+            Job job, Block block, Stack stack, Length edge, PunchChoice choice, List<Plan> others)
+            throws SettingException {
+        List<Plan> plans = new ArrayList<>();
+        for (DepthSetting setting : DepthSettings.of(job, choice.pattern(), choice.punch())) {
+            plans.add(new Planner(job, block, stack, edge, choice).at(setting));
+        }
+        return new PlanChoices(
+                job,
+                bound(plans.get(0), job, stack, choice.punch()),
+                choice.pattern().axis(),
+                plans,
+                others);
+    }
+
+    /** The stack by which the depth goes: where none takes the whole, no volume of it is thicker than the largest takes. */
+    private static Stack bound(Plan shallowest, Job job, Stack stack, Punch punch) {
+        Pattern pattern = job.catalogue().patterns().byId(shallowest.pattern()).orElseThrow();
+        Sizing sizing = new Sizing(
+                job.catalogue().elements(),
+                pattern,
+                job.clearance(),
+                shallowest.depth().outside(),
+                punch.elements());
+        List<Elements.Entry> known = sizing.known();
+        if (shallowest.element() != null || known.isEmpty()) {
+            return stack;
+        }
+        Length most = sizing.most(known.get(known.size() - 1));
+        return most.compareTo(stack.min()) >= 0 ? stack : new Stack(most, most, most, stack.weightG(), stack.because());
+    }
+
+    private static List<Plan> others(Job job, Block block, Stack stack, Length edge, PunchChoice choice) {
+        Optional<PunchChoice> other = choice.other(job);
+        List<Plan> plans = new ArrayList<>();
+        try {
+            if (other.isPresent()) {
+                for (DepthSetting setting : other.get().punch().depths()) {
+                    plans.add(new Planner(job, block, stack, edge, other.get()).at(setting));
+                }
+            }
+        } catch (SettingException e) {
+            // the job asks for what the other pitch does not have: there is nothing to compare with
+            return List.of();
+        }
+        return plans;
+    }
+
+    private Plan at(DepthSetting setting) throws SettingException {
+        reason(Topic.PITCH, choice.because());
+        Length axis = setting.axis();
         Length outside = axis.minus(pattern.holeAcross().half());
         ElementPlanner.Chosen chosen = new ElementPlanner(
                         job,
                         block,
                         stack,
-                        new Sizing(job.catalogue().elements(), pattern, job.clearance(), outside),
+                        new Sizing(job.catalogue().elements(), pattern, job.clearance(), outside, punch.elements()),
                         this::reason)
                 .choose();
         Element element = chosen.element();
-        RowPlanner rows = new RowPlanner(job, pattern, punch, edge, this::reason);
+        Length registration = registration();
+        RowPlanner rows = new RowPlanner(job, pattern, punch, edge, registration, this::reason);
         HoleRow row = rows.row();
         Skew skew = rows.skew(row, axis);
         List<Integer> lifts = LiftMaker.lifts(block.leaves(), punch::limit);
@@ -81,37 +176,66 @@ public final class Planner {
                         + LiftMaker.limits(block.leaves(), punch::limit) + " (" + punch.source()
                         + "); the machine's manual prevails");
         boolean looped = job.binding() == Method.WIRE || job.binding() == Method.COMB;
-        Length closer = job.binding() == Method.WIRE && element != null ? element.size() : null;
-        if (closer != null && element != null) {
-            reason(Topic.CLOSER, "closer at the element's nominal " + element.name() + " (common practice, no source)");
-        }
         return new Plan(
                 job.binding(),
                 pattern.id(),
                 pattern.pitchName(),
                 pattern.pitch(),
+                punch.id(),
                 element,
                 axis,
+                new Depth(setting, outside, element == null ? null : Turning.limit(element.size(), stack.max()), null),
                 pattern.holeAlong(),
                 pattern.holeAcross(),
                 pattern.round(),
                 row,
                 looped ? row.holes().size() : 0,
                 lifts,
-                closer,
-                clearMargin(),
-                job.registration(),
+                closer(element),
+                punch.elements(),
+                clearMargin(axis),
+                registration,
                 chosen.straddles(),
                 chosen.measure(),
                 skew,
                 because);
     }
 
+    private @Nullable Length closer(@Nullable Element element) {
+        ElementSizes sizes = punch.elements();
+        if (element != null && sizes != null) {
+            reason(
+                    Topic.CLOSER,
+                    "the closer of the punch " + punch.id() + " takes " + sizes.text()
+                            + (sizes.takes(element.size()) ? "" : ", which the element is not"));
+        }
+        if (job.binding() != Method.WIRE || element == null) {
+            return null;
+        }
+        reason(Topic.CLOSER, "closer at the element's nominal " + element.name() + " (common practice, no source)");
+        return element.size();
+    }
+
+    private Length registration() {
+        Length own = job.registration();
+        if (own != null) {
+            return own;
+        }
+        Length measured = punch.registration();
+        reason(
+                Topic.MARGIN,
+                measured != null
+                        ? "registration " + measured.inMm() + " as the punch " + punch.id() + " was measured"
+                        : "registration " + REGISTRATION.inMm()
+                                + " either way, as nobody measured the punch (our own, no source)");
+        return measured != null ? measured : REGISTRATION;
+    }
+
     private void reason(Topic topic, String text) {
         because.add(new Reason(topic, text));
     }
 
-    private Length clearMargin() {
+    private Length clearMargin(Length axis) {
         Length own = job.clearMargin();
         if (own != null) {
             reason(Topic.MARGIN, "clear margin " + own.inMm() + " as the job says");
@@ -120,7 +244,7 @@ public final class Planner {
         boolean wire = pattern.method() == Method.WIRE;
         Length margin = wire
                 ? pattern.pitchName().equals("3:1") ? CLEAR_3_1 : CLEAR_2_1
-                : pattern.axis().plus(pattern.holeAcross().half()).plus(CLEAR_OF_HOLE);
+                : axis.plus(pattern.holeAcross().half()).plus(CLEAR_OF_HOLE);
         reason(
                 Topic.MARGIN,
                 "clear margin " + margin.inMm() + " at " + pattern.pitchName() + ": "

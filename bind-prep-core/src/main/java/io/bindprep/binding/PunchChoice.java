@@ -10,6 +10,7 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Which pattern on which punch: the job's own, else by the method and the stack. */
 record PunchChoice(Pattern pattern, Punch punch, String because) {
@@ -70,6 +71,21 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
         }
         return new PunchChoice(
                 pattern, punch, "pitch " + pattern.pitchName() + ", which the punch " + punch.id() + " cuts");
+    }
+
+    /** The other pitch that a method is bound at, on its generic punch; empty where it has no other. */
+    Optional<PunchChoice> other(Job job) {
+        String pitch = switch (pattern.method()) {
+            case WIRE -> pattern.pitchName().equals("3:1") ? "2:1" : "3:1";
+            case COIL -> pattern.pitchName().equals("4:1") ? "5:1" : "4:1";
+            case COMB -> pattern.pitchName().equals("9/16 in") ? "12 mm" : "9/16 in";
+            case RINGS -> "";
+        };
+        return job.catalogue()
+                .patterns()
+                .find(job.binding(), pitch)
+                .map(p -> new PunchChoice(
+                        p, job.catalogue().punches().generic(p), "pitch " + p.pitchName() + " to compare with"));
     }
 
     private static Pattern forced(Job job, String pitch) throws SettingException {

@@ -23,9 +23,17 @@ final class RowPlanner {
     private final Punch punch;
     private final Length edge;
     private final Length leastWeb;
+    private final Length registration;
     private final BiConsumer<Topic, String> because;
 
-    RowPlanner(Job job, Pattern pattern, Punch punch, Length edge, BiConsumer<Topic, String> because) {
+    RowPlanner(
+            Job job,
+            Pattern pattern,
+            Punch punch,
+            Length edge,
+            Length registration,
+            BiConsumer<Topic, String> because) {
+        this.registration = registration;
         this.job = job;
         this.pattern = pattern;
         this.punch = punch;
@@ -158,13 +166,13 @@ final class RowPlanner {
 
     private void feed(HoleRow row) {
         Length off = row.offset();
-        boolean matters = off.compareTo(job.registration()) > 0;
+        boolean matters = off.compareTo(registration) > 0;
         because.accept(
                 Topic.FEED,
                 (matters ? "the same end to the side guide on every lift" : "either end may go to the side guide")
                         + ": the holes of a leaf fed turned over would lie "
                         + off.inMm() + " off the others, " + (matters ? "beyond" : "within") + " the registration of "
-                        + job.registration().inMm());
+                        + registration.inMm());
     }
 
     /** How skewed a sheet may sit; null where the strand's thickness is not known or one hole cannot slant. */
@@ -198,7 +206,7 @@ final class RowPlanner {
                                         + strand.thickness().inMm() + " (" + strand.source()
                                         + ") would pass the hole of "
                                         + pattern.holeAcross().inMm() + " up to " + through.inMm())
-                        + "; print was held against holes " + job.registration().inMm()
+                        + "; print was held against holes " + registration.inMm()
                         + " off their place, so a greater skew may reach it");
         return new Skew(rise, over, strand.thickness(), strand.source());
     }

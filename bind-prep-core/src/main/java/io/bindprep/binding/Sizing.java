@@ -1,11 +1,13 @@
 package io.bindprep.binding;
 
+import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.catalogue.Elements;
 import io.bindprep.catalogue.Method;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.unit.Length;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which element of a pattern takes a stack.
@@ -16,15 +18,27 @@ import java.util.Optional;
  * (derived: a rectangle within a circle).
  *
  * @param outside paper between the bound edge and the holes
+ * @param closer the sizes that the punch's closer takes; null where no bound is known
  */
-record Sizing(Elements elements, Pattern pattern, Length clearance, Length outside) {
+record Sizing(
+        Elements elements,
+        Pattern pattern,
+        Length clearance,
+        Length outside,
+        @Nullable ElementSizes closer) {
     /** The sizes there are, smallest first; empty where none is known. */
     List<Elements.Entry> known() {
         return elements.of(pattern);
     }
 
     Optional<Elements.Entry> smallest(Length thickness) {
-        return known().stream().filter(e -> takes(e, thickness)).findFirst();
+        List<Elements.Entry> fit =
+                known().stream().filter(e -> takes(e, thickness)).toList();
+        return fit.stream()
+                .filter(e -> closer == null || closer.takes(e.element().size()))
+                .findFirst()
+                // none that it closes: the size that the stack needs is worth knowing all the same
+                .or(() -> fit.stream().findFirst());
     }
 
     private boolean takes(Elements.Entry entry, Length thickness) {
@@ -44,7 +58,7 @@ record Sizing(Elements elements, Pattern pattern, Length clearance, Length outsi
         if (pattern.method() != Method.COIL) {
             return room;
         }
-        Length within = Turning.limit(size, outside);
+        Length within = Turning.limit(size, outside).minus(new Length(1));
         return within.compareTo(room) < 0 ? within : room;
     }
 }

@@ -13,10 +13,18 @@ final class Turning {
         return square(side.units()) + square(other.units()) < square(d);
     }
 
-    /** The other side of a rectangle with this one that just touches the circle; zero where the side alone is too long. */
+    /** What the other side of a rectangle with this one must stay below; zero where the side alone is too long. */
     static Length limit(Length diameter, Length side) {
         long left = square(diameter.units()) - square(side.units());
-        return new Length(left <= 0 ? 0 : (long) Math.sqrt(left));
+        if (left <= 0) {
+            return Length.ZERO;
+        }
+        // rounded up, so that "below it" is decided as exactly as within()
+        long root = (long) Math.sqrt(left);
+        while (square(root) < left) {
+            root++;
+        }
+        return new Length(root);
     }
 
     private static long square(long units) {

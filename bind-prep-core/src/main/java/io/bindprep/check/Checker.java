@@ -28,6 +28,7 @@ public final class Checker {
      * The report. The outcome is {@link Outcome#FINDINGS} where a finding reaches the job's failing severity, or is an
      * error where the job never fails; a page that was not read whole is always an error.
      *
+     * @param whatIf what every way to punch that was weighed does, the chosen one too
      * @param verdicts one for each page, in order
      * @throws IllegalArgumentException where pages, places and verdicts are not equally many
      */
@@ -37,6 +38,7 @@ public final class Checker {
             Block block,
             Stack stack,
             Plan plan,
+            List<WhatIf> whatIf,
             Split split,
             Run run,
             List<PageVerdict> verdicts) {
@@ -61,6 +63,7 @@ public final class Checker {
                 block,
                 stack,
                 plan,
+                whatIf,
                 split,
                 run,
                 pages,
@@ -71,6 +74,7 @@ public final class Checker {
     private static PageVerdict honest(PageVerdict v) {
         return v.unread() == null || v.verdict() == Verdict.UNREAD
                 ? v
-                : new PageVerdict(v.page(), Verdict.UNREAD, v.nearest(), v.hits(), v.background(), v.unread());
+                : new PageVerdict(
+                        v.page(), Verdict.UNREAD, v.nearest(), v.hits(), v.background(), v.unread(), v.basics());
     }
 }

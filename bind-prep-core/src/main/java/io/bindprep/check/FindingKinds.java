@@ -34,9 +34,19 @@ public final class FindingKinds {
                     "Check that the blank is wanted there; else move the insert or cover by one page."),
             kind(
                     WARNING,
+                    "bleed-short",
+                    "Art reaches the trim but not far enough beyond it.",
+                    "Ask for an export with bleed; where leaves are printed at their size and not cut, set bleed: none."),
+            kind(
+                    WARNING,
                     "clear-margin-inside-punched-zone",
                     "The clear margin asked for ends where holes may still fall.",
                     "Give a clear-margin beyond the punched zone, or leave it out for the pattern's own."),
+            kind(
+                    ERROR,
+                    "closer-size",
+                    "The punch's closer does not take the element that the stack needs.",
+                    "Close it on a machine that takes it, take a thinner stock, or split the book into volumes."),
             kind(
                     ERROR,
                     "edge-unpunchable",
@@ -74,6 +84,11 @@ public final class FindingKinds {
                             + " job names the size.",
                     "Name it under fold-outs, or ask for it at the book's size."),
             kind(
+                    WARNING,
+                    "font-not-embedded",
+                    "Text uses a font that is not in the file, so another may be printed in its place.",
+                    "Ask for an export with all fonts embedded."),
+            kind(
                     ERROR,
                     "half-hole",
                     "A leaf shorter at the bound edge than the others ends in a hole of the row.",
@@ -89,11 +104,21 @@ public final class FindingKinds {
                     "Bytes stand before the PDF header.",
                     "Ask for a plain export if the printer's front end refuses the file."),
             seen(ERROR, "image-punched", "What prints of a picture lies in a hole, registration included.", MOVE),
+            kind(
+                    WARNING,
+                    "image-resolution",
+                    "A picture has too few dots for the size it is printed at.",
+                    "Ask for the picture in its original size, or accept it by a smaller image-ppi."),
             seen(
                     WARNING,
                     "image-tight",
                     "What prints of a picture lies between the holes or inside the clear margin.",
                     MOVE_OR_ACCEPT),
+            kind(
+                    WARNING,
+                    "leaves-bind",
+                    "So much paper lies outside the holes that pages do not turn freely on the element.",
+                    "Punch less deep (depth), or take a larger element (clearance)."),
             seen(ERROR, "line-punched", "A line lies in a hole, registration included.", MOVE),
             seen(WARNING, "line-tight", "A line lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
             kind(
@@ -164,6 +189,11 @@ public final class FindingKinds {
                     "Cut the covers wider by as much if they are to protect the tabs."),
             seen(ERROR, "text-punched", "Text lies in a hole, registration included.", MOVE),
             seen(WARNING, "text-tight", "Text lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
+            kind(
+                    WARNING,
+                    "trim-outside-bleed",
+                    "A TrimBox reaches beyond its BleedBox.",
+                    "Ask for an export with its boxes set anew."),
             kind(
                     NOTE,
                     "trim-undeclared",

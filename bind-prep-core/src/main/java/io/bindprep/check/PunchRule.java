@@ -1,16 +1,22 @@
 package io.bindprep.check;
 
 import io.bindprep.binding.Gap;
+import io.bindprep.binding.Plan;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.job.BoundEdge;
+import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * {@code edge-unpunchable}: no hole row fits the bound edge; {@code pins-stuck}: a pin that would cut a half hole and cannot be pulled; {@code clear-margin-inside-punched-zone}:
  * the job lets live matter stand where the holes may fall; {@code hanger-pins-stuck}: a hole would be cut into the hanger's
- * gap; {@code feed-same-end}: a leaf fed turned over would miss the element.
+ * gap; {@code feed-same-end}: a leaf fed turned over would miss the element; {@code closer-size}: the closer does not
+ * take the element; {@code leaves-bind}: so much paper lies outside the holes that pages do not turn freely.
  */
 final class PunchRule implements Rule {
     @Override
@@ -35,6 +41,8 @@ final class PunchRule implements Rule {
                             + " pulled.",
                     "Punch this size on a machine whose end pins come out, or choose another punch, pitch or trim."));
         }
+        element(s.plan()).ifPresent(findings::add);
+        turning(s.plan(), s.stack()).ifPresent(findings::add);
         Gap gap = s.plan().row().gap();
         if (gap != null && !gap.stuckPins().isEmpty()) {
             findings.add(Say.document(
@@ -73,6 +81,45 @@ final class PunchRule implements Rule {
                     null));
         }
         return findings;
+    }
+
+    private static Optional<Finding> element(Plan plan) {
+        Element element = plan.element();
+        ElementSizes sizes = plan.closerTakes();
+        if (element == null || sizes == null || sizes.takes(element.size())) {
+            return Optional.empty();
+        }
+        return Optional.of(new Finding(
+                "closer-size",
+                Severity.ERROR,
+                List.of(),
+                "The stack needs an element of " + element.name() + ", and the closer of the punch " + plan.punch()
+                        + " takes " + sizes.text() + ".",
+                "Close it on a machine that takes it, take a thinner stock, or split the book into volumes.",
+                element.size().mm(),
+                sizes.largest().mm(),
+                null));
+    }
+
+    private static Optional<Finding> turning(Plan plan, Stack stack) {
+        Length below = plan.depth().turnsBelow();
+        Element element = plan.element();
+        if (below == null || element == null || !plan.depth().binds()) {
+            return Optional.empty();
+        }
+        Length outside = plan.depth().outside();
+        return Optional.of(new Finding(
+                "leaves-bind",
+                Severity.WARNING,
+                List.of(),
+                "Pages will not turn freely: " + outside.inMm()
+                        + " of paper lies outside the holes, and the element of "
+                        + element.name() + " leaves less than " + below.inMm() + " beside a stack of up to "
+                        + stack.max().inMm() + ".",
+                "Punch less deep (depth), or take a larger element (clearance).",
+                outside.mm(),
+                below.mm(),
+                null));
     }
 
     private static String pins(List<Integer> pins) {

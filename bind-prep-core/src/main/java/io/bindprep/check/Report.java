@@ -14,6 +14,7 @@ import java.util.List;
  * The whole answer, immutable.
  *
  * @param failed whether the job's failing severity was reached
+ * @param whatIf what every setting of the depth stop would do, and the other pitch at each of its settings
  * @param split the ways out where no element takes the stack
  * @param run materials, lifts and steps of all copies
  * @param pages every page in order
@@ -27,11 +28,13 @@ public record Report(
         Block block,
         Stack stack,
         Plan plan,
+        List<WhatIf> whatIf,
         Split split,
         Run run,
         List<PageReport> pages,
         List<Finding> findings) {
     public Report {
+        whatIf = List.copyOf(whatIf);
         pages = List.copyOf(pages);
         findings = List.copyOf(findings);
     }

@@ -17,12 +17,14 @@ import org.jspecify.annotations.Nullable;
  * @param special leaves and pages that are not like the others
  * @param pitch "3:1", "2:1" or a pattern's id; null to let the planner choose
  * @param punch the punch's name; null for the pattern's generic one
+ * @param depth a setting of the punch's depth stop, by name or by the distance it gives; null to let the planner choose
  * @param clearMargin distance live matter keeps from the bound edge; null for the pattern's own
- * @param registration how far a hole may lie off its place, either way
+ * @param registration how far a hole may lie off its place, either way; null for what the punch was measured to, else 1 mm
  * @param clearance allowance of the element over the thickest likely stack
  * @param leastWeb least paper between a hole and the end of the sheet; null for the punch's own
  * @param hanger the gap in the row that a hanger needs; null for none
  * @param supply what a run is supplied with beyond its leaves
+ * @param printLimits what a page needs apart from the binding
  * @param catalogue what names stand for: our tables with the shop's own rows
  */
 public record Job(
@@ -38,13 +40,15 @@ public record Job(
         Method binding,
         @Nullable String pitch,
         @Nullable String punch,
+        @Nullable String depth,
         @Nullable Length clearMargin,
-        Length registration,
+        @Nullable Length registration,
         Length clearance,
         @Nullable Length leastWeb,
         @Nullable Hanger hanger,
         Supply supply,
         FailOn failOn,
+        PrintLimits printLimits,
         Catalogue catalogue) {
     public Job {
         inserts = List.copyOf(inserts);
@@ -52,32 +56,22 @@ public record Job(
 
     /** This job with a pitch, or a pattern by its id. */
     public Job withPitch(String name) {
-        return new Job(
-                copies,
-                sides,
-                boundEdge,
-                trim,
-                stock,
-                frontCover,
-                backCover,
-                inserts,
-                special,
-                binding,
-                name,
-                punch,
-                clearMargin,
-                registration,
-                clearance,
-                leastWeb,
-                hanger,
-                supply,
-                failOn,
-                catalogue);
+        return with(sides, frontCover, backCover, inserts, special, name);
     }
 
     /** The same job with its pages laid otherwise. */
     public Job laid(
             Sides sides, @Nullable Cover front, @Nullable Cover back, List<Insert> inserts, SpecialLeaves special) {
+        return with(sides, front, back, inserts, special, pitch);
+    }
+
+    private Job with(
+            Sides sides,
+            @Nullable Cover front,
+            @Nullable Cover back,
+            List<Insert> inserts,
+            SpecialLeaves special,
+            @Nullable String pitch) {
         return new Job(
                 copies,
                 sides,
@@ -91,6 +85,7 @@ public record Job(
                 binding,
                 pitch,
                 punch,
+                depth,
                 clearMargin,
                 registration,
                 clearance,
@@ -98,6 +93,7 @@ public record Job(
                 hanger,
                 supply,
                 failOn,
+                printLimits,
                 catalogue);
     }
 }

@@ -171,6 +171,15 @@ final class JobKeyDescriptions {
                     Shape.text(),
                     "generic-W3_1i-square-0t"),
             open(
+                    JobKeys.DEPTH,
+                    "DEPTH",
+                    "setting of the punch's depth stop",
+                    "what suits stack and content",
+                    "a setting by name, or the distance from the bound edge to the hole axis",
+                    Shape.text(),
+                    "shallow",
+                    "5 mm"),
+            open(
                     JobKeys.CLEAR_MARGIN,
                     "LENGTH",
                     "what print keeps from the bound edge",
@@ -179,11 +188,11 @@ final class JobKeyDescriptions {
                     Shape.length(),
                     "10 mm",
                     "3/8 in"),
-            value(
+            open(
                     JobKeys.REGISTRATION,
                     "LENGTH",
                     "how far a hole may lie off, either way",
-                    "1 mm",
+                    "the punch's own, else 1 mm",
                     "",
                     Shape.length(),
                     "0.5 mm",
@@ -247,6 +256,23 @@ final class JobKeyDescriptions {
                     "sra3",
                     "\"450 x 320 mm, bleed 2 mm, gripper 8 mm\"",
                     "{size: sra3, bleed: none, gripper: 10 mm}"),
+            value(
+                    JobKeys.IMAGE_PPI,
+                    "NUMBER",
+                    "least dots an inch of a picture as printed",
+                    "150",
+                    "",
+                    new Whole(1, 2_400),
+                    "200"),
+            value(
+                    JobKeys.BLEED,
+                    "LENGTH",
+                    "how far art at the trim goes beyond it",
+                    "3 mm",
+                    "none where leaves are not cut",
+                    Shape.either(Shape.length(), Shape.words("none")),
+                    "1/8 in",
+                    "none"),
             words(JobKeys.FAIL_ON, "SEVERITY", "least severity that fails", "error", FailOn.values()),
             value(
                     JobKeys.TABLES,

@@ -19,6 +19,7 @@ final class JobKeys {
     static final String BINDING = "binding";
     static final String PITCH = "pitch";
     static final String PUNCH = "punch";
+    static final String DEPTH = "depth";
     static final String CLEAR_MARGIN = "clear-margin";
     static final String REGISTRATION = "registration";
     static final String CLEARANCE = "clearance";
@@ -26,6 +27,8 @@ final class JobKeys {
     static final String HANGER = "hanger";
     static final String OVERS = "overs";
     static final String PRESS_SHEET = "press-sheet";
+    static final String IMAGE_PPI = "image-ppi";
+    static final String BLEED = "bleed";
     static final String FAIL_ON = "fail-on";
     static final String TABLES = "tables";
 

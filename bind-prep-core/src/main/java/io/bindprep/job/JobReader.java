@@ -19,8 +19,9 @@ import org.jspecify.annotations.Nullable;
 public final class JobReader {
     // the everyday copier stock whose caliper and tolerance are published (JCP O-63); those of 80 g/m2 are not
     private static final String STOCK = "bond-20";
-    private static final Length REGISTRATION = Length.ofMm(1);
 
+    private static final int MOST_PPI = 2_400;
+    private static final Length MOST_BLEED = Length.ofMm(50);
     private static final int MOST_COPIES = 1_000_000;
     // wider than any margin, looser than any punch or element in use: what lies above is a slip of the unit
     private static final Length MOST_MARGIN = Length.ofMm(100);
@@ -114,6 +115,7 @@ public final class JobReader {
                 choice(JobKeys.BINDING, Method.WIRE),
                 text(JobKeys.PITCH),
                 text(JobKeys.PUNCH),
+                text(JobKeys.DEPTH),
                 clearMargin(),
                 registration(),
                 clearance(),
@@ -121,7 +123,20 @@ public final class JobReader {
                 hanger(),
                 supply(),
                 choice(JobKeys.FAIL_ON, FailOn.ERROR),
+                printLimits(),
                 catalogue);
+    }
+
+    private PrintLimits printLimits() throws SettingException {
+        Object ppi = given(JobKeys.IMAGE_PPI);
+        Object bleed = given(JobKeys.BLEED);
+        return new PrintLimits(
+                ppi == null ? PrintLimits.USUAL.imagePpi() : Scalars.whole(JobKeys.IMAGE_PPI, ppi, 1, MOST_PPI),
+                bleed == null
+                        ? PrintLimits.USUAL.bleed()
+                        : "none".equals(bleed)
+                                ? Length.ZERO
+                                : Scalars.length(JobKeys.BLEED, bleed, MOST_BLEED, "3 mm", "1/8 in", "none"));
     }
 
     private @Nullable Object given(String key) {
@@ -162,11 +177,9 @@ public final class JobReader {
         return value == null ? null : Scalars.length(JobKeys.CLEAR_MARGIN, value, MOST_MARGIN, "10 mm", "3/8 in");
     }
 
-    private Length registration() throws SettingException {
+    private @Nullable Length registration() throws SettingException {
         Object value = given(JobKeys.REGISTRATION);
-        return value == null
-                ? REGISTRATION
-                : Scalars.length(JobKeys.REGISTRATION, value, MOST_REGISTRATION, "1 mm", "1/32 in");
+        return value == null ? null : Scalars.length(JobKeys.REGISTRATION, value, MOST_REGISTRATION, "1 mm", "1/32 in");
     }
 
     private SpecialLeaves special() throws SettingException {

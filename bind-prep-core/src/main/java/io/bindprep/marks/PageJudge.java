@@ -52,6 +52,11 @@ public final class PageJudge {
         return clearMm;
     }
 
+    /** What begins at least this far from the bound edge is out of reach of holes, margin and thumb cut, millimetres. */
+    public double reachMm() {
+        return Math.max(clearMm, cutDepthMm);
+    }
+
     /**
      * The verdict of a page.
      *
@@ -88,7 +93,13 @@ public final class PageJudge {
                 .map(h -> new Hit(h.mark().bounded(), h.verdict(), h.pin()))
                 .toList();
         return new PageVerdict(
-                page.page(), verdict, nearest == null ? null : nearest.bounded(), kept, background, page.unread());
+                page.page(),
+                verdict,
+                nearest == null ? null : nearest.bounded(),
+                kept,
+                background,
+                page.unread(),
+                page.basics());
     }
 
     private @Nullable Integer pinThrough(Mark mark, PagePlace place, double edgeLengthMm) {

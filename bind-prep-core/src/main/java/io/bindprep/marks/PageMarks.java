@@ -7,9 +7,20 @@ import org.jspecify.annotations.Nullable;
  * Everything that prints in one page's strip along the bound edge.
  *
  * @param unread why the page could not be analysed whole; null where it was
+ * @param basics what else was seen of the page
  */
 public record PageMarks(
-        int page, List<Mark> marks, @Nullable String unread) {
+        int page, List<Mark> marks, @Nullable String unread, PageBasics basics) {
+    /** The marks alone. */
+    public PageMarks(int page, List<Mark> marks, @Nullable String unread) {
+        this(page, marks, unread, PageBasics.NONE);
+    }
+
+    /** The same marks with what else was seen of the page. */
+    public PageMarks with(PageBasics seen) {
+        return new PageMarks(page, marks, unread, seen);
+    }
+
     public PageMarks {
         marks = List.copyOf(marks);
     }

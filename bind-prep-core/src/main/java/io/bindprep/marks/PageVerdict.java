@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param hits what makes the page tight or punched, worst kind first, at most {@value #MOST_HITS}
  * @param background whether a tint or picture runs through the bound edge
  * @param unread why the page could not be analysed whole; null where it was
+ * @param basics what else was seen of the page
  */
 public record PageVerdict(
         int page,
@@ -17,9 +18,21 @@ public record PageVerdict(
         @Nullable Mark nearest,
         List<Hit> hits,
         boolean background,
-        @Nullable String unread) {
+        @Nullable String unread,
+        PageBasics basics) {
     /** How many hits of one page are kept. */
     public static final int MOST_HITS = 20;
+
+    /** The verdict alone. */
+    public PageVerdict(
+            int page,
+            Verdict verdict,
+            @Nullable Mark nearest,
+            List<Hit> hits,
+            boolean background,
+            @Nullable String unread) {
+        this(page, verdict, nearest, hits, background, unread, PageBasics.NONE);
+    }
 
     public PageVerdict {
         hits = List.copyOf(hits);

@@ -4,6 +4,8 @@ package io.bindprep.marks;
 public enum Stage {
     /** Exact bounds from the content stream. */
     GEOMETRY,
+    /** Published metrics, or a guess by the stated widths: the font is not in the file. */
+    ESTIMATE,
     /** Pixels of the rendered bound-edge strip. */
     RASTER
 }

@@ -1,6 +1,7 @@
 package io.bindprep.pdf;
 
 import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.Stage;
 import io.bindprep.pdf.InkState.Tone;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
@@ -68,7 +69,8 @@ final class AnnotationPass {
             out.add(
                     box,
                     Clip.of(out.strip()),
-                    new StripCollector.Paint(MarkKind.ANNOTATION, Tone.INK, false, false, ""));
+                    new StripCollector.Paint(
+                            MarkKind.ANNOTATION, Tone.INK, false, false, false, false, Stage.GEOMETRY, ""));
         }
     }
 }

@@ -15,6 +15,9 @@ final class Budget {
     private static final int OPERATORS_PER_PAGE = 3_000_000;
 
     private static final int GLYPHS_PER_PAGE = 3_000_000;
+    /** Forms, drawn glyphs and patterns, each time they are drawn. */
+    private static final int DRAWINGS_PER_PAGE = 200_000;
+
     private static final long BYTES_PER_PAGE = 256L * 1024 * 1024;
     private static final Duration PAGE_TIME = Duration.ofSeconds(8);
     private static final Duration DOCUMENT_TIME = Duration.ofSeconds(12);
@@ -26,6 +29,7 @@ final class Budget {
     private long pageEnd;
     private int operators;
     private int glyphs;
+    private int drawings;
     private long bytes;
 
     /** Thrown through the interpreter when a page asks for too much. */
@@ -47,6 +51,7 @@ final class Budget {
         pageEnd = Math.min(documentEnd, cpu() + PAGE_TIME.toNanos());
         operators = 0;
         glyphs = 0;
+        drawings = 0;
         bytes = 0;
     }
 
@@ -69,6 +74,13 @@ final class Budget {
         }
         if ((glyphs & 0xfff) == 0) {
             clock();
+        }
+    }
+
+    /** Counts content inside the content: forms in forms multiply. */
+    void drawing() {
+        if (++drawings > DRAWINGS_PER_PAGE) {
+            throw new Spent("it draws more than " + DRAWINGS_PER_PAGE + " forms");
         }
     }
 

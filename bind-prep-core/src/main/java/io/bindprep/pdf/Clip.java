@@ -14,25 +14,30 @@ import org.jspecify.annotations.Nullable;
  * @param bounds in user space
  * @param outline the innermost outline that is not a rectangle; null where bounds say it all
  * @param outer the clip that this outline narrowed; null where there is no outline
+ * @param inexact whether it may leave out less than it says: outlines too many or too long to be intersected
  */
 record Clip(
         Rectangle2D bounds,
         @Nullable Shape outline,
-        @Nullable Clip outer) {
-    /** Deeper chains are cut to their bounding rectangle: a mark may be flagged, never missed. */
+        @Nullable Clip outer,
+        boolean inexact) {
+    /** Deeper chains are cut to their bounding rectangle, and are inexact. */
     private static final int MOST_OUTLINES = 12;
 
     static Clip of(Rectangle2D bounds) {
-        return new Clip(bounds, null, null);
+        return new Clip(bounds, null, null, false);
     }
 
     Clip narrowedTo(Shape shape) {
         Rectangle2D box = shape.getBounds2D();
         Rectangle2D narrowed = cut(bounds, box);
         if (Shapes.isUpright(shape)) {
-            return new Clip(narrowed, outline, outer);
+            return new Clip(narrowed, outline, outer, inexact);
         }
-        return depth() >= MOST_OUTLINES ? new Clip(narrowed, outline, outer) : new Clip(narrowed, shape, this);
+        if (depth() >= MOST_OUTLINES || Shapes.segments(shape) > Shapes.MOST_EXACT_SEGMENTS) {
+            return new Clip(narrowed, outline, outer, true);
+        }
+        return new Clip(narrowed, shape, this, inexact);
     }
 
     private int depth() {
@@ -43,16 +48,20 @@ record Clip(
         return depth;
     }
 
-    boolean exactlyBounds() {
-        return outline == null;
+    /** Whether every outline of this clip holds a rectangle within its bounds: a fraction of what an area costs. */
+    boolean leavesWhole(Rectangle2D box) {
+        for (Clip c = this; c != null && c.outline != null; c = c.outer) {
+            if (!c.outline.contains(box)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** What is left of an area inside every outline of this clip. */
     void cut(Area area) {
         for (Clip c = this; c != null && c.outline != null && !area.isEmpty(); c = c.outer) {
-            if (Shapes.segments(c.outline) <= Shapes.MOST_EXACT_SEGMENTS) {
-                area.intersect(new Area(c.outline));
-            }
+            area.intersect(new Area(c.outline));
         }
     }
 

@@ -1,7 +1,11 @@
 package io.bindprep.pdf;
 
 import io.bindprep.pdf.InkState.Tone;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -17,15 +21,32 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>ISO 32000-1:2008, 8.6. What is not understood counts as ink.
  */
-record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep) {
+record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Colorants colorants) {
     private static final double NEAR = 0.002;
     private static final int MOST_NESTED = 4;
+    private static final int MOST_COLORANTS = 32;
+    private static final int MOST_PALETTE = 256 * MOST_COLORANTS;
+    private static final Set<String> PROCESS = Set.of("Cyan", "Magenta", "Yellow", "Black", "All");
+
+    /**
+     * What the colorants of a Separation or DeviceN are.
+     *
+     * @param none bit by bit, which are None and print nothing (8.6.6.4, 8.6.6.5)
+     * @param spot whether one is neither None nor a process ink
+     */
+    record Colorants(long none, boolean spot) {
+        static final Colorants USUAL = new Colorants(0, false);
+    }
 
     enum Family {
         /** One or three components, 1 is white. */
         LIGHT,
         /** Ink amounts, 0 is white. */
         INKS,
+        /** DeviceCMYK itself, to which overprint mode 1 applies (8.6.7). */
+        DEVICE_INKS,
+        /** Separation and DeviceN: amounts of named inks, 0 is white. */
+        NAMED_INKS,
         LAB,
         /** The colorant None: no mark whatever the tint. */
         NONE,
@@ -34,9 +55,13 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep) {
         OTHER
     }
 
-    static final ColourSpace GRAY = new ColourSpace(Family.LIGHT, null, 0);
-    static final ColourSpace CMYK = new ColourSpace(Family.INKS, null, 0);
-    private static final ColourSpace OTHER = new ColourSpace(Family.OTHER, null, 0);
+    static final ColourSpace GRAY = of(Family.LIGHT);
+    static final ColourSpace CMYK = of(Family.DEVICE_INKS);
+    private static final ColourSpace OTHER = of(Family.OTHER);
+
+    private static ColourSpace of(Family family) {
+        return new ColourSpace(family, null, 0, Colorants.USUAL);
+    }
 
     static ColourSpace of(@Nullable COSBase base, @Nullable PDResources resources) {
         return of(base, resources, 0);
@@ -56,10 +81,10 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep) {
         return switch (family) {
             case "CalGray", "CalRGB", "DeviceGray", "DeviceRGB", "G", "RGB" -> GRAY;
             case "DeviceCMYK", "CMYK" -> CMYK;
-            case "Lab" -> new ColourSpace(Family.LAB, null, 0);
+            case "Lab" -> of(Family.LAB);
             case "ICCBased" -> icc(array.getObject(1));
-            case "Separation" -> separation(array.getObject(1));
-            case "DeviceN" -> CMYK;
+            case "Separation" -> named(new COSArray(Collections.singletonList(array.getObject(1))));
+            case "DeviceN" -> array.getObject(1) instanceof COSArray names ? named(names) : OTHER;
             case "Indexed", "I" -> indexed(array, resources, depth);
             default -> OTHER;
         };
@@ -83,37 +108,74 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep) {
 
     private static ColourSpace icc(@Nullable COSBase base) {
         int n = base instanceof COSStream stream ? stream.getInt(COSName.N, 0) : 0;
-        return n == 4 ? CMYK : n == 1 || n == 3 ? GRAY : OTHER;
+        return n == 4 ? of(Family.INKS) : n == 1 || n == 3 ? GRAY : OTHER;
     }
 
-    private static ColourSpace separation(@Nullable COSBase colorant) {
-        return colorant instanceof COSName name && "None".equals(name.getName())
-                ? new ColourSpace(Family.NONE, null, 0)
-                : CMYK;
+    private static ColourSpace named(COSArray colorants) {
+        int n = colorants.size();
+        long none = 0;
+        boolean spot = false;
+        for (int i = 0; i < n; i++) {
+            String name = colorants.getName(i, "");
+            if (name.equals("None") && i < MOST_COLORANTS) {
+                none |= 1L << i;
+            } else {
+                spot |= !PROCESS.contains(name);
+            }
+        }
+        return n > 0 && n <= MOST_COLORANTS && none == (1L << n) - 1
+                ? of(Family.NONE)
+                : new ColourSpace(Family.NAMED_INKS, null, 0, new Colorants(none, spot));
     }
 
     private static ColourSpace indexed(COSArray array, @Nullable PDResources resources, int depth) {
         ColourSpace base = of(array.getObject(1), resources, depth + 1);
         COSBase table = array.getObject(3);
-        if (!(table instanceof COSString string)) {
-            return OTHER;
-        }
-        byte[] bytes = string.getBytes();
+        byte[] bytes = table(table);
         int high = array.getInt(2, -1);
         if (high < 0 || high > 255 || bytes.length == 0 || bytes.length % (high + 1) != 0) {
             return OTHER;
         }
         int step = bytes.length / (high + 1);
         return switch (base.family) {
-            case LIGHT -> new ColourSpace(Family.INDEXED_LIGHT, bytes, step);
-            case INKS -> new ColourSpace(Family.INDEXED_INKS, bytes, step);
+            case LIGHT -> new ColourSpace(Family.INDEXED_LIGHT, bytes, step, Colorants.USUAL);
+            case INKS, DEVICE_INKS, NAMED_INKS -> new ColourSpace(Family.INDEXED_INKS, bytes, step, base.colorants);
+            case NONE -> base;
             default -> OTHER;
         };
     }
 
+    private static byte[] table(@Nullable COSBase table) {
+        if (table instanceof COSString string) {
+            return string.getBytes();
+        }
+        if (table instanceof COSStream stream) {
+            try (InputStream in = stream.createInputStream()) {
+                return in.readNBytes(MOST_PALETTE);
+            } catch (IOException e) {
+                return new byte[0]; // counts as ink
+            }
+        }
+        return new byte[0];
+    }
+
+    /** What a picture in this space leaves: only None leaves nothing for sure. */
+    Tone tone() {
+        return family == Family.NONE ? Tone.NOTHING : Tone.INK;
+    }
+
+    /** Whether white in this space, overprinted, leaves what lies below: ISO 32000-1:2008, 8.6.7 and Table 149. */
+    boolean leavesOthers(boolean overprintMode1) {
+        return family == Family.NAMED_INKS || family == Family.DEVICE_INKS && overprintMode1;
+    }
+
+    private Tone ink() {
+        return colorants.spot ? Tone.SPOT : Tone.INK;
+    }
+
     /** The tone that a space starts with (8.6.5 and on: all but Indexed start as ink or cannot be white). */
     Tone initial() {
-        return family == Family.NONE ? Tone.NOTHING : Tone.INK;
+        return family == Family.NONE ? Tone.NOTHING : ink();
     }
 
     /** The tone of the operands of a colour operator. */
@@ -121,7 +183,7 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep) {
         double[] v = new double[operands.size()];
         for (int i = 0; i < v.length; i++) {
             if (!(operands.get(i) instanceof COSNumber number)) {
-                return family == Family.NONE ? Tone.NOTHING : Tone.INK; // a pattern, or broken
+                return family == Family.NONE ? Tone.NOTHING : Tone.PATTERN; // or broken
             }
             v[i] = number.floatValue();
         }
@@ -130,7 +192,13 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep) {
         }
         return switch (family) {
             case LIGHT -> white(all(v, 1 - NEAR, true));
-            case INKS -> white(all(v, NEAR, false));
+            case INKS, DEVICE_INKS -> white(all(v, NEAR, false));
+            case NAMED_INKS -> {
+                for (int i = 0; i < Math.min(v.length, MOST_COLORANTS); i++) {
+                    v[i] = (colorants.none >> i & 1) == 1 ? 0 : v[i];
+                }
+                yield all(v, NEAR, false) ? Tone.WHITE : ink();
+            }
             case LAB -> white(v[0] >= 99.8);
             case NONE -> Tone.NOTHING;
             case INDEXED_LIGHT, INDEXED_INKS -> palette((int) v[0]);
@@ -140,12 +208,13 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep) {
 
     private Tone palette(int index) {
         if (palette == null || index < 0 || (index + 1) * paletteStep > palette.length) {
-            return Tone.INK;
+            return ink();
         }
         int wanted = family == Family.INDEXED_LIGHT ? 255 : 0;
         for (int i = 0; i < paletteStep; i++) {
-            if ((palette[index * paletteStep + i] & 0xff) != wanted) {
-                return Tone.INK;
+            boolean prints = i >= MOST_COLORANTS || (colorants.none >> i & 1) == 0;
+            if (prints && (palette[index * paletteStep + i] & 0xff) != wanted) {
+                return ink();
             }
         }
         return Tone.WHITE;

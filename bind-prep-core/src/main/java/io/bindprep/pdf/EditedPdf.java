@@ -4,6 +4,7 @@ import io.bindprep.page.Box;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.page.Move;
 import io.bindprep.page.PageFacts;
+import io.bindprep.proof.ProofPage;
 import java.awt.geom.AffineTransform;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -19,10 +20,11 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A PDF whose pages' content is moved, or that gets blank pages. What pages paint stays the streams that it was, with a
- * transform put before them; whatever points into a moved page moves with it. Nothing is drawn, and no file is changed.
+ * A PDF whose pages' content is moved or drawn over, or that gets or loses pages. What pages paint stays the streams that
+ * it was, with more put before and behind them; whatever points into a moved page moves with it. No file is changed.
  */
 public final class EditedPdf {
     private static final int ID_BYTES = 16;
@@ -34,6 +36,7 @@ public final class EditedPdf {
     private final PatternMove patterns;
     private final AnnotationMove annotations = new AnnotationMove();
     private final PageReferences references = new PageReferences();
+    private @Nullable ProofPainter painter;
 
     EditedPdf(PDDocument document, DocumentFacts facts, List<PageTree.Entry> pages) {
         this.document = document;
@@ -93,6 +96,31 @@ public final class EditedPdf {
     /** Puts a blank page of the same size and turn behind each of these pages, ascending numbers from 1. */
     public void blanksAfter(List<Integer> pages) {
         order.blanksAfter(pages);
+    }
+
+    /**
+     * Draws a proof over a page, once for each page: layers behind its content, and an annotation for each comment.
+     *
+     * @return whether the layers could be drawn; where the content breaks off or asks for too much only the annotations are
+     */
+    public boolean proof(ProofPage proof) {
+        if (painter == null) {
+            painter = new ProofPainter(
+                    document.getDocument(),
+                    document.getDocumentCatalog().getCOSObject(),
+                    new Budget(facts.pages().size()));
+        }
+        int page = proof.page();
+        return painter.paint(
+                order.page(page), facts.pages().get(page - 1), order.inherited(page, COSName.RESOURCES), proof);
+    }
+
+    /**
+     * Leaves all pages out but these, ascending numbers from 1. Each keeps its label, or gets its number as one; bookmarks,
+     * article threads and structure go, and links to pages left out lead nowhere.
+     */
+    public void only(List<Integer> pages) {
+        order.only(pages);
     }
 
     /**

@@ -19,14 +19,17 @@ final class ExtGState {
         ink.cap = state.getInt(COSName.LC, ink.cap);
         ink.join = state.getInt(COSName.LJ, ink.join);
         ink.miter = state.getFloat(COSName.ML, (float) ink.miter);
-        ink.overprint = state.getBoolean(COSName.OP_NS, state.getBoolean(COSName.OP, ink.overprint));
+        ink.overprintStroke = state.getBoolean(COSName.OP, ink.overprintStroke);
+        ink.overprintFill = state.getBoolean(COSName.OP_NS, state.getBoolean(COSName.OP, ink.overprintFill));
+        ink.onlyInkedOverprint = state.getInt(COSName.OPM, ink.onlyInkedOverprint ? 1 : 0) == 1;
         COSBase blend = state.getDictionaryObject(COSName.BM);
         if (blend != null) {
-            ink.plainBlend = COSName.NORMAL.equals(blend) || COSName.COMPATIBLE.equals(blend);
+            COSBase first = blend instanceof COSArray several && several.size() > 0 ? several.getObject(0) : blend;
+            ink.plainBlend = COSName.NORMAL.equals(first) || COSName.COMPATIBLE.equals(first);
         }
         COSBase mask = state.getDictionaryObject(COSName.SMASK);
-        if (mask instanceof COSDictionary) {
-            ink.plainBlend = false; // a masked fill may hide nothing
+        if (mask != null) {
+            ink.masked = mask instanceof COSDictionary;
         }
         COSArray dash = state.getCOSArray(COSName.D);
         if (dash != null && dash.getObject(0) instanceof COSArray lengths) {

@@ -1,7 +1,6 @@
 package io.bindprep.pdf;
 
 import io.bindprep.marks.MarkKind;
-import io.bindprep.pdf.InkState.Tone;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
@@ -21,7 +20,6 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.util.Matrix;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Interprets a page's content and hands each painted outline that reaches the strip to a collector.
@@ -29,29 +27,34 @@ import org.jspecify.annotations.Nullable;
  * <p>No image is decoded, no colour converted and no area computed away from the strip. One engine serves one document,
  * page by page.
  */
-final class InkEngine extends TextEngine {
+final class InkEngine extends PaintEngine {
     private static final String BROKEN_OFF = "its drawing instructions break off";
 
-    private int glyphNested;
+    private final FormContents formContents = new FormContents();
     private int compatibility;
-    private @Nullable MarkKind forced;
     private int clipRule = -1;
+    private COSDictionary inline = new COSDictionary();
 
     InkEngine(Fonts fonts, Layers layers, Budget budget) {
         super(fonts, layers, budget);
     }
 
-    /** Runs one page; what it paints in the strip goes to the collector. */
-    void run(PDPage page, Rectangle2D visible, StripCollector collector) throws IOException {
+    /** Runs one page; what it paints in the strip goes to one collector, what is seen of the whole page to the other. */
+    void run(PDPage page, Rectangle2D visible, StripCollector collector, BasicsCollector whole) throws IOException {
         budget.startPage();
         COSDictionary dictionary = page.getCOSObject();
         COSDictionary resources = dictionary.getCOSDictionary(COSName.RESOURCES);
         reset(visible, new PDResources(resources == null ? new COSDictionary() : resources));
         out = collector;
+        basics = whole;
         glyphNested = 0;
         compatibility = 0;
         forced = null;
         clipRule = -1;
+        lastOperator = "";
+        operators = 0;
+        annotation = null;
+        clippingText = false;
         interpret(dictionary.getDictionaryObject(COSName.CONTENTS), false, BROKEN_OFF);
         if (!path.isEmpty()) {
             problem(BROKEN_OFF);
@@ -64,6 +67,11 @@ final class InkEngine extends TextEngine {
     @Override
     void operator(String name, Lexer read) throws IOException {
         budget.operator();
+        if (isTopLevel()) {
+            lastOperator = name;
+            operators++;
+        }
+        inline = read.image();
         try {
             if (!graphics(name, read.operands()) && !text(name, read.operands()) && compatibility == 0) {
                 problem("it holds an unknown operator");
@@ -112,9 +120,13 @@ final class InkEngine extends TextEngine {
             case "Q" -> restoreGraphicsState();
             case "gs" -> extGState((COSName) o.get(0));
             case "Tf" -> font((COSName) o.get(0), o.number(1));
+            case "ET" -> {
+                endTextClip();
+                return false;
+            }
             case "sh" -> shade();
             case "Do" -> xobject((COSName) o.get(0));
-            case "BI" -> image(Tone.INK);
+            case "BI" -> image(inline, COSName.IM);
             case "BMC" -> beginMarked();
             case "BDC" -> marked(o);
             case "EMC" -> endMarked();
@@ -135,9 +147,11 @@ final class InkEngine extends TextEngine {
         try {
             boolean near = !path.isEmpty() && !isHidden();
             if (near && fillRule >= 0 && ink.fillAlpha > 0 && path.reaches(out, 0)) {
-                boolean hides = ink.fillAlpha >= 1 && ink.plainBlend && !ink.overprint;
                 Shape outline = path.flat() ? Strokes.hairline(path.outline(fillRule)) : path.outline(fillRule);
-                emit(outline, ink.fill, MarkKind.ART, true, hides, "");
+                emit(outline, ink.fillTone(), MarkKind.ART, Way.COVER, "");
+            }
+            if (near && fillRule >= 0 && ink.fillAlpha > 0 && path.reaches(basics)) {
+                noteArt(path.bounds(), ink.fillTone());
             }
             if (near && strokes && ink.strokeAlpha > 0) {
                 strokePath();
@@ -159,37 +173,10 @@ final class InkEngine extends TextEngine {
         if (path.reaches(out, reach)) {
             emit(
                     Strokes.outline(path.outline(Path2D.WIND_NON_ZERO), ink, t),
-                    ink.stroke,
+                    ink.strokeTone(),
                     MarkKind.LINE,
-                    false,
-                    false,
+                    Way.STROKE,
                     "");
-        }
-    }
-
-    @Override
-    void emit(Shape outline, Tone tone, MarkKind kind, boolean filled, boolean hides, String words) {
-        MarkKind shown = glyphNested > 0 ? MarkKind.TEXT : kind;
-        out.add(
-                outline,
-                ink.clip,
-                new StripCollector.Paint(
-                        forced == null ? shown : forced, tone, filled, hides && forced == null, words));
-    }
-
-    private void shade() {
-        if (!isHidden() && ink.fillAlpha > 0 && out.reaches(ink.clip.bounds())) {
-            emit(ink.clip.bounds(), Tone.INK, MarkKind.ART, true, false, "");
-        }
-    }
-
-    private void image(Tone tone) {
-        if (isHidden() || ink.fillAlpha <= 0) {
-            return;
-        }
-        Shape square = Shapes.unitSquare(ctm().createAffineTransform());
-        if (out.reaches(square.getBounds2D())) {
-            emit(square, tone, MarkKind.IMAGE, true, false, "");
         }
     }
 
@@ -203,7 +190,7 @@ final class InkEngine extends TextEngine {
         }
         String kind = stream.getNameAsString(COSName.SUBTYPE, "");
         if (kind.equals("Image")) {
-            image(stream.getBoolean(COSName.IMAGE_MASK, false) ? ink.fill : Tone.INK);
+            image(stream, COSName.IMAGE_MASK);
         } else if (kind.equals("Form")) {
             form(new PDFormXObject(stream), stream);
         }
@@ -215,16 +202,19 @@ final class InkEngine extends TextEngine {
         PDRectangle box = form.getBBox();
         Shape outline = box == null ? null : quad(t, box);
         if (outline != null && !out.reaches(outline.getBounds2D())) {
-            return; // clipped to its box, so nothing of it can reach the strip
+            // clipped to its box, so nothing of it can reach the strip
+            FormContents.Contents contents = formContents.of(stream);
+            boolean matters = contents.pictures() || basics.reachesTrim(outline.getBounds2D());
+            if (!matters) {
+                contents.fontsMissing().forEach(basics::font);
+                return;
+            }
         }
-        if (ink.fillAlpha <= 0 && stream.getCOSDictionary(COSName.GROUP) != null) {
+        if (ink.fillAlpha <= 0 && stream.containsKey(COSName.GROUP)) {
             return;
         }
-        InkState inner = ink.copy();
-        if (stream.getCOSDictionary(COSName.GROUP) != null) {
-            inner.fillAlpha = 1;
-            inner.strokeAlpha = 1;
-        }
+        COSDictionary group = stream.getCOSDictionary(COSName.GROUP);
+        InkState inner = group == null ? ink.copy() : ink.forGroup(group.getBoolean(COSName.K, false));
         if (outline != null) {
             inner.clip = inner.clip.narrowedTo(outline);
         }
@@ -237,9 +227,9 @@ final class InkEngine extends TextEngine {
     }
 
     /** An annotation's appearance, with everything in it an annotation: ISO 32000-1:2008, 12.5.5. */
-    void annotation(PDAnnotation annotation, PDAppearanceStream appearance, Clip page) throws IOException {
+    void annotation(PDAnnotation shown, PDAppearanceStream appearance, Clip page) throws IOException {
         PDRectangle box = appearance.getBBox();
-        PDRectangle rect = annotation.getRectangle();
+        PDRectangle rect = shown.getRectangle();
         if (rect == null || box == null || !(rect.getWidth() > 0 && rect.getHeight() > 0)) {
             return;
         }
@@ -254,6 +244,7 @@ final class InkEngine extends TextEngine {
         InkState inner = new InkState(page);
         inner.ctm = own.multiply(fitted);
         forced = MarkKind.ANNOTATION;
+        annotation = shown.getCOSObject();
         try {
             nest(
                     inner,
@@ -261,6 +252,7 @@ final class InkEngine extends TextEngine {
                     () -> interpret(appearance.getCOSObject(), false, "one of its annotations breaks off"));
         } finally {
             forced = null;
+            annotation = null;
         }
     }
 

@@ -1,7 +1,5 @@
 package io.bindprep.pdf;
 
-import io.bindprep.marks.Mark;
-import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageMarks;
 import io.bindprep.page.Box;
 import io.bindprep.page.DocumentFacts;
@@ -15,6 +13,8 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.locks.ReadWriteLock;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -25,10 +25,15 @@ import org.jspecify.annotations.Nullable;
 
 /** An open PDF: its facts, and what each page paints along its bound edge. For one thread; close it. */
 public final class OpenedPdf implements AutoCloseable {
+    /** Shared by all that are looked at; for one alone where memory ran short, so that company changes no verdict. */
+    private static final ReadWriteLock MEMORY = new ReentrantReadWriteLock();
+
     private final PDDocument document;
     private final DocumentFacts facts;
     private final List<PageTree.Entry> pages;
     private final List<@Nullable String> problems;
+    private final Layers layers;
+    private final Budget budget;
     private final InkEngine engine;
 
     private OpenedPdf(
@@ -37,8 +42,9 @@ public final class OpenedPdf implements AutoCloseable {
         this.facts = facts;
         this.pages = pages;
         this.problems = problems;
-        this.engine = new InkEngine(
-                new Fonts(), new Layers(document.getDocumentCatalog().getCOSObject()), new Budget(pages.size()));
+        this.layers = new Layers(document.getDocumentCatalog().getCOSObject());
+        this.budget = new Budget(pages.size());
+        this.engine = new InkEngine(new Fonts(), layers, budget);
     }
 
     static OpenedPdf of(PDDocument document, String name, Digest sha256, FileEnds ends)
@@ -85,6 +91,37 @@ public final class OpenedPdf implements AutoCloseable {
      * @param depthMm how far in from that edge to look
      */
     public PageMarks scan(int page, PageEdge edge, double depthMm) {
+        return scan(page, edge, depthMm, depthMm);
+    }
+
+    /**
+     * What a page paints in the strip along its bound edge, drawn only where a mark in doubt lies near enough to matter.
+     *
+     * @param page page number from 1
+     * @param edge the edge that is bound, as the reader sees the page
+     * @param depthMm how far in from that edge to look
+     * @param clearMm marks in doubt that begin deeper than this are taken by their outline
+     */
+    public PageMarks scan(int page, PageEdge edge, double depthMm, double clearMm) {
+        MEMORY.readLock().lock();
+        try {
+            return look(page, edge, depthMm, clearMm);
+        } catch (OutOfMemoryError e) {
+            // once more below, alone
+        } finally {
+            MEMORY.readLock().unlock();
+        }
+        MEMORY.writeLock().lock();
+        try {
+            return look(page, edge, depthMm, clearMm);
+        } catch (OutOfMemoryError e) {
+            return new PageMarks(page, List.of(), "it asks for more memory than there is");
+        } finally {
+            MEMORY.writeLock().unlock();
+        }
+    }
+
+    private PageMarks look(int page, PageEdge edge, double depthMm, double clearMm) {
         PageFacts f = facts.pages().get(page - 1);
         String problem = problems.get(page - 1);
         if (problem != null) {
@@ -101,14 +138,15 @@ public final class OpenedPdf implements AutoCloseable {
                             new Rectangle2D.Double(0, 0, depthMm, f.along(edge).mm()))
                     .getBounds2D();
             StripCollector collector = new StripCollector(strip, toFrame);
-            engine.run(new PDPage(dictionary), visible(f), collector);
-            return settled(page, edge, depthMm, collector);
+            BasicsCollector basics = new BasicsCollector(f);
+            engine.run(new PDPage(dictionary), visible(f), collector, basics);
+            StripRaster.Source drawing = new StripRaster.Source(document, dictionary, f, edge, depthMm, layers, budget);
+            return SecondLook.settled(page, collector.found(), engine.problem(), drawing, clearMm)
+                    .with(basics.basics());
         } catch (Budget.Spent e) {
             return new PageMarks(page, List.of(), String.valueOf(e.getMessage()));
         } catch (StackOverflowError e) {
             return new PageMarks(page, List.of(), "it is nested too deep");
-        } catch (OutOfMemoryError e) {
-            return new PageMarks(page, List.of(), "it asks for more memory than there is");
         } catch (IOException | RuntimeException | NoninvertibleTransformException e) {
             return new PageMarks(page, List.of(), "its content cannot be read");
         }
@@ -117,35 +155,6 @@ public final class OpenedPdf implements AutoCloseable {
     /** The same document to change; what was scanned before stays as it was seen. */
     public EditedPdf edit() {
         return new EditedPdf(document, facts, pages);
-    }
-
-    /** Pictures replaced by what their pixels show. */
-    private PageMarks settled(int page, PageEdge edge, double depthMm, StripCollector collector) throws IOException {
-        String problem = engine.problem();
-        List<Mark> marks = new ArrayList<>();
-        StripRaster raster = null;
-        for (Mark mark : collector.marks()) {
-            if (problem != null || !collector.isPicture(mark)) {
-                marks.add(mark);
-                continue;
-            }
-            if (raster == null) {
-                raster = StripRaster.of(
-                        document, pages.get(page - 1).whole(), facts.pages().get(page - 1), edge, depthMm);
-                problem = raster.problem();
-            }
-            Rectangle2D box = new Rectangle2D.Double(
-                    mark.nearMm(),
-                    mark.alongStartMm(),
-                    mark.farMm() - mark.nearMm(),
-                    mark.alongEndMm() - mark.alongStartMm());
-            boolean throughEdge = mark.kind() == MarkKind.BACKGROUND;
-            if (throughEdge) {
-                marks.add(mark);
-            }
-            marks.addAll(PictureInk.marks(raster, box, throughEdge));
-        }
-        return new PageMarks(page, marks, problem);
     }
 
     /**

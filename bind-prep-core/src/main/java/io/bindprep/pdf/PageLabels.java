@@ -16,7 +16,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNumber;
 import org.apache.pdfbox.cos.COSObject;
 
-/** Page labels (ISO 32000-1:2008, 12.4.2) when pages come in: each page keeps its own, a blank has none. */
+/** Page labels (ISO 32000-1:2008, 12.4.2) when pages come in or go: each page keeps its own, a blank has none. */
 final class PageLabels {
     private static final COSName START = COSName.getPDFName("St");
     private static final COSName NUMS = COSName.getPDFName("Nums");
@@ -47,6 +47,29 @@ final class PageLabels {
                 add(nums, page + added, new COSDictionary());
                 added++;
             }
+        }
+        COSDictionary labels = new COSDictionary();
+        labels.setItem(NUMS, nums);
+        catalog.setItem(COSName.PAGE_LABELS, new COSObject(labels));
+    }
+
+    /** Where pages are left out, the others keep their labels; without labels, each gets its number. */
+    static void only(COSDictionary catalog, List<Integer> pages) {
+        COSDictionary root = catalog.getCOSDictionary(COSName.PAGE_LABELS);
+        TreeMap<Integer, COSDictionary> ranges = root == null ? new TreeMap<>() : ranges(root);
+        COSArray nums = new COSArray();
+        for (int i = 0; i < pages.size(); i++) {
+            int index = pages.get(i) - 1;
+            Map.Entry<Integer, COSDictionary> range = ranges.floorEntry(index);
+            COSDictionary label = new COSDictionary();
+            if (range != null) {
+                label.addAll(range.getValue());
+                label.setInt(START, Math.max(1, label.getInt(START, 1)) + index - range.getKey());
+            } else {
+                label.setName(COSName.S, "D");
+                label.setInt(START, index + 1);
+            }
+            add(nums, i, label);
         }
         COSDictionary labels = new COSDictionary();
         labels.setItem(NUMS, nums);

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -28,6 +29,7 @@ final class PageOrder {
     private final COSDictionary catalog;
     private final List<PageTree.Entry> entries = new ArrayList<>();
     private List<COSDictionary> order;
+    private List<COSDictionary> removed = List.of();
     private boolean changed;
 
     PageOrder(COSDictionary catalog, List<PageTree.Entry> pages) {
@@ -75,6 +77,19 @@ final class PageOrder {
         PageLabels.blanksAfter(catalog, pages, entries.size());
     }
 
+    /** Leaves out all pages but these, and what leads through the document to those left out. */
+    void only(List<Integer> pages) {
+        order = pages.stream().map(this::page).toList();
+        removed = IntStream.rangeClosed(1, entries.size())
+                .filter(page -> !pages.contains(page))
+                .mapToObj(this::page)
+                .toList();
+        changed = true;
+        List.of(COSName.OUTLINES, COSName.OPEN_ACTION, COSName.THREADS, COSName.STRUCT_TREE_ROOT)
+                .forEach(catalog::removeItem);
+        PageLabels.only(catalog, pages);
+    }
+
     private COSDictionary blank(int like) {
         COSDictionary blank = new COSDictionary();
         blank.setItem(COSName.TYPE, COSName.PAGE);
@@ -102,6 +117,8 @@ final class PageOrder {
                 }
             }
         }
+        // a link may still lead to them; it keeps nothing of theirs in the file
+        removed.forEach(COSDictionary::clear);
         INHERITED.forEach(root::removeItem);
         List<COSDictionary> level = order;
         while (level.size() > KIDS) {

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Draws pages for people to look at, bounded in time and size; what cannot be drawn is said, never thrown. */
 public final class PagePictures {
-    /** A page and three close-ups take the time in which so many pages are read (measured on scans and drawings). */
+    /** A page and three close-ups take the time in which so many pages are read (our estimate). */
     public static final int LIKE_PAGES_READ = 20;
 
     /** An A4 page at about 86 dpi: its headings can be read. */

@@ -1,6 +1,7 @@
 package io.bindprep.pdf;
 
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import org.apache.pdfbox.util.Matrix;
 
 /** The current path in user space with its running bounds, so that a far path costs no outline. */
@@ -71,6 +72,15 @@ final class PathBuilder {
 
     boolean reaches(StripCollector out, double slack) {
         return out.reaches(x0 - slack, y0 - slack, x1 + slack, y1 + slack);
+    }
+
+    /** Whether it reaches an edge of the trim. */
+    boolean reaches(BasicsCollector basics) {
+        return basics.reachesTrim(x0, y0, x1, y1);
+    }
+
+    Rectangle2D bounds() {
+        return new Rectangle2D.Double(x0, y0, x1 - x0, y1 - y0);
     }
 
     Path2D.Double outline(int rule) {

@@ -2,12 +2,11 @@ package io.bindprep.pdf;
 
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
-import io.bindprep.marks.Stage;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What pictures really print in the strip: dark dots against the local paper tone, gathered into marks.
@@ -20,6 +19,8 @@ final class PictureInk {
     /** Lightest of 256 greys that still counts as a mark on bare paper: 4 % tone is the lightest that prints visibly;
      * common practice, no source. */
     private static final int LIGHTEST_MARK = 245;
+    /** A tone of one process colour that shows though grey hardly tells it (yellow), above what compression leaves behind. */
+    private static final int LEAST_COLOUR = 26;
     /** Below this tone a window is no paper but a photograph or tint; common practice, no source. */
     private static final int DARKEST_PAPER = 150;
     /** How much darker than its paper a dot of a scan must be, in 256 greys; common practice, no source. */
@@ -35,8 +36,13 @@ final class PictureInk {
 
     private PictureInk() {}
 
-    /** The marks of one picture whose visible box in the bound-edge frame is given, in millimetres. */
-    static List<Mark> marks(StripRaster raster, Rectangle2D box, boolean throughEdge) {
+    /**
+     * The marks of one picture.
+     *
+     * @param without the strip without the picture, where something else lies there; null where nothing does
+     * @param box what is visible of it in the bound-edge frame, millimetres
+     */
+    static List<Mark> marks(StripRaster raster, @Nullable StripRaster without, Rectangle2D box, boolean throughEdge) {
         int x0 = clamp((int) Math.floor(box.getMinX() / MM), raster.width());
         int x1 = clamp((int) Math.ceil(box.getMaxX() / MM), raster.width());
         int y0 = clamp((int) Math.floor(box.getMinY() / MM), raster.height());
@@ -48,9 +54,11 @@ final class PictureInk {
         for (int top = y0; top < y1; top += window) {
             int bottom = Math.min(y1, top + window);
             int limit = throughEdge ? scanLimit(raster, x0, x1, top, bottom) : LIGHTEST_MARK;
+            int least = throughEdge ? 256 : LEAST_COLOUR;
             for (int y = top; y < bottom; y++) {
                 for (int x = x0; x < x1; x++) {
-                    dark[(y - y0) * w + x - x0] = raster.at(x, y) <= limit;
+                    dark[(y - y0) * w + x - x0] = (raster.tone(x, y) <= limit || raster.ink(x, y) >= least)
+                            && (without == null || raster.off(without, x, y) >= DoubtInk.LEAST_DIFFERENCE);
                 }
             }
         }
@@ -67,7 +75,7 @@ final class PictureInk {
         int n = 0;
         for (int y = y0; y < y1; y++) {
             for (int x = x0; x < x1; x++) {
-                counts[raster.at(x, y)]++;
+                counts[raster.tone(x, y)]++;
                 n++;
             }
         }
@@ -121,30 +129,19 @@ final class PictureInk {
     }
 
     private static Mark mark(int[] dots, int w, int x0, int y0, boolean throughEdge) {
-        Arrays.sort(dots);
-        Path2D.Double shape = new Path2D.Double(Path2D.WIND_NON_ZERO);
-        int i = 0;
-        while (i < dots.length) {
-            int from = dots[i];
-            int to = from;
-            while (i + 1 < dots.length && dots[i + 1] == to + 1 && (to + 1) % w != 0) {
-                to = dots[++i];
-            }
-            i++;
-            shape.append(
-                    new Rectangle2D.Double((x0 + from % w) * MM, (y0 + from / w) * MM, (to - from + 1) * MM, MM),
-                    false);
+        int top = dots[0] / w;
+        int bottom = top;
+        for (int at : dots) {
+            top = Math.min(top, at / w);
+            bottom = Math.max(bottom, at / w);
         }
-        Rectangle2D b = shape.getBounds2D();
+        boolean[] window = new boolean[(bottom - top + 1) * w];
+        for (int at : dots) {
+            window[at - top * w] = true;
+        }
+        DotShape shape = DotShape.of(window, w, x0, y0 + top);
+        Rectangle2D b = shape.bounds();
         boolean shadow = throughEdge && b.getMinX() < MM && b.getWidth() >= BROAD_MM && b.getHeight() >= BROAD_MM;
-        return new Mark(
-                shadow ? MarkKind.BACKGROUND : MarkKind.IMAGE,
-                Stage.RASTER,
-                shape,
-                b.getMinX(),
-                b.getMaxX(),
-                b.getMinY(),
-                b.getMaxY(),
-                "");
+        return shape.mark(shadow ? MarkKind.BACKGROUND : MarkKind.IMAGE, "");
     }
 }

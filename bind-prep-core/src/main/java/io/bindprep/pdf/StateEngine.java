@@ -250,6 +250,7 @@ abstract class StateEngine {
         if (nested >= MOST_NESTED) {
             throw new Budget.Spent("its forms are nested more than " + MOST_NESTED + " deep");
         }
+        budget.drawing();
         InkState outer = ink;
         int outside = savedOutside;
         PDResources outerResources = resources;

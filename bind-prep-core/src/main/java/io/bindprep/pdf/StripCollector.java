@@ -10,17 +10,16 @@ import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Set;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Turns painted outlines into marks of the bound-edge frame, cut to clip, trim and strip.
  *
  * <p>Works in user space until a mark is certain, so that what lies away from the strip costs a comparison. White leaves
- * no mark on bare paper; over ink, white text and white lines do. An opaque rectangle hides what lies whole under it.
+ * no mark on bare paper; over ink, white text and white lines do. An opaque rectangle hides what lies whole under it;
+ * what is covered otherwise is doubtful, as is what only a rendering can tell: {@link SecondLook} decides those.
  */
 final class StripCollector {
     private static final int MOST_MARKS = 20_000;
@@ -30,12 +29,19 @@ final class StripCollector {
     private static final double TINT_MM = 3;
     /** A background reaches the trim at least to within this; a sheet is cut no truer (ISO 216 allows 1.5 mm and more). */
     private static final double BLEED_SLACK_MM = 0.5;
+    /** Neighbours that only share an edge do not cover each other. */
+    private static final double TOUCHING_MM = 0.02;
+
+    /** Longer outlines are not subtracted but drawn: areas cost the square of their pieces. */
+    private static final int MOST_PIECES = 40;
+    /** So many subtractions of a page cost about as much as drawing its strip. */
+    private static final int MOST_SUBTRACTED = 300;
 
     private final Rectangle2D strip;
     private final AffineTransform toFrame;
-    private final List<Mark> marks = new ArrayList<>();
-    private final List<Rectangle2D> inked = new ArrayList<>();
-    private final Set<Mark> pictures = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final List<Found> found = new ArrayList<>();
+    private int subtracted;
+    private Source source = new Source(0, "", null);
 
     /** A strip in user space and the transform from there to the bound-edge frame (millimetres). */
     StripCollector(Rectangle2D strip, AffineTransform toFrame) {
@@ -43,8 +49,30 @@ final class StripCollector {
         this.toFrame = toFrame;
     }
 
-    /** How something is painted. */
-    record Paint(MarkKind kind, Tone tone, boolean filled, boolean hides, String words) {}
+    /**
+     * How something is painted.
+     *
+     * @param covers whether it may hide what lies below
+     * @param opaque whether it surely hides that
+     * @param doubtful whether only a rendering can tell what of it prints
+     * @param stage GEOMETRY, or ESTIMATE for text in a font that is not in the file
+     */
+    record Paint(
+            MarkKind kind,
+            Tone tone,
+            boolean filled,
+            boolean covers,
+            boolean opaque,
+            boolean doubtful,
+            Stage stage,
+            String words) {}
+
+    /**
+     * Which of the page's own operators, counted from 1, paints something, or which annotation.
+     *
+     * @param operator 0 for an annotation
+     */
+    record Source(int operator, String name, @Nullable COSDictionary annotation) {}
 
     boolean reaches(double x0, double y0, double x1, double y1) {
         return x1 >= strip.getMinX() && x0 <= strip.getMaxX() && y1 >= strip.getMinY() && y0 <= strip.getMaxY();
@@ -58,8 +86,13 @@ final class StripCollector {
         return strip;
     }
 
-    List<Mark> marks() {
-        return marks;
+    List<Found> found() {
+        return found;
+    }
+
+    /** Says what paints the outlines that follow. */
+    void from(Source painter) {
+        source = painter;
     }
 
     /** Records what is visible of an outline; the caller has found its bounds to reach the strip. */
@@ -79,36 +112,20 @@ final class StripCollector {
         Shape framed = toFrame.createTransformedShape(visible);
         Rectangle2D box = Clip.cut(framed.getBounds2D(), frameOf(window));
         MarkKind kind = kindOf(paint, box);
-        if (paint.hides() && Shapes.isUpright(visible)) {
-            hide(box);
+        if (paint.covers()) {
+            cover(framed, box, paint.opaque());
         }
-        if (paint.tone() == Tone.WHITE && !showsOverInk(kind, box)) {
+        boolean white = paint.tone() == Tone.WHITE;
+        if (white && !mayShowOverInk(kind, visible, box)) {
             return;
         }
-        if (paint.tone() == Tone.INK) {
-            inked.add(box);
-        }
-        if (marks.size() >= MOST_MARKS) {
+        if (found.size() >= MOST_MARKS) {
             throw new Budget.Spent("more than " + MOST_MARKS + " marks lie near its bound edge");
         }
         Mark mark = new Mark(
-                kind,
-                Stage.GEOMETRY,
-                framed,
-                box.getMinX(),
-                box.getMaxX(),
-                box.getMinY(),
-                box.getMaxY(),
-                paint.words());
-        marks.add(mark);
-        if (paint.kind() == MarkKind.IMAGE) {
-            pictures.add(mark);
-        }
-    }
-
-    /** Whether a mark is a picture, so that only its pixels can tell what prints. */
-    boolean isPicture(Mark mark) {
-        return pictures.contains(mark);
+                kind, paint.stage(), framed, box.getMinX(), box.getMaxX(), box.getMinY(), box.getMaxY(), paint.words());
+        boolean doubtful = white || paint.doubtful() || clip.inexact() || uncut(outline, bounds, window);
+        found.add(new Found(mark, paint, source, doubtful));
     }
 
     private Rectangle2D frameOf(Rectangle2D user) {
@@ -123,12 +140,12 @@ final class StripCollector {
     }
 
     private static @Nullable Shape visible(Shape outline, Rectangle2D bounds, Rectangle2D window, Clip clip) {
-        if (clip.exactlyBounds()) {
-            if (window.contains(bounds)) {
-                return outline;
-            }
-            if (Shapes.isUpright(outline)) {
-                Rectangle2D cut = Clip.cut(bounds, window);
+        if (window.contains(bounds) && clip.leavesWhole(bounds)) {
+            return outline;
+        }
+        if (Shapes.isUpright(outline)) {
+            Rectangle2D cut = Clip.cut(bounds, window);
+            if (cut.isEmpty() || clip.leavesWhole(cut)) {
                 return cut.isEmpty() ? null : cut;
             }
         }
@@ -144,7 +161,13 @@ final class StripCollector {
         return area.isEmpty() ? null : new Path2D.Double(area);
     }
 
-    private static MarkKind kindOf(Paint paint, Rectangle2D box) {
+    /** Whether an outline was too long to be cut exactly. */
+    private static boolean uncut(Shape outline, Rectangle2D bounds, Rectangle2D window) {
+        return !window.contains(bounds) && Shapes.segments(outline) > Shapes.MOST_EXACT_SEGMENTS;
+    }
+
+    /** What kind of mark a paint makes that is seen in a box of the bound-edge frame. */
+    static MarkKind kindOf(Paint paint, Rectangle2D box) {
         boolean reachesEdge = box.getMinX() <= BLEED_SLACK_MM;
         boolean broad = box.getWidth() >= TINT_MM && box.getHeight() >= TINT_MM;
         if (paint.filled()
@@ -159,17 +182,74 @@ final class StripCollector {
         return paint.kind();
     }
 
-    private void hide(Rectangle2D cover) {
-        marks.removeIf(m -> cover.contains(
-                m.nearMm(),
-                m.alongStartMm(),
-                Math.max(m.farMm() - m.nearMm(), 1e-9),
-                Math.max(m.alongEndMm() - m.alongStartMm(), 1e-9)));
-        inked.removeIf(cover::contains);
+    /** An opaque outline takes what it covers off the marks below; what may be covered otherwise is in doubt. */
+    private void cover(Shape cover, Rectangle2D box, boolean opaque) {
+        boolean upright = Shapes.isUpright(cover);
+        boolean[] gone = new boolean[found.size()];
+        boolean any = false;
+        for (int i = 0; i < gone.length; i++) {
+            Found f = found.get(i);
+            // a hole in a background leaves it a background, unless it is at the bound edge
+            boolean spared = f.mark.kind() == MarkKind.BACKGROUND && box.getMinX() > BLEED_SLACK_MM;
+            if (spared || !overlaps(f, box) || !upright && !cover.intersects(f.box())) {
+                continue;
+            }
+            if (opaque && upright && contains(box, f.mark)) {
+                gone[i] = true;
+            } else if (opaque && subtracted < MOST_SUBTRACTED && small(cover) && small(f.mark.shape())) {
+                subtracted++;
+                Found rest = f.without(cover);
+                gone[i] = rest == null;
+                if (rest != null) {
+                    found.set(i, rest);
+                }
+            } else {
+                f.doubtful = true;
+            }
+            any |= gone[i];
+        }
+        if (any) {
+            int next = 0;
+            for (int i = 0; i < gone.length; i++) {
+                if (!gone[i]) {
+                    found.set(next++, found.get(i));
+                }
+            }
+            found.subList(next, found.size()).clear();
+        }
     }
 
-    private boolean showsOverInk(MarkKind kind, Rectangle2D box) {
-        boolean legible = kind == MarkKind.TEXT || kind == MarkKind.LINE || kind == MarkKind.ANNOTATION;
-        return legible && inked.stream().anyMatch(i -> meets(i, box));
+    private static boolean small(Shape shape) {
+        return Shapes.segments(shape) <= MOST_PIECES;
+    }
+
+    private static boolean contains(Rectangle2D box, Mark m) {
+        return box.getMinX() <= m.nearMm()
+                && box.getMaxX() >= m.farMm()
+                && box.getMinY() <= m.alongStartMm()
+                && box.getMaxY() >= m.alongEndMm();
+    }
+
+    /** Whether a box covers something of a mark, which may itself be as thin as a hairline. */
+    private static boolean overlaps(Found f, Rectangle2D box) {
+        Mark m = f.mark;
+        double across = Math.min(m.farMm(), box.getMaxX()) - Math.max(m.nearMm(), box.getMinX());
+        double along = Math.min(m.alongEndMm(), box.getMaxY()) - Math.max(m.alongStartMm(), box.getMinY());
+        return across > Math.min(TOUCHING_MM, (m.farMm() - m.nearMm()) / 2)
+                && along > Math.min(TOUCHING_MM, (m.alongEndMm() - m.alongStartMm()) / 2);
+    }
+
+    /** White rectangles are there to cover; other white outlines may be lettering in a tint. */
+    private boolean mayShowOverInk(MarkKind kind, Shape visible, Rectangle2D box) {
+        boolean art = kind == MarkKind.ART || kind == MarkKind.BACKGROUND;
+        if (art && Shapes.isUpright(visible)) {
+            return false;
+        }
+        for (Found f : found) {
+            if (f.paint.tone() != Tone.WHITE && overlaps(f, box)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -4,10 +4,10 @@ import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.geom.NoninvertibleTransformException;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.util.List;
-import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -22,52 +22,89 @@ import org.apache.pdfbox.rendering.RenderDestination;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The rendered strip along a bound edge, in grey: column 0 is the bound edge, row 0 the page's head (its left where it is
- * bound at top or bottom).
+ * The rendered strip along a bound edge, in colour: column 0 is the bound edge, row 0 the page's head (its left where it
+ * is bound at top or bottom).
  *
  * @param problem what could not be drawn; null where everything was
+ * @param leftAllOut whether all that was to be left out of the drawing was
  */
 record StripRaster(
-        int width, int height, byte[] grey, @Nullable String problem) {
+        int width, int height, int[] rgb, @Nullable String problem, boolean leftAllOut) {
     /** Five dots a millimetre (127 dpi): a full stop of 8 pt text is two dots wide. */
     static final int DOTS_PER_MM = 5;
+
+    private static final double ROOM_MM = 2;
 
     /** A strip of 4 m by 20 mm; larger pages are refused. */
     private static final int MOST_DOTS = 2_000_000;
 
-    static StripRaster of(PDDocument source, COSDictionary page, PageFacts facts, PageEdge edge, double depthMm)
-            throws IOException {
+    /** Draws strips of one page. */
+    record Source(
+            PDDocument document,
+            COSDictionary page,
+            PageFacts facts,
+            PageEdge edge,
+            double depthMm,
+            Layers layers,
+            Budget budget) {
+        /** The strip in user space, with room around it for what blends into its dots. */
+        Rectangle2D near() {
+            try {
+                Rectangle2D strip = new Rectangle2D.Double(
+                        -ROOM_MM,
+                        -ROOM_MM,
+                        depthMm + 2 * ROOM_MM,
+                        facts.along(edge).mm() + 2 * ROOM_MM);
+                return facts.toBoundEdge(edge)
+                        .createInverse()
+                        .createTransformedShape(strip)
+                        .getBounds2D();
+            } catch (NoninvertibleTransformException e) {
+                throw new IllegalStateException("a page without extent", e);
+            }
+        }
+
+        StripRaster draw(StripDrawer.Left left) throws IOException {
+            return StripRaster.of(this, left);
+        }
+    }
+
+    private static StripRaster of(Source s, StripDrawer.Left left) throws IOException {
+        PageEdge edge = s.edge;
         boolean side = edge.upright();
-        double pageW = facts.trimWidth().mm();
-        double pageH = facts.trimHeight().mm();
-        int depth = (int) Math.ceil(Math.min(depthMm, side ? pageW : pageH) * DOTS_PER_MM);
-        int along = (int) Math.ceil(facts.along(edge).mm() * DOTS_PER_MM);
+        double pageW = s.facts.trimWidth().mm();
+        double pageH = s.facts.trimHeight().mm();
+        int depth = (int) Math.ceil(Math.min(s.depthMm, side ? pageW : pageH) * DOTS_PER_MM);
+        int along = (int) Math.ceil(s.facts.along(edge).mm() * DOTS_PER_MM);
         if ((long) depth * along > MOST_DOTS) {
             throw new Budget.Spent("its bound edge is too long to look at its pictures");
         }
         int w = side ? depth : along;
         int h = side ? along : depth;
-        BufferedImage image = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);
-        String problem;
+        // transparent, for blending with bare paper leaves the paint as it is (ISO 32000-1:2008, 11.3.6)
+        BufferedImage image = new BufferedImage(w, h, BufferedImage.TYPE_INT_ARGB);
         Graphics2D g = image.createGraphics();
         try (PDDocument one = new PDDocument()) {
-            g.setBackground(Color.WHITE); // PDFBox clears the page with it
-            g.clearRect(0, 0, w, h);
+            g.setBackground(new Color(0, 0, 0, 0)); // PDFBox clears the page with it
             g.translate(
                     edge == PageEdge.RIGHT ? depth - pageW * DOTS_PER_MM : 0,
                     edge == PageEdge.BOTTOM ? depth - pageH * DOTS_PER_MM : 0);
-            one.addPage(new PDPage(trimmed(page, facts)));
-            COSBase layers = source.getDocumentCatalog().getCOSObject().getDictionaryObject(COSName.OCPROPERTIES);
+            one.addPage(new PDPage(trimmed(s.page, s.facts)));
+            COSBase layers = s.document.getDocumentCatalog().getCOSObject().getDictionaryObject(COSName.OCPROPERTIES);
             one.getDocumentCatalog().getCOSObject().setItem(COSName.OCPROPERTIES, layers);
-            Watched renderer = new Watched(one);
+            Renderer renderer = new Renderer(one, left, s);
             renderer.setSubsamplingAllowed(true);
-            float scale = (float) (facts.mmPerUnit() * DOTS_PER_MM);
+            float scale = (float) (s.facts.mmPerUnit() * DOTS_PER_MM);
             renderer.renderPageToGraphics(0, g, scale, scale, RenderDestination.PRINT);
-            problem = renderer.problem;
+            StripDrawer drawer = renderer.drawer;
+            if (drawer == null) {
+                throw new IOException("nothing was drawn");
+            }
+            return new StripRaster(
+                    depth, along, framed(image, edge, depth, along), drawer.problem(), drawer.leftAllOut());
         } finally {
             g.dispose();
         }
-        return new StripRaster(depth, along, framed(image, edge, depth, along), problem);
     }
 
     /** A copy whose visible box is the trim: what lies beyond it is cut away. */
@@ -85,44 +122,67 @@ record StripRaster(
         return copy;
     }
 
-    private static byte[] framed(BufferedImage image, PageEdge edge, int depth, int along) {
-        byte[] grey = new byte[depth * along];
+    private static int[] framed(BufferedImage image, PageEdge edge, int depth, int along) {
+        int[] rgb = new int[depth * along];
         for (int y = 0; y < along; y++) {
             for (int x = 0; x < depth; x++) {
-                int rgb = switch (edge) {
-                    case LEFT -> image.getRGB(x, y);
-                    case RIGHT -> image.getRGB(depth - 1 - x, y);
-                    case TOP -> image.getRGB(y, x);
-                    case BOTTOM -> image.getRGB(y, depth - 1 - x);
-                };
-                // ITU-R BT.601 luma
-                int luma = (299 * ((rgb >> 16) & 0xff) + 587 * ((rgb >> 8) & 0xff) + 114 * (rgb & 0xff)) / 1000;
-                grey[y * depth + x] = (byte) luma;
+                rgb[y * depth + x] = onPaper(
+                        switch (edge) {
+                            case LEFT -> image.getRGB(x, y);
+                            case RIGHT -> image.getRGB(depth - 1 - x, y);
+                            case TOP -> image.getRGB(y, x);
+                            case BOTTOM -> image.getRGB(y, depth - 1 - x);
+                        });
             }
         }
-        return grey;
+        return rgb;
     }
 
-    int at(int x, int y) {
-        return grey[y * width + x] & 0xff;
+    private static int onPaper(int argb) {
+        int alpha = argb >>> 24;
+        int paper = 255 * (255 - alpha);
+        int r = ((argb >> 16 & 0xff) * alpha + paper) / 255;
+        int g = ((argb >> 8 & 0xff) * alpha + paper) / 255;
+        int b = ((argb & 0xff) * alpha + paper) / 255;
+        return r << 16 | g << 8 | b;
     }
 
-    /** Notes what PDFBox would only log: a picture it cannot decode must not pass as blank. */
-    private static final class Watched extends PDFRenderer {
-        private @Nullable String problem;
+    /** The tone of a dot, 0 to 255: ITU-R BT.601 luma. */
+    int tone(int x, int y) {
+        int v = rgb[y * width + x];
+        return (299 * (v >> 16) + 587 * (v >> 8 & 0xff) + 114 * (v & 0xff)) / 1000;
+    }
 
-        Watched(PDDocument document) {
+    /** How much ink a dot shows in the process colour it shows most of, 0 to 255. */
+    int ink(int x, int y) {
+        int v = rgb[y * width + x];
+        return 255 - Math.min(Math.min(v >> 16, v >> 8 & 0xff), v & 0xff);
+    }
+
+    /** How far a dot is from the same one of another drawing, in the colour in which it is farthest, 0 to 255. */
+    int off(StripRaster o, int x, int y) {
+        int a = rgb[y * width + x];
+        int b = o.rgb[y * width + x];
+        return Math.max(
+                Math.max(Math.abs((a >> 16) - (b >> 16)), Math.abs((a >> 8 & 0xff) - (b >> 8 & 0xff))),
+                Math.abs((a & 0xff) - (b & 0xff)));
+    }
+
+    private static final class Renderer extends PDFRenderer {
+        private final StripDrawer.Left left;
+        private final Source source;
+        private @Nullable StripDrawer drawer;
+
+        Renderer(PDDocument document, StripDrawer.Left left, Source source) {
             super(document);
+            this.left = left;
+            this.source = source;
         }
 
         @Override
         protected PageDrawer createPageDrawer(PageDrawerParameters parameters) throws IOException {
-            return new PageDrawer(parameters) {
-                @Override
-                protected void operatorException(Operator operator, List<COSBase> operands, IOException e) {
-                    problem = "a picture in it cannot be decoded";
-                }
-            };
+            drawer = new StripDrawer(parameters, left, source.layers, source.budget, source.near());
+            return drawer;
         }
     }
 }

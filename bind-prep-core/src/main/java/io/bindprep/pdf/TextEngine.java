@@ -17,14 +17,32 @@ abstract class TextEngine extends StateEngine {
     private static final RenderingMode[] MODES = RenderingMode.values();
 
     StripCollector out = new StripCollector(new Rectangle2D.Double(), new AffineTransform());
+    BasicsCollector basics = BasicsCollector.ofNothing();
     private Path2D.@Nullable Double run;
+    boolean clippingText;
+    /** Whether the text being painted is in a font that is not in the file. */
+    boolean estimated;
 
     TextEngine(Fonts fonts, Layers layers, Budget budget) {
         super(fonts, layers, budget);
     }
 
     /** Hands an outline in user space on. */
-    abstract void emit(Shape outline, Tone tone, MarkKind kind, boolean filled, boolean hides, String words);
+    abstract void emit(Shape outline, Tone tone, MarkKind kind, Way way, String words);
+
+    /** How an outline is painted. */
+    enum Way {
+        STROKE,
+        FILL,
+        /** Filled so that what lies below is hidden where the paint is opaque. */
+        COVER
+    }
+
+    /** What follows text that clips is cut by its glyphs (ISO 32000-1:2008, 9.3.6). */
+    final void endTextClip() {
+        ink.doubtful |= clippingText;
+        clippingText = false;
+    }
 
     /** Carries out an operator of text; false where it is another. */
     final boolean text(String name, Operands o) throws IOException {
@@ -160,12 +178,17 @@ abstract class TextEngine extends StateEngine {
     abstract void type3(Matrix t, TextFont font, int code) throws IOException;
 
     private void endRun(TextFont font, Parts parts) throws IOException {
+        clippingText |= ink.text.mode.isClip();
+        if (!isHidden() && ink.text.mode != RenderingMode.NEITHER && ink.text.mode != RenderingMode.NEITHER_CLIP) {
+            basics.font(font.pdf().getCOSObject());
+        }
         Path2D.Double outline = run;
         run = null;
         if (outline == null) {
             return;
         }
         String words = Fonts.words(font.pdf(), parts);
+        estimated = !font.isType3() && !font.pdf().isEmbedded();
         switch (ink.text.mode) {
             case STROKE, STROKE_CLIP -> strokeText(outline, words);
             case FILL_STROKE, FILL_STROKE_CLIP -> {
@@ -178,14 +201,14 @@ abstract class TextEngine extends StateEngine {
 
     private void fillText(Path2D outline, String words) {
         if (ink.fillAlpha > 0) {
-            emit(outline, ink.fill, MarkKind.TEXT, true, false, words);
+            emit(outline, ink.fillTone(), MarkKind.TEXT, Way.FILL, words);
         }
     }
 
     private void strokeText(Path2D outline, String words) {
         if (ink.strokeAlpha > 0) {
             Shape stroked = Strokes.outline(outline, ink, ctm().createAffineTransform());
-            emit(stroked, ink.stroke, MarkKind.TEXT, false, false, words);
+            emit(stroked, ink.strokeTone(), MarkKind.TEXT, Way.STROKE, words);
         }
     }
 

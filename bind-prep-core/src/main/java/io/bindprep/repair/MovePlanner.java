@@ -5,8 +5,8 @@ import io.bindprep.check.Say;
 import io.bindprep.marks.Mark;
 import io.bindprep.page.Move;
 import io.bindprep.unit.Length;
+import io.bindprep.unit.LengthText;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -248,12 +248,7 @@ public final class MovePlanner {
     }
 
     static String percent(double scale) {
-        return BigDecimal.valueOf(scale)
-                        .movePointRight(2)
-                        .setScale(2, RoundingMode.HALF_UP)
-                        .stripTrailingZeros()
-                        .toPlainString()
-                + " %";
+        return LengthText.plain(BigDecimal.valueOf(scale).movePointRight(2), 2) + " %";
     }
 
     private static double up(double mm) {

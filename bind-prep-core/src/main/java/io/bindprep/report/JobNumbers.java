@@ -1,5 +1,6 @@
 package io.bindprep.report;
 
+import io.bindprep.binding.Depth;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
@@ -9,6 +10,7 @@ import io.bindprep.block.Block;
 import io.bindprep.catalogue.Element;
 import io.bindprep.check.PageRanges;
 import io.bindprep.check.Report;
+import io.bindprep.check.WhatIf;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.PressSheet;
@@ -21,8 +23,11 @@ import io.bindprep.unit.LengthText;
 import io.bindprep.volume.Volume;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -30,6 +35,7 @@ import org.jspecify.annotations.Nullable;
 /** The numbers of a report as people read them: file, sheets, stock, covers, stack, binding, punch, pages. */
 public final class JobNumbers {
     private static final int MOST_LIFTS = 12;
+    private static final int MOST_RANGES = 3;
     private static final int MOST_VOLUMES = 6;
 
     /**
@@ -69,6 +75,7 @@ public final class JobNumbers {
         binding();
         volumes();
         punch();
+        whatIf();
         entry("Pages", pages());
     }
 
@@ -183,6 +190,8 @@ public final class JobNumbers {
                         + LengthText.area(plan.holeAlong(), plan.holeAcross()) + ", axis "
                         + LengthText.both(plan.edgeDistance())
                         + " from the bound edge");
+        more("Depth " + plan.depth().setting().name() + ", "
+                + decider(plan.depth().decidedBy()));
         List<Hole> holes = row.holes();
         String first = holes.isEmpty()
                 ? "No whole hole fits this edge; "
@@ -203,6 +212,17 @@ public final class JobNumbers {
         more("Punched zone " + LengthText.both(plan.punchedZone()) + " with "
                 + plan.registration().inMm() + " registration; clear margin " + LengthText.both(plan.clearMargin())
                 + ".");
+    }
+
+    private static String decider(Depth.@Nullable Decider decider) {
+        return switch (Objects.requireNonNull(decider, "the plan of a report was chosen")) {
+            case JOB -> "as the job says.";
+            case PUNCH -> "the punch's only setting.";
+            case PATTERN -> "as the rings have it.";
+            case THICKNESS -> "by the stack's thickness.";
+            case TURNING -> "as pages would not turn freely any deeper.";
+            case CONTENT -> "as print allows no deeper one.";
+        };
     }
 
     private String pulls() {
@@ -239,6 +259,40 @@ public final class JobNumbers {
         String first = lifts.stream().limit(MOST_LIFTS).map(String::valueOf).collect(Collectors.joining(", "));
         int rest = lifts.stream().skip(MOST_LIFTS).mapToInt(Integer::intValue).sum();
         return rest == 0 ? first : first + " and " + (lifts.size() - MOST_LIFTS) + " more lifts of " + rest;
+    }
+
+    /** One line for the settings of a pitch that do the same. */
+    private void whatIf() {
+        if (report.whatIf().size() < 2) {
+            return;
+        }
+        Map<List<String>, List<String>> settings = new LinkedHashMap<>();
+        for (WhatIf w : report.whatIf()) {
+            settings.computeIfAbsent(List.of(w.plan().pitchName(), outcome(w)), k -> new ArrayList<>())
+                    .add(w.plan().depth().setting().name() + " "
+                            + w.plan().edgeDistance().inMm() + (w.chosen() ? " (chosen)" : ""));
+        }
+        List<String> lines = new ArrayList<>();
+        settings.forEach((of, names) -> lines.add(of.get(0) + " " + String.join(", ", names) + ": " + of.get(1)));
+        entries.add(new Entry("What if", lines));
+    }
+
+    private static String outcome(WhatIf w) {
+        Plan plan = w.plan();
+        if (plan.row().holes().isEmpty()) {
+            return "no hole row fits this edge.";
+        }
+        Element element = plan.element();
+        return hit(w.punched(), "hit") + ", " + hit(w.tight(), "tight")
+                + (w.unread().isEmpty() ? "" : ", " + hit(w.unread(), "unread"))
+                + (element == null ? "; no element known to take it" : "; " + element.name())
+                + (plan.depth().binds() ? ", pages would not turn freely." : ".");
+    }
+
+    private static String hit(List<Integer> pages, String what) {
+        return pages.isEmpty()
+                ? "none " + what
+                : pages.size() + " " + what + " (" + PageRanges.compact(pages, MOST_RANGES) + ")";
     }
 
     private String pages() {

@@ -38,6 +38,10 @@ record JsonChecked(
 
         @JsonPropertyDescription("how it is bound") JsonPlan plan,
 
+        @JsonPropertyDescription(
+                "every setting of the depth stop, shallow to deep, then the other pitch at each of its settings")
+        List<JsonWhatIf> whatIf,
+
         @JsonPropertyDescription("the volumes that the book goes into; empty where it is one")
         List<JsonSplit.JsonVolume> volumes,
 
@@ -109,6 +113,7 @@ record JsonChecked(
                 block.covers(),
                 JsonStack.of(r.stack()),
                 JsonPlan.of(r.plan()),
+                r.whatIf().stream().map(JsonWhatIf::of).toList(),
                 r.volumes().stream().map(JsonSplit.JsonVolume::of).toList(),
                 JsonSplit.of(r.split()),
                 JsonMaterials.of(r.run().materials()),

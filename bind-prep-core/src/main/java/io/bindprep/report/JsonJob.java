@@ -44,10 +44,13 @@ record JsonJob(
         @JsonPropertyDescription("the punch asked for; null for the pattern's own") @Nullable
         String punch,
 
+        @JsonPropertyDescription("the setting of the depth stop asked for; null to let it be chosen") @Nullable
+        String depth,
+
         @JsonPropertyDescription("what live matter keeps from the bound edge; null for the pattern's own") @Nullable
         BigDecimal clearMarginMm,
 
-        @JsonPropertyDescription("how far a hole may lie off its place, either way")
+        @JsonPropertyDescription("how far a hole may lie off its place, either way; null for the punch's own") @Nullable
         BigDecimal registrationMm,
 
         @JsonPropertyDescription("what the element is wider than the thickest likely stack")
@@ -67,6 +70,12 @@ record JsonJob(
 
         @JsonPropertyDescription("leaves and pages that are not like the others")
         JsonSpecial special,
+
+        @JsonPropertyDescription("dots an inch that a picture has at least as printed")
+        int imagePpi,
+
+        @JsonPropertyDescription("how far art that reaches the trim goes beyond it; 0 where leaves are not cut")
+        BigDecimal bleedMm,
 
         @JsonPropertyDescription("least severity that fails the job")
         FailOn failOn) {
@@ -212,14 +221,17 @@ record JsonJob(
                 job.binding(),
                 job.pitch(),
                 job.punch(),
+                job.depth(),
                 Json.mmOrNull(job.clearMargin()),
-                Json.mm(job.registration()),
+                Json.mmOrNull(job.registration()),
                 Json.mm(job.clearance()),
                 Json.mmOrNull(job.leastWeb()),
                 HangerGap.of(job.hanger()),
                 Spare.of(job.supply().overs()),
                 Large.of(job.supply().pressSheet()),
                 JsonSpecial.of(job.special()),
+                job.printLimits().imagePpi(),
+                Json.mm(job.printLimits().bleed()),
                 job.failOn());
     }
 

@@ -57,7 +57,8 @@ record JsonPage(
                             + " page bound at top or bottom")
             JsonPair alongMm,
 
-            @JsonPropertyDescription("what settled it: exact outlines, or the pixels of the strip")
+            @JsonPropertyDescription(
+                    "what settled it: exact outlines, an estimate where its font is not in the file, or the pixels of the strip")
             Stage stage,
 
             @JsonPropertyDescription("the words it shows, shortened") @JsonInclude(JsonInclude.Include.NON_EMPTY)

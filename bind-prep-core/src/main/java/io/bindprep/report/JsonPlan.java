@@ -27,6 +27,8 @@ record JsonPlan(
         @JsonPropertyDescription("axis to axis; the first spacing where there are several")
         BigDecimal pitchMm,
 
+        @JsonPropertyDescription("the punch it runs on") String punch,
+
         @JsonPropertyDescription("nominal inner diameter of the element; null where none takes the stack") @Nullable
         BigDecimal elementMm,
 
@@ -34,6 +36,9 @@ record JsonPlan(
         String elementName,
 
         @JsonPropertyDescription("bound edge to hole axis") BigDecimal edgeDistanceMm,
+
+        @JsonPropertyDescription("the setting of the depth stop that gives it")
+        JsonDepth depth,
 
         @JsonPropertyDescription("the hole along the bound edge and away from it")
         JsonPair holeMm,
@@ -193,9 +198,11 @@ record JsonPlan(
                 plan.pattern(),
                 plan.pitchName(),
                 Json.mm(plan.pitch()),
+                plan.punch(),
                 element == null ? null : Json.mm(element.size()),
                 element == null ? null : element.name(),
                 Json.mm(plan.edgeDistance()),
+                JsonDepth.of(plan.depth()),
                 JsonPair.of(plan.holeAlong().mm(), plan.holeAcross().mm()),
                 plan.round() ? Shape.ROUND : Shape.RECTANGULAR,
                 row.holes().size(),

@@ -1,6 +1,7 @@
 package io.bindprep.report;
 
 import io.bindprep.check.Report;
+import io.bindprep.job.Job;
 import io.bindprep.problem.UnreadableInputException;
 
 /**
@@ -19,6 +20,11 @@ public final class JsonReport {
      */
     public static String write(Report r, boolean allPages) {
         return Json.text(JsonChecked.of(r, allPages));
+    }
+
+    /** The job alone, as it stands in a report. */
+    public static String job(Job job) {
+        return Json.text(JsonJob.of(job));
     }
 
     /** What to say of a file that could not be read at all. */

@@ -6,8 +6,8 @@ import io.bindprep.marks.Verdict;
 import io.bindprep.page.Move;
 import io.bindprep.repair.ShiftReport;
 import io.bindprep.unit.Length;
+import io.bindprep.unit.LengthText;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -151,11 +151,6 @@ public final class ShiftText {
     }
 
     private static String percent(double scale) {
-        return BigDecimal.valueOf(scale)
-                        .movePointRight(2)
-                        .setScale(2, RoundingMode.HALF_UP)
-                        .stripTrailingZeros()
-                        .toPlainString()
-                + " %";
+        return LengthText.plain(BigDecimal.valueOf(scale).movePointRight(2), 2) + " %";
     }
 }

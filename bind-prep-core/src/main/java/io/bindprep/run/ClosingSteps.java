@@ -77,7 +77,7 @@ final class ClosingSteps {
 
     private static List<Step> coil(List<Bound> parts) {
         return List.of(
-                gather("Gather each copy in reading order, front cover first, back cover last."),
+                gather(),
                 new Step(
                         Step.Work.THREAD,
                         List.of(StepWriter.each(
@@ -96,7 +96,7 @@ final class ClosingSteps {
 
     private static List<Step> comb(List<Bound> parts) {
         return List.of(
-                gather("Gather each copy in reading order, front cover first, back cover last."),
+                gather(),
                 new Step(
                         Step.Work.THREAD,
                         List.of(StepWriter.each(
@@ -114,7 +114,7 @@ final class ClosingSteps {
 
     private static List<Step> rings(List<Bound> parts) {
         return List.of(
-                gather("Gather each copy in reading order, front cover first, back cover last."),
+                gather(),
                 new Step(
                         Step.Work.THREAD,
                         List.of(StepWriter.each(
@@ -129,8 +129,11 @@ final class ClosingSteps {
                         List.of(new Caution("Rings snap shut: mind fingers.", "common practice, no source"))));
     }
 
-    private static Step gather(String how) {
-        return new Step(Step.Work.COVERS, List.of(how), List.of());
+    private static Step gather() {
+        return new Step(
+                Step.Work.COVERS,
+                List.of("Gather each copy in reading order, front cover first, back cover last."),
+                List.of());
     }
 
     private static String name(Plan plan) {

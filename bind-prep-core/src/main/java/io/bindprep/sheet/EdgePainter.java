@@ -66,18 +66,13 @@ final class EdgePainter {
         for (Hole hole : plan.row().holes()) {
             double at = hole.axis().mm();
             // a hole on the break is drawn in both pieces, cut by neither
-            if (at >= from - plan.holeAlong().mm() / 2
-                            && at < to + plan.holeAlong().mm() / 2
-                    || single()) {
+            double half = plan.holeAlong().mm() / 2;
+            if (at >= from - half && at < to + half) {
                 hole(ink, plain, hole, left + at - from, edge);
             }
         }
-        pulled(ink, plain, bold, from, to, left, edge);
+        pulled(ink, bold, from, to, left, edge);
         webs(ink, plain, piece, left, edge, from, to);
-    }
-
-    private boolean single() {
-        return pieces() == 1;
     }
 
     private void outline(Ink ink, double left, double edge, double each, int piece) throws IOException {
@@ -156,8 +151,7 @@ final class EdgePainter {
     }
 
     /** Pins to pull where they would cut: crossed, at their place; those off the sheet beside its end. */
-    private void pulled(Ink ink, Type plain, Type bold, double from, double to, double left, double edge)
-            throws IOException {
+    private void pulled(Ink ink, Type bold, double from, double to, double left, double edge) throws IOException {
         if (plan.row().holes().isEmpty()) {
             return;
         }

@@ -3,6 +3,7 @@ package io.bindprep.sheet;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -61,13 +62,11 @@ final class Flow {
         y += mm;
     }
 
-    /** Makes sure of that height; true where that took a new page. */
-    boolean need(double mm) throws IOException {
-        boolean full = y + mm > paper.heightMm - MARGIN - FOOT;
-        if (full) {
+    /** Makes sure of that height, on a new page where it must be. */
+    void need(double mm) throws IOException {
+        if (y + mm > paper.heightMm - MARGIN - FOOT) {
             newPage();
         }
-        return full;
     }
 
     /** Wrapped text in the full width or less, running on over pages. */
@@ -84,7 +83,7 @@ final class Flow {
     void heading(Type bold, String text, double follows) throws IOException {
         need(8 + follows);
         y += 6.5;
-        ink.text(bold, 9.5, left(), y - 1.2, text.toUpperCase(java.util.Locale.ROOT));
+        ink.text(bold, 9.5, left(), y - 1.2, text.toUpperCase(Locale.ROOT));
         ink.width(0.3);
         ink.line(left(), y, left() + room(), y);
         y += 1.2;

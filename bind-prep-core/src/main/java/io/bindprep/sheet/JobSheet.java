@@ -10,6 +10,7 @@ import io.bindprep.check.Severity;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Job;
 import io.bindprep.report.JobNumbers;
+import io.bindprep.report.JsonReport;
 import io.bindprep.report.VerdictSentence;
 import io.bindprep.run.Bound;
 import io.bindprep.run.Caution;
@@ -111,11 +112,11 @@ public record JobSheet(
                 "bind-prep sha256=" + digest + " job=" + jobId);
     }
 
-    // a record's text names every setting in a fixed order, so that equal jobs have equal ids
+    // of the job as reports write it: the text of the record would name tables by their place in memory
     private static String jobId(Job job) {
         try {
-            byte[] hash =
-                    MessageDigest.getInstance("SHA-256").digest(job.toString().getBytes(StandardCharsets.UTF_8));
+            byte[] hash = MessageDigest.getInstance("SHA-256")
+                    .digest(JsonReport.job(job).getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(hash).substring(0, SHORT);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);

@@ -4,11 +4,11 @@ import io.bindprep.binding.Reason;
 import io.bindprep.report.JobNumbers;
 import io.bindprep.run.Caution;
 import io.bindprep.run.Step;
-import io.nayuki.qrcodegen.QrCode;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
@@ -19,7 +19,6 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
  * be printed at full size, which a bar of 100 mm shows.
  */
 public final class SheetPdf {
-    private static final double CODE = 21;
     private static final double TILE = 21;
     private static final int TILES = 3;
     private static final double LARGE = 26;
@@ -52,7 +51,7 @@ public final class SheetPdf {
                     "Job " + sheet.jobId() + " · sha256 " + sheet.digest().substring(0, 16) + " · " + sheet.title());
             document.getDocumentInformation().setTitle("Job sheet: " + plain.settable(sheet.title()));
             document.getDocumentCatalog().setLanguage("en");
-            PDViewerPreferences viewer = new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+            PDViewerPreferences viewer = new PDViewerPreferences(new COSDictionary());
             viewer.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
             viewer.setDisplayDocTitle(true);
             document.getDocumentCatalog().setViewerPreferences(viewer);
@@ -63,7 +62,7 @@ public final class SheetPdf {
     }
 
     private void paint() throws IOException {
-        title();
+        new TitleBlock(sheet, plain, bold).paint(flow);
         verdict();
         for (JobSheet.Part part : sheet.parts()) {
             settings(part);
@@ -75,42 +74,6 @@ public final class SheetPdf {
         cautions();
         numbers();
         reasons();
-    }
-
-    private void title() throws IOException {
-        Ink ink = flow.ink();
-        double top = flow.y();
-        double right = flow.left() + flow.room();
-        code(ink, right - CODE, top);
-        ink.text(bold, 9.5, flow.left(), top + 3.2, "JOB SHEET");
-        double room = flow.room() - CODE - 6;
-        double size = bold.lines(sheet.title(), 17, room).size() == 1 ? 17 : 11;
-        double at = top + 4.5;
-        for (String line : bold.lines(sheet.title(), size, room)) {
-            at += size * 0.42;
-            ink.text(bold, size, flow.left(), at - 1, line);
-        }
-        at = Math.max(at + 3, top + CODE - 4.2);
-        ink.text(plain, 7, flow.left(), at, "document sha256 " + sheet.digest());
-        ink.text(
-                plain,
-                7,
-                flow.left(),
-                at + 3.4,
-                "job " + sheet.jobId() + " · " + sheet.copies() + (sheet.copies() == 1 ? " copy" : " copies"));
-        flow.down(at + 6.2 - top);
-    }
-
-    private void code(Ink ink, double x, double y) throws IOException {
-        QrCode code = QrCode.encodeText(sheet.code(), QrCode.Ecc.MEDIUM);
-        double module = CODE / code.size;
-        for (int row = 0; row < code.size; row++) {
-            for (int column = 0; column < code.size; column++) {
-                if (code.getModule(column, row)) {
-                    ink.box(x + column * module, y + row * module, module, module, true);
-                }
-            }
-        }
     }
 
     private void verdict() throws IOException {

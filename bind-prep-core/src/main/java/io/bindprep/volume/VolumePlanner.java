@@ -30,6 +30,7 @@ public final class VolumePlanner {
     private static final Length PROBE = Length.ofMm(200);
 
     private final Job job;
+    private final Plan book;
     private final Block block;
     private final LeafSizes sizes;
     private final Length edge;
@@ -38,6 +39,7 @@ public final class VolumePlanner {
     private VolumePlanner(Job job, Plan plan, Block block, LeafSizes sizes) {
         // every volume on the pattern that the pages are judged by
         this.job = job.punch() == null ? job.withPitch(plan.pattern()) : job;
+        this.book = plan;
         this.block = block;
         this.sizes = sizes;
         this.edge = plan.row().length();
@@ -171,6 +173,12 @@ public final class VolumePlanner {
                         .toList());
         Stack stack = StackEstimator.estimate(sizes.of(bound));
         return new Volume(
-                number, first, last, chapters.getOrDefault(first, ""), own, stack, Planner.plan(job, own, stack, edge));
+                number,
+                first,
+                last,
+                chapters.getOrDefault(first, ""),
+                own,
+                stack,
+                Planner.volume(job, own, stack, edge, book));
     }
 }

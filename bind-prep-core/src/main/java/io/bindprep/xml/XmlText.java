@@ -37,17 +37,21 @@ public final class XmlText {
         try {
             newLine();
             xml.writeStartElement(name);
-            for (int i = 0; i < attributes.length; i += 2) {
-                if (!attributes[i + 1].isEmpty()) {
-                    xml.writeAttribute(attributes[i], safe(attributes[i + 1]));
-                }
-            }
+            attributes(attributes);
         } catch (XMLStreamException e) {
             throw new IllegalStateException(e);
         }
         depth++;
         childless = true;
         return this;
+    }
+
+    private void attributes(String... attributes) throws XMLStreamException {
+        for (int i = 0; i < attributes.length; i += 2) {
+            if (!attributes[i + 1].isEmpty()) {
+                xml.writeAttribute(attributes[i], safe(attributes[i + 1]));
+            }
+        }
     }
 
     /** Ends the element that is open. */
@@ -65,9 +69,17 @@ public final class XmlText {
         return this;
     }
 
-    /** An element without content. */
+    /** An element without content; attributes as for {@link #open}. */
     public XmlText empty(String name, String... attributes) {
-        return open(name, attributes).close();
+        try {
+            newLine();
+            xml.writeEmptyElement(name);
+            attributes(attributes);
+        } catch (XMLStreamException e) {
+            throw new IllegalStateException(e);
+        }
+        childless = false;
+        return this;
     }
 
     /** An element that holds text alone; line feeds stay. */

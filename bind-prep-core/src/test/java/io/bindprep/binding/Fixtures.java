@@ -11,6 +11,7 @@ import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Hanger;
 import io.bindprep.job.Job;
+import io.bindprep.job.PrintLimits;
 import io.bindprep.job.Sides;
 import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.Supply;
@@ -31,45 +32,59 @@ record Fixtures(
         String stock,
         String cover,
         Length leastWeb,
-        Hanger hanger) {
+        Hanger hanger,
+        String depth) {
     static final Length A4 = Length.ofMm(297);
     static final Length LETTER = Length.ofInch(11, 1);
     static final Length A5 = Length.ofMm(210);
 
     static Fixtures of(Method method) {
-        return new Fixtures(method, null, null, null, Length.ofMm(1), Length.ofInch(1, 8), "bond-20", null, null, null);
+        return new Fixtures(
+                method, null, null, null, Length.ofMm(1), Length.ofInch(1, 8), "bond-20", null, null, null, null);
     }
 
     Fixtures pitch(String value) {
-        return new Fixtures(method, value, punch, clearMargin, registration, clearance, stock, cover, leastWeb, hanger);
+        return new Fixtures(
+                method, value, punch, clearMargin, registration, clearance, stock, cover, leastWeb, hanger, depth);
     }
 
     Fixtures punch(String value) {
-        return new Fixtures(method, pitch, value, clearMargin, registration, clearance, stock, cover, leastWeb, hanger);
+        return new Fixtures(
+                method, pitch, value, clearMargin, registration, clearance, stock, cover, leastWeb, hanger, depth);
     }
 
     Fixtures clearMargin(Length value) {
-        return new Fixtures(method, pitch, punch, value, registration, clearance, stock, cover, leastWeb, hanger);
+        return new Fixtures(
+                method, pitch, punch, value, registration, clearance, stock, cover, leastWeb, hanger, depth);
     }
 
     Fixtures registration(Length value) {
-        return new Fixtures(method, pitch, punch, clearMargin, value, clearance, stock, cover, leastWeb, hanger);
+        return new Fixtures(method, pitch, punch, clearMargin, value, clearance, stock, cover, leastWeb, hanger, depth);
     }
 
     Fixtures clearance(Length value) {
-        return new Fixtures(method, pitch, punch, clearMargin, registration, value, stock, cover, leastWeb, hanger);
+        return new Fixtures(
+                method, pitch, punch, clearMargin, registration, value, stock, cover, leastWeb, hanger, depth);
     }
 
     Fixtures stocks(String text, String covers) {
-        return new Fixtures(method, pitch, punch, clearMargin, registration, clearance, text, covers, leastWeb, hanger);
+        return new Fixtures(
+                method, pitch, punch, clearMargin, registration, clearance, text, covers, leastWeb, hanger, depth);
     }
 
     Fixtures leastWeb(Length value) {
-        return new Fixtures(method, pitch, punch, clearMargin, registration, clearance, stock, cover, value, hanger);
+        return new Fixtures(
+                method, pitch, punch, clearMargin, registration, clearance, stock, cover, value, hanger, depth);
     }
 
     Fixtures hanger(Hanger value) {
-        return new Fixtures(method, pitch, punch, clearMargin, registration, clearance, stock, cover, leastWeb, value);
+        return new Fixtures(
+                method, pitch, punch, clearMargin, registration, clearance, stock, cover, leastWeb, value, depth);
+    }
+
+    Fixtures depth(String value) {
+        return new Fixtures(
+                method, pitch, punch, clearMargin, registration, clearance, stock, cover, leastWeb, hanger, value);
     }
 
     Job job() {
@@ -87,6 +102,7 @@ record Fixtures(
                 method,
                 pitch,
                 punch,
+                depth,
                 clearMargin,
                 registration,
                 clearance,
@@ -94,6 +110,7 @@ record Fixtures(
                 hanger,
                 Supply.BUILT_IN,
                 FailOn.ERROR,
+                PrintLimits.USUAL,
                 Catalogue.builtIn());
     }
 
@@ -117,6 +134,10 @@ record Fixtures(
 
     Plan planOf(Stack stack, Length edge) throws Exception {
         return Planner.plan(job(), block(10), stack, edge);
+    }
+
+    PlanChoices choicesOf(Stack stack, Length edge) throws Exception {
+        return Planner.choices(job(), block(10), stack, edge);
     }
 
     static Stack exactly(Length thickness) {

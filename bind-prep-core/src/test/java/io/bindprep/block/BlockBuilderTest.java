@@ -14,6 +14,7 @@ import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.job.PageRange;
+import io.bindprep.job.PrintLimits;
 import io.bindprep.job.Sides;
 import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.Supply;
@@ -49,12 +50,14 @@ class BlockBuilderTest {
                 null,
                 null,
                 null,
+                null,
                 Length.ofMm(1),
                 Length.ofInch(1, 8),
                 null,
                 null,
                 Supply.BUILT_IN,
                 FailOn.ERROR,
+                PrintLimits.USUAL,
                 Catalogue.builtIn());
     }
 

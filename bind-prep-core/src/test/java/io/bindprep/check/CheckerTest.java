@@ -8,12 +8,15 @@ import io.bindprep.binding.Gap;
 import io.bindprep.binding.Measure;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Sides;
 import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.PageBasics;
 import io.bindprep.marks.PageVerdict;
 import io.bindprep.marks.Verdict;
+import io.bindprep.page.PageEdge;
 import io.bindprep.unit.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -234,6 +237,75 @@ class CheckerTest {
     }
 
     @Test
+    void fontsThatAreNotInTheFileAreOneWarning() {
+        Finding f = only(
+                Scenario.of(5)
+                        .basics(2, new PageBasics(List.of("Times-Roman", "Helvetica"), null, null))
+                        .basics(4, new PageBasics(List.of("Helvetica", "evil\u202e\nname"), null, null))
+                        .report(),
+                "font-not-embedded");
+        assertThat(f.severity()).isEqualTo(Severity.WARNING);
+        assertThat(f.pages()).containsExactly(2, 4);
+        assertThat(f.message())
+                .startsWith("3 fonts are used on 2 pages but not in the file: \"Helvetica\", \"Times-Roman\",")
+                .contains("\"evil name\"")
+                .contains("estimated");
+    }
+
+    @Test
+    void aCoarsePictureIsAWarningBelowTheJobsLimit() {
+        PageBasics fine = new PageBasics(List.of(), new PageBasics.Picture(149.6, 10, 10), null);
+        PageBasics coarse = new PageBasics(List.of(), new PageBasics.Picture(72, 120.4, 90), null);
+        assertThat(Scenario.of(3).basics(1, fine).report().findings())
+                .extracting(Finding::rule)
+                .doesNotContain("image-resolution");
+        Finding f = only(Scenario.of(3).basics(1, fine).basics(3, coarse).report(), "image-resolution");
+        assertThat(f.severity()).isEqualTo(Severity.WARNING);
+        assertThat(f.pages()).containsExactly(3);
+        assertThat(f.message())
+                .contains("fewer than 150 dots an inch")
+                .contains("page 3: 72 dots an inch at 120.4 mm by 90 mm");
+    }
+
+    @Test
+    void shortBleedIsAWarningWithTheLeast() {
+        PageBasics enough = new PageBasics(List.of(), null, new PageBasics.Bleed(PageEdge.TOP, 3));
+        PageBasics little = new PageBasics(List.of(), null, new PageBasics.Bleed(PageEdge.LEFT, 1.5));
+        PageBasics none = new PageBasics(List.of(), null, new PageBasics.Bleed(PageEdge.BOTTOM, 0));
+        assertThat(Scenario.of(3).basics(1, enough).report().findings())
+                .extracting(Finding::rule)
+                .doesNotContain("bleed-short");
+        Finding f = only(
+                Scenario.of(3)
+                        .basics(1, enough)
+                        .basics(2, none)
+                        .basics(3, little)
+                        .report(),
+                "bleed-short");
+        assertThat(f.severity()).isEqualTo(Severity.WARNING);
+        assertThat(f.pages()).containsExactly(2, 3);
+        assertThat(f.message()).contains("least on page 2, where it goes 0 mm beyond the bottom edge and 3 mm");
+        assertThat(f.measuredMm()).isZero();
+        assertThat(f.limitMm()).isEqualTo(3);
+    }
+
+    @Test
+    void aTrimBeyondItsBleedIsAWarning() {
+        // ISO 32000-1:2008, 14.11.2.1; files are written in whole or tenth points
+        assertThat(Scenario.of(2).bleed(1, 8.5).bleed(2, -0.1).report().findings())
+                .extracting(Finding::rule)
+                .doesNotContain("trim-outside-bleed");
+        assertThat(Scenario.of(1).bleed(1, -5).trimUndeclared().report().findings())
+                .as("a TrimBox that the page does not have")
+                .extracting(Finding::rule)
+                .doesNotContain("trim-outside-bleed");
+        Finding f = only(Scenario.of(3).bleed(2, -0.2).report(), "trim-outside-bleed");
+        assertThat(f.severity()).isEqualTo(Severity.WARNING);
+        assertThat(f.pages()).containsExactly(2);
+        assertThat(f.message()).contains("1 page");
+    }
+
+    @Test
     void undeclaredTrimIsOneNote() {
         Finding f = only(Scenario.of(5).trimUndeclared().report(), "trim-undeclared");
         assertThat(f.severity()).isEqualTo(Severity.NOTE);
@@ -288,6 +360,28 @@ class CheckerTest {
         Finding f = only(Scenario.of(2).stuck(1, 35).report(), "pins-stuck");
         assertThat(f.severity()).isEqualTo(Severity.ERROR);
         assertThat(f.message()).startsWith("Pins 1, 35 would cut a half hole");
+    }
+
+    @Test
+    void pagesThatDoNotTurnFreelyAreAWarning() {
+        // 3.1 mm lies outside the holes
+        assertThat(Scenario.of(2).turnsBelow(Length.ofMm("3.11")).report().findings())
+                .isEmpty();
+        Finding f = only(Scenario.of(2).turnsBelow(Length.ofMm("3.1")).report(), "leaves-bind");
+        assertThat(f.severity()).isEqualTo(Severity.WARNING);
+        assertThat(f.measuredMm()).isEqualTo(3.1);
+        assertThat(f.limitMm()).isEqualTo(3.1);
+    }
+
+    @Test
+    void anElementThatTheCloserDoesNotTakeIsAnError() {
+        // the element is 3/8 in
+        ElementSizes small = ElementSizes.range(Length.ofInch(3, 16), Length.ofInch(5, 16));
+        Finding f = only(Scenario.of(2).closerTakes(small).report(), "closer-size");
+        assertThat(f.severity()).isEqualTo(Severity.ERROR);
+        assertThat(f.message()).contains("3/8 in", "3/16 in to 5/16 in");
+        ElementSizes enough = ElementSizes.range(Length.ofInch(3, 16), Length.ofInch(3, 8));
+        assertThat(Scenario.of(2).closerTakes(enough).report().findings()).isEmpty();
     }
 
     @Test
@@ -442,7 +536,15 @@ class CheckerTest {
     void everyPageNeedsAVerdict() {
         Report r = Scenario.of(2).report();
         assertThatThrownBy(() -> Checker.report(
-                        r.document(), r.job(), r.block(), r.stack(), r.plan(), r.split(), r.run(), List.of()))
+                        r.document(),
+                        r.job(),
+                        r.block(),
+                        r.stack(),
+                        r.plan(),
+                        List.of(),
+                        r.split(),
+                        r.run(),
+                        List.of()))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -78,7 +78,7 @@ class FindingKindsTest {
 
     @Test
     void findingsMdIsMadeFromThem() throws IOException {
-        Generated.compare("FINDINGS.md", page());
+        Generated.compare("bind-prep-core/FINDINGS.md", page());
     }
 
     private static String page() {

@@ -1,5 +1,6 @@
 package io.bindprep.check;
 
+import io.bindprep.binding.Depth;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
@@ -12,13 +13,16 @@ import io.bindprep.block.Leaf;
 import io.bindprep.block.LeafSizes;
 import io.bindprep.block.PagePlace;
 import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.catalogue.Method;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
 import io.bindprep.job.PageRange;
+import io.bindprep.job.PrintLimits;
 import io.bindprep.job.Sides;
 import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.Supply;
@@ -26,6 +30,7 @@ import io.bindprep.job.Trim;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.PageBasics;
 import io.bindprep.marks.PageVerdict;
 import io.bindprep.marks.Stage;
 import io.bindprep.marks.Verdict;
@@ -66,8 +71,10 @@ public final class Scenario {
     private final List<Integer> blankBacks = new ArrayList<>();
     private String file = "thesis.pdf";
     private boolean trimDeclared = true;
+    private final double[] bleedUnits;
     private boolean rightToLeft;
     private long junk;
+    private String sha256 = "00ff";
     private boolean repaired;
     private int lostPages;
     private boolean holeless;
@@ -82,6 +89,9 @@ public final class Scenario {
     private List<Element> straddles = List.of();
     private Measure measure;
     private Gap gap;
+    private Length turnsBelow = Length.ofMm("8.2");
+    private ElementSizes closerTakes;
+    private List<WhatIf> whatIf = List.of();
     private int fewer;
     private List<Integer> stuck = List.of();
     private Length clearMargin = Length.ofInch(3, 8);
@@ -97,6 +107,7 @@ public final class Scenario {
 
     private Scenario(int pages) {
         this.pages = pages;
+        this.bleedUnits = new double[pages];
         for (int p = 1; p <= pages; p++) {
             sizes.add(new double[] {210, 297});
             verdicts.add(new PageVerdict(p, Verdict.CLEAR, null, List.of(), false, null));
@@ -132,6 +143,12 @@ public final class Scenario {
         return this;
     }
 
+    /** How far a page's BleedBox lies beyond its TrimBox, in units of its user space; less than 0 within it. */
+    public Scenario bleed(int page, double units) {
+        bleedUnits[page - 1] = units;
+        return this;
+    }
+
     public Scenario trimUndeclared() {
         trimDeclared = false;
         return this;
@@ -139,6 +156,11 @@ public final class Scenario {
 
     public Scenario rightToLeft() {
         rightToLeft = true;
+        return this;
+    }
+
+    public Scenario sha256(String digest) {
+        sha256 = digest;
         return this;
     }
 
@@ -197,6 +219,29 @@ public final class Scenario {
     public Scenario measure(Measure settles) {
         measure = settles;
         return this;
+    }
+
+    public Scenario turnsBelow(Length outside) {
+        turnsBelow = outside;
+        return this;
+    }
+
+    public Scenario closerTakes(ElementSizes sizes) {
+        closerTakes = sizes;
+        return this;
+    }
+
+    /** The plan's own setting, and a deeper one with its pages. */
+    public Scenario whatIf(List<Integer> punched, List<Integer> tight) {
+        whatIf = List.of(
+                new WhatIf(plan(lifts), true, List.of(), tight, List.of()),
+                new WhatIf(plan(lifts), false, punched, tight, List.of(2)));
+        return this;
+    }
+
+    private Depth depth() {
+        DepthSetting middle = new DepthSetting("middle", Length.ofInch(1, 5), "invented");
+        return new Depth(middle, Length.ofMm("3.1"), element == null ? null : turnsBelow, Depth.Decider.THICKNESS);
     }
 
     public Scenario gap(Gap free) {
@@ -290,6 +335,11 @@ public final class Scenario {
         return this;
     }
 
+    public Scenario basics(int page, PageBasics basics) {
+        PageVerdict v = verdicts.get(page - 1);
+        return verdict(new PageVerdict(page, v.verdict(), v.nearest(), v.hits(), v.background(), v.unread(), basics));
+    }
+
     public Scenario unread(int page, String why) {
         return verdict(new PageVerdict(page, Verdict.UNREAD, null, List.of(), false, why));
     }
@@ -301,7 +351,8 @@ public final class Scenario {
     public Report report() {
         LeafSizes cut = new LeafSizes(job(), document().pages(), Length.ofMm(210), Length.ofMm(297));
         Run run = RunPlanner.plan(job(), cut, List.of(new Bound(block(), stack(), plan(liftsOfItsLeaves()))));
-        return registered(Checker.report(document(), job(), block(), stack(), plan(lifts), split, run, verdicts));
+        return registered(
+                Checker.report(document(), job(), block(), stack(), plan(lifts), whatIf, split, run, verdicts));
     }
 
     /** The same report, once each of its findings has been looked up among {@link FindingKinds}. */
@@ -328,10 +379,12 @@ public final class Scenario {
                 .mapToObj(p -> {
                     double[] size = sizes.get(p - 1);
                     Box box = new Box(0, 0, size[0] * POINTS_PER_MM, size[1] * POINTS_PER_MM);
-                    return new PageFacts(p, box, box, box, box, trimDeclared, 0, 1);
+                    double b = bleedUnits[p - 1];
+                    Box bleed = new Box(-b, -b, box.x1() + b, box.y1() + b);
+                    return new PageFacts(p, box, box, bleed, box, trimDeclared, 0, 1);
                 })
                 .toList();
-        return new DocumentFacts(file, "00ff", facts, rightToLeft, junk, repaired, lostPages, List.of(), printable);
+        return new DocumentFacts(file, sha256, facts, rightToLeft, junk, repaired, lostPages, List.of(), printable);
     }
 
     private Job job() {
@@ -349,12 +402,14 @@ public final class Scenario {
                 pitch,
                 null,
                 null,
+                null,
                 Length.ofMm(1),
                 Length.ofInch(1, 8),
                 null,
                 null,
                 supply,
                 failOn,
+                PrintLimits.USUAL,
                 Catalogue.builtIn());
     }
 
@@ -400,8 +455,10 @@ public final class Scenario {
                 pattern,
                 "3:1",
                 Length.ofInch(1, 3),
+                "generic-W3_1i-square-0t",
                 element,
                 Length.ofInch(1, 5),
+                depth(),
                 Length.ofInch(5, 32),
                 Length.ofInch(5, 32),
                 false,
@@ -409,6 +466,7 @@ public final class Scenario {
                 34,
                 lifts,
                 element == null ? null : element.size(),
+                closerTakes,
                 clearMargin,
                 Length.ofMm(1),
                 straddles,

@@ -43,7 +43,8 @@ class JobReaderTest {
         assertThat(job.pitch()).isNull();
         assertThat(job.punch()).isNull();
         assertThat(job.clearMargin()).isNull();
-        assertThat(job.registration()).isEqualTo(Length.ofMm(1));
+        assertThat(job.registration()).isNull();
+        assertThat(job.depth()).isNull();
         assertThat(job.clearance()).isEqualTo(Length.ofInch(1, 8));
         assertThat(job.leastWeb()).isNull();
         assertThat(job.hanger()).isNull();
@@ -68,6 +69,7 @@ class JobReaderTest {
                 binding: comb
                 pitch: 2:1
                 punch: generic
+                depth: middle
                 clear-margin: 3/8 in
                 registration: 0.5 mm
                 clearance: none
@@ -98,6 +100,7 @@ class JobReaderTest {
         assertThat(job.binding()).isEqualTo(Method.COMB);
         assertThat(job.pitch()).isEqualTo("2:1");
         assertThat(job.punch()).isEqualTo("generic");
+        assertThat(job.depth()).isEqualTo("middle");
         assertThat(job.clearMargin()).isEqualTo(Length.ofInch(3, 8));
         assertThat(job.registration()).isEqualTo(Length.ofMm("0.5"));
         assertThat(job.clearance()).isEqualTo(Length.ZERO);

@@ -1,12 +1,16 @@
 package io.bindprep.marks;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.bindprep.binding.Depth;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
+import io.bindprep.binding.PageCount;
 import io.bindprep.binding.Plan;
 import io.bindprep.block.PagePlace;
+import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.Method;
 import io.bindprep.page.PageEdge;
 import io.bindprep.unit.Length;
@@ -27,6 +31,10 @@ class PageJudgeTest {
     }
 
     private static Plan plan(boolean round, Gap gap) {
+        return plan(round, gap, 5);
+    }
+
+    private static Plan plan(boolean round, Gap gap, int axisMm) {
         HoleRow row = new HoleRow(
                 Length.ofMm(297), List.of(new Hole(7, Length.ofMm(100))), List.of(), List.of(), Length.ofMm(90), gap);
         return new Plan(
@@ -34,14 +42,21 @@ class PageJudgeTest {
                 "test",
                 "3:1",
                 Length.ofInch(1, 3),
+                "test",
                 null,
-                Length.ofMm(5),
+                Length.ofMm(axisMm),
+                new Depth(
+                        new DepthSetting("only", Length.ofMm(axisMm), "test"),
+                        Length.ofMm(3),
+                        null,
+                        Depth.Decider.PUNCH),
                 Length.ofMm(4),
                 Length.ofMm(4),
                 round,
                 row,
                 1,
                 List.of(1),
+                null,
                 null,
                 Length.ofMm(10),
                 Length.ofMm(1),
@@ -137,6 +152,38 @@ class PageJudgeTest {
     private static Verdict thumb(PageJudge judge, double x0, double x1, double y0, double y1) {
         Mark mark = mark(MarkKind.TEXT, x0, x1, y0, y1);
         return judge.judge(new PageMarks(1, List.of(mark), null), RECTO, 297).verdict();
+    }
+
+    @Test
+    void oneScanIsHeldAgainstEveryPlan() {
+        // with its axis at 5 mm the hole reaches from 2 to 8 mm, at 9 mm from 6 to 12, which is beyond the margin of 10
+        PlanTrial trial = new PlanTrial(List.of(plan(false), plan(false, null, 9)), List.of(plan(false, null, 16)), 4);
+        // 16 + 2 + 1 mm, and 1 mm more to look at
+        assertThat(trial.stripMm()).isEqualTo(20);
+        trial.judge(page(3, 4, 5), RECTO, 297);
+        trial.judge(page(1, 9, 11), RECTO, 297);
+        trial.judge(page(2, 30, 31), RECTO, 297);
+        trial.judge(new PageMarks(4, List.of(), "broken"), RECTO, 297);
+        assertThat(trial.pages(0, Verdict.PUNCHED)).containsExactly(3);
+        assertThat(trial.pages(0, Verdict.TIGHT)).containsExactly(1);
+        assertThat(trial.pages(1, Verdict.PUNCHED)).containsExactly(1);
+        assertThat(trial.pages(1, Verdict.TIGHT)).containsExactly(3);
+        assertThat(trial.pages(2, Verdict.TIGHT)).containsExactly(1, 3);
+        assertThat(trial.pages(2, Verdict.UNREAD)).containsExactly(4);
+        assertThat(trial.choiceCounts()).containsExactly(new PageCount(1, 1, 1), new PageCount(1, 1, 1));
+        assertThat(trial.verdicts(1)).extracting(PageVerdict::page).containsExactly(1, 2, 3, 4);
+        assertThat(trial.verdicts(1).get(0))
+                .isEqualTo(new PageJudge(plan(false, null, 9)).judge(page(1, 9, 11), RECTO, 297));
+    }
+
+    @Test
+    void aPageThatWasNotLookedAtIsNoVerdict() {
+        PlanTrial trial = new PlanTrial(List.of(plan(false)), List.of(), 1);
+        assertThatThrownBy(() -> trial.verdicts(0)).isInstanceOf(IllegalStateException.class);
+    }
+
+    private static PageMarks page(int number, double near, double far) {
+        return new PageMarks(number, List.of(mark(MarkKind.TEXT, near, far, 99, 101)), null);
     }
 
     @Test

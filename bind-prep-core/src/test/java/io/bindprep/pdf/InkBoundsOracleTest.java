@@ -21,8 +21,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /**
- * Every page's ink bounds to 0.1 mm (0.45 mm where a picture ends the ink, for its dots are 0.2 mm), but for four on which Poppler (a third renderer) agrees with this one against
- * Ghostscript: see fixtures/oracle/README.md.
+ * Every page's ink bounds to 0.1 mm (0.45 mm where drawn dots of 0.2 mm end the ink), but for three on which Poppler (a
+ * third renderer) agrees with this one against Ghostscript: see fixtures/oracle/README.md.
  *
  * <p>Ink bounds against Ghostscript's bbox device: a general-purpose renderer that shares no code with this one. Its results
  * were recorded by fixtures/oracle/record-ink-bounds.sh; the version stands in the first line of each file.
@@ -55,8 +55,7 @@ class InkBoundsOracleTest {
     void booksAgreeWithGhostscript() throws Exception {
         Path books = ROOT.resolve("../shared/corpus/books");
         assumeTrue(Files.isDirectory(books), "the corpus of books is not here");
-        assertThat(compare("ink-bounds-books.csv", books))
-                .containsExactly("debian-reference.en.pdf 1", "snippets.pdf 202");
+        assertThat(compare("ink-bounds-books.csv", books)).containsExactly("snippets.pdf 202");
     }
 
     private static List<String> compare(String recorded, Path folder) throws Exception {
@@ -67,8 +66,12 @@ class InkBoundsOracleTest {
                 assertThat(pdf.facts().pages()).hasSameSizeAs(file.getValue());
                 for (int page = 1; page <= file.getValue().size(); page++) {
                     Box theirs = file.getValue().get(page - 1);
-                    Box ours = ours(pdf, page);
                     compared++;
+                    // drawing a strip as wide as the page takes long: only where outlines do not settle it
+                    if (ours(pdf, page, 0).off(theirs) <= NEAR_MM) {
+                        continue;
+                    }
+                    Box ours = ours(pdf, page, Double.POSITIVE_INFINITY);
                     if (ours.off(theirs) > (ours.dots ? NEAR_BY_DOTS_MM : NEAR_MM)) {
                         off.add(file.getKey() + " " + page);
                     }
@@ -80,11 +83,11 @@ class InkBoundsOracleTest {
     }
 
     /** The union of all marks in a strip as deep as the page, from the lower left corner, millimetres. */
-    private static Box ours(OpenedPdf pdf, int page) {
+    private static Box ours(OpenedPdf pdf, int page, double drawnMm) {
         PageFacts f = pdf.facts().pages().get(page - 1);
         double w = f.trimWidth().mm();
         double h = f.trimHeight().mm();
-        PageMarks marks = pdf.scan(page, PageEdge.LEFT, w);
+        PageMarks marks = pdf.scan(page, PageEdge.LEFT, w, drawnMm);
         assertThat(marks.unread()).isNull();
         double x0 = Double.POSITIVE_INFINITY;
         double y0 = x0;

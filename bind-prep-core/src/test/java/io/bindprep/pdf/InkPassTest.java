@@ -287,17 +287,6 @@ class InkPassTest {
     }
 
     @Test
-    void shadingsAndPatternsPrint() {
-        COSDictionary shading = new COSDictionary();
-        shading.setInt(COSName.SHADING_TYPE, 2);
-        assertThat(one("q 5 100 4 4 re W n /S sh Q", m -> m.resource(COSName.SHADING, "S", shading))
-                        .kind())
-                .isEqualTo(MarkKind.ART);
-        UnaryOperator<PageMaker> tiles = m -> m.resource(COSName.PATTERN, "P", m.stream("0 0 1 1 re f"));
-        assertThat(one("/Pattern cs /P scn 5 100 4 4 re f", tiles).kind()).isEqualTo(MarkKind.ART);
-    }
-
-    @Test
     void type3GlyphsPrintAsText() {
         UnaryOperator<PageMaker> font = m -> {
             COSDictionary procs = new COSDictionary();

@@ -9,6 +9,7 @@ import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.unit.Length;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
@@ -45,6 +46,7 @@ class JsonReportTest {
                         "covers",
                         "stack",
                         "plan",
+                        "whatIf",
                         "volumes",
                         "tooThick",
                         "materials",
@@ -156,6 +158,23 @@ class JsonReportTest {
                 json(Scenario.of(2).unread(2, "cut short").report(), false).at("/pages/0");
         assertThat(page.get("verdict").stringValue()).isEqualTo("unread");
         assertThat(page.get("unread").stringValue()).isEqualTo("cut short");
+    }
+
+    @Test
+    void whatAnotherDepthWouldDo() {
+        JsonNode other = json(
+                        Scenario.of(6).whatIf(List.of(3, 4, 6), List.of(5)).report(), false)
+                .at("/whatIf/1");
+        assertThat(other.get("chosen").booleanValue()).isFalse();
+        assertThat(other.get("punchedPages").stringValue()).isEqualTo("3-4, 6");
+        assertThat(other.get("tightPages").stringValue()).isEqualTo("5");
+        assertThat(other.get("unreadPages").stringValue()).isEqualTo("2");
+        assertThat(other.at("/depth/axisMm").decimalValue()).isEqualByComparingTo("5.08");
+        assertThat(other.at("/depth/turnsFreely").booleanValue()).isTrue();
+        assertThat(other.get("holes").intValue()).isEqualTo(34);
+        JsonNode unknown = json(Scenario.of(2).noElement().report(), false).at("/plan/depth");
+        assertThat(unknown.get("turnsFreely").isNull()).isTrue();
+        assertThat(unknown.get("decidedBy").stringValue()).isEqualTo("thickness");
     }
 
     @Test

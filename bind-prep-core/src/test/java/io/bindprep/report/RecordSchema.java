@@ -82,7 +82,7 @@ final class RecordSchema {
         if (c == int.class || c == long.class || c == Integer.class) {
             return "integer";
         }
-        if (c == boolean.class) {
+        if (c == boolean.class || c == Boolean.class) {
             return "boolean";
         }
         throw new AssertionError("the schema knows no " + c + "; add it here");

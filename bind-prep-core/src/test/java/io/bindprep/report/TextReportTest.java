@@ -44,6 +44,7 @@ class TextReportTest {
                         Binding   wire, pitch 3:1, 8.47 mm (0.333 in), element 3/8 in (9.53 mm), 34 loops
                                   Set the closer to 9.53 mm (3/8 in).
                         Punch     W3_1i-square-0t: 34 holes 3.97 x 3.97 mm, axis 5.08 mm (0.2 in) from the bound edge
+                                  Depth middle, by the stack's thickness.
                                   First hole 8.8 mm (0.346 in) from the head; pull pins 35-36.
                                   A sheet may sit skewed by 2.7 mm (0.106 in) over the row.
                                   3 lifts a copy: 14, 14, 14 sheets; 300 pulls for 100 copies.
@@ -85,6 +86,7 @@ class TextReportTest {
                         Binding   wire, pitch 3:1, 8.47 mm (0.333 in), element 3/8 in (9.53 mm), 34 loops
                                   Set the closer to 9.53 mm (3/8 in).
                         Punch     W3_1i-square-0t: 34 holes 3.97 x 3.97 mm, axis 5.08 mm (0.2 in) from the bound edge
+                                  Depth middle, by the stack's thickness.
                                   First hole 8.8 mm (0.346 in) from the head; pull pins 35-36.
                                   A sheet may sit skewed by 2.7 mm (0.106 in) over the row.
                                   3 lifts a copy: 14, 14, 14 sheets.
@@ -93,6 +95,16 @@ class TextReportTest {
 
                         Punch a waste sheet first. The machine's manual, site rules and local law come before this report;
                         only trained people run punches, cutters and closers.
+                        """);
+    }
+
+    @Test
+    void settingsThatDoTheSameShareALine() {
+        String text = TextReport.write(
+                Scenario.of(9).whatIf(List.of(3, 4, 6), List.of(5)).report(), TextStyle.PLAIN);
+        assertThat(text).contains("""
+                        What if   3:1 middle 5.08 mm (chosen): none hit, 1 tight (5); 3/8 in.
+                                  3:1 middle 5.08 mm: 3 hit (3-4, 6), 1 tight (5), 1 unread (2); 3/8 in.
                         """);
     }
 

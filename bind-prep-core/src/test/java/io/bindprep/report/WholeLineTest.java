@@ -52,6 +52,7 @@ class WholeLineTest {
                 block,
                 stack,
                 plan,
+                List.of(),
                 Split.NONE,
                 RunPlanner.plan(
                         job,

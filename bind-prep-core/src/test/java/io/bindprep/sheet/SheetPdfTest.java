@@ -12,6 +12,8 @@ import com.google.zxing.qrcode.QRCodeReader;
 import io.bindprep.BindPrep;
 import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
+import io.bindprep.job.Job;
+import io.bindprep.job.JobFiles;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import java.awt.image.BufferedImage;
@@ -21,9 +23,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
@@ -304,6 +308,19 @@ class SheetPdfTest {
         boolean along = a.getXDirAdj() + 0.6 < b.getXDirAdj() + b.getWidthDirAdj()
                 && b.getXDirAdj() + 0.6 < a.getXDirAdj() + a.getWidthDirAdj();
         return across && along;
+    }
+
+    @Test
+    void equalJobsHaveEqualIdsWhereverTheirTablesWereRead() throws Exception {
+        JobSettings settings = JobSettings.of(Map.of("stock", "felt-200", "tables", "shop-stocks.csv"));
+        Set<String> ids = new HashSet<>();
+        for (int i = 0; i < 2; i++) {
+            Job job = JobReader.toJob(
+                    settings, JobFiles.read(settings, (file, beside) -> Files.readString(FIXTURES.resolve(file))));
+            Report report = BindPrep.check(CheckRequest.of(FIXTURES.resolve("planner-a5.pdf"), "planner-a5.pdf", job));
+            ids.add(JobSheet.of(report).jobId());
+        }
+        assertThat(ids).hasSize(1);
     }
 
     @Test

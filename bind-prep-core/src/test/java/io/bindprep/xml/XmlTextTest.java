@@ -16,7 +16,7 @@ class XmlTextTest {
                 .close()
                 .finish();
         assertThat(xml)
-                .isEqualTo("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<a b=\"1\">\n  <d>text</d>\n  <e></e>\n</a>\n");
+                .isEqualTo("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<a b=\"1\">\n  <d>text</d>\n  <e/>\n</a>\n");
     }
 
     @Test

@@ -52,7 +52,14 @@ public final class CheckMojo extends AbstractMojo {
     @Parameter(property = "bindprep.failIfNoFiles", defaultValue = "false")
     private boolean failIfNoFiles;
 
-    /** Where the reports go: NAME.json and NAME.txt for each PDF. */
+    /**
+     * The forms of the reports: text, json, html (with pictures), sarif (for code hosts), junit (for build servers), xjdf (for print shops'
+     * systems).
+     */
+    @Parameter(property = "bindprep.formats", defaultValue = "json,text")
+    private List<String> formats = List.of();
+
+    /** Where the reports go: NAME.json, NAME.txt and so on for each PDF. */
     @Parameter(property = "bindprep.reportDirectory", defaultValue = "${project.build.directory}/bind-prep")
     @SuppressWarnings("NullAway.Init") // set by Maven
     private File reportDirectory;
@@ -83,7 +90,8 @@ public final class CheckMojo extends AbstractMojo {
         }
         JobSource source = new JobSource(job, jobFile, failOn);
         File base = baseDirectory == null ? new File("") : baseDirectory;
-        new CheckRun(base.toPath().toAbsolutePath(), reportDirectory.toPath(), source, engine, getLog())
+        ReportFiles reports = new ReportFiles(reportDirectory.toPath(), ReportFiles.formats(formats));
+        new CheckRun(base.toPath().toAbsolutePath(), reports, source, engine, getLog())
                 .check(documents(base), failIfNoFiles);
     }
 

@@ -7,9 +7,6 @@ import io.bindprep.job.Job;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
-import io.bindprep.report.JsonReport;
-import io.bindprep.report.TextReport;
-import io.bindprep.report.TextStyle;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,8 +17,6 @@ import org.apache.maven.plugin.logging.Log;
 
 /** One execution of the goal: every document is checked and reported before the build may fail. */
 final class CheckRun {
-    private static final TextStyle STYLE = new TextStyle(false, 100);
-
     private final Path base;
     private final ReportFiles reports;
     private final JobSource source;
@@ -30,9 +25,9 @@ final class CheckRun {
     private final List<String> unreadable = new ArrayList<>();
     private final List<String> failed = new ArrayList<>();
 
-    CheckRun(Path base, Path reportDirectory, JobSource source, Engine engine, Log log) {
+    CheckRun(Path base, ReportFiles reports, JobSource source, Engine engine, Log log) {
         this.base = base;
-        this.reports = new ReportFiles(reportDirectory);
+        this.reports = reports;
         this.source = source;
         this.engine = engine;
         this.log = log;
@@ -65,8 +60,9 @@ final class CheckRun {
 
     private void check(PdfInput document, Job job, JobSettings settings) throws MojoExecutionException {
         try {
-            Report report = engine.check(CheckRequest.of(document.file(), document.name(), job));
-            Path written = reports.write(document, JsonReport.write(report, true), TextReport.write(report, STYLE));
+            CheckRequest request = CheckRequest.of(document.file(), document.name(), job);
+            Report report = engine.check(request);
+            Path written = reports.write(document, request, report);
             if (report.failed()) {
                 failed.add(Wording.failed(document, report, shown(written)));
             } else if (report.outcome() == Outcome.FINDINGS) {
@@ -86,10 +82,7 @@ final class CheckRun {
 
     private void writeUnreadable(PdfInput document, UnreadableInputException why) throws MojoExecutionException {
         try {
-            reports.write(
-                    document,
-                    JsonReport.unreadable(document.name(), why),
-                    TextReport.unreadable(document.name(), why, STYLE));
+            reports.unreadable(document, why);
         } catch (IOException e) {
             throw cannotWrite(document, e);
         }

@@ -1,13 +1,13 @@
 package io.bindprep.maven;
 
+import io.bindprep.files.ReportNames;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.apache.maven.shared.model.fileset.FileSet;
 import org.apache.maven.shared.model.fileset.util.FileSetManager;
 
@@ -55,45 +55,16 @@ final class Documents {
 
     /** In the order of their paths, each with a report name of its own. */
     List<PdfInput> inOrder() {
-        Set<String> once = new HashSet<>();
-        Set<String> shared = new HashSet<>();
-        for (Path file : files) {
-            if (!once.add(caseless(plainName(file)))) {
-                shared.add(caseless(plainName(file)));
-            }
-        }
-        List<PdfInput> documents = new ArrayList<>();
-        Set<String> taken = new HashSet<>();
-        for (Path file : files) {
-            String wanted = plainName(file);
-            if (shared.contains(caseless(wanted))) {
-                wanted = withoutEnding(name(file)).replace('/', '_').replace(':', '_');
-            }
-            String report = wanted;
-            for (int n = 2; !taken.add(caseless(report)); n++) {
-                report = wanted + "-" + n;
-            }
-            documents.add(new PdfInput(file, name(file), report));
-        }
-        return documents;
+        List<Path> inOrder = List.copyOf(files);
+        List<String> names = inOrder.stream().map(this::name).toList();
+        List<String> reports = ReportNames.of(names);
+        return IntStream.range(0, inOrder.size())
+                .mapToObj(i -> new PdfInput(inOrder.get(i), names.get(i), reports.get(i)))
+                .toList();
     }
 
     private String name(Path file) {
         Path shown = file.startsWith(base) ? base.relativize(file) : file;
         return shown.toString().replace('\\', '/');
-    }
-
-    private static String plainName(Path file) {
-        Path name = file.getFileName();
-        return name == null ? "root" : withoutEnding(name.toString());
-    }
-
-    private static String withoutEnding(String name) {
-        return caseless(name).endsWith(".pdf") ? name.substring(0, name.length() - 4) : name;
-    }
-
-    // reports must not overwrite each other on a file system that ignores case
-    private static String caseless(String name) {
-        return name.toLowerCase(Locale.ROOT);
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.bindprep.BindPrep;
+import io.bindprep.ReportFormat;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
 import io.bindprep.job.Sides;
@@ -126,7 +127,8 @@ class CheckRunTest {
     }
 
     private CheckRun run(JobSource source, Engine engine) {
-        return new CheckRun(base, base.resolve("reports"), source, engine, log);
+        ReportFiles reports = new ReportFiles(base.resolve("reports"), List.of(ReportFormat.JSON, ReportFormat.TEXT));
+        return new CheckRun(base, reports, source, engine, log);
     }
 
     private static List<PdfInput> fixtures(String... names) {

@@ -2,6 +2,7 @@ package io.bindprep.maven;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.bindprep.ReportFormat;
 import java.io.InputStream;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -43,10 +44,17 @@ class DescriptorTest {
                         Map.entry("documents", "${bindprep.documents}="),
                         Map.entry("failIfNoFiles", "${bindprep.failIfNoFiles}=false"),
                         Map.entry("failOn", "${bindprep.failOn}="),
+                        Map.entry("formats", "${bindprep.formats}=json,text"),
                         Map.entry("jobFile", "${bindprep.jobFile}="),
                         Map.entry(
                                 "reportDirectory", "${bindprep.reportDirectory}=${project.build.directory}/bind-prep"),
                         Map.entry("skip", "${bindprep.skip}=false"));
+    }
+
+    @Test
+    void theFormatsAreToldOf() throws Exception {
+        assertThat(text(CHECK + "/parameters/parameter[name='formats']/description"))
+                .contains(ReportFormat.ids());
     }
 
     private static String text(String path) throws Exception {

@@ -5,7 +5,9 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.bindprep.check.Report;
 import io.bindprep.picture.PagePicture;
+import io.bindprep.problem.UnreadableInputException;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Writes a report as one HTML file: no script, nothing fetched, pictures inside; for screens of any width, for dark mode
@@ -24,11 +26,28 @@ public final class HtmlReport {
      * @param pictures of pages that are not clear, as {@code BindPrep.pictures} gives them; may be empty
      */
     public static String write(Report report, List<PagePicture> pictures) {
+        return rendered("report.jte", Map.of("view", ReportView.of(report, pictures)));
+    }
+
+    /** What to say of a file that could not be read at all. */
+    public static String unreadable(String file, UnreadableInputException why) {
+        return rendered(
+                "unreadable.jte",
+                Map.of(
+                        "file",
+                        Texts.clean(file),
+                        "message",
+                        Texts.clean(String.valueOf(why.getMessage())),
+                        "remedy",
+                        why.remedy()));
+    }
+
+    private static String rendered(String template, Map<String, Object> parameters) {
         // the caller's own class loader may not see the templates, as in a Maven plugin
         TemplateEngine engine =
                 TemplateEngine.createPrecompiled(null, ContentType.Html, HtmlReport.class.getClassLoader(), TEMPLATES);
         StringOutput out = new StringOutput();
-        engine.render("report.jte", ReportView.of(report, pictures), out);
+        engine.render(template, parameters, out);
         return out.toString();
     }
 }

@@ -15,7 +15,7 @@ final class Texts {
 
     /** A document's words without what could turn the text around them or hide in it. */
     static String clean(String words) {
-        return words.replaceAll("[\\p{Cntrl}\\p{Cf}\\s]+", " ").strip();
+        return words.replaceAll("[\\p{Cc}\\p{Cf}\\s]+", " ").strip();
     }
 
     static String lower(Enum<?> value) {

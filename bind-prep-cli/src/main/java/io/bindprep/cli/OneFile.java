@@ -1,0 +1,105 @@
+package io.bindprep.cli;
+
+import io.bindprep.CheckRequest;
+import io.bindprep.job.Job;
+import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.report.TextReport;
+import io.bindprep.report.TextStyle;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.function.ToIntFunction;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What the commands share that make one file of another: the two files, the job, and the exit code of what went wrong. */
+final class OneFile {
+    @Parameters(paramLabel = "FILE", description = "the PDF file; it stays as it is")
+    @SuppressWarnings("NullAway.Init") // set by picocli before call
+    private Path file;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            required = true,
+            description = "the file to write; one that is there is replaced")
+    @SuppressWarnings("NullAway.Init") // set by picocli before call
+    private Path output;
+
+    @Option(names = "--job", paramLabel = "FILE", description = "job file, YAML or JSON")
+    private @Nullable Path jobFile;
+
+    @Option(
+            names = "--password-file",
+            paramLabel = "FILE",
+            description = "file whose first line is the password of an encrypted PDF; what is written is not encrypted")
+    private @Nullable Path passwordFile;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "show this help")
+    @SuppressWarnings("unused") // read by picocli
+    private boolean help;
+
+    @Spec(Spec.Target.MIXEE)
+    @SuppressWarnings("NullAway.Init") // set by picocli before call
+    private CommandSpec command;
+
+    private final PrintWriter err;
+    private final Terminal terminal;
+
+    OneFile(PrintWriter err, Terminal terminal) {
+        this.err = err;
+        this.terminal = terminal;
+    }
+
+    /** What a command makes of its file. */
+    @FunctionalInterface
+    interface Work<T> {
+        T of(CheckRequest request) throws UnreadableInputException, SettingException, IOException;
+    }
+
+    Path file() {
+        return file;
+    }
+
+    Path output() {
+        return output;
+    }
+
+    /**
+     * Does the work and returns the exit code.
+     *
+     * @param answer tells what was made, once the line of progress is gone; gives the exit code
+     */
+    <T> int run(Work<T> work, ToIntFunction<T> answer) {
+        String name = file.toString();
+        JobInput input = new JobInput(command, jobFile);
+        try {
+            return answer.applyAsInt(made(work, name, input.read()));
+        } catch (UnreadableInputException e) {
+            err.print(TextReport.unreadable(
+                    name, e, new TextStyle(false, terminal.style().width())));
+            return ExitCode.UNREADABLE;
+        } catch (SettingException e) {
+            err.println(input.problem(e));
+            return ExitCode.USAGE;
+        } catch (IOException e) {
+            err.println(Problems.cannotWrite("--output", output, e));
+            return ExitCode.USAGE;
+        }
+    }
+
+    private <T> T made(Work<T> work, String name, Job job)
+            throws UnreadableInputException, SettingException, IOException {
+        String password = passwordFile == null ? null : NamedFiles.password(command, passwordFile);
+        try (ProgressLine progress = new ProgressLine(err, terminal.showsProgress(), System::nanoTime)) {
+            return work.of(new CheckRequest(file, name, job, password, progress));
+        }
+    }
+}

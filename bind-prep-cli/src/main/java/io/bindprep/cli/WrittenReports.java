@@ -1,0 +1,146 @@
+package io.bindprep.cli;
+
+import io.bindprep.CheckRequest;
+import io.bindprep.ReportFormat;
+import io.bindprep.check.Report;
+import io.bindprep.files.ReportNames;
+import io.bindprep.files.WholeFile;
+import io.bindprep.problem.UnreadableInputException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The files that {@code --write} asks for: which report of which document goes where. */
+final class WrittenReports {
+    private static final String NAME = "{name}";
+
+    /** One report to write. */
+    private record Target(ReportFormat format, Path file) {}
+
+    /** A report that could not be written, and why. */
+    record Unwritten(Path file, IOException why) {}
+
+    private final List<Path> inputs;
+    private final List<List<Target>> targets = new ArrayList<>();
+
+    private WrittenReports(List<Path> inputs) {
+        this.inputs = inputs;
+    }
+
+    /**
+     * Reads what was asked for, before anything is checked.
+     *
+     * @param asked {@code FORMAT=FILE} or {@code DIR/}, each as it was typed
+     * @param inputs the documents
+     * @param names how reports call them
+     * @throws IllegalArgumentException where that cannot be done; the message says which, why, and what would do
+     */
+    static WrittenReports of(List<String> asked, List<Path> inputs, List<String> names) {
+        WrittenReports reports = new WrittenReports(inputs);
+        List<String> stems = ReportNames.of(names);
+        Map<Path, String> taken = new HashMap<>();
+        for (int i = 0; i < inputs.size(); i++) {
+            List<Target> ofOne = new ArrayList<>();
+            for (String one : asked) {
+                for (Target target : targets(one, stems.get(i), inputs.size() > 1)) {
+                    reports.check(one, target.file(), taken);
+                    ofOne.add(target);
+                }
+            }
+            reports.targets.add(ofOne);
+        }
+        return reports;
+    }
+
+    private static List<Target> targets(String asked, String stem, boolean several) {
+        int equals = asked.indexOf('=');
+        if (equals < 0) {
+            if (!folder(asked)) {
+                throw new IllegalArgumentException(asked
+                        + ": neither FORMAT=FILE nor a folder (which ends in / where it is not there yet); formats: "
+                        + String.join(", ", ReportFormat.ids()));
+            }
+            return List.of(ReportFormat.values()).stream()
+                    .map(f -> new Target(f, Path.of(asked, stem + f.ending())))
+                    .toList();
+        }
+        String id = asked.substring(0, equals);
+        ReportFormat format = ReportFormat.of(id)
+                .orElseThrow(() -> new IllegalArgumentException(asked + ": no format is called \"" + id
+                        + "\"; formats: " + String.join(", ", ReportFormat.ids())));
+        String file = asked.substring(equals + 1);
+        if (file.isEmpty()) {
+            throw new IllegalArgumentException(asked + ": say which file, as in " + id + "=book" + format.ending());
+        }
+        if (folder(file)) {
+            return List.of(new Target(format, Path.of(file, stem + format.ending())));
+        }
+        if (several && !file.contains(NAME)) {
+            throw new IllegalArgumentException(
+                    asked + ": several files would go into one; put " + NAME + " where each one's name belongs, as in "
+                            + id + "=" + NAME + format.ending() + ", or give a folder");
+        }
+        return List.of(new Target(format, Path.of(file.replace(NAME, stem))));
+    }
+
+    private static boolean folder(String path) {
+        return path.endsWith("/") || path.endsWith("\\") || Files.isDirectory(Path.of(path));
+    }
+
+    private void check(String asked, Path file, Map<Path, String> taken) {
+        Path whole = file.toAbsolutePath().normalize();
+        String other = taken.put(whole, asked);
+        if (other != null) {
+            throw new IllegalArgumentException(asked + ": " + file + " is already written by " + other);
+        }
+        for (Path input : inputs) {
+            if (input.toAbsolutePath().normalize().equals(whole)) {
+                throw new IllegalArgumentException(asked + ": " + file + " is an input, which is never overwritten");
+            }
+        }
+        Path folder = whole.getParent();
+        boolean ours = folder(asked.substring(asked.indexOf('=') + 1));
+        if (folder != null && !ours && !Files.isDirectory(folder)) {
+            throw new IllegalArgumentException(asked + ": there is no folder " + folder);
+        }
+    }
+
+    /**
+     * Writes every report of a document.
+     *
+     * @param input which one, from 0
+     * @return for each that could not be written which it is and why
+     */
+    List<Unwritten> write(int input, CheckRequest request, Report report) throws UnreadableInputException {
+        List<Unwritten> failed = new ArrayList<>();
+        for (Target target : targets.get(input)) {
+            put(target, target.format().write(request, report), failed);
+        }
+        return failed;
+    }
+
+    /** Writes what there is to say of a document that could not be read; returns as {@link #write}. */
+    List<Unwritten> unreadable(int input, String name, UnreadableInputException why) {
+        List<Unwritten> failed = new ArrayList<>();
+        for (Target target : targets.get(input)) {
+            put(target, target.format().unreadable(name, why), failed);
+        }
+        return failed;
+    }
+
+    private void put(Target target, String content, List<Unwritten> failed) {
+        try {
+            Path folder = target.file().toAbsolutePath().getParent();
+            if (folder != null) {
+                Files.createDirectories(folder);
+            }
+            WholeFile.write(target.file(), content, inputs.toArray(Path[]::new));
+        } catch (IOException e) {
+            failed.add(new Unwritten(target.file(), e));
+        }
+    }
+}

@@ -1,0 +1,153 @@
+package io.bindprep.cli;
+
+import static io.bindprep.cli.Cli.fixture;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.bindprep.ReportFormat;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.json.JsonMapper;
+
+/** {@code check --write}. */
+class WrittenReportsTest {
+    private static final String CLEAR = fixture("members-handbook-a4.pdf");
+    private static final String PUNCHED = fixture("cookbook-letter.pdf");
+    private static final String DAMAGED = fixture("damaged.pdf");
+
+    @TempDir
+    private Path folder;
+
+    private String in(String name) {
+        return folder + "/" + name;
+    }
+
+    private List<String> written() throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.filter(Files::isRegularFile)
+                    .map(f -> folder.relativize(f).toString().replace('\\', '/'))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    @Test
+    void severalFormatsInOneRunAndTheAnswerAsEver() throws IOException {
+        Cli plain = Cli.run("check", PUNCHED);
+        Cli run = Cli.run("check", "--write", "json=" + in("r.json"), "--write", "sarif=" + in("r.sarif"), PUNCHED);
+        assertThat(run).isEqualTo(plain);
+        assertThat(written()).containsExactly("r.json", "r.sarif");
+        assertThat(JsonMapper.shared()
+                        .readTree(Files.readString(folder.resolve("r.json")))
+                        .get("pages"))
+                .hasSize(100);
+    }
+
+    @Test
+    void theHelpNamesEveryFormat() {
+        String help = Cli.run("check", "--help").out().replaceAll("\\s+", " ");
+        String write = help.substring(help.indexOf("--write"), help.indexOf("--all-pages"));
+        assertThat(write).contains(ReportFormat.ids());
+    }
+
+    @Test
+    void aFolderGetsEveryFormatUnderTheFilesName() throws IOException {
+        assertThat(Cli.run("check", "--write", in("new/deep/"), CLEAR).exit()).isZero();
+        assertThat(written())
+                .containsExactlyInAnyOrderElementsOf(Stream.of(ReportFormat.values())
+                        .map(f -> "new/deep/members-handbook-a4" + f.ending())
+                        .toList());
+        assertThat(folder.resolve("new/deep/members-handbook-a4.txt")).content().startsWith("Good to print and bind");
+    }
+
+    @Test
+    void ofSeveralFilesEachHasItsOwn() throws IOException {
+        Path other = Files.createDirectories(folder.resolve("in"));
+        Path same = Files.copy(Path.of(DAMAGED), other.resolve("Cookbook-Letter.pdf"));
+        Cli run = Cli.run(
+                "check",
+                "--write",
+                "junit=" + in("{name}.xml"),
+                "--write",
+                "xjdf=" + in("out/"),
+                PUNCHED,
+                same + "",
+                CLEAR);
+        assertThat(run.exit()).isEqualTo(3);
+        assertThat(written())
+                .hasSize(7)
+                .contains("members-handbook-a4.xml", "out/members-handbook-a4.xjdf")
+                .filteredOn(name -> name.endsWith("ookbook-letter.xml") || name.endsWith("ookbook-Letter.xml"))
+                .hasSize(2);
+    }
+
+    @Test
+    void anUnreadableFileLeavesNoOlderReportInPlace() throws IOException {
+        for (ReportFormat format : ReportFormat.values()) {
+            Files.writeString(folder.resolve("damaged" + format.ending()), "good, said yesterday's report");
+        }
+        assertThat(Cli.run("check", "--write", folder.toString(), DAMAGED).exit())
+                .isEqualTo(3);
+        for (ReportFormat format : ReportFormat.values()) {
+            assertThat(folder.resolve("damaged" + format.ending())).content().doesNotContain("yesterday");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "xml=a.xml, no format is called \"xml\"; formats: text; json",
+        "a.json, neither FORMAT=FILE nor a folder; formats: text",
+        "json=, say which file; as in json=book.json",
+        "json=no/such/folder/a.json, there is no folder"
+    })
+    void whatCannotBeDoneIsSaidBeforeAnythingIsChecked(String asked, String words) {
+        Cli run = Cli.run(
+                request -> {
+                    throw new AssertionError("nothing is checked");
+                },
+                "check",
+                "--write",
+                asked,
+                CLEAR);
+        assertThat(run.exit()).as(run.err()).isEqualTo(2);
+        assertThat(run.err()).contains(("--write " + asked + ": " + words).split("; ")[0]);
+        assertThat(run.err()).contains(words.split("; "));
+    }
+
+    @Test
+    void noReportOverwritesAnInputOrAnother() throws IOException {
+        Path copy = Files.copy(Path.of(CLEAR), folder.resolve("book.pdf"));
+        Cli over = Cli.run("check", "--write", "text=" + folder.resolve("./book.pdf"), copy.toString());
+        assertThat(over.exit()).isEqualTo(2);
+        assertThat(over.err()).contains("never overwritten");
+        // by a link, which only the file system knows
+        Files.createSymbolicLink(folder.resolve("link.txt"), copy);
+        Cli link = Cli.run("check", "--write", "text=" + in("link.txt"), copy.toString());
+        assertThat(link.exit()).isEqualTo(2);
+        assertThat(link.err()).contains("--write: cannot write", "never overwritten");
+        assertThat(copy).hasSameBinaryContentAs(Path.of(CLEAR));
+        Cli twice = Cli.run(
+                "check", "--write", "json=" + in("a"), "--write", "text=" + folder.resolve("./a"), copy.toString());
+        assertThat(twice.exit()).isEqualTo(2);
+        assertThat(twice.err()).contains("already written by json=");
+        Cli into = Cli.run("check", "--write", "json=" + in("a.json"), CLEAR, PUNCHED);
+        assertThat(into.exit()).isEqualTo(2);
+        assertThat(into.err()).contains("json={name}.json");
+    }
+
+    @Test
+    void whatCannotBeWrittenIsSaidAndTheRestIsThere() throws IOException {
+        Files.createDirectories(folder.resolve("members-handbook-a4.json/occupied"));
+        Cli run = Cli.run("check", "--write", in(""), CLEAR);
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.out()).startsWith("Good to print and bind");
+        assertThat(run.err()).contains("members-handbook-a4.json", "a folder");
+        assertThat(written()).hasSize(ReportFormat.values().length - 1);
+    }
+}

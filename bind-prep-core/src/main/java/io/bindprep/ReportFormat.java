@@ -1,0 +1,131 @@
+package io.bindprep;
+
+import io.bindprep.check.Report;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.report.JsonReport;
+import io.bindprep.report.JunitReport;
+import io.bindprep.report.SarifReport;
+import io.bindprep.report.TextReport;
+import io.bindprep.report.TextStyle;
+import io.bindprep.report.html.HtmlReport;
+import io.bindprep.report.xjdf.XjdfTicket;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The forms in which a report is put on disk, each whole: JSON lists every page. The same bytes for the same report
+ * everywhere; text in UTF-8 whose lines end in a line feed.
+ */
+public enum ReportFormat {
+    /** For people, one screen. */
+    TEXT(".txt") {
+        @Override
+        public String write(CheckRequest request, Report report) {
+            return TextReport.write(report, TextStyle.PLAIN);
+        }
+
+        @Override
+        public String unreadable(String file, UnreadableInputException why) {
+            return TextReport.unreadable(file, why, TextStyle.PLAIN);
+        }
+    },
+    /** For programs, everything; described by {@code io/bindprep/schema/report.schema.json}. */
+    JSON(".json") {
+        @Override
+        public String write(CheckRequest request, Report report) {
+            return JsonReport.write(report, true);
+        }
+
+        @Override
+        public String unreadable(String file, UnreadableInputException why) {
+            return JsonReport.unreadable(file, why);
+        }
+    },
+    /** For people, with pictures of the pages that are not clear: one file that needs no other. */
+    HTML(".html") {
+        @Override
+        public String write(CheckRequest request, Report report) throws UnreadableInputException {
+            return HtmlReport.write(report, BindPrep.pictures(request, report));
+        }
+
+        @Override
+        public String unreadable(String file, UnreadableInputException why) {
+            return HtmlReport.unreadable(file, why);
+        }
+    },
+    /** For code hosts and editors: SARIF 2.1.0 (OASIS). */
+    SARIF(".sarif") {
+        @Override
+        public String write(CheckRequest request, Report report) {
+            return SarifReport.write(report);
+        }
+
+        @Override
+        public String unreadable(String file, UnreadableInputException why) {
+            return SarifReport.unreadable(file, why);
+        }
+    },
+    /** For build servers: JUnit XML, each check a test. */
+    JUNIT(".junit.xml") {
+        @Override
+        public String write(CheckRequest request, Report report) {
+            return JunitReport.write(report);
+        }
+
+        @Override
+        public String unreadable(String file, UnreadableInputException why) {
+            return JunitReport.unreadable(file, why);
+        }
+    },
+    /** For a print shop's other systems: XJDF 2.2 (CIP4), the ticket of the binding. */
+    XJDF(".xjdf") {
+        @Override
+        public String write(CheckRequest request, Report report) {
+            return XjdfTicket.write(report);
+        }
+
+        @Override
+        public String unreadable(String file, UnreadableInputException why) {
+            return XjdfTicket.unreadable(file, why);
+        }
+    };
+
+    private final String ending;
+
+    ReportFormat(String ending) {
+        this.ending = ending;
+    }
+
+    /** Its name in settings, "junit". */
+    public String id() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** What its files' names end with, the point included. */
+    public String ending() {
+        return ending;
+    }
+
+    /** The format of this name; empty where there is none. */
+    public static Optional<ReportFormat> of(String id) {
+        return Arrays.stream(values()).filter(f -> f.id().equals(id)).findFirst();
+    }
+
+    /** Every name. */
+    public static List<String> ids() {
+        return Arrays.stream(values()).map(ReportFormat::id).toList();
+    }
+
+    /**
+     * The report in this form.
+     *
+     * @param request the one that the report came from
+     * @throws UnreadableInputException where the form looks at the file again and cannot open it any more
+     */
+    public abstract String write(CheckRequest request, Report report) throws UnreadableInputException;
+
+    /** What this form says of a file that could not be read at all, so that no older report stays in its place. */
+    public abstract String unreadable(String file, UnreadableInputException why);
+}

@@ -1,0 +1,45 @@
+package io.bindprep.binding;
+
+import io.bindprep.catalogue.DepthSetting;
+import io.bindprep.unit.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * At which setting the punch's depth stop stands.
+ *
+ * @param setting the setting, with the distance from the bound edge to the hole axis that it gives
+ * @param outside paper between the bound edge and the holes
+ * @param turnsBelow what that must stay below for pages to turn freely; null where no element is known
+ * @param decidedBy what it was chosen by; null where it was only weighed
+ */
+public record Depth(
+        DepthSetting setting,
+        Length outside,
+        @Nullable Length turnsBelow,
+        @Nullable Decider decidedBy) {
+    /** What can decide. */
+    public enum Decider {
+        /** The job names the setting. */
+        JOB,
+        /** The punch has no other. */
+        PUNCH,
+        /** Ring holes lie where the mechanism has them, whatever the stack. */
+        PATTERN,
+        /** The deepest that suits the stack. */
+        THICKNESS,
+        /** Deeper ones that suit the stack would keep pages from turning. */
+        TURNING,
+        /** Deeper ones that suit the stack hit more of the content. */
+        CONTENT
+    }
+
+    /** Whether pages turn freely on the element; false too where that is not known. */
+    public boolean turnsFreely() {
+        return turnsBelow != null && outside.compareTo(turnsBelow) < 0;
+    }
+
+    /** Whether pages are known not to turn freely. */
+    public boolean binds() {
+        return turnsBelow != null && !turnsFreely();
+    }
+}

@@ -1,0 +1,88 @@
+package io.bindprep.binding;
+
+import io.bindprep.catalogue.DepthSetting;
+import io.bindprep.catalogue.Pattern;
+import io.bindprep.catalogue.Punch;
+import io.bindprep.job.Job;
+import io.bindprep.problem.SettingException;
+import io.bindprep.unit.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** The settings of a depth stop that there are to choose from, and which of them a job means. */
+final class DepthSettings {
+    // lengths are shown to a hundredth of a millimetre, so that one copied from a report must match
+    private static final Length SHOWN = Length.ofMm("0.005");
+    // deeper than any punch for these elements cuts: what lies above is a slip of the unit
+    private static final Length DEEPEST = Length.ofInch(1, 1);
+
+    private DepthSettings() {}
+
+    /**
+     * The punch's settings, shallow to deep. Where the job names no punch, so that no stop is known, any length it gives
+     * is one more setting.
+     *
+     * @throws SettingException where the job's depth is none of them, or no depth at all
+     */
+    static List<DepthSetting> of(Job job, Pattern pattern, Punch punch) throws SettingException {
+        String asked = job.depth();
+        if (asked == null || punch.depths().stream().anyMatch(d -> means(asked, d))) {
+            return punch.depths();
+        }
+        Length length = length(asked)
+                .filter(l -> job.punch() == null)
+                .orElseThrow(() ->
+                        unknown(asked, punch, "\"" + asked + "\" is no depth setting of the punch " + punch.id()));
+        if (length.compareTo(pattern.holeAcross().half()) <= 0 || length.compareTo(DEEPEST) > 0) {
+            throw unknown(
+                    asked,
+                    punch,
+                    "holes whose axis lies " + length.inMm() + " from the bound edge "
+                            + (length.compareTo(DEEPEST) > 0
+                                    ? "are deeper than any punch cuts them"
+                                    : "of " + pattern.holeAcross().inMm() + " would be open at it"));
+        }
+        List<DepthSetting> settings = new ArrayList<>(punch.depths());
+        settings.add(new DepthSetting(length.inMm(), length, "as the job says"));
+        settings.sort(Comparator.comparing(DepthSetting::axis));
+        return settings;
+    }
+
+    /** Which of these plans stands at the setting that a job means; it is one of them. */
+    static int indexOf(String asked, List<Plan> plans) {
+        for (int i = 0; i < plans.size(); i++) {
+            if (means(asked, plans.get(i).depth().setting())) {
+                return i;
+            }
+        }
+        throw new IllegalStateException("no plan stands at the depth " + asked);
+    }
+
+    private static boolean means(String asked, DepthSetting setting) {
+        return setting.name().equalsIgnoreCase(asked)
+                || length(asked)
+                        .filter(l -> l.minus(setting.axis()).abs().compareTo(SHOWN) <= 0)
+                        .isPresent();
+    }
+
+    private static Optional<Length> length(String text) {
+        try {
+            return Optional.of(Length.parse(text));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static SettingException unknown(String asked, Punch punch, String message) {
+        return new SettingException(
+                "depth",
+                asked,
+                message,
+                "use one of its settings, by name or by the distance from the bound edge to the hole axis, or leave depth out",
+                punch.depths().stream()
+                        .map(d -> d.name() + " at " + d.axis().inMm())
+                        .toList());
+    }
+}

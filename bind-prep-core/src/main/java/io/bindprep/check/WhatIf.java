@@ -1,0 +1,21 @@
+package io.bindprep.check;
+
+import io.bindprep.binding.Plan;
+import java.util.List;
+
+/**
+ * What another way to punch would do.
+ *
+ * @param plan the pitch at one setting of the depth stop, with its element
+ * @param chosen whether it is the report's plan
+ * @param punched pages that would lose matter, ascending
+ * @param tight pages with matter too near, ascending
+ * @param unread pages of which nothing is known, ascending
+ */
+public record WhatIf(Plan plan, boolean chosen, List<Integer> punched, List<Integer> tight, List<Integer> unread) {
+    public WhatIf {
+        punched = List.copyOf(punched);
+        tight = List.copyOf(tight);
+        unread = List.copyOf(unread);
+    }
+}

@@ -1,0 +1,34 @@
+package io.bindprep.marks;
+
+import io.bindprep.page.PageEdge;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is seen of a whole page on the way to its marks, without decoding anything.
+ *
+ * @param fontsMissing the fonts that its text uses and the file does not hold, by name, sorted, at most {@value #MOST_FONTS};
+ *     the names are the document's own and hostile
+ * @param coarsest the picture with the fewest dots an inch at its printed size; null where none is large enough to judge
+ * @param bleed where art that reaches the trim goes least beyond it; null where none reaches it
+ */
+public record PageBasics(
+        List<String> fontsMissing,
+        @Nullable Picture coarsest,
+        @Nullable Bleed bleed) {
+    /** How many names of fonts are kept of a page. */
+    public static final int MOST_FONTS = 8;
+
+    /** A page of which nothing was seen. */
+    public static final PageBasics NONE = new PageBasics(List.of(), null, null);
+
+    /** A picture as printed: dots an inch in the direction that has fewer, and its size in millimetres. */
+    public record Picture(double ppi, double widthMm, double heightMm) {}
+
+    /** How far art goes beyond an edge of the trim, as the reader sees the page, in millimetres. */
+    public record Bleed(PageEdge edge, double mm) {}
+
+    public PageBasics {
+        fontsMissing = List.copyOf(fontsMissing);
+    }
+}

@@ -1,0 +1,166 @@
+package io.bindprep.pdf;
+
+import io.bindprep.marks.Mark;
+import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.PageMarks;
+import io.bindprep.pdf.InkState.Tone;
+import io.bindprep.pdf.StripCollector.Source;
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The second stage: where the outlines along a bound edge can't tell what prints, the strip is drawn, once with
+ * everything and once without what is in doubt; what makes no difference does not print.
+ *
+ * <p>So soft masks, blending, patterns, knockout, clips by text and later covers are settled by what is left of them.
+ * White lettering is settled by whether it stands out from the dots around it. An ink beyond the process colours keeps its
+ * outline, since its look on a screen proves nothing. Pictures are settled by {@link PictureInk}.
+ */
+final class SecondLook {
+    /** So many pictures or other things in doubt of a page are also taken out one by one: each costs a drawing. */
+    private static final int MOST_ALONE = 3;
+
+    private final List<Found> found;
+    private final StripRaster.Source source;
+    private final StripRaster whole;
+    private final Map<Found, Mark> left = new IdentityHashMap<>();
+    private int alone;
+    private @Nullable StripRaster withoutPictures;
+
+    private SecondLook(List<Found> found, StripRaster.Source source, StripRaster whole) {
+        this.found = found;
+        this.source = source;
+        this.whole = whole;
+    }
+
+    /** The marks of a page, each settled by the stage it says. */
+    static PageMarks settled(
+            int page, List<Found> found, @Nullable String problem, StripRaster.Source source, double clearMm)
+            throws IOException {
+        boolean settled = found.stream().noneMatch(f -> (f.isPicture() || f.doubtful) && f.mark.nearMm() < clearMm);
+        if (problem != null || settled) {
+            return new PageMarks(page, found.stream().map(f -> f.mark).toList(), problem);
+        }
+        SecondLook look = new SecondLook(found, source, source.draw(StripDrawer.Left.NOTHING));
+        return new PageMarks(page, look.marks(), look.whole.problem());
+    }
+
+    private List<Mark> marks() throws IOException {
+        settleDoubtful();
+        List<Mark> marks = new ArrayList<>();
+        for (Found f : found) {
+            if (f.isPicture()) {
+                boolean throughEdge = f.mark.kind() == MarkKind.BACKGROUND;
+                if (throughEdge) {
+                    marks.add(f.mark);
+                }
+                marks.addAll(PictureInk.marks(whole, without(f), f.box(), throughEdge));
+            } else if (!f.doubtful || f.paint.tone() == Tone.SPOT) {
+                marks.add(f.mark);
+            } else if (f.paint.tone() == Tone.WHITE) {
+                if (DoubtInk.whiteStandsOut(whole, f.mark)) {
+                    marks.add(DoubtInk.seen(f.mark));
+                }
+            } else {
+                Mark mark = left.get(f);
+                if (mark != null) {
+                    marks.add(mark);
+                }
+            }
+        }
+        return marks;
+    }
+
+    private void settleDoubtful() throws IOException {
+        List<Found> doubtful = found.stream()
+                .filter(f ->
+                        f.doubtful && !f.isPicture() && f.paint.tone() != Tone.WHITE && f.paint.tone() != Tone.SPOT)
+                .toList();
+        if (doubtful.isEmpty()) {
+            return;
+        }
+        StripRaster without = source.draw(left(sources(doubtful)));
+        for (Found f : doubtful) {
+            Mark mark = without.leftAllOut() ? DoubtInk.differing(whole, without, f) : f.mark;
+            if (mark != null) {
+                left.put(f, mark);
+            }
+        }
+        if (without.leftAllOut() && sources(doubtful).size() > 1) {
+            dropOneByOne();
+        }
+    }
+
+    /**
+     * Takes what is left out one by one, the last painted first. What makes no difference stays out: of two equal things in
+     * the same place one must remain.
+     */
+    private void dropOneByOne() throws IOException {
+        List<Source> sources =
+                new ArrayList<>(sources(found.stream().filter(left::containsKey).toList()));
+        if (sources.size() > MOST_ALONE) {
+            return;
+        }
+        Collections.reverse(sources);
+        Set<Source> out = new LinkedHashSet<>();
+        for (Source s : sources) {
+            out.add(s);
+            StripRaster without = source.draw(left(out));
+            if (without.leftAllOut() && DoubtInk.same(whole, without)) {
+                left.keySet().removeIf(f -> f.source.equals(s));
+            } else {
+                out.remove(s);
+            }
+        }
+    }
+
+    /** The strip without a picture; null where nothing else lies there, or where it could not be left out. */
+    private @Nullable StripRaster without(Found picture) throws IOException {
+        Rectangle2D box = picture.box();
+        if (found.stream().noneMatch(f -> f != picture && f.box().intersects(box))) {
+            return null;
+        }
+        StripRaster without;
+        if (alone < MOST_ALONE) {
+            alone++;
+            without = source.draw(left(Set.of(picture.source)));
+        } else {
+            if (withoutPictures == null) {
+                withoutPictures = source.draw(
+                        left(sources(found.stream().filter(Found::isPicture).toList())));
+            }
+            without = withoutPictures;
+        }
+        return without.leftAllOut() ? without : null;
+    }
+
+    private static Set<Source> sources(List<Found> some) {
+        Set<Source> sources = new LinkedHashSet<>();
+        some.forEach(f -> sources.add(f.source));
+        return sources;
+    }
+
+    private static StripDrawer.Left left(Set<Source> out) {
+        Map<Integer, String> operators = new HashMap<>();
+        Set<COSDictionary> annotations = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Source s : out) {
+            COSDictionary annotation = s.annotation();
+            if (annotation == null) {
+                operators.put(s.operator(), s.name());
+            } else {
+                annotations.add(annotation);
+            }
+        }
+        return new StripDrawer.Left(operators, annotations);
+    }
+}

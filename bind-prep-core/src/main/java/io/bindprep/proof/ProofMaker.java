@@ -1,0 +1,90 @@
+package io.bindprep.proof;
+
+import io.bindprep.binding.Hole;
+import io.bindprep.binding.Plan;
+import io.bindprep.check.PageReport;
+import io.bindprep.check.Report;
+import io.bindprep.marks.Hit;
+import io.bindprep.marks.Mark;
+import io.bindprep.marks.Verdict;
+import io.bindprep.unit.LengthText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Lays out what is drawn over each page of a report. */
+public final class ProofMaker {
+    private final Plan plan;
+
+    private ProofMaker(Plan plan) {
+        this.plan = plan;
+    }
+
+    /** Every page in order. */
+    public static List<ProofPage> of(Report report) {
+        ProofMaker maker = new ProofMaker(report.plan());
+        return report.pages().stream().map(maker::page).toList();
+    }
+
+    private ProofPage page(PageReport page) {
+        return new ProofPage(page.facts().page(), page.place().boundEdge(), strip(page), comments(page));
+    }
+
+    private Strip strip(PageReport page) {
+        double length = page.facts().along(page.place().boundEdge()).mm();
+        double axis = plan.edgeDistance().mm();
+        double across = plan.holeAcross().mm() / 2;
+        double along = plan.holeAlong().mm() / 2;
+        double reg = plan.registration().mm();
+        List<Outline> holes = new ArrayList<>();
+        List<Outline> reach = new ArrayList<>();
+        for (Hole hole : plan.row().holes()) {
+            double at = page.place().mirrored()
+                    ? length - hole.axis().mm()
+                    : hole.axis().mm();
+            holes.add(new Outline(plan.round(), axis - across, axis + across, at - along, at + along));
+            reach.add(new Outline(
+                    plan.round(), axis - across - reg, axis + across + reg, at - along - reg, at + along + reg));
+        }
+        return new Strip(length, plan.punchedZone().mm(), plan.clearMargin().mm(), holes, reach);
+    }
+
+    private List<Comment> comments(PageReport page) {
+        List<Comment> comments = new ArrayList<>();
+        String unread = page.verdict().unread();
+        if (unread != null) {
+            double length = page.facts().along(page.place().boundEdge()).mm();
+            comments.add(new Comment(
+                    Verdict.UNREAD,
+                    new Outline(false, 0, plan.clearMargin().mm(), 0, length),
+                    "This page could not be read whole, so nothing on it is known to be clear of the holes: " + unread
+                            + "."));
+        }
+        for (Hit hit : page.verdict().hits()) {
+            Mark m = hit.mark();
+            comments.add(new Comment(
+                    hit.verdict(),
+                    new Outline(false, m.nearMm(), m.farMm(), m.alongStartMm(), m.alongEndMm()),
+                    words(hit, page)));
+        }
+        return comments;
+    }
+
+    private String words(Hit hit, PageReport page) {
+        Mark m = hit.mark();
+        boolean punched = hit.verdict() == Verdict.PUNCHED;
+        String kind = m.kind().name().toLowerCase(Locale.ROOT);
+        // the document's own words: no control or direction mark may pass
+        String words = m.words().replaceAll("[\\p{Cntrl}\\p{Cf}\\s]+", " ").strip();
+        return (punched
+                        ? "Would be punched" + (hit.pin() == null ? "" : " at pin " + hit.pin())
+                        : "Too near the binding")
+                + ": " + kind + (words.isEmpty() ? "" : " \"" + words + "\"") + ", " + LengthText.mm(m.nearMm())
+                + " from the bound edge where "
+                + (punched
+                        ? "the holes reach to " + plan.punchedZone().inMm()
+                        : "live matter keeps " + plan.clearMargin().inMm())
+                + ", " + LengthText.mm(m.alongStartMm(), m.alongEndMm()) + " from "
+                + (page.place().boundEdge().upright() ? "the head" : "the left edge") + ".";
+    }
+}

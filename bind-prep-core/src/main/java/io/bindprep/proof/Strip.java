@@ -1,0 +1,19 @@
+package io.bindprep.proof;
+
+import java.util.List;
+
+/**
+ * What every page of one size and side shows along its bound edge.
+ *
+ * @param lengthMm length of the bound edge
+ * @param zoneMm how far in the holes reach, their registration included
+ * @param marginMm what live matter keeps from the bound edge
+ * @param holes the holes themselves
+ * @param reach each hole as far as it may lie off its place
+ */
+public record Strip(double lengthMm, double zoneMm, double marginMm, List<Outline> holes, List<Outline> reach) {
+    public Strip {
+        holes = List.copyOf(holes);
+        reach = List.copyOf(reach);
+    }
+}

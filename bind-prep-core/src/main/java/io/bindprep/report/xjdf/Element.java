@@ -1,0 +1,74 @@
+package io.bindprep.report.xjdf;
+
+import io.bindprep.catalogue.Method;
+import io.bindprep.check.Report;
+import io.bindprep.job.BoundEdge;
+import io.bindprep.xml.XmlText;
+
+/** What holds the leaves, in XJDF's words: twin-loop wire is a comb of wire there, told by its shape. */
+final class Element {
+    private final Report report;
+    private final Method method;
+
+    Element(Report report) {
+        this.report = report;
+        this.method = report.plan().method();
+    }
+
+    String bindingType() {
+        return switch (method) {
+            case WIRE, COMB -> "CombBinding";
+            case COIL -> "CoilBinding";
+            case RINGS -> "RingBinding";
+        };
+    }
+
+    /** LooseBindingParams. */
+    void params(XmlText xml) {
+        xml.open("LooseBindingParams", "BindingType", bindingType());
+        switch (method) {
+            case WIRE ->
+                xml.empty(
+                        "CombBindingDetails",
+                        "CombShape",
+                        "Twin",
+                        "Diameter",
+                        diameter(),
+                        "FlipBackCover",
+                        // a wire's seam is hidden between the last leaf and the back cover (common practice, no source)
+                        Boolean.toString(report.job().backCover() != null));
+            case COMB -> xml.empty("CombBindingDetails", "Diameter", diameter());
+            case COIL -> xml.empty("CoilBindingDetails", "Diameter", diameter());
+            case RINGS -> xml.empty("RingBindingDetails", "Diameter", diameter());
+        }
+        xml.close();
+    }
+
+    /** BindingIntent's LooseBinding. */
+    void intent(XmlText xml) {
+        xml.open("LooseBinding", "Diameter", diameter());
+        if (Holes.CATALOG.contains(report.plan().pattern())) {
+            xml.empty("HolePattern", "Pattern", report.plan().pattern());
+        }
+        switch (method) {
+            case WIRE -> xml.empty("CombBinding", "CombShape", "Twin", "Material", "Steel");
+            case COMB -> xml.empty("CombBinding", "Material", "Plastic");
+            case COIL -> xml.empty("CoilBinding");
+            case RINGS -> xml.empty("RingBinding");
+        }
+        xml.close();
+    }
+
+    private String diameter() {
+        io.bindprep.catalogue.Element element = report.plan().element();
+        return element == null ? "" : Points.of(element.size());
+    }
+
+    static String edge(BoundEdge edge) {
+        return switch (edge) {
+            case LEFT -> "Left";
+            case RIGHT -> "Right";
+            case TOP -> "Top";
+        };
+    }
+}

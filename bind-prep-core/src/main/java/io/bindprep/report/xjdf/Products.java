@@ -1,0 +1,179 @@
+package io.bindprep.report.xjdf;
+
+import io.bindprep.block.Leaf;
+import io.bindprep.check.Report;
+import io.bindprep.job.Sides;
+import io.bindprep.paper.Stock;
+import io.bindprep.unit.Length;
+import io.bindprep.xml.XmlText;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** The product as intents: the book, and where it has covers or inserts each run of like leaves as a part of it. */
+final class Products {
+    /** Leaves that follow each other and are alike. */
+    private record Part(Leaf first, int leaves) {
+        boolean takes(Leaf leaf) {
+            return first.role() == leaf.role()
+                    && first.stock().equals(leaf.stock())
+                    && first.layers() == leaf.layers()
+                    && first.extension().equals(leaf.extension());
+        }
+    }
+
+    private final Report report;
+    private final XmlText xml;
+    private final List<Part> parts;
+
+    Products(Report report, XmlText xml) {
+        this.report = report;
+        this.xml = xml;
+        this.parts = parts(report.block().leaves());
+    }
+
+    private static List<Part> parts(List<Leaf> leaves) {
+        List<Part> parts = new ArrayList<>();
+        for (Leaf leaf : leaves) {
+            Part last = parts.isEmpty() ? null : parts.get(parts.size() - 1);
+            if (last != null && last.takes(leaf)) {
+                parts.set(parts.size() - 1, new Part(last.first(), last.leaves() + 1));
+            } else {
+                parts.add(new Part(leaf, 1));
+            }
+        }
+        return parts;
+    }
+
+    void write() {
+        xml.open("ProductList");
+        int copies = report.job().copies();
+        xml.open("Product", "ID", "Book", "IsRoot", "true", "Amount", Integer.toString(copies));
+        binding();
+        layout(
+                FinishedSize.flat(report, Length.ZERO),
+                report.block().leaves().size(),
+                report.stack().nominal());
+        // a book of one part is that part: ChildRefs takes two at least
+        if (parts.size() == 1) {
+            media(parts.get(0).first().stock());
+        }
+        xml.close();
+        if (parts.size() > 1) {
+            for (int i = 0; i < parts.size(); i++) {
+                part(parts.get(i), id(i), copies);
+            }
+        }
+        xml.close();
+    }
+
+    private static String id(int index) {
+        return "Part" + (index + 1);
+    }
+
+    private void binding() {
+        Element element = new Element(report);
+        xml.open("Intent", "Name", "BindingIntent");
+        xml.open(
+                "BindingIntent",
+                "BindingSide",
+                Element.edge(report.job().boundEdge()),
+                "BindingType",
+                element.bindingType(),
+                "ChildRefs",
+                parts.size() == 1
+                        ? ""
+                        : IntStream.range(0, parts.size())
+                                .mapToObj(Products::id)
+                                .collect(Collectors.joining(" ")));
+        element.intent(xml);
+        xml.close().close();
+    }
+
+    private void part(Part part, String id, int copies) {
+        xml.open(
+                "Product",
+                "ID",
+                id,
+                "Amount",
+                Integer.toString(copies),
+                "DescriptiveName",
+                name(part.first().role()),
+                "ProductType",
+                type(part.first().role()));
+        layout(
+                FinishedSize.flat(report, part.first().extension()),
+                part.leaves(),
+                Length.ofMicrometres(part.first().nominalUm()).times(part.leaves()));
+        media(part.first().stock());
+        xml.close();
+    }
+
+    private void layout(String size, int leaves, Length thickness) {
+        xml.open("Intent", "Name", "LayoutIntent");
+        xml.empty(
+                "LayoutIntent",
+                "Dimensions",
+                size,
+                "FinishedDimensions",
+                size + " " + Points.of(thickness),
+                // surfaces, blank ones included
+                "Pages",
+                Integer.toString(2 * leaves),
+                "Sides",
+                sides(report.job().sides()));
+        xml.close();
+    }
+
+    private void media(Stock stock) {
+        BigDecimal weight = stock.grammage();
+        xml.open("Intent", "Name", "MediaIntent");
+        xml.empty(
+                "MediaIntent",
+                "MediaQuality",
+                stock.name(),
+                "MediaType",
+                mediaType(stock),
+                "Thickness",
+                Points.plain(stock.caliperUm()),
+                "Weight",
+                weight == null ? "" : Points.plain(weight));
+        xml.close();
+    }
+
+    static String mediaType(Stock stock) {
+        return switch (stock.kind()) {
+            case PAPER, BOARD -> "Paper";
+            case FILM -> "Film";
+        };
+    }
+
+    private static String sides(Sides sides) {
+        return switch (sides) {
+            case ONE -> "OneSided";
+            case TWO -> "TwoSidedHeadToHead";
+            case TWO_HEAD_TO_FOOT -> "TwoSidedHeadToFoot";
+        };
+    }
+
+    private static String type(Leaf.Role role) {
+        return switch (role) {
+            case FRONT_COVER, BACK_COVER -> "Cover";
+            case TEXT -> "Body";
+            case INSERT, TAB, FOLD_OUT -> "Insert";
+        };
+    }
+
+    private static String name(Leaf.Role role) {
+        return switch (role) {
+            case FRONT_COVER -> "front cover";
+            case TEXT -> "text";
+            case INSERT -> "insert";
+            case TAB -> "divider";
+            case FOLD_OUT -> "fold-out, as folded in";
+            case BACK_COVER -> "back cover";
+        };
+    }
+}

@@ -1,0 +1,180 @@
+package io.bindprep.report.xjdf;
+
+import io.bindprep.block.Leaf;
+import io.bindprep.check.Report;
+import io.bindprep.check.Severity;
+import io.bindprep.paper.Stock;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.report.Caution;
+import io.bindprep.report.VerdictSentence;
+import io.bindprep.xml.XmlText;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Writes a report as a ticket of the binding: XJDF 2.2 (CIP4), the product as intents and the processes HoleMaking and
+ * LooseBinding with their parameters. Lengths are points of 1/72 in, thickness micrometres, weight grams a square metre.
+ *
+ * <p>A job that failed is suspended and says so; a file that could not be read gets an aborted ticket without processes,
+ * so that no older ticket of the same name stays in its place.
+ */
+public final class XjdfTicket {
+    private static final String NAMESPACE = "http://www.CIP4.org/JDFSchema_2_0";
+
+    private static final int DIGEST_IN_ID = 12;
+
+    private XjdfTicket() {}
+
+    /** The ticket, indented, ending in a line feed; the same bytes for the same report everywhere. */
+    public static String write(Report report) {
+        boolean punched = !report.plan().row().holes().isEmpty();
+        XmlText xml = new XmlText();
+        xml.open(
+                "XJDF",
+                "xmlns",
+                NAMESPACE,
+                "Version",
+                "2.2",
+                "JobID",
+                jobId(report),
+                "Types",
+                punched ? "Product HoleMaking LooseBinding" : "Product",
+                "DescriptiveName",
+                report.document().file());
+        xml.leaf("Comment", VerdictSentence.of(report), "Type", "Verdict");
+        xml.leaf("Comment", Caution.TEXT, "Type", "Caution");
+        xml.empty(
+                "GeneralID",
+                "IDUsage",
+                "InputSHA256",
+                "IDValue",
+                report.document().sha256());
+        new Products(report, xml).write();
+        status(xml, report.failed() ? "Suspended" : "Waiting", report.failed() ? "FindingsAtOrAboveFailOn" : "");
+        if (punched) {
+            Holes holes = new Holes(report);
+            resource(xml, "HoleMakingParams", "1", () -> {
+                xml.open("HoleMakingParams");
+                holes.write(xml);
+                xml.close();
+            });
+            resource(xml, "LooseBindingParams", "2", () -> new Element(report).params(xml));
+        }
+        media(xml, report, punched);
+        preflight(xml, report);
+        return xml.close().finish();
+    }
+
+    /** What to say of a file that could not be read at all. */
+    public static String unreadable(String file, UnreadableInputException e) {
+        XmlText xml = new XmlText();
+        xml.open(
+                "XJDF",
+                "xmlns",
+                NAMESPACE,
+                "Version",
+                "2.2",
+                "JobID",
+                nmtoken(file),
+                "Types",
+                "Product",
+                "DescriptiveName",
+                file);
+        xml.leaf("Comment", e.getMessage() + "\n" + e.remedy(), "Type", "Verdict");
+        status(xml, "Aborted", "InputUnreadable");
+        return xml.close().finish();
+    }
+
+    private static void status(XmlText xml, String status, String details) {
+        xml.open("ResourceSet", "Name", "NodeInfo", "Usage", "Input").open("Resource");
+        xml.empty("NodeInfo", "Status", status, "StatusDetails", details);
+        xml.close().close();
+    }
+
+    private static void resource(XmlText xml, String name, String process, Runnable content) {
+        xml.open("ResourceSet", "Name", name, "Usage", "Input", "CombinedProcessIndex", process);
+        xml.open("Resource");
+        content.run();
+        xml.close().close();
+    }
+
+    /** A stock in one size; none is given for a fold-out, which goes into the printer unfolded. */
+    private record Sheet(Stock stock, String size) {
+        static Sheet of(Report report, Leaf leaf) {
+            return new Sheet(
+                    leaf.stock(), leaf.role() == Leaf.Role.FOLD_OUT ? "" : FinishedSize.flat(report, leaf.extension()));
+        }
+    }
+
+    /** Each stock with the sheets that all copies take, at the finished size. */
+    private static void media(XmlText xml, Report report, boolean punched) {
+        Map<Sheet, Long> sheets = new LinkedHashMap<>();
+        for (Leaf leaf : report.block().leaves()) {
+            sheets.merge(Sheet.of(report, leaf), (long) report.job().copies(), Long::sum);
+        }
+        xml.open("ResourceSet", "Name", "Media", "Usage", "Input", "CombinedProcessIndex", punched ? "1" : "");
+        sheets.forEach((sheet, amount) -> {
+            Stock stock = sheet.stock();
+            xml.open("Resource", "DescriptiveName", stock.name());
+            xml.open("AmountPool")
+                    .empty("PartAmount", "Amount", Long.toString(amount))
+                    .close();
+            BigDecimal weight = stock.grammage();
+            xml.empty(
+                    "Media",
+                    "Dimension",
+                    sheet.size(),
+                    "MediaType",
+                    Products.mediaType(stock),
+                    "MediaUnit",
+                    "Sheet",
+                    "Thickness",
+                    Points.plain(stock.caliperUm()),
+                    "Weight",
+                    weight == null ? "" : Points.plain(weight));
+            xml.close();
+        });
+        xml.close();
+    }
+
+    private static void preflight(XmlText xml, Report report) {
+        xml.open("ResourceSet", "Name", "PreflightReport").open("Resource");
+        xml.open(
+                "PreflightReport",
+                "ErrorCount",
+                count(report, Severity.ERROR),
+                "WarningCount",
+                count(report, Severity.WARNING));
+        xml.empty(
+                "FileSpec",
+                "MimeType",
+                "application/pdf",
+                "NPage",
+                Integer.toString(report.document().pages().size()),
+                "UserFileName",
+                report.document().file());
+        report.findings().forEach(f -> Preflight.check(xml, f));
+        xml.close().close().close();
+    }
+
+    private static String count(Report report, Severity severity) {
+        return Long.toString(
+                report.findings().stream().filter(f -> f.severity() == severity).count());
+    }
+
+    // the same file in the same name is the same job
+    private static String jobId(Report report) {
+        String digest = report.document().sha256();
+        return nmtoken(report.document().file()) + "-" + digest.substring(0, Math.min(DIGEST_IN_ID, digest.length()));
+    }
+
+    /** The file's own name as far as an NMTOKEN takes it. */
+    private static String nmtoken(String file) {
+        String name = file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
+        String stem =
+                name.toLowerCase(java.util.Locale.ROOT).endsWith(".pdf") ? name.substring(0, name.length() - 4) : name;
+        String token = stem.replaceAll("[^A-Za-z0-9._-]+", "_");
+        return token.isEmpty() ? "_" : token;
+    }
+}

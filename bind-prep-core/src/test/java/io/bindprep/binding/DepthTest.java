@@ -1,0 +1,314 @@
+package io.bindprep.binding;
+
+import static io.bindprep.binding.Fixtures.A4;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import io.bindprep.binding.Depth.Decider;
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.ElementSizes;
+import io.bindprep.catalogue.Method;
+import io.bindprep.catalogue.Pattern;
+import io.bindprep.catalogue.Punch;
+import io.bindprep.paper.Stack;
+import io.bindprep.problem.SettingException;
+import io.bindprep.unit.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** At which depth to punch: the thickness rule, the free-turning limit sqrt(D^2 - t^2) worked by hand, the content. */
+class DepthTest {
+    private static final Length NONE = Length.ZERO;
+
+    private static Plan unseen(Fixtures job, String stack) throws Exception {
+        return job.planOf(Fixtures.exactly(Length.parse(stack)), A4);
+    }
+
+    private static List<PageCount> counts(int... punchedAndTight) {
+        List<PageCount> counts = new ArrayList<>();
+        for (int i = 0; i < punchedAndTight.length; i += 2) {
+            counts.add(new PageCount(punchedAndTight[i], punchedAndTight[i + 1], 0));
+        }
+        return counts;
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // up to 1/4 in of stack the shallowest, from 5/16 in a middle one, at 9/16 in the deep one (common practice, no
+        // source); between them the shallower
+        "1 mm,shallow,3:1",
+        "1/4 in,shallow,3:1",
+        "0.3 in,shallow,3:1",
+        "5/16 in,middle,3:1",
+        "7/16 in,middle,3:1",
+        "1/2 in,middle,2:1",
+        "9/16 in,deep,2:1",
+        "1 in,deep,2:1"
+    })
+    void theThicknessRule(String stack, String setting, String pitch) throws Exception {
+        Plan plan = unseen(Fixtures.of(Method.WIRE), stack);
+        assertThat(plan.pitchName()).isEqualTo(pitch);
+        assertThat(plan.depth().setting().name()).isEqualTo(setting);
+        assertThat(plan.depth().decidedBy()).isEqualTo(Decider.THICKNESS);
+        assertThat(plan.depth().turnsFreely()).isTrue();
+        assertThat(plan.edgeDistance()).isEqualTo(plan.depth().setting().axis());
+    }
+
+    @Test
+    void aRangeThatStraddlesTheRuleGoesShallower() throws Exception {
+        Stack wide = new Stack(Length.ofMm("7.9"), Length.ofMm("8.2"), Length.ofMm("8.5"), null, List.of());
+        assertThat(Fixtures.of(Method.WIRE).planOf(wide, A4).depth().setting().name())
+                .isEqualTo("shallow");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // 3-4-5: an element of 10 in units of 1/8 in, a stack of 8, so 6
+        "1-1/4 in,1 in,19.05",
+        // sqrt(9.525^2 - 8.9^2) = sqrt(90.7256 - 79.21) = 3.3935
+        "3/8 in,8.9 mm,3.3935",
+        // sqrt(19.05^2 - 14.2875^2) = sqrt(362.9025 - 204.1327) = 12.6004
+        "3/4 in,9/16 in,12.6004",
+        "3/8 in,3/8 in,0",
+        "3/8 in,10 mm,0"
+    })
+    void theFreeTurningLimitByHand(String diameter, String stack, double limitMm) {
+        Length limit = Turning.limit(Length.parse(diameter), Length.parse(stack));
+        assertThat(limit.mm()).isCloseTo(limitMm, within(0.0001));
+        Length one = new Length(1);
+        if (limit.compareTo(one) > 0) {
+            assertThat(Turning.within(Length.parse(diameter), Length.parse(stack), limit.minus(one)))
+                    .isTrue();
+        }
+        assertThat(Turning.within(Length.parse(diameter), Length.parse(stack), limit))
+                .isFalse();
+    }
+
+    @Test
+    void aDepthAtWhichPagesDoNotTurnGivesWayToAShallowerOne() throws Exception {
+        // 8.9 mm on 3/8 in leaves 3.39 mm; the middle setting of 5.5 - 1.98 has 3.52 mm outside, the shallow one of
+        // 5.08 - 1.98 has 3.10
+        Plan plan = unseen(Fixtures.of(Method.WIRE).clearance(NONE), "8.9 mm");
+        assertThat(plan.element().name()).isEqualTo("3/8 in");
+        assertThat(plan.depth().setting().name()).isEqualTo("shallow");
+        assertThat(plan.depth().decidedBy()).isEqualTo(Decider.TURNING);
+        assertThat(plan.depth().turnsFreely()).isTrue();
+        // 9.1 mm leaves 2.81: not even the shallow one turns
+        Plan none = unseen(Fixtures.of(Method.WIRE).clearance(NONE), "9.1 mm");
+        assertThat(none.depth().setting().name()).isEqualTo("shallow");
+        assertThat(none.depth().decidedBy()).isEqualTo(Decider.TURNING);
+        assertThat(none.depth().binds()).isTrue();
+    }
+
+    @Test
+    void theContentLimitsWhatTheThicknessSuggests() throws Exception {
+        PlanChoices choices = Fixtures.of(Method.WIRE).choicesOf(Fixtures.exactly(Length.ofInch(5, 16)), A4);
+        assertThat(choices.settings())
+                .extracting(p -> p.depth().setting().name())
+                .containsExactly("shallow", "middle", "deep");
+        // deep hits nothing, but the stack does not ask for it
+        assertThat(chosen(choices, counts(0, 0, 0, 0, 0, 0))).isEqualTo("middle THICKNESS");
+        assertThat(chosen(choices, counts(0, 0, 2, 0, 0, 0))).isEqualTo("shallow CONTENT");
+        assertThat(chosen(choices, counts(0, 1, 0, 2, 0, 0))).isEqualTo("shallow CONTENT");
+        // both hit as many: the content does not decide
+        assertThat(chosen(choices, counts(2, 3, 2, 3, 0, 0))).isEqualTo("middle THICKNESS");
+        assertThat(chosen(choices, counts(3, 0, 2, 9, 0, 0))).isEqualTo("middle THICKNESS");
+        assertThatThrownBy(() -> choices.settle(counts(0, 0))).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static String chosen(PlanChoices choices, List<PageCount> counts) {
+        PlanChoices.Settled settled = choices.settle(counts);
+        Depth depth = settled.plan().depth();
+        assertThat(choices.settings().get(settled.index()).depth().setting()).isEqualTo(depth.setting());
+        assertThat(settled.plan().because())
+                .isSortedAccordingTo((a, b) -> a.topic().compareTo(b.topic()));
+        assertThat(settled.plan().because())
+                .filteredOn(r -> r.topic() == Reason.Topic.DEPTH)
+                .hasSize(1);
+        return depth.setting().name() + " " + depth.decidedBy();
+    }
+
+    @Test
+    void pagesThatCouldNotBeReadAreSaid() throws Exception {
+        PlanChoices choices = Fixtures.of(Method.WIRE).choicesOf(Fixtures.exactly(Length.ofMm(3)), A4);
+        PageCount unread = new PageCount(0, 0, 4);
+        Plan plan = choices.settle(List.of(unread, unread, unread)).plan();
+        assertThat(plan.because())
+                .extracting(Reason::text)
+                .anyMatch(t -> t.contains("of 4 that could not be read whole"));
+    }
+
+    @Test
+    void theOtherPitchIsThereToCompare() throws Exception {
+        PlanChoices wire = Fixtures.of(Method.WIRE).choicesOf(Fixtures.exactly(Length.ofMm(3)), A4);
+        assertThat(wire.others()).extracting(Plan::pitchName).containsExactly("2:1", "2:1", "2:1");
+        assertThat(Fixtures.of(Method.WIRE)
+                        .choicesOf(Fixtures.exactly(Length.ofMm(15)), A4)
+                        .others())
+                .extracting(Plan::pitchName)
+                .containsOnly("3:1");
+        // at 3:1 nothing takes 15 mm, and that is said
+        assertThat(Fixtures.of(Method.WIRE)
+                        .choicesOf(Fixtures.exactly(Length.ofMm(15)), A4)
+                        .others())
+                .extracting(Plan::element)
+                .containsOnlyNulls();
+        assertThat(Fixtures.of(Method.RINGS)
+                        .choicesOf(Fixtures.exactly(Length.ofMm(3)), A4)
+                        .others())
+                .isEmpty();
+    }
+
+    @Test
+    void ringHolesLieWhereTheRingsAre() throws Exception {
+        // 7 or 11 mm (XJDF 2.2 F.2, DIN 5005)
+        Plan din = unseen(Fixtures.of(Method.RINGS).pitch("R2m-DIN"), "1 mm");
+        assertThat(din.edgeDistance()).isEqualTo(Length.ofMm(11));
+        assertThat(din.depth().decidedBy()).isEqualTo(Decider.PATTERN);
+        // 12 mm (ISO 838:1974)
+        Plan iso = unseen(Fixtures.of(Method.RINGS), "1 mm");
+        assertThat(iso.edgeDistance()).isEqualTo(Length.ofMm(12));
+        assertThat(iso.depth().decidedBy()).isEqualTo(Decider.PUNCH);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"deep,6", "DEEP,6", "6 mm,6", "5.08 mm,5.08", "0.2 in,5.08", "5.25 mm,5.25"})
+    void theJobsOwnDepth(String depth, String axis) throws Exception {
+        Plan plan = unseen(Fixtures.of(Method.WIRE).depth(depth), "1 mm");
+        assertThat(plan.edgeDistance()).isEqualTo(Length.ofMm(axis));
+        assertThat(plan.depth().decidedBy()).isEqualTo(Decider.JOB);
+    }
+
+    @Test
+    void aLengthAsTheReportShowsItMeansTheSetting() throws Exception {
+        // 3 mm + 1/8 in is 6.175 mm, shown as 6.18
+        Plan plan =
+                unseen(Fixtures.of(Method.WIRE).punch("generic-W2_1i-square-0t").depth("6.18 mm"), "1 mm");
+        assertThat(plan.edgeDistance()).isEqualTo(Length.ofMm("6.175"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "bottom,",
+        // half of the hole of 3.97 mm would lie beyond the edge
+        "1.9 mm,",
+        "26 mm,",
+        // the punch is named, and has no such setting
+        "5.25 mm,generic-W3_1i-square-0t"
+    })
+    void aDepthThatIsNoneListsTheSettings(String depth, String punch) {
+        assertThatThrownBy(() -> unseen(Fixtures.of(Method.WIRE).punch(punch).depth(depth), "1 mm"))
+                .isInstanceOfSatisfying(SettingException.class, e -> {
+                    assertThat(e.key()).isEqualTo("depth");
+                    assertThat(e.known()).containsExactly("shallow at 5.08 mm", "middle at 5.5 mm", "deep at 6 mm");
+                });
+    }
+
+    @Test
+    void aCoilTurnsRoundThePaperOutsideItsHoles() throws Exception {
+        // 1 mm and 1/8 in go on 6 mm; but holes of 6 mm at 11 mm leave 8 mm outside, sqrt(8^2 + 1^2) = 8.06
+        PlanChoices coil = Fixtures.of(Method.COIL).pitch("9.5 mm").choicesOf(Fixtures.exactly(Length.ofMm(1)), A4);
+        assertThat(coil.settings())
+                .extracting(p -> p.element().name())
+                // at 12 mm 9 lie outside: sqrt(9^2 + 1^2) = 9.06; at 13 mm 10: sqrt(10^2 + 1^2) = 10.05
+                .containsExactly("9 mm", "10 mm", "11 mm");
+        assertThat(coil.settings()).allMatch(p -> p.depth().turnsFreely());
+    }
+
+    @Test
+    void theClosersOwnSizesAndRegistrationCount() throws Exception {
+        Pattern pattern = Catalogue.builtIn().patterns().byId("W3_1i-square-0t").orElseThrow();
+        Punch generic = Catalogue.builtIn().punches().generic(pattern);
+        Punch own = new Punch(
+                "ours",
+                pattern.id(),
+                40,
+                null,
+                generic.depths(),
+                generic.capacity(),
+                Map.of(),
+                null,
+                generic.longestEdge(),
+                generic.leastWeb(),
+                ElementSizes.range(Length.ofInch(5, 16), Length.ofInch(3, 8)),
+                Length.ofMm("1.5"),
+                null,
+                "our own");
+        Fixtures job = Fixtures.of(Method.WIRE).registration(null);
+        // 10 leaves of 20 lb bond go on 3/16 in, which it does not close; the next it closes is 5/16 in
+        Plan thin = job.plan(10, A4, own);
+        assertThat(thin.element().name()).isEqualTo("5/16 in");
+        assertThat(thin.registration()).isEqualTo(Length.ofMm("1.5"));
+        // 80 leaves are at most 8.13 mm, with 1/8 in 11.3: 1/2 in, which is too large for it, and is said all the same
+        Plan thick = job.plan(80, A4, own);
+        assertThat(thick.element().name()).isEqualTo("1/2 in");
+        assertThat(thick.closerTakes()).isEqualTo(own.elements());
+        assertThat(thick.because()).extracting(Reason::text).anyMatch(t -> t.contains("which the element is not"));
+        assertThat(job.plan(10, A4).registration()).isEqualTo(Length.ofMm(1));
+        assertThat(job.registration(Length.ofMm(2)).plan(10, A4, own).registration())
+                .isEqualTo(Length.ofMm(2));
+    }
+
+    @Test
+    void aBookForVolumesGoesByTheThickestThatAnElementTakes() throws Exception {
+        // 40 mm go on no 3:1 wire; a volume is at most 9/16 - 1/8 = 7/16 in, for which the rule has the middle setting
+        Fixtures job = Fixtures.of(Method.WIRE).pitch("3:1");
+        Plan book = unseen(job, "40 mm");
+        assertThat(book.element()).isNull();
+        assertThat(book.depth().setting().name()).isEqualTo("middle");
+        assertThat(book.depth().turnsBelow()).isNull();
+        Plan volume = Planner.volume(job.job(), job.block(10), Fixtures.exactly(Length.ofMm(5)), A4, book);
+        assertThat(volume.depth().setting()).isEqualTo(book.depth().setting());
+        assertThat(volume.edgeDistance()).isEqualTo(book.edgeDistance());
+        assertThat(volume.element().name()).isEqualTo("3/8 in");
+    }
+
+    static IntStream seeds() {
+        return IntStream.range(0, 200);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void neverDeeperThanSuitsNeverWorseThanAnotherThatSuits(int seed) throws Exception {
+        Random random = new Random(seed);
+        Method method = List.of(Method.WIRE, Method.COIL, Method.COMB).get(random.nextInt(3));
+        Length stack = new Length(1 + random.nextInt((int) Length.ofMm(25).units()));
+        Length clearance = Length.ofMm(random.nextInt(5));
+        PlanChoices choices = Fixtures.of(method).clearance(clearance).choicesOf(Fixtures.exactly(stack), A4);
+        List<PageCount> counts = IntStream.range(0, choices.settings().size())
+                .mapToObj(i -> new PageCount(random.nextInt(3), random.nextInt(3), 0))
+                .toList();
+        PlanChoices.Settled settled = choices.settle(counts);
+        int suited = stack.compareTo(Length.ofInch(5, 16)) < 0 ? 0 : stack.compareTo(Length.ofInch(9, 16)) < 0 ? 1 : 2;
+        assertThat(settled.index()).isLessThanOrEqualTo(suited);
+        boolean anyTurns = IntStream.rangeClosed(0, suited)
+                .anyMatch(i -> !choices.settings().get(i).depth().binds());
+        assertThat(settled.plan().depth().binds()).isEqualTo(!anyTurns);
+        for (int i = 0; anyTurns && i <= suited; i++) {
+            if (!choices.settings().get(i).depth().binds()) {
+                PageCount other = counts.get(i);
+                PageCount chosen = counts.get(settled.index());
+                assertThat(chosen.punched()).isLessThanOrEqualTo(other.punched());
+            }
+        }
+        // the same without content: a thicker stack never asks for a shallower setting at the usual clearance
+        Length thicker =
+                stack.plus(new Length(random.nextInt((int) Length.ofMm(10).units())));
+        Fixtures usual = Fixtures.of(method);
+        assertThat(place(usual.planOf(Fixtures.exactly(thicker), A4)))
+                .isGreaterThanOrEqualTo(place(usual.planOf(Fixtures.exactly(stack), A4)));
+    }
+
+    private static int place(Plan plan) {
+        return List.of("shallow", "middle", "deep")
+                .indexOf(plan.depth().setting().name());
+    }
+}
