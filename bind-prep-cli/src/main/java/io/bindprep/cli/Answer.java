@@ -14,20 +14,27 @@ package io.bindprep.cli;
 record Answer(String name, Kind kind, int exit, String out, String err, String gist, int weight) {
     /** Worst first. */
     enum Kind {
-        INTERNAL("internal error"),
-        UNREADABLE("unreadable"),
-        WRONG_SETTING("wrong setting"),
-        FINDINGS("findings"),
-        GOOD("good");
+        INTERNAL("internal error", "with an internal error"),
+        UNREADABLE("unreadable", "unreadable"),
+        WRONG_SETTING("wrong setting", "with a wrong setting"),
+        FINDINGS("findings", "with findings"),
+        GOOD("good", "good");
 
         private final String word;
+        private final String counted;
 
-        Kind(String word) {
+        Kind(String word, String counted) {
             this.word = word;
+            this.counted = counted;
         }
 
         String word() {
             return word;
+        }
+
+        /** Behind a number of files. */
+        String counted() {
+            return counted;
         }
     }
 }

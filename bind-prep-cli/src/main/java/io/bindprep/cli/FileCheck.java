@@ -107,14 +107,13 @@ final class FileCheck {
     private Answer unreadable(int index, InputFile file, UnreadableInputException e) {
         String unwritten = told(written.unreadable(index, file.name(), e));
         ReportOutput.Said said = output.unreadable(file.name(), e);
+        String message = String.valueOf(e.getMessage());
+        // the name stands before it already
+        String gist = message.startsWith(file.name() + " ")
+                ? message.substring(file.name().length() + 1)
+                : message;
         return new Answer(
-                file.name(),
-                Answer.Kind.UNREADABLE,
-                ExitCode.UNREADABLE,
-                said.out(),
-                said.err() + unwritten,
-                String.valueOf(e.getMessage()),
-                0);
+                file.name(), Answer.Kind.UNREADABLE, ExitCode.UNREADABLE, said.out(), said.err() + unwritten, gist, 0);
     }
 
     private static String told(List<WrittenReports.Unwritten> unwritten) {

@@ -45,7 +45,7 @@ final class Summary {
         for (Map.Entry<Answer.Kind, Integer> count : counts.entrySet()) {
             boolean good = count.getKey() == Answer.Kind.GOOD;
             bad += good ? 0 : count.getValue();
-            parts.add(count.getValue() + " " + count.getKey().word());
+            parts.add(count.getValue() + " " + count.getKey().counted());
         }
         StringBuilder text = new StringBuilder();
         text.append(files)

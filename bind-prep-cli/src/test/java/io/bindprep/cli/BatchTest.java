@@ -71,7 +71,7 @@ class BatchTest {
                 Cli one = Cli.run("check", "--format", "json", names().get(i));
                 assertThat(lines.get(i)).isEqualTo(JsonMapper.shared().readTree(one.out()));
             }
-            assertThat(all.err()).startsWith("5 files: 3 unreadable, 1 findings, 1 good\n");
+            assertThat(all.err()).startsWith("5 files: 3 unreadable, 1 with findings, 1 good\n");
         }
     }
 
@@ -174,7 +174,7 @@ class BatchTest {
         assertThat(lines(run).get(0).at("/problem/key").asString()).isEqualTo("pitch");
         assertThat(run.err())
                 .containsSubsequence(
-                        "5 files: 1 internal error, 2 unreadable, 2 wrong setting\n",
+                        "5 files: 1 with an internal error, 2 unreadable, 2 with a wrong setting\n",
                         "  internal error  " + folder + "/z.pdf",
                         "  unreadable      " + folder + "/b/c/damaged.pdf",
                         "  wrong setting   " + folder + "/a.pdf: --pitch");
@@ -189,7 +189,7 @@ class BatchTest {
         summary.add(new Answer("bad\u001b[31m", Answer.Kind.UNREADABLE, 3, "", "", "it is empty", 0));
         summary.add(new Answer("good", Answer.Kind.GOOD, 0, "", "", "", 0));
         List<String> lines = summary.text().lines().toList();
-        assertThat(lines.get(0)).isEqualTo("22 files: 1 unreadable, 20 findings, 1 good");
+        assertThat(lines.get(0)).isEqualTo("22 files: 1 unreadable, 20 with findings, 1 good");
         assertThat(lines.get(1)).isEqualTo("  unreadable      bad?[31m: it is empty");
         assertThat(lines.get(2)).isEqualTo("  findings        f9: 9 errors");
         assertThat(lines.get(3)).isEqualTo("  findings        f19: 9 errors");
