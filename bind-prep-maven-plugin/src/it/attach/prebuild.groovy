@@ -5,5 +5,5 @@ def copy = { String fixture, String to ->
     target.parentFile.mkdirs()
     Files.copy(new File(fixtures, fixture).toPath(), target.toPath())
 }
-copy('members-handbook-a4.pdf', 'handbook.pdf')
+copy('members-handbook-a4.pdf', 'target/handbook.pdf')
 return true

@@ -27,7 +27,8 @@ final class ShiftCheck {
     private final Report before;
     private final Report after;
     private final List<Move> moves;
-    private final List<Integer> blanks;
+    private final int blanks;
+    private final int[] places;
     private final PageJudge judge;
 
     ShiftCheck(
@@ -41,7 +42,8 @@ final class ShiftCheck {
         this.before = before;
         this.after = after;
         this.moves = moves;
-        this.blanks = blanks;
+        this.blanks = blanks.size();
+        this.places = places(before.pages().size(), Set.copyOf(blanks));
         this.judge = judge;
     }
 
@@ -68,9 +70,9 @@ final class ShiftCheck {
     /** Why the changed document is no better than it was; empty where it is good. */
     List<String> wrong() {
         List<String> wrong = new ArrayList<>();
-        if (after.pages().size() != before.pages().size() + blanks.size()) {
+        if (after.pages().size() != before.pages().size() + blanks) {
             return List.of("The repaired copy would have " + after.pages().size() + " pages where "
-                    + (before.pages().size() + blanks.size()) + " belong.");
+                    + (before.pages().size() + blanks) + " belong.");
         }
         for (Verdict verdict : List.of(Verdict.UNREAD, Verdict.PUNCHED, Verdict.TIGHT)) {
             List<Integer> bad = pages().filter(p -> verdictAfter(p).verdict() == verdict && !settled(p))
@@ -81,6 +83,16 @@ final class ShiftCheck {
                         + (bad.size() == 1 ? "page " : "pages ") + PageRanges.compact(bad, MOST_RANGES) + " "
                         + word(verdict) + ".");
             }
+        }
+        List<Integer> art = pages().filter(
+                        p -> before.pages().get(p - 1).verdict().background()
+                                && verdictAfter(p).verdict() != Verdict.CLEAR)
+                .boxed()
+                .toList();
+        if (!art.isEmpty() && !wrong.isEmpty()) {
+            wrong.add("A tint or picture runs through the bound edge on " + (art.size() == 1 ? "page " : "pages ")
+                    + PageRanges.compact(art, MOST_RANGES) + " and could not be kept in its place there. Have the page"
+                    + " laid out anew.");
         }
         Set<String> known = before.findings().stream().map(Finding::rule).collect(Collectors.toSet());
         after.findings().stream()
@@ -105,9 +117,23 @@ final class ShiftCheck {
         };
     }
 
+    /** Where each page lies once blank ones have come in, from 0. */
+    private static int[] places(int pages, Set<Integer> blanks) {
+        int[] places = new int[pages];
+        for (int page = 1, place = 0; page <= pages; page++) {
+            places[page - 1] = place;
+            place += blanks.contains(page) ? 2 : 1;
+        }
+        return places;
+    }
+
     PageVerdict verdictAfter(int page) {
-        long added = blanks.stream().filter(b -> b < page).count();
-        return after.pages().get(page - 1 + (int) added).verdict();
+        return after.pages().get(places[page - 1]).verdict();
+    }
+
+    /** The number of a page in the changed document. */
+    int numberAfter(int page) {
+        return places[page - 1] + 1;
     }
 
     IntStream pages() {

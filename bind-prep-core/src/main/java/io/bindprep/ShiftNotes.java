@@ -29,15 +29,13 @@ final class ShiftNotes {
     private final Report before;
     private final ShiftCheck checked;
     private final ShiftRun.Planned planned;
-    private final List<Integer> blanks;
     private final List<String> notes = new ArrayList<>();
 
-    ShiftNotes(CheckRequest check, Report before, ShiftCheck checked, ShiftRun.Planned planned, List<Integer> blanks) {
+    ShiftNotes(CheckRequest check, Report before, ShiftCheck checked, ShiftRun.Planned planned) {
         this.check = check;
         this.before = before;
         this.checked = checked;
         this.planned = planned;
-        this.blanks = blanks;
     }
 
     /** The notes, what may be seen on paper first. */
@@ -97,6 +95,15 @@ final class ShiftNotes {
                                 && !checked.verdictAfter(p).background())
                 .boxed()
                 .toList();
+        List<Integer> stay = moved().filter(
+                        p -> before.pages().get(p - 1).verdict().background() && !gaps.contains(p))
+                .boxed()
+                .toList();
+        if (!stay.isEmpty()) {
+            notes.add(
+                    "The tint or picture that runs through the bound edge on " + pages(stay)
+                            + " stays in its place or still reaches it; what lies upon it moves. See that the two still go together.");
+        }
         if (!gaps.isEmpty()) {
             double most = gaps.stream().mapToDouble(p -> move(p).awayMm()).max().orElse(0);
             notes.add("The tint or picture that ran through the bound edge no longer reaches it on " + pages(gaps)
@@ -121,7 +128,7 @@ final class ShiftNotes {
                     for (PageEdge edge : PageEdge.values()) {
                         if (edge != move(page).boundEdge()
                                 && OuterEdge.bleeds(was, page, edge)
-                                && !OuterEdge.bleeds(is, page + blanksBefore(page), edge)) {
+                                && !OuterEdge.bleeds(is, checked.numberAfter(page), edge)) {
                             found.computeIfAbsent(edge, k -> new ArrayList<>()).add(page);
                         }
                     }
@@ -134,10 +141,6 @@ final class ShiftNotes {
                         "What ran off the "
                                 + edge.name().toLowerCase(Locale.ROOT) + " edge no longer reaches it on " + pages(pages)
                                 + ", for everything is made smaller there: bare paper will show. Have the art made larger, or accept it."));
-    }
-
-    private int blanksBefore(int page) {
-        return (int) blanks.stream().filter(b -> b < page).count();
     }
 
     private void outerEdge(ShiftSettings settings) {

@@ -166,7 +166,7 @@ final class ShiftRun {
         if (!wrong.isEmpty()) {
             return refused(after, wrong);
         }
-        List<String> notes = new ShiftNotes(check, before, checked, planned, blanks).of(settings, made, cut);
+        List<String> notes = new ShiftNotes(check, before, checked, planned).of(settings, made, cut);
         WholeFile.write(request.output(), out -> Files.copy(made, out), check.file());
         return new ShiftReport(
                 Outcome.CHANGED,
@@ -223,11 +223,19 @@ final class ShiftRun {
             for (int page = 1; page <= plan.moves().size(); page++) {
                 Move move = plan.moves().get(page - 1);
                 if (!move.nothing()) {
-                    edited.move(page, move, cut.contains(page));
+                    edited.move(page, move, beyond(page, cut));
                 }
             }
             edited.blanksAfter(blanks);
             edited.save(out, plan.moves() + " " + blanks + " " + cut);
         }
+    }
+
+    private EditedPdf.Beyond beyond(int page, Set<Integer> cut) {
+        if (cut.contains(page)) {
+            return EditedPdf.Beyond.CUT;
+        }
+        boolean background = before.pages().get(page - 1).verdict().background();
+        return background ? EditedPdf.Beyond.STAYS : EditedPdf.Beyond.MOVES;
     }
 }

@@ -130,6 +130,31 @@ class ShiftTest {
         assertThat(july.ink(PageEdge.TOP)).isCloseTo(9.53, within(0.15));
     }
 
+    /** fixtures/README.md: the tint covers 0 to 11.1 on every page, the picture of page 9 lies upon it from 3.97. */
+    @Test
+    void thePlannersTintStaysAndItsPictureMoves() throws Exception {
+        ShiftReport r = shift("planner-a5.pdf", Map.of("trim", "a5"), ShiftSettings.builtIn());
+        assertThat(r.outcome()).as(r.refusals() + "").isEqualTo(Outcome.CHANGED);
+        assertThat(pages(r.after(), Verdict.CLEAR)).isEqualTo(16);
+        assertThat(r.after().pages())
+                .allSatisfy(p -> assertThat(p.verdict().background()).isTrue());
+        assertThat(r.notes()).anyMatch(n -> n.contains("stays in its place") && n.contains("pages 1-16"));
+        int right = (int) Math.round(r.moves().get(8).awayMm() * Raster.PER_MM);
+        Raster was = Raster.ofPoppler(FIXTURES.resolve("planner-a5.pdf"), 9);
+        Raster is = Raster.ofPoppler(folder.resolve("out.pdf"), 9);
+        for (int y = 100; y < 2000; y += 50) {
+            assertThat(is.at(10, y)).as("tint at " + y).isEqualTo(was.at(10, y));
+            // the picture, 39.95 to 53.97 along, has come to lie over it
+            if (y < 395 || y > 545) {
+                assertThat(is.at(106, y)).as("the tint's far side at " + y).isEqualTo(was.at(106, y));
+            }
+        }
+        // the middle of the picture, upright through its 14 mm
+        for (int y = 410; y < 530; y += 10) {
+            assertThat(is.at(65 + right, y)).as("picture at " + y).isCloseTo(was.at(65, y), within(40));
+        }
+    }
+
     @Test
     void aClearFileIsCopiedByteForByte() throws Exception {
         ShiftReport r = shift("members-handbook-a4.pdf", Map.of(), ShiftSettings.builtIn());

@@ -18,9 +18,13 @@ final class JobInput {
     private JobSettings settings;
 
     JobInput(CommandSpec command, @Nullable Path jobFile) {
+        this(command, jobFile, JobOptions.settings(command.commandLine().getParseResult()));
+    }
+
+    JobInput(CommandSpec command, @Nullable Path jobFile, JobSettings options) {
         this.command = command;
         this.jobFile = jobFile;
-        this.settings = JobOptions.settings(command.commandLine().getParseResult());
+        this.settings = options;
     }
 
     Job read() throws SettingException {

@@ -59,17 +59,23 @@ public final class Main {
 
     /** Adds the verb that is asked for, or all of them: each costs a small check some milliseconds. */
     private void addVerbs(CommandLine line, String asked) {
-        Map<String, Supplier<Object>> verbs = new LinkedHashMap<>();
-        verbs.put("check", () -> new CheckCommand(out, err, terminal, engine));
-        verbs.put("shift", () -> new ShiftCommand(out, err, terminal));
-        verbs.put("proof", () -> new ProofCommand(out, err, terminal));
-        verbs.put("spec", () -> new SpecCommand(out, err, terminal, engine));
-        Supplier<Object> one = verbs.get(asked);
-        for (Supplier<Object> verb : one == null ? verbs.values() : List.of(one)) {
-            CommandLine command = new CommandLine(verb.get());
-            JobOptions.addTo(command.getCommandSpec());
-            line.addSubcommand(command);
+        Map<String, Supplier<CommandLine>> verbs = new LinkedHashMap<>();
+        verbs.put("check", () -> withJob(new CheckCommand(out, err, terminal, engine)));
+        verbs.put("shift", () -> withJob(new ShiftCommand(out, err, terminal)));
+        verbs.put("proof", () -> withJob(new ProofCommand(out, err, terminal)));
+        verbs.put("spec", () -> withJob(new SpecCommand(out, err, terminal, engine)));
+        verbs.put("list", () -> new CommandLine(new ListCommand(out, err, terminal)));
+        verbs.put("init", () -> new CommandLine(new InitCommand(out)));
+        Supplier<CommandLine> one = verbs.get(asked);
+        for (Supplier<CommandLine> verb : one == null ? verbs.values() : List.of(one)) {
+            line.addSubcommand(verb.get());
         }
+    }
+
+    private static CommandLine withJob(Object command) {
+        CommandLine line = new CommandLine(command);
+        JobOptions.addTo(line.getCommandSpec());
+        return line;
     }
 
     private static int wrongUsage(ParameterException e, String[] args) {

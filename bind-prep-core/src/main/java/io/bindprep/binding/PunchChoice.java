@@ -29,7 +29,7 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
                             "punch",
                             named,
                             "no punch \"" + named + "\" is known",
-                            "name one of the known punches",
+                            "name one of the known punches, or a punch file that ends in .yaml, .yml or .json",
                             punchesFor(job)));
             return of(job, punch);
         }

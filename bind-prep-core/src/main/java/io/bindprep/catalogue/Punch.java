@@ -50,6 +50,25 @@ public record Punch(
         pullable = pullable == null ? null : List.copyOf(pullable);
     }
 
+    /** The same punch under another name. */
+    public Punch named(String name) {
+        return new Punch(
+                name,
+                pattern,
+                pins,
+                firstPin,
+                depths,
+                capacity,
+                limits,
+                pullable,
+                longestEdge,
+                leastWeb,
+                elements,
+                registration,
+                measured,
+                source);
+    }
+
     /** Whether a pin can be taken out. */
     public boolean canPull(int pin) {
         return pullable == null || pullable.contains(pin);

@@ -41,15 +41,13 @@ final class PunchKeys {
 
     static final List<KeyDescription> ALL = List.of(
             key(ID, "its name", null, "the name of the file", "", Shape.text(), "bench-3-1"),
-            key(
+            KeyDescription.required(
                     PATTERN,
                     "the hole pattern that it cuts",
-                    null,
-                    "must be given",
                     "the id of a pattern",
                     Shape.text(),
-                    "W3_1i-square-0t"),
-            key(PINS, "how many pins it has", null, "must be given", "", new Whole(1, Punches.MOST_PINS), "34"),
+                    List.of("W3_1i-square-0t")),
+            KeyDescription.required(PINS, "how many pins it has", "", new Whole(1, Punches.MOST_PINS), List.of("34")),
             key(
                     FIRST_PIN,
                     "from the side guide to the middle of pin 1",

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param backCover null for none
  * @param special leaves and pages that are not like the others
  * @param pitch "3:1", "2:1" or a pattern's id; null to let the planner choose
- * @param punch the punch's name; null for the pattern's generic one
+ * @param punch the name of a punch of the catalogue; null for the pattern's generic one
  * @param depth a setting of the punch's depth stop, by name or by the distance it gives; null to let the planner choose
  * @param clearMargin distance live matter keeps from the bound edge; null for the pattern's own
  * @param registration how far a hole may lie off its place, either way; null for what the punch was measured to, else 1 mm

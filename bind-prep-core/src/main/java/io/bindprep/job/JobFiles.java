@@ -1,5 +1,6 @@
 package io.bindprep.job;
 
+import io.bindprep.catalogue.PunchFile;
 import io.bindprep.problem.SettingException;
 import io.bindprep.setting.Scalars;
 import io.bindprep.table.NamedText;
@@ -18,10 +19,11 @@ import org.jspecify.annotations.Nullable;
  * The files that a job names, as the front end read them.
  *
  * @param tables the shop's own tables, in order
+ * @param punch the file of its punch; null where the job names none or a punch by name
  */
-public record JobFiles(List<NamedText> tables) {
+public record JobFiles(List<NamedText> tables, @Nullable NamedText punch) {
     /** No file at all. */
-    public static final JobFiles NONE = new JobFiles(List.of());
+    public static final JobFiles NONE = new JobFiles(List.of(), null);
 
     public JobFiles {
         tables = List.copyOf(tables);
@@ -49,7 +51,9 @@ public record JobFiles(List<NamedText> tables) {
         for (String file : named(settings)) {
             tables.add(new NamedText(file, text(settings, JobKeys.TABLES, file, opener)));
         }
-        return new JobFiles(tables);
+        String file = punch(settings);
+        return new JobFiles(
+                tables, file == null ? null : new NamedText(file, text(settings, JobKeys.PUNCH, file, opener)));
     }
 
     /** The tables that the settings name, in order. */
@@ -66,6 +70,13 @@ public record JobFiles(List<NamedText> tables) {
             files.add(Scalars.text(JobKeys.TABLES + "[" + (files.size() + 1) + "]", item));
         }
         return files;
+    }
+
+    /** The punch file that the settings name; null where they name none, or a punch by name. */
+    static @Nullable String punch(JobSettings settings) throws SettingException {
+        Object value = settings.value(JobKeys.PUNCH).orElse(null);
+        String named = value == null ? "" : Scalars.text(JobKeys.PUNCH, value);
+        return PunchFile.isNamed(named) ? named : null;
     }
 
     private static String text(JobSettings settings, String key, String file, Opener opener) throws SettingException {
@@ -97,13 +108,20 @@ public record JobFiles(List<NamedText> tables) {
     /** Fails where the settings name a file that nobody read. */
     void checkWhole(JobSettings settings) throws SettingException {
         List<String> read = tables.stream().map(NamedText::name).toList();
-        @Nullable
         String missing = named(settings).stream()
                 .filter(file -> !read.contains(file))
                 .findFirst()
                 .orElse(null);
         if (missing != null) {
-            throw Scalars.wrong(JobKeys.TABLES, missing, "was not read", "Give the job with the files that it names.");
+            throw unread(JobKeys.TABLES, missing);
         }
+        String file = punch(settings);
+        if (file != null && (punch == null || !file.equals(punch.name()))) {
+            throw unread(JobKeys.PUNCH, file);
+        }
+    }
+
+    private static SettingException unread(String key, String file) {
+        return Scalars.wrong(key, file, "was not read", "Give the job with the files that it names.");
     }
 }

@@ -167,9 +167,10 @@ final class JobKeyDescriptions {
                     "PUNCH",
                     "the punch it runs on",
                     "the pattern's own",
-                    "a punch by name",
+                    "a punch by name, or a file that describes one (.yaml, .yml, .json)",
                     Shape.text(),
-                    "generic-W3_1i-square-0t"),
+                    "generic-W3_1i-square-0t",
+                    "shop-punch.yaml"),
             open(
                     JobKeys.DEPTH,
                     "DEPTH",
@@ -195,6 +196,7 @@ final class JobKeyDescriptions {
                     "the punch's own, else 1 mm",
                     "",
                     Shape.length(),
+                    "1 mm",
                     "0.5 mm",
                     "1/32 in"),
             value(

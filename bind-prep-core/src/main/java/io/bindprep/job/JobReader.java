@@ -2,12 +2,15 @@ package io.bindprep.job;
 
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Method;
+import io.bindprep.catalogue.Punch;
+import io.bindprep.catalogue.PunchFile;
 import io.bindprep.paper.SheetSize;
 import io.bindprep.paper.Stock;
 import io.bindprep.problem.SettingException;
 import io.bindprep.setting.KeyDescription;
 import io.bindprep.setting.Scalars;
 import io.bindprep.setting.Spelling;
+import io.bindprep.table.NamedText;
 import io.bindprep.table.OwnTables;
 import io.bindprep.unit.Length;
 import java.util.List;
@@ -31,11 +34,13 @@ public final class JobReader {
 
     private final JobSettings settings;
     private final Catalogue catalogue;
+    private final @Nullable Punch ownPunch;
     private final StockReader stocks;
 
-    private JobReader(JobSettings settings, Catalogue catalogue) {
+    private JobReader(JobSettings settings, Catalogue catalogue, @Nullable Punch ownPunch) {
         this.settings = settings;
         this.catalogue = catalogue;
+        this.ownPunch = ownPunch;
         this.stocks = new StockReader(catalogue.stocks());
     }
 
@@ -60,7 +65,12 @@ public final class JobReader {
             files.checkWhole(settings);
             Catalogue catalogue =
                     files.tables().isEmpty() ? Catalogue.builtIn() : Catalogue.of(OwnTables.read(files.tables()));
-            return new JobReader(settings, catalogue).job();
+            NamedText punchFile = files.punch();
+            if (punchFile == null) {
+                return new JobReader(settings, catalogue, null).job();
+            }
+            Punch punch = PunchFile.read(punchFile, catalogue);
+            return new JobReader(settings, catalogue.with(punch), punch).job();
         } catch (SettingException e) {
             throw placed(e, settings);
         }
@@ -114,7 +124,7 @@ public final class JobReader {
                 special,
                 choice(JobKeys.BINDING, Method.WIRE),
                 text(JobKeys.PITCH),
-                text(JobKeys.PUNCH),
+                ownPunch == null ? text(JobKeys.PUNCH) : ownPunch.id(),
                 text(JobKeys.DEPTH),
                 clearMargin(),
                 registration(),

@@ -4,6 +4,7 @@ import io.bindprep.page.Box;
 import io.bindprep.page.PageFacts;
 import java.awt.geom.AffineTransform;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
@@ -11,6 +12,7 @@ import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -18,6 +20,7 @@ import org.apache.pdfbox.cos.COSDocument;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a transform before a page's content streams, which stay as they are. */
@@ -28,6 +31,7 @@ final class ContentWrap {
     private static final double MARK_MM = 2;
 
     private static final int DECIMALS = 6;
+    private static final int MOST_CONTENT = 64 * 1024 * 1024;
 
     private final COSDocument document;
     private final Map<String, COSObject> made = new HashMap<>();
@@ -58,6 +62,38 @@ final class ContentWrap {
         page.setItem(COSName.CONTENTS, all);
     }
 
+    /** All content of a page, decoded; null where it cannot be read or is too much. */
+    static byte @Nullable [] content(COSDictionary page) {
+        try (InputStream in = new PDPage(page).getContents()) {
+            byte[] all = in.readNBytes(MOST_CONTENT + 1);
+            return all.length > MOST_CONTENT ? null : all;
+        } catch (IOException e) {
+            return null;
+        }
+    }
+
+    /**
+     * As {@link #wrap}, with operators put into the content, which becomes one stream of the page's own.
+     *
+     * @param inserts operators by the offset where they go
+     */
+    void wrap(COSDictionary page, AffineTransform t, @Nullable Box keep, byte[] content, Map<Integer, String> inserts) {
+        COSStream stream = document.createCOSStream();
+        try (OutputStream out = stream.createOutputStream(COSName.FLATE_DECODE)) {
+            out.write(operators(t, keep).getBytes(StandardCharsets.US_ASCII));
+            int from = 0;
+            for (Map.Entry<Integer, String> insert : new TreeMap<>(inserts).entrySet()) {
+                out.write(content, from, insert.getKey() - from);
+                out.write(insert.getValue().getBytes(StandardCharsets.US_ASCII));
+                from = insert.getKey();
+            }
+            out.write(content, from, content.length - from);
+        } catch (IOException e) {
+            throw new UncheckedIOException("content that was read whole", e);
+        }
+        page.setItem(COSName.CONTENTS, new COSObject(stream));
+    }
+
     /**
      * No q before and no Q behind: a page that restores more states than it saved would take the transform back with them,
      * and nothing follows that would mind it.
@@ -72,7 +108,7 @@ final class ContentWrap {
                 + number(keep.height()) + " re W n\n";
     }
 
-    private static String number(double v) {
+    static String number(double v) {
         return BigDecimal.valueOf(v)
                 .setScale(DECIMALS, RoundingMode.HALF_EVEN)
                 .stripTrailingZeros()
@@ -106,6 +142,16 @@ final class ContentWrap {
             return f.bleed();
         }
         return f.trimDeclared() ? grown(f.trim(), usual).cutTo(f.media()) : f.trim();
+    }
+
+    /** A box and where it would have to be to come out as it is: what may show of content that partly stays. */
+    static Box staying(Box keep, AffineTransform t) {
+        double x0 = (keep.x0() - t.getTranslateX()) / t.getScaleX();
+        double y0 = (keep.y0() - t.getTranslateY()) / t.getScaleY();
+        double x1 = (keep.x1() - t.getTranslateX()) / t.getScaleX();
+        double y1 = (keep.y1() - t.getTranslateY()) / t.getScaleY();
+        return new Box(
+                Math.min(keep.x0(), x0), Math.min(keep.y0(), y0), Math.max(keep.x1(), x1), Math.max(keep.y1(), y1));
     }
 
     private static Box grown(Box b, double by) {

@@ -13,10 +13,12 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -71,19 +73,36 @@ public final class EditedPdf {
         return ContentWrap.hasRoomForMarks(facts.pages().get(page - 1));
     }
 
+    /** What becomes of what reaches over the bound edge of a page that moves. */
+    public enum Beyond {
+        /** It moves with the rest, and what lay beyond the edge comes in. */
+        MOVES,
+        /** Tints and pictures that run through the edge stay in their place, the rest moves. */
+        STAYS,
+        /** It moves with the rest, cut at the bleed or, where none is declared, at the trim. */
+        CUT
+    }
+
     /**
      * Moves all that a page shows, once for each page. What stands beyond the bleed, such as printer's marks, is left out:
      * marks that moved would have the page cut in the wrong place.
      *
-     * @param cut whether nothing may come in from beyond the bleed or, where none is declared, the trim
+     * @param beyond what becomes of what reaches over the page's edge
      */
-    public void move(int page, Move move, boolean cut) {
+    public void move(int page, Move move, Beyond beyond) {
         PageFacts f = facts.pages().get(page - 1);
         COSDictionary own = order.page(page);
         AffineTransform t = move.inUserSpace(f);
-        Box keep = cut || ContentWrap.hasRoomForMarks(f) ? ContentWrap.bleed(f) : null;
-        content.wrap(own, t, keep);
+        Box keep = beyond == Beyond.CUT || ContentWrap.hasRoomForMarks(f) ? ContentWrap.bleed(f) : null;
         COSBase resources = order.inherited(page, COSName.RESOURCES);
+        byte[] all = beyond == Beyond.STAYS ? ContentWrap.content(own) : null;
+        Map<Integer, String> staying =
+                all == null ? Map.of() : Backgrounds.staying(all, dictionary(resources), f, move);
+        if (all == null || staying.isEmpty()) {
+            content.wrap(own, t, keep);
+        } else {
+            content.wrap(own, t, keep == null ? null : ContentWrap.staying(keep, t), all, staying);
+        }
         COSBase moved = patterns.moved(resources, t);
         if (moved != resources) {
             own.setItem(COSName.RESOURCES, moved);
@@ -91,6 +110,11 @@ public final class EditedPdf {
         annotations.movePage(own, t);
         own.removeItem(COSName.getPDFName("Thumb")); // a picture of the page as it was
         references.moved(own, t);
+    }
+
+    private static @Nullable COSDictionary dictionary(@Nullable COSBase item) {
+        COSBase object = item instanceof COSObject reference ? reference.getObject() : item;
+        return object instanceof COSDictionary found ? found : null;
     }
 
     /** Puts a blank page of the same size and turn behind each of these pages, ascending numbers from 1. */

@@ -24,7 +24,7 @@ final class PageLabels {
     private PageLabels() {}
 
     /** Where the document numbers its pages, numbers them again around blanks after these pages. */
-    static void blanksAfter(COSDictionary catalog, List<Integer> blanks, int pages) {
+    static void blanksAfter(COSDictionary catalog, Set<Integer> blanks, int pages) {
         COSDictionary root = catalog.getCOSDictionary(COSName.PAGE_LABELS);
         if (root == null) {
             return;

@@ -2,6 +2,7 @@ package io.bindprep.pdf;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
@@ -65,16 +66,17 @@ final class PageOrder {
         if (pages.isEmpty()) {
             return;
         }
+        Set<Integer> after = new HashSet<>(pages);
         List<COSDictionary> all = new ArrayList<>();
         for (int page = 1; page <= entries.size(); page++) {
             all.add(page(page));
-            if (pages.contains(page)) {
+            if (after.contains(page)) {
                 all.add(blank(page));
             }
         }
         order = all;
         changed = true;
-        PageLabels.blanksAfter(catalog, pages, entries.size());
+        PageLabels.blanksAfter(catalog, after, entries.size());
     }
 
     /** Leaves out all pages but these, and what leads through the document to those left out. */

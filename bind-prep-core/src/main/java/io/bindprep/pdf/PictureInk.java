@@ -41,9 +41,10 @@ final class PictureInk {
      * its dark pieces.
      *
      * @param without the strip without the picture, where something else lies there; null where nothing does
-     * @param picture what is visible of it by its outline
+     * @param found what is visible of it by its outline
      */
-    static List<Mark> marks(StripRaster raster, @Nullable StripRaster without, Mark picture) {
+    static List<Mark> marks(StripRaster raster, @Nullable StripRaster without, Found found) {
+        Mark picture = found.mark;
         boolean throughEdge = picture.kind() == MarkKind.BACKGROUND;
         int x0 = clamp((int) Math.floor(picture.nearMm() / MM), raster.width());
         int x1 = clamp((int) Math.ceil(picture.farMm() / MM), raster.width());
@@ -68,7 +69,7 @@ final class PictureInk {
             }
             toned |= 2 * inked > w * (bottom - top);
         }
-        List<Mark> marks = pieces(dark, w, x0, y0, throughEdge);
+        List<Mark> marks = pieces(dark, w, x0, y0, found.box(), throughEdge);
         if (throughEdge && toned) {
             marks.add(0, picture);
         }
@@ -99,7 +100,7 @@ final class PictureInk {
     }
 
     /** Dark dots that hang together, one mark a piece. */
-    private static List<Mark> pieces(boolean[] dark, int w, int x0, int y0, boolean throughEdge) {
+    private static List<Mark> pieces(boolean[] dark, int w, int x0, int y0, Rectangle2D box, boolean throughEdge) {
         int h = w == 0 ? 0 : dark.length / w;
         List<Mark> marks = new ArrayList<>();
         boolean[] taken = new boolean[dark.length];
@@ -132,13 +133,13 @@ final class PictureInk {
                 }
             }
             if (count >= LEAST_DOTS) {
-                marks.add(mark(Arrays.copyOf(piece, count), w, x0, y0, throughEdge));
+                marks.add(mark(Arrays.copyOf(piece, count), w, x0, y0, box, throughEdge));
             }
         }
         return marks;
     }
 
-    private static Mark mark(int[] dots, int w, int x0, int y0, boolean throughEdge) {
+    private static Mark mark(int[] dots, int w, int x0, int y0, Rectangle2D box, boolean throughEdge) {
         int top = dots[0] / w;
         int bottom = top;
         for (int at : dots) {
@@ -149,7 +150,7 @@ final class PictureInk {
         for (int at : dots) {
             window[at - top * w] = true;
         }
-        DotShape shape = DotShape.of(window, w, x0, y0 + top);
+        DotShape shape = DotShape.of(window, w, x0, y0 + top, box);
         Rectangle2D b = shape.bounds();
         boolean shadow = throughEdge && b.getMinX() < MM && b.getWidth() >= BROAD_MM && b.getHeight() >= BROAD_MM;
         return shape.mark(shadow ? MarkKind.BACKGROUND : MarkKind.IMAGE, "");

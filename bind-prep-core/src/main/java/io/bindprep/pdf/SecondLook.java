@@ -59,7 +59,7 @@ final class SecondLook {
         List<Mark> marks = new ArrayList<>();
         for (Found f : found) {
             if (f.isPicture()) {
-                marks.addAll(PictureInk.marks(whole, without(f), f.mark));
+                marks.addAll(PictureInk.marks(whole, without(f), f));
             } else if (!f.doubtful || f.paint.tone() == Tone.SPOT) {
                 marks.add(f.mark);
             } else if (f.paint.tone() == Tone.WHITE) {

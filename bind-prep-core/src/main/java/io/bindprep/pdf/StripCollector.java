@@ -26,9 +26,9 @@ final class StripCollector {
     /** A fill thinner than this is a rule; common practice, no source. */
     private static final double LINE_MM = 1.2;
     /** A fill at least this thick both ways may be a background; common practice, no source. */
-    private static final double TINT_MM = 3;
+    static final double TINT_MM = 3;
     /** A background reaches the trim at least to within this; a sheet is cut no truer (ISO 216 allows 1.5 mm and more). */
-    private static final double BLEED_SLACK_MM = 0.5;
+    static final double BLEED_SLACK_MM = 0.5;
     /** Neighbours that only share an edge do not cover each other. */
     private static final double TOUCHING_MM = 0.02;
 

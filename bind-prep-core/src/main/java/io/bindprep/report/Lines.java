@@ -70,11 +70,15 @@ final class Lines {
         return !style.colour() || tint.code.isEmpty() || text.isEmpty() ? text : tint.code + text + RESET;
     }
 
-    private static List<String> wrap(String text, int width) {
+    /** Without control and direction marks: names and words come from outside, and one could rewrite the screen. */
+    static String shown(String text) {
+        return text.replaceAll("[\\p{Cc}\\p{Cf}]", "?");
+    }
+
+    static List<String> wrap(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        // file names and words come from outside: a control or direction mark could rewrite the screen
-        for (String word : text.replaceAll("[\\p{Cc}\\p{Cf}]", "?").split(" +")) {
+        for (String word : shown(text).split(" +")) {
             String rest = word;
             if (!line.isEmpty() && line.length() + 1 + rest.length() > width) {
                 lines.add(line.toString());

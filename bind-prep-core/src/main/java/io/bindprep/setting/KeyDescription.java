@@ -24,11 +24,23 @@ public record KeyDescription(
         String form,
         List<String> examples,
         Shape shape) {
+    private static final String REQUIRED = "must be given";
+
     public KeyDescription {
         examples = List.copyOf(examples);
         if ((builtIn == null) == otherwise.isEmpty()) {
             throw new IllegalArgumentException(key + " needs either a built-in value or words for it");
         }
+    }
+
+    /** A key that no file can be without, so that nothing is built in. */
+    public static KeyDescription required(String key, String meaning, String form, Shape shape, List<String> examples) {
+        return new KeyDescription(key, "", meaning, null, REQUIRED, form, examples, shape);
+    }
+
+    /** Whether no file can be without it. */
+    public boolean required() {
+        return otherwise.equals(REQUIRED);
     }
 
     /** What holds where nothing is said, in a few words. */

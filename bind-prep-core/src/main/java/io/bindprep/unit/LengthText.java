@@ -57,15 +57,17 @@ public final class LengthText {
         if (length.units() < 0) {
             return "-" + exact(length.abs());
         }
-        BigDecimal mm = BigDecimal.valueOf(length.units()).divide(PER_MM, MathContext.DECIMAL64);
-        boolean binary = length.units() * FINEST % PER_INCH == 0;
-        // millimetres where two decimals say it, else the trade's fraction of an inch
-        if (mm.multiply(PER_MM).compareTo(BigDecimal.valueOf(length.units())) == 0
-                && mm.stripTrailingZeros().scale() <= (binary ? 2 : 9)) {
-            return plain(mm, 9) + " mm";
-        }
-        if (binary) {
+        BigDecimal mm = BigDecimal.valueOf(length.units())
+                .divide(PER_MM, MathContext.DECIMAL64)
+                .stripTrailingZeros();
+        boolean halves =
+                mm.scaleByPowerOfTen(1).remainder(BigDecimal.valueOf(5)).signum() == 0;
+        // the trade's fraction of an inch, unless it is half millimetres too
+        if (!halves && length.units() * FINEST % PER_INCH == 0) {
             return inches(length);
+        }
+        if (mm.scale() <= 9 && mm.multiply(PER_MM).compareTo(BigDecimal.valueOf(length.units())) == 0) {
+            return plain(mm, 9) + " mm";
         }
         long whole = length.units() / PER_INCH;
         long rest = length.units() % PER_INCH;

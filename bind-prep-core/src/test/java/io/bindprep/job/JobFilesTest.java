@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import io.bindprep.problem.SettingException;
+import io.bindprep.unit.Length;
 import java.io.IOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.file.AccessDeniedException;
@@ -75,6 +76,44 @@ class JobFilesTest {
         SettingException e = catchThrowableOfType(SettingException.class, () -> JobReader.toJob(settings, files));
         assertThat(e).hasMessage("shop.csv, line 2, column kind: \"wool\" is not known (job.yaml, line 2, column 9)");
         assertThat(e.known()).containsExactly("paper", "board", "film");
+    }
+
+    @Test
+    void aPunchFileIsReadOverTheShopsOwnPatterns() throws Exception {
+        JobSettings settings = JobSettings.read("""
+                tables: shop.csv
+                punch: bench.yaml
+                binding: coil
+                """, "job.yaml");
+        JobFiles files = JobFiles.read(
+                settings,
+                (file, beside) -> file.equals("bench.yaml")
+                        ? "pattern: X8\npins: 20\nregistration: 0.4 mm\n"
+                        : "id,method,row,shape,hole_along,hole_across,spacing,axis,elements\n"
+                                + "X8,coil,repeat,round,4 mm,4 mm,8 mm,5 mm,coil\n");
+        Job job = JobReader.toJob(settings, files);
+        assertThat(job.punch()).isEqualTo("bench");
+        assertThat(job.catalogue().punches().byId("bench").orElseThrow().pattern())
+                .isEqualTo("X8");
+        // the plan takes the punch's own measured registration, unless the job says another
+        assertThat(job.registration()).isNull();
+        assertThat(job.catalogue().punches().byId("bench").orElseThrow().registration())
+                .isEqualTo(Length.ofMm("0.4"));
+        assertThat(JobReader.toJob(settings.with("registration", "2 mm"), files).registration())
+                .isEqualTo(Length.ofMm(2));
+    }
+
+    @Test
+    void aWrongPunchFileIsToldWithBothPlaces() throws Exception {
+        JobSettings settings = JobSettings.read("punch: bench.yaml\n", "job.yaml");
+        JobFiles files = JobFiles.read(settings, (file, beside) -> "pattern: W3_1i-square-0t\npins: lots\n");
+        SettingException e = catchThrowableOfType(SettingException.class, () -> JobReader.toJob(settings, files));
+        assertThat(e.key()).isEqualTo("punch");
+        assertThat(e)
+                .hasMessage("pins: \"lots\" is not a whole number (bench.yaml, line 2, column 7)"
+                        + " (job.yaml, line 1, column 8)");
+        assertThat(catchThrowableOfType(SettingException.class, () -> JobReader.toJob(settings)))
+                .hasMessageContaining("\"bench.yaml\" was not read");
     }
 
     @Test

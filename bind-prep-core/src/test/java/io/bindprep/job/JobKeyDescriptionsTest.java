@@ -20,13 +20,14 @@ class JobKeyDescriptionsTest {
 
     private static Job job(KeyDescription key, String value) throws Exception {
         JobSettings settings = JobSettings.read(key.key() + ": " + value + "\n", "job.yaml");
-        // every file that an example names holds one stock, under the file's own name
-        return JobReader.toJob(
-                settings,
-                JobFiles.read(
-                        settings,
-                        (name, beside) ->
-                                "id,kind,caliper,tolerance\n" + name.replace(".csv", "") + ",paper,0.1 mm,0.01 mm\n"));
+        return JobReader.toJob(settings, JobFiles.read(settings, (name, beside) -> file(name)));
+    }
+
+    // what an example names: a table of one stock under the file's own name, or a punch
+    private static String file(String name) {
+        return name.endsWith(".csv")
+                ? "id,kind,caliper,tolerance\n" + name.replace(".csv", "") + ",paper,0.1 mm,0.01 mm\n"
+                : "pattern: W3_1i-square-0t\npins: 34\n";
     }
 
     @ParameterizedTest

@@ -39,7 +39,7 @@ class EditedPdfTest {
         try (pdf) {
             EditedPdf edited = pdf.edit();
             for (int page : pages) {
-                edited.move(page, move, false);
+                edited.move(page, move, EditedPdf.Beyond.MOVES);
             }
             edited.save(out, "test");
         }
@@ -357,9 +357,9 @@ class EditedPdfTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (OpenedPdf pdf = Intake.open(file, "shared.pdf", null)) {
             EditedPdf edited = pdf.edit();
-            edited.move(1, new Move(PageEdge.LEFT, 6, 1), false);
-            edited.move(2, new Move(PageEdge.RIGHT, 9, 1), false);
-            edited.move(3, new Move(PageEdge.TOP, 3, 1), false);
+            edited.move(1, new Move(PageEdge.LEFT, 6, 1), EditedPdf.Beyond.MOVES);
+            edited.move(2, new Move(PageEdge.RIGHT, 9, 1), EditedPdf.Beyond.MOVES);
+            edited.move(3, new Move(PageEdge.TOP, 3, 1), EditedPdf.Beyond.MOVES);
             edited.save(out, "test");
         }
         byte[] after = out.toByteArray();
@@ -423,5 +423,72 @@ class EditedPdfTest {
         byte[] two = moved(Intake.open(file, "same.pdf", null), new Move(PageEdge.LEFT, 6, 1), 1);
         assertThat(two).isEqualTo(one);
         assertThat(Files.readAllBytes(file)).isEqualTo(page);
+    }
+
+    private byte[] staying(PageMaker page, Move move) throws Exception {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (OpenedPdf pdf = page.open(folder)) {
+            EditedPdf edited = pdf.edit();
+            edited.move(1, move, EditedPdf.Beyond.STAYS);
+            edited.save(out, "test");
+        }
+        return out.toByteArray();
+    }
+
+    private static final String TEXT = " 0 g 14.04 60.04 20 3 re f 40.04 80.04 20 3 re f ";
+
+    /** What stays, drawn alone, and what moves, drawn alone and moved, make up the page: nothing else is on it. */
+    private void assertStays(String clip, String background, Move move, int right) throws Exception {
+        byte[] after = staying(PageMaker.page(100, 150).draw(clip + background + TEXT), move);
+        byte[] ground = PageMaker.page(100, 150).draw(background).bytes();
+        byte[] text = PageMaker.page(100, 150).draw(TEXT).bytes();
+        Path file = Files.write(folder.resolve("after.pdf"), after);
+        for (boolean poppler : new boolean[] {false, true}) {
+            Raster is = poppler ? Raster.ofPoppler(file, 1) : Raster.ofPdfBox(after, 1);
+            Raster below = poppler
+                    ? Raster.ofPoppler(Files.write(folder.resolve("ground.pdf"), ground), 1)
+                    : Raster.ofPdfBox(ground, 1);
+            Raster above = poppler
+                    ? Raster.ofPoppler(Files.write(folder.resolve("text.pdf"), text), 1)
+                    : Raster.ofPdfBox(text, 1);
+            int unlike = 0;
+            for (int y = 0; y < is.height(); y++) {
+                for (int x = 0; x < is.width(); x++) {
+                    int expected = Math.min(below.at(x, y), above.at(x - right, y));
+                    unlike += Math.abs(is.at(x, y) - expected) > 64 ? 1 : 0;
+                }
+            }
+            assertThat(unlike).as(poppler ? "Poppler" : "PDFBox").isLessThan(300);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "''", // drawn straight onto the page
+        "0 0 100 150 re W* n", // a page's clip as office programs write it
+        "0 0 100 150 re W n q 0.5 0 0 0.5 0 0 cm 0 0 200 300 re W n Q",
+        "-2 -2 63 154 re W n" // a panel that the text just fits
+    })
+    void aTintThroughTheBoundEdgeStaysUnderItsClip(String clip) throws Exception {
+        assertStays(clip, " q 0.7 g 2 0 0 2 0 0 cm -2 -2 8 79 re f Q ", new Move(PageEdge.LEFT, 6, 1), 60);
+        assertStays(clip, " 0.7 g 0 0 m 11 0 l 11 150 l 0 150 l h B ", new Move(PageEdge.LEFT, 6, 1), 60);
+    }
+
+    @Test
+    void tilesOfOnePictureStayTogether() throws Exception {
+        String tiles = " 0.4 g 0 100 10 40 re f 0.6 g 10 100 10 40 re f 0.8 g 20 100 10 40 re f 0.5 g 0 0 10 20 re f ";
+        assertStays("", tiles, new Move(PageEdge.LEFT, 6, 1), 60);
+    }
+
+    @Test
+    void whatLiesUponATintMovesAndAnotherEdgeIsNoReasonToStay() throws Exception {
+        byte[] after = staying(
+                PageMaker.page(100, 150).draw("0.8 g 0 0 12 150 re f 0 g 5 50 5 20 re f 70 100 30 20 re f"),
+                new Move(PageEdge.LEFT, 6, 1));
+        Raster is = Raster.ofPdfBox(after, 1);
+        assertThat(is.at(2, 900)).as("the tint").isCloseTo(204, within(3));
+        assertThat(is.at(80, 900)).as("the art upon it has moved").isCloseTo(204, within(3));
+        assertThat(is.at(130, 900)).isCloseTo(0, within(3));
+        assertThat(is.at(740, 400)).as("art at the outer edge has moved").isEqualTo(255);
     }
 }

@@ -88,7 +88,8 @@ class StripOracleTest {
         }
 
         boolean agree() {
-            return ours > WITHIN_MM - ALIKE_MM && theirs > WITHIN_MM - ALIKE_MM || Math.abs(ours - theirs) <= ALIKE_MM;
+            return ours > WITHIN_MM - ALIKE_MM && theirsDark > WITHIN_MM - ALIKE_MM
+                    || ours >= theirs - ALIKE_MM && ours <= theirsDark + ALIKE_MM;
         }
 
         @Override

@@ -59,7 +59,8 @@ final class Documents {
         FileSet set = new FileSet();
         set.setDirectory(build.toString());
         set.setIncludes(List.of("**/*.pdf", "**/*.PDF"));
-        List<String> excludes = new ArrayList<>(List.of("test-classes/**", "it/**"));
+        // the last of them is where Maven 4 keeps copies of what is attached
+        List<String> excludes = new ArrayList<>(List.of("test-classes/**", "it/**", "project-local-repo/**"));
         // wherever another execution may have put them
         excludes.add("**/*" + SheetWork.ENDING);
         excludes.add("**/*" + ProofWork.ENDING);

@@ -78,6 +78,7 @@ final class GoalRun {
         if (made != null) {
             say(made.level(), Wording.unchanged(made.message()));
         } else {
+            ImageReaders.register();
             made = work.make(document, task.request());
             if (made.level() == Made.Level.BAD) {
                 failures.add(made.message());

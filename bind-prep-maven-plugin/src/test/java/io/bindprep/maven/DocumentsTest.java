@@ -20,7 +20,10 @@ class DocumentsTest {
     @Test
     void theBuildsPdfsAreThoseUnderItsDirectoryButTestsAndOurOwn() throws IOException {
         make("target/book.pdf", "target/site/guide.PDF", "target/notes.txt", "elsewhere.pdf");
-        make("target/test-classes/test.pdf", "target/bind-prep/own.pdf");
+        make(
+                "target/project-local-repo/g/a/1/a-1-book-proof.pdf",
+                "target/test-classes/test.pdf",
+                "target/bind-prep/own.pdf");
         make("target/reports/book.proof.pdf", "target/reports/book.job-sheet.pdf");
         Path target = base.resolve("target");
         Documents documents = new Documents(base).add(Documents.builtOnes(target, target.resolve("bind-prep")));

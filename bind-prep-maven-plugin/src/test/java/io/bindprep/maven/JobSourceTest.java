@@ -64,6 +64,18 @@ class JobSourceTest {
     }
 
     @Test
+    void aPunchFileCountsFromTheFolderOfWhatNamesItToo() throws Exception {
+        Path fixtures = Path.of(System.getProperty("bindprep.root"), "fixtures");
+        Path folder = Files.createDirectory(base.resolve("jobs"));
+        Files.copy(fixtures.resolve("shop-punch.yaml"), folder.resolve("bench.yaml"));
+        Path file = Files.writeString(folder.resolve("job.yaml"), "punch: bench.yaml\n");
+        assertThat(jobOf(new JobSource(null, file.toFile(), null)).punch()).isEqualTo("bench-3-1");
+        assertWrong(
+                new JobSource(JobElementTest.job("<punch>bench.yaml</punch>"), null, null),
+                "<job><punch>: \"bench.yaml\" cannot be read: there is no such file");
+    }
+
+    @Test
     void aWrongSettingIsNamedByWhereItStands() throws Exception {
         Path file = Files.writeString(base.resolve("job.yaml"), "copies: 2\nsides: three\n");
         PlexusConfiguration bottom = JobElementTest.job("<boundEdge>bottom</boundEdge>");

@@ -1,0 +1,111 @@
+package io.bindprep.cli;
+
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Punch;
+import io.bindprep.catalogue.PunchFile;
+import io.bindprep.catalogue.PunchText;
+import io.bindprep.files.WholeFile;
+import io.bindprep.job.JobText;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code bind-prep init}: a commented job or punch file to begin with. */
+@Command(
+        name = "init",
+        description = "Writes a commented job file, or punch file, to begin with.",
+        customSynopsis = "bind-prep init [OPTIONS] [FILE]",
+        sortOptions = false,
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:written",
+            "2:wrong usage, the file is there already, or it cannot be written",
+            "4:internal error, a bug in bind-prep"
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {"  bind-prep init", "  bind-prep init --punch --like generic-W2_1i-square-0t bench.yaml"})
+final class InitCommand implements Callable<Integer> {
+    private static final Path JOB = Path.of("bind-prep.yaml");
+    private static final Path PUNCH = Path.of("punch.yaml");
+    private static final String LIKE = "generic-W3_1i-square-0t";
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "the file to write (bind-prep.yaml; with --punch punch.yaml)")
+    private @Nullable Path file;
+
+    @Option(names = "--punch", description = "a punch file, not a job file")
+    private boolean punch;
+
+    @Option(names = "--like", paramLabel = "PUNCH", description = "the built-in punch to begin with (" + LIKE + ")")
+    private @Nullable String like;
+
+    @Option(names = "--force", description = "write over a file that is there")
+    private boolean force;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "show this help")
+    @SuppressWarnings("unused") // read by picocli
+    private boolean help;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by picocli before call
+    private CommandSpec spec;
+
+    private final PrintWriter out;
+
+    InitCommand(PrintWriter out) {
+        this.out = out;
+    }
+
+    @Override
+    public Integer call() {
+        if (like != null && !punch) {
+            throw wrong("--like goes with --punch");
+        }
+        Path target = file != null ? file : punch ? PUNCH : JOB;
+        String name = String.valueOf(target.getFileName());
+        // the reader goes by the ending
+        if (!PunchFile.isNamed(name) || name.endsWith(".json")) {
+            throw wrong(target + ": give it a name that ends in .yaml, for it is written as YAML");
+        }
+        String text = punch ? punchText(name) : JobText.builtIn();
+        if (!force && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+            throw wrong(target + " is there already; give another name, or --force to write over it");
+        }
+        try {
+            WholeFile.write(target, text);
+        } catch (IOException e) {
+            throw wrong(String.valueOf(e.getMessage()));
+        }
+        out.println("Written: " + target);
+        out.println("Use it:  bind-prep check " + (punch ? "--punch " : "--job ") + target + " book.pdf");
+        return ExitCode.GOOD;
+    }
+
+    private String punchText(String fileName) {
+        String named = like == null ? LIKE : like;
+        Punch begin = Catalogue.builtIn()
+                .punches()
+                .byId(named)
+                .orElseThrow(() -> wrong("--like: no punch \"" + named + "\"; see: bind-prep list punches"));
+        return PunchText.of(begin.named(fileName.substring(0, fileName.lastIndexOf('.'))));
+    }
+
+    private ParameterException wrong(String message) {
+        return new ParameterException(spec.commandLine(), message);
+    }
+}

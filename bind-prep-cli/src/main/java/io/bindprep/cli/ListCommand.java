@@ -1,0 +1,143 @@
+package io.bindprep.cli;
+
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.job.JobSettings;
+import io.bindprep.problem.SettingException;
+import io.bindprep.report.CatalogueJson;
+import io.bindprep.report.CatalogueSection;
+import io.bindprep.report.CatalogueText;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code bind-prep list}: what a job may name, each row with its source. */
+@Command(
+        name = "list",
+        description = "Lists what a job may name, each with its source.",
+        customSynopsis = "bind-prep list [OPTIONS] [TABLE] [NAME]",
+        sortOptions = false,
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:listed", "2:wrong usage or settings", "4:internal error, a bug in bind-prep"},
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  bind-prep list stocks",
+            "  bind-prep list bond-20",
+            "  bind-prep list punches --tables shop-punches.csv"
+        })
+final class ListCommand implements Callable<Integer> {
+    private static final List<CatalogueSection> ALL = List.of(CatalogueSection.values());
+
+    /** How rows are written. */
+    enum Format {
+        text,
+        json
+    }
+
+    @Parameters(
+            arity = "0..2",
+            paramLabel = "TABLE NAME",
+            hideParamSyntax = true,
+            description = "stocks, sizes, patterns, elements or punches (all); a name shows every column of its row")
+    private List<String> words = List.of();
+
+    @Option(names = "--tables", paramLabel = "FILES", description = "own tables, CSV, as in a job")
+    private @Nullable String tables;
+
+    @Option(names = "--punch", paramLabel = "FILE", description = "own punch file, as in a job")
+    private @Nullable String punch;
+
+    @Option(names = "--job", paramLabel = "FILE", description = "job file whose own tables and punch are listed too")
+    private @Nullable Path jobFile;
+
+    @Option(names = "--format", paramLabel = "FORMAT", description = "text or json")
+    private Format format = Format.text;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "show this help")
+    @SuppressWarnings("unused") // read by picocli
+    private boolean help;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by picocli before call
+    private CommandSpec spec;
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Terminal terminal;
+
+    ListCommand(PrintWriter out, PrintWriter err, Terminal terminal) {
+        this.out = out;
+        this.err = err;
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        List<CatalogueSection> sections = sections();
+        boolean table = sections.size() == 1;
+        if (words.size() == 2 && !table) {
+            throw new ParameterException(
+                    spec.commandLine(), "no table \"" + words.get(0) + "\"; known: " + sectionWords());
+        }
+        String name = words.size() > (table ? 1 : 0) ? words.get(words.size() - 1) : null;
+        JobSettings own = JobSettings.empty();
+        own = tables == null ? own : own.with("tables", tables);
+        own = punch == null ? own : own.with("punch", punch);
+        JobInput job = new JobInput(spec, jobFile, own);
+        try {
+            return list(job.read().catalogue(), sections, name);
+        } catch (SettingException e) {
+            err.println(job.problem(e));
+            return ExitCode.USAGE;
+        }
+    }
+
+    private int list(Catalogue catalogue, List<CatalogueSection> sections, @Nullable String name) {
+        if (name == null) {
+            out.print(
+                    format == Format.json
+                            ? CatalogueJson.write(catalogue, sections, null)
+                            : CatalogueText.write(catalogue, sections, terminal.style()));
+            return ExitCode.GOOD;
+        }
+        Optional<String> row = CatalogueText.row(catalogue, sections, name, terminal.style());
+        if (row.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "nothing is called \"" + name + "\" in the "
+                            + (sections.size() == 1 ? sections.get(0).word() : "tables; tables: " + sectionWords()));
+        }
+        out.print(format == Format.json ? CatalogueJson.write(catalogue, sections, name) : row.get());
+        return ExitCode.GOOD;
+    }
+
+    /** The table that the first word names, else all. */
+    private List<CatalogueSection> sections() {
+        return words.isEmpty()
+                ? ALL
+                : ALL.stream()
+                        .filter(s -> s.word().equals(words.get(0)))
+                        .findFirst()
+                        .map(List::of)
+                        .orElse(ALL);
+    }
+
+    private static String sectionWords() {
+        return Arrays.stream(CatalogueSection.values())
+                .map(CatalogueSection::word)
+                .collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,17 @@
+package io.bindprep.report;
+
+import java.util.Locale;
+
+/** A table of the catalogue. */
+public enum CatalogueSection {
+    STOCKS,
+    SIZES,
+    PATTERNS,
+    ELEMENTS,
+    PUNCHES;
+
+    /** How people call it, "stocks". */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}
