@@ -84,8 +84,8 @@ class ListCommandTest {
     void clearancesAndStrandsAreTablesToo() {
         // all common practice, no source, but for the coil's filament: Printing Impressions, Feb 2005
         assertThat(Cli.run("list", "clearances").out())
-                .contains("usual  3.175 mm (1/8 in)    wire, coil, rings  common practice, no source\n");
-        assertThat(Cli.run("list", "strands", "coil").out()).contains("strand    2.159 mm\n", "Printing Impressions");
+                .contains("usual  3.18 mm (1/8 in)   wire, coil, rings  common practice, no source\n");
+        assertThat(Cli.run("list", "strands", "coil").out()).contains("strand    2.16 mm\n", "Printing Impressions");
         assertThat(Cli.run("list", "clearances", "close", "--format", "json").out())
                 .contains("\"allowanceMm\" : 2.3813", "\"builtInRuleOf\" : [ ]");
     }
