@@ -25,14 +25,14 @@ final class PrintOrNot {
                 Report report = BindPrep.check(CheckRequest.of(pdf, name, job));
                 System.out.println(name + (report.failed() ? ": do not print" : ": print"));
                 for (Finding finding : report.findings()) {
+                    // its message says where and how much, its remedy what to do
                     if (finding.severity() == Severity.ERROR) {
-                        System.out.println("  " + finding.pages() + " " + finding.message());
-                        System.out.println("    " + finding.remedy());
+                        System.out.println("  " + finding.rule() + " " + finding.pages());
                     }
                 }
             } catch (UnreadableInputException e) {
                 // nothing about such a file is known to be good
-                System.out.println(name + ": " + e.reason() + ". " + e.remedy());
+                System.out.println(name + ": " + e.reason());
             }
         }
     }

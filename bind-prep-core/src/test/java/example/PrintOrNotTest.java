@@ -32,11 +32,7 @@ class PrintOrNotTest {
     void itFindsWhatWasPlanted() throws Exception {
         assertThat(printed("cookbook-letter.pdf"))
                 .startsWith("cookbook-letter.pdf: do not print\n")
-                .contains(
-                        "  [14] Text would be punched",
-                        "3 mm from the bound edge",
-                        "  [27] A line",
-                        "5 mm from the bound edge");
+                .contains("  text-punched [14]\n", "  line-punched [27]\n");
     }
 
     private static String printed(String... fixtures) throws Exception {
