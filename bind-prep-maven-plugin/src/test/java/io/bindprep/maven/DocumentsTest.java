@@ -81,6 +81,14 @@ class DocumentsTest {
     }
 
     @Test
+    void aPatternIsForTheFilesets() {
+        assertThatThrownBy(() -> new Documents(base).add(named("docs/*.pdf")))
+                .isInstanceOf(MojoExecutionException.class)
+                .hasMessageContaining("docs/*.pdf is a pattern".replace('/', File.separatorChar))
+                .hasMessageContaining("<filesets>");
+    }
+
+    @Test
     void aDocumentWithoutAFileSaysSo() {
         assertThatThrownBy(() -> new Documents(base).add(new Document()))
                 .isInstanceOf(MojoExecutionException.class)
