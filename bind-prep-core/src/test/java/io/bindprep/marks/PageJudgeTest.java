@@ -36,7 +36,13 @@ class PageJudgeTest {
 
     private static Plan plan(boolean round, Gap gap, int axisMm) {
         HoleRow row = new HoleRow(
-                Length.ofMm(297), List.of(new Hole(7, Length.ofMm(100))), List.of(), List.of(), Length.ofMm(90), gap);
+                Length.ofMm(297),
+                List.of(new Hole(7, Length.ofMm(100))),
+                List.of(),
+                List.of(),
+                Length.ofMm(90),
+                Length.ZERO,
+                gap);
         return new Plan(
                 Method.WIRE,
                 "test",
