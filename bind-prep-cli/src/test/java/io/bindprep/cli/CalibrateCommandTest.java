@@ -89,7 +89,21 @@ class CalibrateCommandTest {
                 "--format",
                 "json");
         assertThat(check.exit()).as(check.err()).isZero();
-        assertThat(check.out()).contains("\"edgeDistanceMm\" : 5.2");
+        assertThat(check.out()).contains("\"edgeDistanceMm\" : 5.2", "\"sideGuideOffMm\" : 0.3");
+
+        Cli spec = Cli.run(
+                "spec",
+                Cli.fixture("members-handbook-a4.pdf"),
+                "--punch",
+                file.toString(),
+                "--format",
+                "json",
+                "-o",
+                temp.resolve("sheet.json").toString());
+        assertThat(spec.exit()).as(spec.err()).isZero();
+        // the row is 0.3 mm shorter, so that it begins 0.15 mm further in: 8.95, less the 0.3 of the guide
+        assertThat(Files.readString(temp.resolve("sheet.json")))
+                .contains("which is 8.65 mm by the side guide's own scale, as it was measured");
     }
 
     @Test

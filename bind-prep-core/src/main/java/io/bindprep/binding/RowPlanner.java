@@ -169,19 +169,22 @@ final class RowPlanner {
                             + (off.compareTo(Length.ZERO) > 0 ? " too far from it" : " too near to it")
                             + ", to " + stand.side().tolerance().inMm());
         } else if (!stand.side().value().equals(Length.ZERO)) {
+            Length side = stand.side().value();
             because.accept(
                     Topic.ROW,
-                    "pin 1 stands " + stand.side().value().inMm()
-                            + " off its place, away from the fixed guide, as measured to "
+                    "pin 1 stands " + side.abs().inMm()
+                            + (side.compareTo(Length.ZERO) > 0 ? " too far from" : " too near to")
+                            + " the fixed guide, as measured to "
                             + stand.side().tolerance().inMm());
         }
-        if (!stand.pitch().value().equals(Length.ZERO)) {
-            Length span = pattern.span(punch.pins());
+        Length stretch = stand.pitch().value();
+        if (!stretch.equals(Length.ZERO)) {
             because.accept(
                     Topic.ROW,
-                    "the row of pins was measured " + stand.pitch().value().inMm() + " longer than the " + span.inMm()
-                            + " of its pattern, to " + stand.pitch().tolerance().inMm()
-                            + ", which grows from hole to hole");
+                    "the row of pins was measured " + stretch.abs().inMm()
+                            + (stretch.compareTo(Length.ZERO) > 0 ? " longer" : " shorter") + " than the "
+                            + pattern.span(punch.pins()).inMm() + " of its pattern, to "
+                            + stand.pitch().tolerance().inMm() + ", which grows from hole to hole");
         }
     }
 

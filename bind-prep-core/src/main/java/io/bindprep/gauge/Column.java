@@ -7,6 +7,7 @@ import java.io.IOException;
 /** A column of print on one page, from the top down, in millimetres. */
 final class Column {
     private static final double STEP = 0.44;
+    private static final double LEAST = 5;
 
     private final Ink ink;
     private final Type plain;
@@ -57,19 +58,21 @@ final class Column {
     }
 
     void heading(String text) throws IOException {
-        line(bold, 12, text);
+        fitted(bold, 12, text);
         down(1);
     }
 
-    /** One line, cut where it is longer than the column. */
-    void line(Type type, double points, String text) throws IOException {
-        y += points * STEP;
-        ink.text(
-                type,
-                points,
-                left,
-                y - points * 0.1,
-                type.lines(text, points, width).get(0));
+    /** One line, smaller where it would be longer than the column. */
+    void fitted(Type type, double points, String text) throws IOException {
+        double size = sizeFor(type, points, text, width);
+        y += size * STEP;
+        ink.text(type, size, left, y - size * 0.1, type.lines(text, size, width).get(0));
+    }
+
+    /** The largest size, no larger than the first, at which a text keeps within that many millimetres. */
+    double sizeFor(Type type, double points, String text, double room) {
+        double wide = type.widthMm(type.settable(text), points);
+        return wide <= room ? points : Math.max(LEAST, Math.floor(points * room / wide * 4) / 4);
     }
 
     /** Wrapped text. */

@@ -35,9 +35,11 @@ final class ElementPages {
         column.paragraph(
                 8,
                 "Elements of " + sheet.pattern().elements()
-                        + " by their nominal inner diameter, and what each takes with "
-                        + sheet.clearance().inMm()
-                        + " of clearance. Hold a closed element against its circle. Elements of"
+                        + " by their nominal inner diameter, and what each takes "
+                        + (sheet.elements().get(0).sheets() != null
+                                ? "by its published capacity"
+                                : "with " + sheet.clearance().inMm() + " of clearance")
+                        + ". Hold a closed element against its circle. Elements of"
                         + " one nominal size differ: where a stack is near the limit, try it.");
         column.down(2);
         double x = 0;

@@ -6,6 +6,7 @@ import io.bindprep.paint.Ink;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
 import java.io.IOException;
+import java.util.List;
 
 /**
  * The page that is punched at one setting: a box where each hole should fall, a scale under the row, one from the edge at
@@ -25,6 +26,11 @@ final class PunchPage {
     private static final double TICK_5 = 2;
     private static final double TICK_10 = 3;
     private static final double BOX = 20;
+    private static final List<String> FIELDS = List.of(
+            "1  edge-first: bound edge to the FIRST hole, its near and far side",
+            "2  edge-last: bound edge to the LAST hole, its near and far side",
+            "3  end-first: this end of the paper to the FIRST hole, its near and far side",
+            "4  row: left side of the first hole (4a) and of the last (4b), on the scale above");
 
     private final TestSheet sheet;
     private final DepthSetting setting;
@@ -163,7 +169,7 @@ final class PunchPage {
                 "this end to the guide, the upper edge to the back stop; hole 1 first, hole "
                         + sheet.row().holes().size() + " last");
         column.down(6);
-        column.line(
+        column.fitted(
                 column.bold(),
                 13,
                 "Test sheet, depth \"" + setting.name() + "\": holes " + LengthText.both(setting.axis())
@@ -182,28 +188,23 @@ final class PunchPage {
     }
 
     private void fields(Column column) throws IOException {
-        field(column, "1  edge-first: bound edge to the FIRST hole, its near and far side");
-        field(column, "2  edge-last: bound edge to the LAST hole, its near and far side");
-        field(column, "3  end-first: this end of the paper to the FIRST hole, its near and far side");
-        field(column, "4  row: left side of the first hole (4a) and of the last (4b), on the scale above");
-        column.down(1.5);
-    }
-
-    private static void field(Column column, String label) throws IOException {
-        Ink ink = column.ink();
-        double right = column.left() + column.width();
-        double y = column.y();
-        ink.width(0.2);
-        ink.box(right - 2 * BOX - 12, y, BOX, 6, false);
-        ink.box(right - BOX - 6, y, BOX, 6, false);
-        ink.centred(column.plain(), 7.5, right - BOX - 9, y + 4, "to");
-        ink.right(column.plain(), 7.5, right, y + 4, "mm");
         double room = column.width() - 2 * BOX - 14;
-        double size = 8.5;
-        while (size > 5 && column.plain().widthMm(label, size) > room) {
-            size -= 0.25;
+        double size = FIELDS.stream()
+                .mapToDouble(label -> column.sizeFor(column.plain(), 8.5, label, room))
+                .min()
+                .orElseThrow();
+        for (String label : FIELDS) {
+            Ink ink = column.ink();
+            double right = column.left() + column.width();
+            double y = column.y();
+            ink.width(0.2);
+            ink.box(right - 2 * BOX - 12, y, BOX, 6, false);
+            ink.box(right - BOX - 6, y, BOX, 6, false);
+            ink.centred(column.plain(), 7.5, right - BOX - 9, y + 4, "to");
+            ink.right(column.plain(), 7.5, right, y + 4, "mm");
+            ink.text(column.plain(), size, column.left(), y + 4, label);
+            column.down(7);
         }
-        ink.text(column.plain(), size, column.left(), y + 4, label);
-        column.down(7);
+        column.down(1.5);
     }
 }

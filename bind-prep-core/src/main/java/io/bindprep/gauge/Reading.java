@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param to null where one length was read
  */
 record Reading(Length from, @Nullable Length to) {
+    static final int LONGEST = 60;
+
     private static final Pattern TWO = Pattern.compile("(?i)\\s*(.+?)\\s+to\\s+(.+?)\\s*");
     private static final Pattern UNIT = Pattern.compile("[\\d./ -]+?\\s*([a-zA-Zµ\"]+)\\s*");
     private static final Pattern BARE = Pattern.compile("[\\d./ -]+");
@@ -25,6 +27,9 @@ record Reading(Length from, @Nullable Length to) {
      * @throws SettingException where it is no length, or its far end does not lie beyond its near one
      */
     static Reading parse(String key, String text, String example) throws SettingException {
+        if (text.length() > LONGEST) {
+            throw Scalars.wrong(key, text, "is longer than a reading is", "Write it as \"" + example + "\".");
+        }
         Matcher two = TWO.matcher(text);
         if (!two.matches()) {
             return new Reading(Scalars.length(key, text, MOST, example), null);

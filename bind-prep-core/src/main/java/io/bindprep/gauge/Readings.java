@@ -84,7 +84,7 @@ public final class Readings {
     }
 
     private static Bar bar(String text) throws SettingException {
-        Matcher of = OF.matcher(text);
+        Matcher of = OF.matcher(text.length() > Reading.LONGEST ? "" : text);
         boolean longer = of.matches();
         Length printed = longer ? Scalars.length(BAR, of.group(2), MOST_BAR, "249.6 mm of 250 mm") : LEAST_BAR;
         Length read = Scalars.length(BAR, longer ? of.group(1) : text, MOST_BAR, "99.8 mm", "249.6 mm of 250 mm");

@@ -10,6 +10,10 @@ import java.util.stream.Collectors;
 /** What to do with the pages, step by step, with its cautions. */
 final class Steps {
     private static final double[] SIZES = {10, 9, 8};
+    static final String CAUTION =
+            "Punch waste first. Keep hands out of the punch, isolate a powered one before pins are changed. Local law,"
+                    + " site rules and the machine's manual come before this page; only trained people run the punch.";
+
     private static final double GAP = 1.2;
 
     private final List<String> texts = new ArrayList<>();
@@ -17,9 +21,7 @@ final class Steps {
     Steps(TestSheet sheet) {
         List<String> pulled =
                 sheet.row().pulledPins().stream().map(String::valueOf).toList();
-        texts.add(
-                "! Punch waste first. Keep hands out of the punch, isolate a powered one before pins are changed. Local law,"
-                        + " site rules and the machine's manual come before this page; only trained people run the punch.");
+        texts.add("! " + CAUTION);
         texts.add("1. Print every page at full size, without fitting, on one side of the job's stock; cut it to "
                 + LengthText.area(sheet.edge(), sheet.across()) + " where the paper is larger.");
         texts.add("2. "

@@ -19,6 +19,8 @@ public final class TestSheetPdf {
     /** The bar's line above the foot of the page. */
     private static final double BAR = 14;
 
+    private static final String STEPS = "How to punch and read the test sheets";
+
     private final TestSheet sheet;
     private final PaintedPdf document;
     private final Type plain;
@@ -61,12 +63,15 @@ public final class TestSheetPdf {
             boolean fits = steps.fit(column, foot());
             if (fits) {
                 steps.write(column, pages);
+            } else {
+                column.paragraph(8, "! " + Steps.CAUTION);
+                column.paragraph(8, "What to do stands on the page \"" + STEPS + "\".");
             }
             apart = apart || !fits;
         }
         if (apart) {
             Column column = next();
-            column.heading("How to punch and read the test sheets");
+            column.heading(STEPS);
             steps.write(column, pages);
         }
         new ReadingPage(sheet).paint(next(), foot());

@@ -126,8 +126,8 @@ class CalibratorTest {
         assertThat(plan.registration()).isEqualTo(Length.ofMm(1));
         assertThat(plan.because())
                 .extracting(Reason::text)
-                .anyMatch(t -> t.contains("pin 1 stands 0.3 mm off its place"))
-                .anyMatch(t -> t.contains("measured -0.3 mm longer"))
+                .anyMatch(t -> t.contains("pin 1 stands 0.3 mm too far from the fixed guide"))
+                .anyMatch(t -> t.contains("measured 0.3 mm shorter than the 279.4 mm"))
                 .anyMatch(t -> t.contains("more than the 0.6 mm that the measuring of the punch leaves open"));
     }
 
