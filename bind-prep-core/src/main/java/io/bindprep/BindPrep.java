@@ -87,6 +87,7 @@ public final class BindPrep {
      * document.
      *
      * @param out is left open
+     * @return what was drawn
      * @throws SettingException where punch, pitch, depth and trim do not go together, or the sheet is too small to read
      * @throws IOException where the stream cannot be written
      */

@@ -7,12 +7,17 @@ import io.bindprep.paint.Ink;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Gauges to hold things against: every element of the method as a circle of its inner diameter, and a scale for a stack. */
 final class ElementPages {
     private static final double APART = 5;
+    private static final double NAME = 5.5;
     private static final double LABEL = 8;
     private static final double LEAST_CELL = 30;
     private static final int LONGEST_SCALE = 120;
@@ -27,40 +32,75 @@ final class ElementPages {
         Column column = pages.next();
         column.heading("Gauge");
         stack(column);
-        if (sheet.elements().isEmpty()) {
-            column.paragraph(
-                    8, "No sizes of elements are known for " + sheet.pattern().id() + ".");
-            return;
-        }
         column.paragraph(
                 8,
-                "Elements of " + sheet.pattern().elements()
-                        + " by their nominal inner diameter, and what each takes "
-                        + (sheet.elements().get(0).sheets() != null
-                                ? "by its published capacity"
-                                : "with " + sheet.clearance().inMm() + " of clearance")
-                        + ". Hold a closed element against its circle. Elements of"
-                        + " one nominal size differ: where a stack is near the limit, try it.");
-        column.down(2);
+                "Elements by their nominal inner diameter: hold a closed one against its circle. Elements of one nominal size"
+                        + " differ: where a stack is near what one takes, try it.");
+        Map<String, List<Elements.Entry>> groups = new LinkedHashMap<>();
+        sheet.elements()
+                .forEach(e -> groups.computeIfAbsent(e.group(), g -> new ArrayList<>())
+                        .add(e));
+        if (groups.isEmpty()) {
+            column.paragraph(8, "No sizes are known for " + sheet.pattern().id() + ".");
+        }
+        for (Map.Entry<String, List<Elements.Entry>> group : groups.entrySet()) {
+            column = group(column, pages, group.getKey(), group.getValue());
+        }
+    }
+
+    /** The circles of one group, in rows; returns the column below them. */
+    private Column group(Column from, Pages pages, String name, List<Elements.Entry> entries) throws IOException {
+        Column column = from;
+        double most = Math.min(column.width(), pages.foot() - TestSheetPdf.MARGIN - NAME - LABEL);
         double x = 0;
         double tallest = 0;
-        for (Elements.Entry entry : sheet.elements()) {
+        column.down(APART);
+        boolean named = false;
+        List<String> larger = new ArrayList<>();
+        for (Elements.Entry entry : entries) {
             double size = entry.element().size().mm();
+            if (size > most) {
+                larger.add(entry.element().name());
+                continue;
+            }
             double cell = Math.max(size + APART, LEAST_CELL);
             if (x > 0 && x + cell > column.width()) {
                 column.down(tallest + LABEL + APART);
                 x = 0;
                 tallest = 0;
             }
-            if (column.y() + Math.max(size, tallest) + LABEL > pages.foot()) {
+            if (column.y() + Math.max(size, tallest) + LABEL + (named ? 0 : NAME) > pages.foot()) {
                 column = pages.next();
                 x = 0;
                 tallest = 0;
+            }
+            if (!named) {
+                column.fitted(column.bold(), 9, name + capacity(entry));
+                column.down(1.5);
+                named = true;
             }
             circle(column, entry, column.left() + x, cell);
             x += cell;
             tallest = Math.max(tallest, size);
         }
+        column.down(tallest + LABEL);
+        if (!larger.isEmpty()) {
+            column.paragraph(8, "Larger than this page: " + String.join(", ", larger) + ".");
+        }
+        return column;
+    }
+
+    private String capacity(Elements.Entry entry) {
+        return entry.sheets() != null
+                ? ", and what each takes by its published capacity"
+                : coil()
+                        ? ""
+                        : ", and what each takes with " + sheet.clearance().inMm() + " of clearance";
+    }
+
+    // what a coil takes goes by the depth of the holes too
+    private boolean coil() {
+        return sheet.pattern().method() == Method.COIL;
     }
 
     private void circle(Column column, Elements.Entry entry, double left, double cell) throws IOException {
@@ -84,10 +124,7 @@ final class ElementPages {
             return "takes " + Elements.bond(sheets).inMm();
         }
         Length most = entry.element().size().minus(sheet.clearance());
-        // what a coil takes goes by the depth of the holes too
-        return sheet.pattern().method() == Method.COIL || most.compareTo(Length.ZERO) <= 0
-                ? ""
-                : "takes " + most.inMm();
+        return coil() || most.compareTo(Length.ZERO) <= 0 ? "" : "takes " + most.inMm();
     }
 
     /** Millimetres above the line, sixteenths of an inch below it. */

@@ -45,7 +45,7 @@ final class Steps {
                         + " number at the line, and the tenth at the column's head. The far side likewise. For 3 lay the end SIDE"
                         + " GUIDE on line 0.");
         texts.add(
-                "5. Reading 4 is taken on the scale of this page under the row: the left side of the first hole (4a) and the"
+                "5. Reading 4 is taken on the scale under the row: the left side of the first hole (4a) and the"
                         + " left side of the last hole (4b), tenths by eye. With a steel rule the length between the two will do.");
         texts.add(
                 "6. Measure the bar with a steel rule. Calibration takes the readings as edge-first (1), edge-last (2), end-first"

@@ -4,6 +4,7 @@ import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
 import io.bindprep.binding.Planner;
 import io.bindprep.binding.PunchRow;
+import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.Elements;
 import io.bindprep.catalogue.Pattern;
@@ -14,7 +15,9 @@ import io.bindprep.job.Trim;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * What is printed to see how a punch stands, and what readings of it are held against: where every hole falls if the
@@ -24,7 +27,7 @@ import java.util.List;
  * @param across the sheet's other side
  * @param punched the punch over that edge, at least two holes from the end at the side guide
  * @param clearance what an element's size has over the stack it takes
- * @param elements the sizes that go with the pattern; empty where none is known
+ * @param elements every size of the method, those that go with the pattern first; empty where none is known
  */
 public record TestSheet(Length edge, Length across, PunchRow punched, Length clearance, List<Elements.Entry> elements) {
     // ISO 216 A4
@@ -64,12 +67,18 @@ public record TestSheet(Length edge, Length across, PunchRow punched, Length cle
                     "is too small to read: its bound edge must be at least " + LEAST_EDGE.inMm() + ", its other side "
                             + LEAST_ACROSS.inMm());
         }
-        return new TestSheet(
-                edge,
-                across,
-                punched,
-                job.clearance(),
-                job.catalogue().elements().of(punched.pattern()));
+        return new TestSheet(edge, across, punched, job.clearance(), elements(job.catalogue(), punched.pattern()));
+    }
+
+    private static List<Elements.Entry> elements(Catalogue catalogue, Pattern pattern) {
+        Set<String> groups = new LinkedHashSet<>(List.of(pattern.elements()));
+        catalogue.patterns().all().stream()
+                .filter(p -> p.method() == pattern.method())
+                .forEach(p -> groups.add(p.elements()));
+        return groups.stream()
+                .flatMap(group -> catalogue.elements().all().stream()
+                        .filter(e -> e.group().equals(group)))
+                .toList();
     }
 
     private static SettingException wrong(String size, String what) {
