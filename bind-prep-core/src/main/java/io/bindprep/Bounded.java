@@ -68,10 +68,12 @@ final class Bounded {
                 throw setting;
             }
             if (cause instanceof OutOfMemoryError || cause instanceof StackOverflowError) {
-                throw new UnreadableInputException(
+                UnreadableInputException tooMuch = new UnreadableInputException(
                         Reason.TOO_MUCH,
                         name + " asks for more memory than there is.",
                         "Give the check more memory, or ask for the document in parts.");
+                tooMuch.initCause(cause);
+                throw tooMuch;
             }
             throw new IllegalStateException("the check of " + name + " failed", cause);
         } catch (InterruptedException e) {

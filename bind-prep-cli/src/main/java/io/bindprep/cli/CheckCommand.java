@@ -6,12 +6,13 @@ import io.bindprep.check.Report;
 import io.bindprep.job.Job;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
-import java.io.File;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -33,39 +34,22 @@ import picocli.CommandLine.Spec;
             "3:a file could not be read",
             "4:internal error, a bug in bind-prep"
         },
-        footerHeading = "%nExample:%n",
-        footer = "  bind-prep check --stock bond-20 --sides two --pitch 3:1 book.pdf")
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  bind-prep check --stock bond-20 --sides two --pitch 3:1 book.pdf",
+            "  bind-prep check --job job.yaml --write reports/ book.pdf",
+            "  bind-prep check --format jsonl incoming/ > incoming.jsonl",
+            "  pdf-maker | bind-prep check -"
+        })
 final class CheckCommand implements Callable<Integer> {
-    /** How answers are written. */
-    enum Format {
-        text,
-        json
-    }
-
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "the PDF files")
-    private List<Path> files = List.of();
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "1..*",
+            description = "the PDF files; of a folder every .pdf in it and below; - for standard input")
+    private List<Path> named = List.of();
 
     @Option(names = "--job", paramLabel = "FILE", description = "job file, YAML or JSON")
     private @Nullable Path jobFile;
-
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            description = "text, or json: one object, an array of them for several files")
-    private Format format = Format.text;
-
-    @Option(
-            names = "--write",
-            paramLabel = "FORMAT=FILE",
-            description =
-                    "also write a report to a file, in the format text, json, html, sarif, junit or xjdf; {name} in it"
-                            + " stands for each PDF's name; or DIR/: every format into that folder; may be repeated")
-    private List<String> writes = List.of();
-
-    @Option(
-            names = "--all-pages",
-            description = "list every page in the JSON on standard output, not only those that are not clear")
-    private boolean allPages;
 
     @Option(
             names = "--password-file",
@@ -80,6 +64,12 @@ final class CheckCommand implements Callable<Integer> {
     @SuppressWarnings("unused") // read by picocli
     private boolean help;
 
+    @ArgGroup(validate = false, order = 10, heading = "%nAnswers:%n")
+    private final OutputOptions answers = new OutputOptions();
+
+    @ArgGroup(validate = false, order = 20, heading = "%nMany files:%n")
+    private final BatchOptions batch = new BatchOptions();
+
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before call
     private CommandSpec spec;
@@ -91,12 +81,14 @@ final class CheckCommand implements Callable<Integer> {
         Report check(CheckRequest request) throws UnreadableInputException, SettingException;
     }
 
+    private final InputStream in;
     private final PrintWriter out;
     private final PrintWriter err;
     private final Terminal terminal;
     private final Engine engine;
 
-    CheckCommand(PrintWriter out, PrintWriter err, Terminal terminal, Engine engine) {
+    CheckCommand(InputStream in, PrintWriter out, PrintWriter err, Terminal terminal, Engine engine) {
+        this.in = in;
         this.out = out;
         this.err = err;
         this.terminal = terminal;
@@ -105,85 +97,46 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        int threads = batch.threads(spec);
         JobInput input = new JobInput(spec, jobFile);
         Job job;
         try {
             job = input.read();
         } catch (SettingException e) {
-            return wrongSetting(e, input);
+            err.println(input.problem(e));
+            return ExitCode.USAGE;
         }
         String password = passwordFile == null ? null : NamedFiles.password(spec, passwordFile);
-        WrittenReports written = written();
-        int worst = ExitCode.GOOD;
-        try (ReportOutput output = output()) {
-            for (int i = 0; i < files.size(); i++) {
-                worst = Math.max(worst, check(i, job, password, input, output, written));
+        try (InputFiles inputs = inputs()) {
+            List<InputFile> files = inputs.files();
+            WrittenReports written = written(files);
+            Summary summary = new Summary();
+            int exit;
+            try (ReportOutput output = answers.open(out, terminal, inputs.several())) {
+                FileCheck check = new FileCheck(engine, job, password, input, output, written);
+                CheckRun run = new CheckRun(out, err, terminal.showsProgress(), check, output);
+                exit = inputs.several() ? run.many(files, threads, summary) : run.one(files.get(0));
             }
+            if (inputs.several()) {
+                err.print(summary.text());
+            }
+            return exit;
         }
-        return worst;
     }
 
-    private WrittenReports written() {
+    private InputFiles inputs() {
         try {
-            return WrittenReports.of(
-                    writes, files, files.stream().map(CheckCommand::name).toList());
+            return InputFiles.of(named, in);
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
+        }
+    }
+
+    private WrittenReports written(List<InputFile> files) {
+        try {
+            return WrittenReports.of(answers.writes(), files);
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), "--write " + e.getMessage(), e);
         }
-    }
-
-    // the same on every system
-    private static String name(Path file) {
-        return file.toString().replace(File.separatorChar, '/');
-    }
-
-    private int check(
-            int index,
-            Job job,
-            @Nullable String password,
-            JobInput input,
-            ReportOutput output,
-            WrittenReports written) {
-        Path file = files.get(index);
-        String name = name(file);
-        try {
-            List<WrittenReports.Unwritten> unwritten;
-            Report report;
-            // the line is gone before the answer comes
-            try (ProgressLine progress = new ProgressLine(err, terminal.showsProgress(), System::nanoTime)) {
-                CheckRequest request = new CheckRequest(file, name, job, password, progress);
-                report = engine.check(request);
-                unwritten = written.write(index, request, report);
-            }
-            output.report(report);
-            return Math.max(report.failed() ? ExitCode.FINDINGS : ExitCode.GOOD, told(unwritten));
-        } catch (UnreadableInputException e) {
-            output.unreadable(name, e);
-            return Math.max(ExitCode.UNREADABLE, told(written.unreadable(index, name, e)));
-        } catch (SettingException e) {
-            return wrongSetting(e, input);
-        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-            // one file's trouble keeps no other from its answer
-            err.println(Problems.internal(name, e));
-            return ExitCode.INTERNAL;
-        }
-    }
-
-    private int told(List<WrittenReports.Unwritten> unwritten) {
-        unwritten.forEach(u -> err.println(Problems.cannotWrite("--write", u.file(), u.why())));
-        return unwritten.isEmpty() ? ExitCode.GOOD : ExitCode.USAGE;
-    }
-
-    private ReportOutput output() {
-        boolean several = files.size() > 1;
-        return switch (format) {
-            case json -> new JsonOutput(out, several, allPages);
-            case text -> new TextOutput(out, err, terminal.style(), several);
-        };
-    }
-
-    private int wrongSetting(SettingException e, JobInput input) {
-        err.println(input.problem(e));
-        return ExitCode.USAGE;
     }
 }

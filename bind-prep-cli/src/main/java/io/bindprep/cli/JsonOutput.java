@@ -1,6 +1,7 @@
 package io.bindprep.cli;
 
 import io.bindprep.check.Report;
+import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.report.JsonReport;
 import java.io.PrintWriter;
@@ -20,16 +21,27 @@ final class JsonOutput implements ReportOutput {
     }
 
     @Override
-    public void report(Report report) {
-        print(JsonReport.write(report, allPages));
+    public Said report(Report report) {
+        return new Said(JsonReport.write(report, allPages), "");
     }
 
     @Override
-    public void unreadable(String file, UnreadableInputException e) {
-        print(JsonReport.unreadable(file, e));
+    public Said unreadable(String file, UnreadableInputException e) {
+        return new Said(JsonReport.unreadable(file, e), "");
     }
 
-    private void print(String object) {
+    @Override
+    public Said wrongSetting(String file, SettingException e, String worded) {
+        return new Said("", worded + "\n");
+    }
+
+    @Override
+    public Said internal(String file, String worded) {
+        return new Said("", worded + "\n");
+    }
+
+    @Override
+    public void print(String object) {
         out.print(before + object.strip());
         before = ",\n";
         out.flush();

@@ -1,6 +1,7 @@
 package io.bindprep.cli;
 
 import io.bindprep.BindPrep;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -14,16 +15,14 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The process around the command: streams, exit code, and the promise that nobody ever sees a stack trace. */
 public final class Main {
+    private final InputStream in;
     private final PrintWriter out;
     private final PrintWriter err;
     private final Terminal terminal;
     private final CheckCommand.Engine engine;
 
-    Main(PrintWriter out, PrintWriter err, Terminal terminal) {
-        this(out, err, terminal, BindPrep::check);
-    }
-
-    Main(PrintWriter out, PrintWriter err, Terminal terminal, CheckCommand.Engine engine) {
+    Main(InputStream in, PrintWriter out, PrintWriter err, Terminal terminal, CheckCommand.Engine engine) {
+        this.in = in;
         this.out = out;
         this.err = err;
         this.terminal = terminal;
@@ -34,7 +33,8 @@ public final class Main {
     public static void main(String[] args) {
         // set before logging is, and only if it ever is, configured: configuring it takes time
         System.setProperty("java.util.logging.config.class", NoLogging.class.getName());
-        System.exit(new Main(utf8(System.out), utf8(System.err), Terminal.ofProcess()).run(args));
+        Main main = new Main(System.in, utf8(System.out), utf8(System.err), Terminal.ofProcess(), BindPrep::check);
+        System.exit(main.run(args));
     }
 
     /** Runs the command; returns its exit code. */
@@ -48,7 +48,7 @@ public final class Main {
                 .setParameterExceptionHandler(Main::wrongUsage)
                 .setExecutionExceptionHandler((e, command, parsed) -> internalError(e));
         try {
-            return line.execute(args);
+            return written(line.execute(args));
         } catch (StackOverflowError | OutOfMemoryError e) {
             return internalError(e);
         } finally {
@@ -57,10 +57,19 @@ public final class Main {
         }
     }
 
+    /** An answer that was lost, on a full disk or a closed pipe, is no success. */
+    private int written(int exit) {
+        if (!out.checkError()) {
+            return exit;
+        }
+        err.println("bind-prep: standard output cannot be written: it was closed, or its disk is full");
+        return Math.max(exit, ExitCode.USAGE);
+    }
+
     /** Adds the verb that is asked for, or all of them: each costs a small check some milliseconds. */
     private void addVerbs(CommandLine line, String asked) {
         Map<String, Supplier<CommandLine>> verbs = new LinkedHashMap<>();
-        verbs.put("check", () -> withJob(new CheckCommand(out, err, terminal, engine)));
+        verbs.put("check", () -> withJob(new CheckCommand(in, out, err, terminal, engine)));
         verbs.put("shift", () -> withJob(new ShiftCommand(out, err, terminal)));
         verbs.put("proof", () -> withJob(new ProofCommand(out, err, terminal)));
         verbs.put("spec", () -> withJob(new SpecCommand(out, err, terminal, engine)));

@@ -52,7 +52,7 @@ final class Problems {
                 .findFirst()
                 .map(frame -> " at " + frame.getClassName() + ":" + frame.getLineNumber())
                 .orElse("");
-        return "bind-prep: " + where + ": internal error, "
+        return "bind-prep: " + shown(where) + ": internal error, "
                 + first.getClass().getSimpleName() + place + (message == null ? "" : ": " + message)
                 + "\n  This is a bug in bind-prep, please report it, with the file if you may.";
     }
@@ -80,6 +80,11 @@ final class Problems {
                 ? system.getReason()
                 : "the system refuses it or the disk is full";
         return "bind-prep: " + option + ": cannot write " + file + ": " + why;
+    }
+
+    /** Without control and direction marks: a file's name could rewrite the screen. */
+    static String shown(String text) {
+        return text.replaceAll("[\\p{Cc}\\p{Cf}]", "?");
     }
 
     // covers.front and inserts[2] are parts of what one option says

@@ -9,18 +9,17 @@ import java.util.function.LongSupplier;
  * on a thread of its own, which a bound in time may leave behind.
  */
 final class ProgressLine implements CheckRequest.Progress, AutoCloseable {
-    private static final long A_MOMENT_NS = 400_000_000;
-    private static final long REDRAW_NS = 100_000_000;
+    static final long A_MOMENT_NS = 400_000_000;
+    static final long REDRAW_NS = 100_000_000;
 
-    private final PrintWriter err;
+    private final StatusLine line;
     private final boolean shown;
     private final LongSupplier nanoTime;
     private long nextAt;
-    private int drawn;
     private boolean closed;
 
     ProgressLine(PrintWriter err, boolean shown, LongSupplier nanoTime) {
-        this.err = err;
+        this.line = new StatusLine(err);
         this.shown = shown;
         this.nanoTime = nanoTime;
         this.nextAt = nanoTime.getAsLong() + A_MOMENT_NS;
@@ -33,19 +32,12 @@ final class ProgressLine implements CheckRequest.Progress, AutoCloseable {
             return;
         }
         nextAt = now + REDRAW_NS;
-        String line = "page " + done + " of " + total;
-        err.print("\r" + line + " ".repeat(Math.max(0, drawn - line.length())));
-        err.flush();
-        drawn = line.length();
+        line.show("page " + done + " of " + total);
     }
 
     @Override
     public synchronized void close() {
         closed = true;
-        if (drawn > 0) {
-            err.print("\r" + " ".repeat(drawn) + "\r");
-            err.flush();
-            drawn = 0;
-        }
+        line.wipe();
     }
 }

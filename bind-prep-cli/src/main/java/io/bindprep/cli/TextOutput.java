@@ -1,6 +1,7 @@
 package io.bindprep.cli;
 
 import io.bindprep.check.Report;
+import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.report.TextReport;
 import io.bindprep.report.TextStyle;
@@ -9,33 +10,43 @@ import java.io.PrintWriter;
 /** Reports for people; of several files each under the name of its own. */
 final class TextOutput implements ReportOutput {
     private final PrintWriter out;
-    private final PrintWriter err;
     private final TextStyle style;
     private final boolean several;
     private boolean first = true;
 
-    TextOutput(PrintWriter out, PrintWriter err, TextStyle style, boolean several) {
+    TextOutput(PrintWriter out, TextStyle style, boolean several) {
         this.out = out;
-        this.err = err;
         this.style = style;
         this.several = several;
     }
 
     @Override
-    public void report(Report report) {
-        if (several) {
-            out.print((first ? "" : "\n") + "== " + report.document().file() + " ==\n\n");
-        }
-        first = false;
-        out.print(TextReport.write(report, style));
-        out.flush();
+    public Said report(Report report) {
+        String heading = several ? "== " + Problems.shown(report.document().file()) + " ==\n\n" : "";
+        return new Said(heading + TextReport.write(report, style), "");
     }
 
     @Override
-    public void unreadable(String file, UnreadableInputException e) {
+    public Said unreadable(String file, UnreadableInputException e) {
         // stderr may be a file where stdout is a terminal
-        err.print(TextReport.unreadable(file, e, new TextStyle(false, style.width())));
-        err.flush();
+        return new Said("", TextReport.unreadable(file, e, new TextStyle(false, style.width())));
+    }
+
+    @Override
+    public Said wrongSetting(String file, SettingException e, String worded) {
+        return new Said("", (several ? "bind-prep: " + Problems.shown(file) + ":\n" : "") + worded + "\n");
+    }
+
+    @Override
+    public Said internal(String file, String worded) {
+        return new Said("", worded + "\n");
+    }
+
+    @Override
+    public void print(String text) {
+        out.print((first ? "" : "\n") + text);
+        out.flush();
+        first = false;
     }
 
     @Override

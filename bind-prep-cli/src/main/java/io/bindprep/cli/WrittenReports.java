@@ -7,12 +7,15 @@ import io.bindprep.files.ReportNames;
 import io.bindprep.files.WholeFile;
 import io.bindprep.problem.UnreadableInputException;
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** The files that {@code --write} asks for: which report of which document goes where. */
 final class WrittenReports {
@@ -24,10 +27,12 @@ final class WrittenReports {
     /** A report that could not be written, and why. */
     record Unwritten(Path file, IOException why) {}
 
-    private final List<Path> inputs;
+    private final List<InputFile> inputs;
+    // looked up for each report, so that thousands of files take no longer each than one
+    private final Set<Path> inputPaths = new HashSet<>();
     private final List<List<Target>> targets = new ArrayList<>();
 
-    private WrittenReports(List<Path> inputs) {
+    private WrittenReports(List<InputFile> inputs) {
         this.inputs = inputs;
     }
 
@@ -36,12 +41,20 @@ final class WrittenReports {
      *
      * @param asked {@code FORMAT=FILE} or {@code DIR/}, each as it was typed
      * @param inputs the documents
-     * @param names how reports call them
      * @throws IllegalArgumentException where that cannot be done; the message says which, why, and what would do
      */
-    static WrittenReports of(List<String> asked, List<Path> inputs, List<String> names) {
+    static WrittenReports of(List<String> asked, List<InputFile> inputs) {
         WrittenReports reports = new WrittenReports(inputs);
-        List<String> stems = ReportNames.of(names);
+        if (asked.isEmpty()) {
+            inputs.forEach(input -> reports.targets.add(List.of()));
+            return reports;
+        }
+        for (InputFile input : inputs) {
+            Path path = input.file().toAbsolutePath().normalize();
+            reports.inputPaths.add(path);
+            reports.inputPaths.add(followed(path));
+        }
+        List<String> stems = ReportNames.of(inputs.stream().map(InputFile::name).toList());
         Map<Path, String> taken = new HashMap<>();
         for (int i = 0; i < inputs.size(); i++) {
             List<Target> ofOne = new ArrayList<>();
@@ -97,10 +110,8 @@ final class WrittenReports {
         if (other != null) {
             throw new IllegalArgumentException(asked + ": " + file + " is already written by " + other);
         }
-        for (Path input : inputs) {
-            if (input.toAbsolutePath().normalize().equals(whole)) {
-                throw new IllegalArgumentException(asked + ": " + file + " is an input, which is never overwritten");
-            }
+        if (inputPaths.contains(whole)) {
+            throw new IllegalArgumentException(asked + ": " + file + " is an input, which is never overwritten");
         }
         Path folder = whole.getParent();
         boolean ours = folder(asked.substring(asked.indexOf('=') + 1));
@@ -118,7 +129,7 @@ final class WrittenReports {
     List<Unwritten> write(int input, CheckRequest request, Report report) throws UnreadableInputException {
         List<Unwritten> failed = new ArrayList<>();
         for (Target target : targets.get(input)) {
-            put(target, target.format().write(request, report), failed);
+            put(input, target, target.format().write(request, report), failed);
         }
         return failed;
     }
@@ -127,20 +138,33 @@ final class WrittenReports {
     List<Unwritten> unreadable(int input, String name, UnreadableInputException why) {
         List<Unwritten> failed = new ArrayList<>();
         for (Target target : targets.get(input)) {
-            put(target, target.format().unreadable(name, why), failed);
+            put(input, target, target.format().unreadable(name, why), failed);
         }
         return failed;
     }
 
-    private void put(Target target, String content, List<Unwritten> failed) {
+    private void put(int input, Target target, String content, List<Unwritten> failed) {
         try {
             Path folder = target.file().toAbsolutePath().getParent();
             if (folder != null) {
                 Files.createDirectories(folder);
             }
-            WholeFile.write(target.file(), content, inputs.toArray(Path[]::new));
+            if (inputPaths.contains(followed(target.file().toAbsolutePath()))) {
+                throw new FileSystemException(
+                        target.file().toString(), null, "this is an input, which is never overwritten");
+            }
+            WholeFile.write(target.file(), content, inputs.get(input).file());
         } catch (IOException e) {
             failed.add(new Unwritten(target.file(), e));
+        }
+    }
+
+    // by whatever link it is reached; one that is not there yet stands for itself
+    private static Path followed(Path file) {
+        try {
+            return file.toRealPath();
+        } catch (IOException e) {
+            return file.normalize();
         }
     }
 }

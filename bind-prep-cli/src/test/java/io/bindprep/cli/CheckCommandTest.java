@@ -45,16 +45,7 @@ class CheckCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "damaged.pdf",
-                "word-file.pdf",
-                "picture.pdf",
-                "empty.pdf",
-                "locked.pdf",
-                "no-such.pdf",
-                "sources"
-            })
+    @ValueSource(strings = {"damaged.pdf", "word-file.pdf", "picture.pdf", "empty.pdf", "locked.pdf", "no-such.pdf"})
     void anUnreadableFileIsThreeAndSaysWhatToDoOnStderr(String name) {
         Cli run = Cli.run("check", fixture(name));
         assertThat(run.exit()).isEqualTo(3);

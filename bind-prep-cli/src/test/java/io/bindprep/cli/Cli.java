@@ -1,6 +1,7 @@
 package io.bindprep.cli;
 
 import io.bindprep.BindPrep;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
@@ -16,9 +17,13 @@ record Cli(int exit, String out, String err) {
     }
 
     static Cli run(CheckCommand.Engine engine, String... args) {
+        return run(InputStream.nullInputStream(), engine, args);
+    }
+
+    static Cli run(InputStream in, CheckCommand.Engine engine, String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int exit = new Main(new PrintWriter(out), new PrintWriter(err), NONE, engine).run(args);
+        int exit = new Main(in, new PrintWriter(out), new PrintWriter(err), NONE, engine).run(args);
         return new Cli(exit, out.toString(), err.toString());
     }
 

@@ -77,6 +77,29 @@ class LauncherTest {
     }
 
     @Test
+    void aBuildThatLeavesTheJarAsItIsIsNotRepeated() throws Exception {
+        tool(
+                "mvn",
+                "mkdir -p bind-prep-cli/target; [ -f bind-prep-cli/target/bind-prep-cli.jar ] ||"
+                        + " touch bind-prep-cli/target/bind-prep-cli.jar");
+        run(launcher, "--version");
+        Files.setLastModifiedTime(jar, FileTime.from(Instant.now().minusSeconds(60)));
+        Files.writeString(root.resolve("bind-prep-core/src/main/New.java"), "class New {}");
+        assertThat(run(launcher, "--version").err()).contains("building it once");
+        assertThat(run(launcher, "--version").err()).isEmpty();
+    }
+
+    @Test
+    void whatIsSavedWhileItBuildsIsBuiltNextTime() throws Exception {
+        tool(
+                "mvn",
+                "mkdir -p bind-prep-cli/target; sleep 0.1; echo >>bind-prep-core/src/main/New.java; sleep 0.1;"
+                        + " touch bind-prep-cli/target/bind-prep-cli.jar");
+        run(launcher, "--version");
+        assertThat(run(launcher, "--version").err()).contains("building it once");
+    }
+
+    @Test
     void ofSeveralFirstCallsAtOnceOneBuilds() throws Exception {
         assumeThat(Files.isExecutable(Path.of("/usr/bin/flock"))).isTrue();
         tool("mvn", "sleep 1; mkdir -p bind-prep-cli/target; touch bind-prep-cli/target/bind-prep-cli.jar");

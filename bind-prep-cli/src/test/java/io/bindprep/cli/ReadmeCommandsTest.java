@@ -2,7 +2,9 @@ package io.bindprep.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.bindprep.BindPrep;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,7 +22,10 @@ class ReadmeCommandsTest {
     private static final Pattern BLOCK = Pattern.compile("(?ms)^```sh\\R(.*?)^```");
     private static final Pattern OURS = Pattern.compile("(?:bind-prep-cli/)?bind-prep (.+)");
     // a quoted word, a plain one, or what ends the command for a shell
-    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|'([^']*)'|(#.*|[|>&;].*)|(\\S+)");
+    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|'([^']*)'|(#.*|[|<>&;].*)|(\\S+)");
+
+    private static final Pattern FROM_FILE = Pattern.compile(" < (\\S+)");
+    private static final String FOLDER = Cli.ROOT.resolve("fixtures/").toString();
 
     @TempDir
     private Path folder;
@@ -40,7 +45,7 @@ class ReadmeCommandsTest {
 
     @ParameterizedTest
     @MethodSource("commands")
-    void everyCommandRuns(String command, @TempDir Path folder) {
+    void everyCommandRuns(String command, @TempDir Path folder) throws IOException {
         Matcher ours = OURS.matcher(command);
         assertThat(ours.matches()).isTrue();
         List<String> args = new ArrayList<>();
@@ -58,8 +63,14 @@ class ReadmeCommandsTest {
                                     ? Cli.ROOT.resolve(word).toString()
                                     : word);
         }
-        Cli run = Cli.run(args.toArray(String[]::new));
-        assertThat(run.exit()).as(command + "\n" + run.err()).isIn(ExitCode.GOOD, ExitCode.FINDINGS);
+        Matcher piped = FROM_FILE.matcher(command);
+        InputStream in =
+                piped.find() ? Files.newInputStream(Cli.ROOT.resolve(piped.group(1))) : InputStream.nullInputStream();
+        Cli run = Cli.run(in, BindPrep::check, args.toArray(String[]::new));
+        // some of the folder's files are bad by intention
+        assertThat(run.exit())
+                .as(command + "\n" + run.err())
+                .isIn(ExitCode.GOOD, ExitCode.FINDINGS, args.contains(FOLDER) ? ExitCode.UNREADABLE : ExitCode.GOOD);
         assertThat(run.out()).isNotEmpty();
     }
 

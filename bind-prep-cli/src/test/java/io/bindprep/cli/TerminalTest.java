@@ -75,4 +75,26 @@ class TerminalTest {
         }
         assertThat(err.toString()).isEmpty();
     }
+
+    @Test
+    void ofManyFilesProgressTellsCountRateAndTimeLeft() {
+        StringWriter err = new StringWriter();
+        AtomicLong now = new AtomicLong();
+        BatchProgress progress = new BatchProgress(new PrintWriter(err), true, now::get, 40, 1_000);
+        progress.ofFile().pages(100, 100);
+        progress.file(10, true);
+        assertThat(err.toString()).isEmpty();
+        now.set(4_000_000_000L);
+        progress.file(40, false);
+        // 50 of 1,000 bytes in 4 s leave 950 for 76 s
+        assertThat(err.toString()).isEqualTo("\r2 of 40 files (1 not good), 25 pages/s, about 1 min left");
+        progress.pause();
+        now.set(8_000_000_000L);
+        progress.file(450, true);
+        assertThat(err.toString()).endsWith(" \r");
+        progress.resume();
+        now.set(12_000_000_000L);
+        progress.ofFile().pages(20, 30);
+        assertThat(err.toString()).endsWith("\r3 of 40 files (1 not good), 10 pages/s, about 12 s left");
+    }
 }

@@ -4,7 +4,10 @@ package io.bindprep.marks;
 public enum Stage {
     /** Exact bounds from the content stream. */
     GEOMETRY,
-    /** Published metrics, or a guess by the stated widths: the font is not in the file. */
+    /**
+     * Published metrics, or a guess by the stated widths: the font is not in the file; or the rectangle of an annotation
+     * that each reader draws its own way.
+     */
     ESTIMATE,
     /** Pixels of the rendered bound-edge strip. */
     RASTER

@@ -123,10 +123,12 @@ public final class Intake {
         } catch (IOException | RuntimeException | StackOverflowError | LinkageError e) {
             throw notOpened(name, e);
         } catch (OutOfMemoryError e) {
-            throw new UnreadableInputException(
+            UnreadableInputException tooMuch = new UnreadableInputException(
                     Reason.TOO_MUCH,
                     name + " asks for more memory than there is.",
                     "Give the check more memory, or ask for the document in parts.");
+            tooMuch.initCause(e);
+            throw tooMuch;
         } finally {
             digest.cancel();
             if (document != null) {

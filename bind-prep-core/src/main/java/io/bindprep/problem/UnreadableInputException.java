@@ -20,7 +20,7 @@ public final class UnreadableInputException extends BindPrepException {
         ENCRYPTED_OTHERWISE,
         /** A PDF, but broken. */
         DAMAGED,
-        /** Too large or too slow to read within the bounds. */
+        /** Too large or too slow to read within the bounds; the cause is the error where memory ran short. */
         TOO_MUCH,
         /** The system refused to read it. */
         REFUSED

@@ -20,20 +20,27 @@ import tools.jackson.databind.ser.std.StdSerializer;
 final class Json {
     private static final int DECIMALS = 4;
 
-    // the printer's own default is the system's line end, which would change the bytes from machine to machine
-    private static final ObjectWriter WRITER = JsonMapper.builder()
+    private static final ObjectWriter LINE = JsonMapper.builder()
             .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
             .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
             .addModule(new SimpleModule().addSerializer(new Words()))
             .build()
-            .writer()
-            .with(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
+            .writer();
+
+    // the printer's own default is the system's line end, which would change the bytes from machine to machine
+    private static final ObjectWriter WRITER =
+            LINE.with(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
 
     private Json() {}
 
     /** A record or tree, indented, ending in a line feed. */
     static String text(Object root) {
         return WRITER.writeValueAsString(root) + "\n";
+    }
+
+    /** A record or tree on one line, ending in a line feed. */
+    static String line(Object root) {
+        return LINE.writeValueAsString(root) + "\n";
     }
 
     static String word(Enum<?> constant) {

@@ -2,6 +2,7 @@ package io.bindprep.report;
 
 import io.bindprep.check.Report;
 import io.bindprep.job.Job;
+import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 
 /**
@@ -20,6 +21,30 @@ public final class JsonReport {
      */
     public static String write(Report r, boolean allPages) {
         return Json.text(JsonChecked.of(r, allPages));
+    }
+
+    /** As {@link #write}, on one line, for output of one line a file. */
+    public static String line(Report r, boolean allPages) {
+        return Json.line(JsonChecked.of(r, allPages));
+    }
+
+    /** As {@link #unreadable}, on one line. */
+    public static String unreadableLine(String file, UnreadableInputException e) {
+        return Json.line(JsonUnreadable.of(file, e));
+    }
+
+    /** What to say, on one line, of a file for which the job asks what there is not. */
+    public static String wrongSettingLine(String file, SettingException e) {
+        return Json.line(JsonUnchecked.of(file, e));
+    }
+
+    /**
+     * What to say, on one line, of a file that a mistake of our own kept from its check.
+     *
+     * @param message what went wrong, in a sentence
+     */
+    public static String internalErrorLine(String file, String message) {
+        return Json.line(JsonUnchecked.internal(file, message));
     }
 
     /** The job alone, as it stands in a report. */

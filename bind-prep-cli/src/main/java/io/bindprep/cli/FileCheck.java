@@ -1,0 +1,152 @@
+package io.bindprep.cli;
+
+import io.bindprep.CheckRequest;
+import io.bindprep.check.Report;
+import io.bindprep.check.Severity;
+import io.bindprep.job.Job;
+import io.bindprep.marks.Verdict;
+import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.locks.Lock;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
+import org.jspecify.annotations.Nullable;
+
+/** Checks one file and words the answer, whatever happens; safe on several threads at once. */
+final class FileCheck {
+    private final CheckCommand.Engine engine;
+    private final Job job;
+    private final @Nullable String password;
+    private final JobInput input;
+    private final ReportOutput output;
+    private final WrittenReports written;
+    // shared by all checks; for one alone where memory ran short, so that company changes no verdict
+    private final ReentrantReadWriteLock memory = new ReentrantReadWriteLock();
+
+    FileCheck(
+            CheckCommand.Engine engine,
+            Job job,
+            @Nullable String password,
+            JobInput input,
+            ReportOutput output,
+            WrittenReports written) {
+        this.engine = engine;
+        this.job = job;
+        this.password = password;
+        this.input = input;
+        this.output = output;
+        this.written = written;
+    }
+
+    /**
+     * Checks a file.
+     *
+     * @param index its place among the inputs, from 0
+     */
+    Answer answer(int index, InputFile file, CheckRequest.Progress progress) {
+        try {
+            UnreadableInputException known = file.problem();
+            if (known != null) {
+                return unreadable(index, file, known);
+            }
+            return checked(index, new CheckRequest(file.file(), file.name(), job, password, progress));
+        } catch (UnreadableInputException e) {
+            return unreadable(index, file, e);
+        } catch (SettingException e) {
+            ReportOutput.Said said = output.wrongSetting(file.name(), e, input.problem(e));
+            String gist = "--" + e.key() + ": " + e.getMessage();
+            return new Answer(file.name(), Answer.Kind.WRONG_SETTING, ExitCode.USAGE, said.out(), said.err(), gist, 0);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            // one file's trouble keeps no other from its answer
+            ReportOutput.Said said = output.internal(file.name(), Problems.internal(file.name(), e));
+            return new Answer(
+                    file.name(),
+                    Answer.Kind.INTERNAL,
+                    ExitCode.INTERNAL,
+                    said.out(),
+                    said.err(),
+                    "this is a bug in bind-prep",
+                    0);
+        }
+    }
+
+    private Answer checked(int index, CheckRequest request) throws UnreadableInputException, SettingException {
+        Lock shared = memory.readLock();
+        shared.lock();
+        try {
+            return report(index, request);
+        } catch (UnreadableInputException e) {
+            if (!(e.getCause() instanceof OutOfMemoryError)) {
+                throw e;
+            }
+        } finally {
+            shared.unlock();
+        }
+        Lock alone = memory.writeLock();
+        alone.lock();
+        try {
+            return report(index, request);
+        } finally {
+            alone.unlock();
+        }
+    }
+
+    private Answer report(int index, CheckRequest request) throws UnreadableInputException, SettingException {
+        Report report = engine.check(request);
+        String unwritten = told(written.write(index, request, report));
+        ReportOutput.Said said = output.report(report);
+        int exit = Math.max(
+                report.failed() ? ExitCode.FINDINGS : ExitCode.GOOD,
+                unwritten.isEmpty() ? ExitCode.GOOD : ExitCode.USAGE);
+        Answer.Kind kind = report.failed() ? Answer.Kind.FINDINGS : Answer.Kind.GOOD;
+        int errors = count(report, Severity.ERROR);
+        return new Answer(request.name(), kind, exit, said.out(), said.err() + unwritten, gist(report), errors);
+    }
+
+    private Answer unreadable(int index, InputFile file, UnreadableInputException e) {
+        String unwritten = told(written.unreadable(index, file.name(), e));
+        ReportOutput.Said said = output.unreadable(file.name(), e);
+        String message = String.valueOf(e.getMessage());
+        // the name stands before it already
+        String gist = message.startsWith(file.name() + " ")
+                ? message.substring(file.name().length() + 1)
+                : message;
+        return new Answer(
+                file.name(), Answer.Kind.UNREADABLE, ExitCode.UNREADABLE, said.out(), said.err() + unwritten, gist, 0);
+    }
+
+    private static String told(List<WrittenReports.Unwritten> unwritten) {
+        StringBuilder lines = new StringBuilder();
+        unwritten.forEach(u ->
+                lines.append(Problems.cannotWrite("--write", u.file(), u.why())).append('\n'));
+        return lines.toString();
+    }
+
+    private static String gist(Report report) {
+        List<String> parts = new ArrayList<>();
+        add(parts, count(report, Verdict.PUNCHED), "page punched", "pages punched");
+        add(parts, count(report, Verdict.UNREAD), "page unread", "pages unread");
+        add(parts, count(report, Severity.ERROR), "error", "errors");
+        add(parts, count(report, Severity.WARNING), "warning", "warnings");
+        return String.join(", ", parts);
+    }
+
+    private static void add(List<String> parts, int count, String one, String many) {
+        if (count > 0) {
+            parts.add(count + " " + (count == 1 ? one : many));
+        }
+    }
+
+    private static int count(Report report, Verdict verdict) {
+        return (int) report.pages().stream()
+                .filter(page -> page.verdict().verdict() == verdict)
+                .count();
+    }
+
+    private static int count(Report report, Severity severity) {
+        return (int) report.findings().stream()
+                .filter(finding -> finding.severity() == severity)
+                .count();
+    }
+}

@@ -1,0 +1,62 @@
+package io.bindprep.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** The document that comes in by standard input, kept in a file that only its owner can read until the run ends. */
+final class StandardInput {
+    /** What a command line says for it. */
+    static final Path DASH = Path.of("-");
+
+    /** How reports call it. */
+    static final String NAME = "stdin.pdf";
+
+    // far above any book: the largest of the 14 that were measured has 75 MB
+    private static final long MOST_BYTES = 4L * 1024 * 1024 * 1024;
+
+    private StandardInput() {}
+
+    /**
+     * Takes the whole of it.
+     *
+     * @throws IOException where there is no room for it, or more than 4 GB of it
+     */
+    static Path spooled(InputStream in) throws IOException {
+        return spooled(in, MOST_BYTES);
+    }
+
+    static Path spooled(InputStream in, long most) throws IOException {
+        // made so that no other user can read it
+        Path file = Files.createTempFile("bind-prep-", ".pdf");
+        // a signal ends the process past any finally
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> discard(file)));
+        try (OutputStream out = Files.newOutputStream(file)) {
+            byte[] buffer = new byte[64 * 1024];
+            long taken = 0;
+            for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
+                taken += read;
+                if (taken > most) {
+                    throw new FileSystemException("standard input", null, "holds more than " + most + " bytes");
+                }
+                out.write(buffer, 0, read);
+            }
+        } catch (IOException e) {
+            discard(file);
+            throw e;
+        }
+        return file;
+    }
+
+    /** Removes the file again. */
+    static void discard(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException e) {
+            return; // in the system's folder for such files, which it clears itself
+        }
+    }
+}
