@@ -26,11 +26,14 @@ final class PunchPage {
     private static final double TICK_5 = 2;
     private static final double TICK_10 = 3;
     private static final double BOX = 20;
+    private static final double FIELD = 5.2;
+    private static final String BAR = "bar: what a steel rule shows for it, and how much of it was measured";
     private static final List<String> FIELDS = List.of(
             "1  edge-first: bound edge to the FIRST hole, its near and far side",
             "2  edge-last: bound edge to the LAST hole, its near and far side",
             "3  end-first: this end of the paper to the FIRST hole, its near and far side",
-            "4  row: left side of the first hole (4a) and of the last (4b), on the scale above");
+            "4  row: left side of the first hole (4a) and of the last (4b), on the scale above",
+            BAR);
 
     private final TestSheet sheet;
     private final DepthSetting setting;
@@ -198,12 +201,12 @@ final class PunchPage {
             double right = column.left() + column.width();
             double y = column.y();
             ink.width(0.2);
-            ink.box(right - 2 * BOX - 12, y, BOX, 6, false);
-            ink.box(right - BOX - 6, y, BOX, 6, false);
-            ink.centred(column.plain(), 7.5, right - BOX - 9, y + 4, "to");
-            ink.right(column.plain(), 7.5, right, y + 4, "mm");
-            ink.text(column.plain(), size, column.left(), y + 4, label);
-            column.down(7);
+            ink.box(right - 2 * BOX - 12, y, BOX, FIELD, false);
+            ink.box(right - BOX - 6, y, BOX, FIELD, false);
+            ink.centred(column.plain(), 7.5, right - BOX - 9, y + 3.6, label.equals(BAR) ? "of" : "to");
+            ink.right(column.plain(), 7.5, right, y + 3.6, "mm");
+            ink.text(column.plain(), size, column.left(), y + 3.6, label);
+            column.down(FIELD + 0.8);
         }
         column.down(1.5);
     }
