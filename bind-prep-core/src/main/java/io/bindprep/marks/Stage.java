@@ -10,5 +10,10 @@ public enum Stage {
      */
     ESTIMATE,
     /** Pixels of the rendered bound-edge strip. */
-    RASTER
+    RASTER;
+
+    /** How far off a mark's ends may be, millimetres: a dot of the drawing; else nothing that matters in print. */
+    public double coarseMm() {
+        return this == RASTER ? 0.2 : 0;
+    }
 }

@@ -1,5 +1,6 @@
 package io.bindprep.pdf;
 
+import io.bindprep.marks.Stage;
 import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
 import java.awt.Color;
@@ -33,7 +34,7 @@ import org.jspecify.annotations.Nullable;
 record StripRaster(
         int width, int height, int[] rgb, @Nullable String problem, boolean leftAllOut) {
     /** Five dots a millimetre (127 dpi): a full stop of 8 pt text is two dots wide. */
-    static final int DOTS_PER_MM = 5;
+    static final int DOTS_PER_MM = (int) Math.round(1 / Stage.RASTER.coarseMm());
 
     private static final double ROOM_MM = 2;
 

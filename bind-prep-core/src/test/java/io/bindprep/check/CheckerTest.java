@@ -361,7 +361,8 @@ class CheckerTest {
 
     @Test
     void anElementOfUnknownSizesIsNeverGood() {
-        Report report = Scenario.of(2).noElement().pattern("P12m-rect-0t").report();
+        Report report =
+                Scenario.of(2).noElement().pattern("of-a-group-no-table-has").report();
         assertThat(rules(report)).containsExactly("element-unknown");
         assertThat(report.outcome()).isEqualTo(Outcome.FINDINGS);
     }
