@@ -5,7 +5,8 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 
 /** Draws in millimetres from the sheet's top left corner; black, white and one grey, so that any printer does. */
 public final class Ink {
-    static final double POINTS_PER_MM = 72 / 25.4;
+    /** Points of 1/72 in to the millimetre. */
+    public static final double POINTS_PER_MM = 72 / 25.4;
 
     private final PDPageContentStream out;
     private final double heightMm;

@@ -3,8 +3,6 @@ package io.bindprep.sheet;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.Plan;
-import io.bindprep.paint.Ink;
-import io.bindprep.paint.Type;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
 import java.io.IOException;
