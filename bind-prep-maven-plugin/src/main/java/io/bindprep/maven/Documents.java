@@ -88,6 +88,7 @@ final class Documents {
 
     private String name(Path file) {
         Path shown = file.startsWith(base) ? base.relativize(file) : file;
-        return shown.toString().replace('\\', '/');
+        // a name that would turn or wipe the lines of a log, or break them
+        return shown.toString().replace('\\', '/').replaceAll("[\\p{Cc}\\p{Cf}]", "_");
     }
 }
