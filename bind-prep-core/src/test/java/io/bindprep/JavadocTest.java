@@ -2,6 +2,7 @@ package io.bindprep;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.tools.Diagnostic;
 import javax.tools.DocumentationTool;
@@ -26,6 +28,10 @@ class JavadocTest {
 
     /** What says itself: constants of an enum, a record's constructor that only copies, the fields of what is serialized. */
     private static final String SAYS_ITSELF = "[A-Z][A-Z_0-9]*\\b.*|public [A-Z]\\w* \\{|private final .*";
+
+    private static final String TYPE = ".*\\b(class|record|interface|enum) [A-Z].*";
+
+    private static final Path API = Path.of(System.getProperty("bindprep.root"), "bind-prep-core/API.txt");
 
     @TempDir
     private Path pages;
@@ -84,6 +90,13 @@ class JavadocTest {
                 .findFirst()
                 .orElseThrow();
         boolean component = line.contains(" record ") && d.getColumnNumber() > line.indexOf('(') + 1;
-        return component || line.strip().matches(SAYS_ITSELF);
+        return component || line.strip().matches(SAYS_ITSELF) || !line.matches(TYPE) && !isForCallers(source);
+    }
+
+    /** What only our own packages use may leave a plain method to its name; no type may. */
+    private static boolean isForCallers(JavaFileObject source) throws IOException {
+        String name = SOURCES.relativize(Path.of(source.toUri())).toString().replaceAll("[/\\\\]", ".");
+        String type = name.replaceFirst("\\.java$", "");
+        return Files.readString(API).lines().anyMatch(line -> line.matches("\\S.* " + Pattern.quote(type) + "\\b.*"));
     }
 }
