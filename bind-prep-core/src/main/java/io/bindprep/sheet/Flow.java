@@ -58,7 +58,7 @@ final class Flow {
 
     /** Wrapped text in the full width or less, running on over pages. */
     void paragraph(Type type, double points, double indent, String text) throws IOException {
-        double step = points * 0.44;
+        double step = points * 0.42;
         for (String line : type.lines(text, points, room() - indent)) {
             need(step);
             y += step;

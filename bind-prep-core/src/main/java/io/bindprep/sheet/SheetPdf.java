@@ -85,7 +85,7 @@ public final class SheetPdf {
         ink.grey(0);
         flow.down(height + 1.5);
         for (String fault : sheet.faults()) {
-            flow.paragraph(plain, 8, 0, fault);
+            flow.paragraph(plain, 7.5, 0, fault);
         }
     }
 
@@ -228,14 +228,14 @@ public final class SheetPdf {
             for (String instruction : step.instructions()) {
                 flow.paragraph(plain, 9, 30, instruction);
             }
-            flow.down(1);
+            flow.down(0.6);
         }
     }
 
     private void cautions() throws IOException {
         flow.heading(bold, "Cautions", 8);
         for (Caution caution : sheet.cautions()) {
-            flow.paragraph(plain, 8.5, 0, "! " + caution.text());
+            flow.paragraph(plain, 8.2, 0, "! " + caution.text());
         }
     }
 
@@ -243,9 +243,9 @@ public final class SheetPdf {
         flow.heading(bold, "The job in numbers", 8);
         for (JobNumbers.Entry entry : sheet.numbers()) {
             flow.need(4);
-            flow.ink().text(bold, 8, flow.left(), flow.y() + 2.75, plain.settable(entry.label()));
+            flow.ink().text(bold, 7.5, flow.left(), flow.y() + 2.6, plain.settable(entry.label()));
             for (String line : entry.lines()) {
-                flow.paragraph(plain, 8, 22, line);
+                flow.paragraph(plain, 7.5, 22, line);
             }
         }
     }
@@ -253,7 +253,7 @@ public final class SheetPdf {
     private void reasons() throws IOException {
         flow.heading(bold, "Why", 6);
         for (Reason reason : sheet.reasons()) {
-            flow.paragraph(plain, 6.8, 0, reason.text() + ".");
+            flow.paragraph(plain, 6.2, 0, reason.text() + ".");
         }
     }
 }
