@@ -1,10 +1,5 @@
 package io.bindprep.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Objects;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -34,12 +29,7 @@ final class BindPrepCommand implements Callable<Integer> {
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            try (InputStream in = BindPrepCommand.class.getResourceAsStream("version.txt")) {
-                byte[] bytes = Objects.requireNonNull(in, "version.txt").readAllBytes();
-                return new String[] {"bind-prep " + new String(bytes, StandardCharsets.UTF_8).strip()};
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
+            return BuildFacts.read().lines();
         }
     }
 }

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The process around the command: streams, exit code, and the promise that nobody ever sees a stack trace. */
 public final class Main {
@@ -91,7 +90,10 @@ public final class Main {
         CommandLine command = e.getCommandLine();
         PrintWriter err = command.getErr();
         err.println("bind-prep: " + e.getMessage());
-        UnmatchedArgumentException.printSuggestions(e, err);
+        String meant = Suggestion.of(e);
+        if (meant != null) {
+            err.println("Did you mean: " + meant);
+        }
         err.println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
         return ExitCode.USAGE;
     }
