@@ -83,7 +83,7 @@ final class DoubtInk {
 
     private Mark cutTo(boolean[] dots, Found f) {
         Mark mark = f.mark;
-        DotShape shape = DotShape.of(dots, w, x0, y0);
+        DotShape shape = DotShape.of(dots, w, x0, y0, f.box());
         Rectangle2D b = shape.bounds();
         boolean same = Math.abs(b.getMinX() - mark.nearMm()) <= SAME_MM
                 && Math.abs(b.getMaxX() - mark.farMm()) <= SAME_MM

@@ -62,7 +62,7 @@ final class PictureInk {
                 }
             }
         }
-        return pieces(dark, w, x0, y0, throughEdge);
+        return pieces(dark, w, x0, y0, box, throughEdge);
     }
 
     private static int clamp(int v, int most) {
@@ -89,7 +89,7 @@ final class PictureInk {
     }
 
     /** Dark dots that hang together, one mark a piece. */
-    private static List<Mark> pieces(boolean[] dark, int w, int x0, int y0, boolean throughEdge) {
+    private static List<Mark> pieces(boolean[] dark, int w, int x0, int y0, Rectangle2D box, boolean throughEdge) {
         int h = w == 0 ? 0 : dark.length / w;
         List<Mark> marks = new ArrayList<>();
         boolean[] taken = new boolean[dark.length];
@@ -122,13 +122,13 @@ final class PictureInk {
                 }
             }
             if (count >= LEAST_DOTS) {
-                marks.add(mark(Arrays.copyOf(piece, count), w, x0, y0, throughEdge));
+                marks.add(mark(Arrays.copyOf(piece, count), w, x0, y0, box, throughEdge));
             }
         }
         return marks;
     }
 
-    private static Mark mark(int[] dots, int w, int x0, int y0, boolean throughEdge) {
+    private static Mark mark(int[] dots, int w, int x0, int y0, Rectangle2D box, boolean throughEdge) {
         int top = dots[0] / w;
         int bottom = top;
         for (int at : dots) {
@@ -139,7 +139,7 @@ final class PictureInk {
         for (int at : dots) {
             window[at - top * w] = true;
         }
-        DotShape shape = DotShape.of(window, w, x0, y0 + top);
+        DotShape shape = DotShape.of(window, w, x0, y0 + top, box);
         Rectangle2D b = shape.bounds();
         boolean shadow = throughEdge && b.getMinX() < MM && b.getWidth() >= BROAD_MM && b.getHeight() >= BROAD_MM;
         return shape.mark(shadow ? MarkKind.BACKGROUND : MarkKind.IMAGE, "");

@@ -4,50 +4,68 @@ import io.bindprep.files.ReportNames;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.IntStream;
+import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.shared.model.fileset.FileSet;
 import org.apache.maven.shared.model.fileset.util.FileSetManager;
+import org.jspecify.annotations.Nullable;
 
 /** Which PDFs a goal is about, in an order that no file system decides. */
 final class Documents {
     private final Path base;
-    private final Set<Path> files = new TreeSet<>();
+    private final List<Named> all = new ArrayList<>();
+
+    private record Named(Path file, @Nullable Document document) {}
 
     Documents(Path base) {
         this.base = base.toAbsolutePath().normalize();
     }
 
-    /** A file that is named, there or not. */
-    Documents add(File file) {
-        files.add(base.resolve(file.toPath()).normalize());
+    /** One that is named, there or not. The same file twice is two documents where one says more than the file. */
+    Documents add(Document document) throws MojoExecutionException {
+        File file = document.file();
+        if (file == null) {
+            throw new MojoExecutionException(
+                    "<documents>: a <document> names no file\n  Give it <file>, the path of a PDF.");
+        }
+        Path path = base.resolve(file.toPath()).normalize();
+        Named named = new Named(path, document.plain() ? null : document);
+        if (!all.contains(named)) {
+            all.add(named);
+        }
         return this;
     }
 
-    /** What a file set finds; nothing where its directory is missing. A relative directory is one of the project's. */
+    /** What a file set finds beyond what is named; nothing where its directory is missing. A relative one is the project's. */
     Documents add(FileSet set) {
         Path directory = set.getDirectory() == null ? base : base.resolve(set.getDirectory());
         if (directory.toFile().isDirectory()) {
             // the manager would resolve a relative one against the process's folder, not the project's
             set.setDirectory(directory.toString());
             for (String found : new FileSetManager().getIncludedFiles(set)) {
-                files.add(directory.resolve(found).normalize());
+                Path file = directory.resolve(found).normalize();
+                if (all.stream().noneMatch(named -> named.file.equals(file))) {
+                    all.add(new Named(file, null));
+                }
             }
         }
         return this;
     }
 
     /** The PDFs a build makes: those under its output directory, but neither tests' nor our own. */
-    static FileSet builtOnes(File buildDirectory, File reports) {
+    static FileSet builtOnes(Path build, Path reports) {
         FileSet set = new FileSet();
-        set.setDirectory(buildDirectory.getPath());
+        set.setDirectory(build.toString());
         set.setIncludes(List.of("**/*.pdf", "**/*.PDF"));
-        List<String> excludes = new ArrayList<>(List.of("test-classes/**", "it/**"));
-        Path own = buildDirectory.toPath().relativize(reports.toPath());
-        if (!own.startsWith("..")) {
-            excludes.add(own.toString().replace('\\', '/') + "/**");
+        // the last of them is where Maven 4 keeps copies of what is attached
+        List<String> excludes = new ArrayList<>(List.of("test-classes/**", "it/**", "project-local-repo/**"));
+        // wherever another execution may have put them
+        excludes.add("**/*" + SheetWork.ENDING);
+        excludes.add("**/*" + ProofWork.ENDING);
+        if (reports.startsWith(build) && !reports.equals(build)) {
+            excludes.add(build.relativize(reports).toString().replace('\\', '/') + "/**");
         }
         set.setExcludes(excludes);
         return set;
@@ -55,11 +73,12 @@ final class Documents {
 
     /** In the order of their paths, each with a report name of its own. */
     List<PdfInput> inOrder() {
-        List<Path> inOrder = List.copyOf(files);
-        List<String> names = inOrder.stream().map(this::name).toList();
+        List<Named> inOrder =
+                all.stream().sorted(Comparator.comparing(Named::file)).toList();
+        List<String> names = inOrder.stream().map(named -> name(named.file)).toList();
         List<String> reports = ReportNames.of(names);
         return IntStream.range(0, inOrder.size())
-                .mapToObj(i -> new PdfInput(inOrder.get(i), names.get(i), reports.get(i)))
+                .mapToObj(i -> new PdfInput(inOrder.get(i).file, names.get(i), reports.get(i), inOrder.get(i).document))
                 .toList();
     }
 

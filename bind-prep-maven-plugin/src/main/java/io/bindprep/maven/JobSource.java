@@ -9,71 +9,125 @@ import io.bindprep.problem.SettingException;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.codehaus.plexus.configuration.PlexusConfiguration;
 import org.jspecify.annotations.Nullable;
 
-/** The places a POM may say the job in: {@code <failOn>} goes before {@code <job>}, that before {@code <jobFile>}. */
-record JobSource(
-        @Nullable PlexusConfiguration element,
-        @Nullable File file,
-        @Nullable String failOn) {
+/**
+ * The places a POM may say a job in, the nearest first: a {@code <job>} goes before the {@code <jobFile>} beside it, what
+ * stands in a document before what stands in the goal, and {@code <failOn>} before all of them.
+ */
+final class JobSource {
     private static final String FAIL_ON = "fail-on";
 
-    /** What all of them say together. */
-    JobSettings settings() throws MojoExecutionException {
-        JobSettings settings = element == null ? JobSettings.empty() : JobSettings.of(JobElement.settings(element));
-        if (failOn != null) {
-            settings = settings.with(FAIL_ON, failOn);
+    private final List<Level> levels;
+    private final @Nullable String failOn;
+    private final String document;
+
+    /** A job and the file beneath it. */
+    private record Level(
+            @Nullable PlexusConfiguration element, @Nullable File file) {}
+
+    /** A job, and the texts of the files that it names. */
+    record Asked(JobSettings settings, JobFiles files, Job job) {
+        /** All that the job was made of, as one text. */
+        String text() {
+            return settings + "\n" + files;
         }
-        if (file == null) {
-            return settings;
+    }
+
+    JobSource(@Nullable PlexusConfiguration element, @Nullable File file, @Nullable String failOn) {
+        this(List.of(new Level(element, file)), failOn, "");
+    }
+
+    private JobSource(List<Level> levels, @Nullable String failOn, String document) {
+        this.levels = levels;
+        this.failOn = failOn;
+        this.document = document;
+    }
+
+    /** This one beneath what a document says. */
+    JobSource under(@Nullable PlexusConfiguration element, @Nullable File file, String name) {
+        List<Level> all = new ArrayList<>(List.of(new Level(element, file)));
+        all.addAll(levels);
+        return new JobSource(all, failOn, name + ": ");
+    }
+
+    /**
+     * The job that all of them ask for together.
+     *
+     * @param base the folder that relative files of the POM count from
+     */
+    Asked read(Path base) throws MojoExecutionException {
+        JobSettings settings = failOn == null ? JobSettings.empty() : JobSettings.of(Map.of(FAIL_ON, failOn));
+        Map<Path, JobSettings> files = new LinkedHashMap<>();
+        for (Level level : levels) {
+            if (level.element != null) {
+                settings = settings.over(JobSettings.of(JobElement.settings(level.element)));
+            }
+            if (level.file != null) {
+                Path file = base.resolve(level.file.toPath());
+                JobSettings said = ofFile(file);
+                files.put(file, said);
+                settings = settings.over(said);
+            }
         }
+        JobSettings all = settings;
         try {
-            return settings.over(JobSettings.read(text(file), file.getName()));
+            JobFiles texts = JobFiles.read(
+                    all, (name, inFile) -> TextFile.read(inFile ? beside(name, files) : base.resolve(name)));
+            return new Asked(all, texts, JobReader.toJob(all, texts));
         } catch (SettingException e) {
-            throw failure("<jobFile>", null, e);
+            // without its cause, whose message Maven would append
+            throw new MojoExecutionException(wrong(e, all));
         }
     }
 
-    /** The job that the settings ask for, with the files that they name. */
-    Job job(JobSettings settings, Path base) throws MojoExecutionException {
+    private JobSettings ofFile(Path file) throws MojoExecutionException {
+        String name = String.valueOf(file.getFileName());
         try {
-            return JobReader.toJob(
-                    settings, JobFiles.read(settings, (name, beside) -> TextFile.read(named(name, beside, base))));
+            return JobSettings.read(TextFile.read(file), name);
         } catch (SettingException e) {
-            throw wrong(e, settings);
-        }
-    }
-
-    // what a job file names counts from its folder, what the POM names from that of the POM
-    private Path named(String name, boolean beside, Path base) {
-        return beside && file != null ? file.toPath().resolveSibling(name) : base.resolve(name);
-    }
-
-    /** A wrong setting, named by the place in the build that set it. */
-    MojoExecutionException wrong(SettingException e, JobSettings settings) {
-        String place = settings.place(e.key()).orElse(null);
-        if (place != null) {
-            return failure(place + ": " + e.key(), place, e);
-        }
-        boolean own = e.key().equals(FAIL_ON) && failOn != null;
-        return failure(own ? "<failOn> (bindprep.failOn)" : JobElement.named(e.key()), null, e);
-    }
-
-    // without its cause, whose message Maven would append
-    private static MojoExecutionException failure(String named, @Nullable String place, SettingException e) {
-        return new MojoExecutionException(Wording.setting(named, place, e));
-    }
-
-    private static String text(File file) throws MojoExecutionException {
-        try {
-            return TextFile.read(file.toPath());
+            throw new MojoExecutionException(document + Wording.setting("<jobFile>", null, e));
         } catch (IOException e) {
             throw new MojoExecutionException(
-                    "<jobFile>: cannot read " + file.getName() + " ("
+                    document + "<jobFile>: cannot read " + name + " ("
                             + e.getClass().getSimpleName() + ")\n  Name a job file that is there, text in UTF-8.",
                     e);
         }
+    }
+
+    // what a job file names counts from the folder of that one of them
+    private static Path beside(String name, Map<Path, JobSettings> files) {
+        return files.entrySet().stream()
+                .filter(e -> e.getValue().keys().stream()
+                        .flatMap(key -> e.getValue().value(key).stream())
+                        .anyMatch(value -> names(value, name)))
+                .map(e -> e.getKey().resolveSibling(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static boolean names(Object value, String file) {
+        if (value instanceof List<?> items) {
+            return items.stream().anyMatch(item -> names(item, file));
+        }
+        return Stream.of(String.valueOf(value).split(";"))
+                .anyMatch(part -> part.strip().equals(file));
+    }
+
+    /** Says what is wrong with a setting, named by the place in the build that set it. */
+    String wrong(SettingException e, JobSettings settings) {
+        String place = settings.place(e.key()).orElse(null);
+        if (place != null) {
+            return document + Wording.setting(place + ": " + e.key(), place, e);
+        }
+        boolean own = e.key().equals(FAIL_ON) && failOn != null;
+        return document + Wording.setting(own ? "<failOn> (bindprep.failOn)" : JobElement.named(e.key()), null, e);
     }
 }

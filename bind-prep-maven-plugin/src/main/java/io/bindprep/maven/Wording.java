@@ -1,13 +1,17 @@
 package io.bindprep.maven;
 
 import io.bindprep.check.Finding;
-import io.bindprep.check.Outcome;
 import io.bindprep.check.PageRanges;
 import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
-import io.bindprep.job.FailOn;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.proof.ProofReport;
+import io.bindprep.report.Counted;
+import io.bindprep.report.VerdictSentence;
+import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -16,36 +20,81 @@ import org.jspecify.annotations.Nullable;
 /** What a build's log says. */
 final class Wording {
     private static final int SHOWN = 3;
+    private static final int MOST_WHOLE = 10;
+    private static final int MOST_LINES = 50;
     private static final int MOST_RANGES = 8;
 
     private Wording() {}
 
-    /** One line for a document that does not fail the build; not called good where the job only never fails. */
-    static String passed(PdfInput document, Report report, String reportFile) {
-        int findings = report.findings().size();
-        String counted = counted(findings, "finding");
-        if (report.outcome() == Outcome.FINDINGS) {
-            return document.name() + ": " + counted + ", which fail no build (failOn is never)\n  report: "
-                    + reportFile;
-        }
-        return document.name() + ": good, " + counted(report.pages().size(), "page")
-                + (findings == 0 ? "" : ", " + counted + " below what fails the build");
-    }
-
-    /** A document that failed: how many findings, the first of them with their remedies, and where to read on. */
-    static String failed(PdfInput document, Report report, String reportFile) {
-        List<Finding> failing = report.findings().stream()
-                .filter(finding -> fails(finding.severity(), report.job().failOn()))
+    /** The answer for a document; below it the worst findings with their pages and remedies, and where to read on. */
+    static String checked(PdfInput document, Report report, String reportFile) {
+        List<Finding> told = report.findings().stream()
+                .filter(finding -> finding.severity() != Severity.NOTE)
                 .toList();
-        StringBuilder text = new StringBuilder(document.name() + ": " + counted(failing.size(), "finding"));
-        for (Finding finding : failing.subList(0, Math.min(SHOWN, failing.size()))) {
-            text.append("\n  ").append(pages(finding.pages())).append(finding.message());
+        if (told.isEmpty()) {
+            int notes = report.findings().size();
+            return document.name() + ": good, " + Counted.of(report.pages().size(), "page")
+                    + (notes == 0 ? "" : ", " + Counted.of(notes, "note"));
+        }
+        StringBuilder text = new StringBuilder(document.name() + ": " + VerdictSentence.of(report));
+        for (Finding finding : told.subList(0, Math.min(SHOWN, told.size()))) {
+            text.append("\n  ").append(pages(finding)).append(finding.message());
             text.append("\n    ").append(finding.remedy());
         }
-        if (failing.size() > SHOWN) {
-            text.append("\n  and ").append(failing.size() - SHOWN).append(" more");
+        if (told.size() > SHOWN) {
+            text.append("\n  and ").append(told.size() - SHOWN).append(" more");
         }
         return text.append("\n  report: ").append(reportFile).toString();
+    }
+
+    /** What became of a proof. */
+    static String proved(PdfInput document, ProofReport proof) {
+        String first = switch (proof.outcome()) {
+            case WRITTEN -> "proof: " + proof.output() + ", " + Counted.of(proof.comments(), "comment");
+            case NOTHING_FLAGGED -> "no proof, as every page is clear";
+            case REFUSED -> "no proof\n  " + String.join("\n  ", proof.refusals());
+        };
+        StringBuilder text = new StringBuilder(document.name() + ": " + first);
+        proof.notes().forEach(note -> text.append("\n  ").append(note));
+        return text.toString();
+    }
+
+    /** The first line of a message, said once more in a later build. */
+    static String unchanged(String message) {
+        int end = message.indexOf('\n');
+        String first = end < 0 ? message : message.substring(0, end);
+        return first + " (as before, nothing changed)" + message.substring(first.length());
+    }
+
+    /** What went wrong with several documents: some whole, more by their first lines, the rest counted. */
+    static String together(List<String> messages) {
+        List<String> shown = new ArrayList<>();
+        for (String message : messages.subList(0, Math.min(MOST_LINES, messages.size()))) {
+            shown.add(
+                    shown.size() < MOST_WHOLE
+                            ? message
+                            : message.lines().findFirst().orElse(""));
+        }
+        int more = messages.size() - shown.size();
+        return String.join("\n", shown) + (more == 0 ? "" : "\nand " + more + " more documents");
+    }
+
+    /** A result that the disk would not take. */
+    static String cannotWrite(PdfInput document, IOException e) {
+        String why = e instanceof FileSystemException system && system.getReason() != null
+                ? system.getFile() + ": " + system.getReason()
+                : String.valueOf(e.getMessage());
+        return document.name() + ": its result cannot be written: " + why;
+    }
+
+    /** Our own mistake. */
+    static String internal(PdfInput document, Throwable e) {
+        Throwable first = e;
+        while (first.getCause() != null) {
+            first = first.getCause();
+        }
+        return document.name() + ": internal error, " + first
+                + "\n  This is a bug in bind-prep, please report it with what mvn -X says, and with the file if you may.";
     }
 
     /** A document that nobody knows to be good. */
@@ -72,22 +121,12 @@ final class Wording {
         return capital.endsWith(".") ? capital : capital + ".";
     }
 
-    private static boolean fails(Severity severity, FailOn failOn) {
-        return switch (failOn) {
-            case ERROR -> severity == Severity.ERROR;
-            case WARNING -> severity != Severity.NOTE;
-            case NEVER -> false;
-        };
-    }
-
-    private static String pages(List<Integer> pages) {
-        if (pages.isEmpty()) {
+    // a message about one page names it itself
+    private static String pages(Finding finding) {
+        List<Integer> pages = finding.pages();
+        if (pages.isEmpty() || pages.size() == 1 && finding.message().contains("page " + pages.get(0))) {
             return "";
         }
         return (pages.size() == 1 ? "page " : "pages ") + PageRanges.compact(pages, MOST_RANGES) + ": ";
-    }
-
-    private static String counted(int count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
     }
 }

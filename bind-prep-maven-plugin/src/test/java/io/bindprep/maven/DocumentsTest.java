@@ -1,12 +1,14 @@
 package io.bindprep.maven;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.shared.model.fileset.FileSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,9 +20,13 @@ class DocumentsTest {
     @Test
     void theBuildsPdfsAreThoseUnderItsDirectoryButTestsAndOurOwn() throws IOException {
         make("target/book.pdf", "target/site/guide.PDF", "target/notes.txt", "elsewhere.pdf");
-        make("target/test-classes/test.pdf", "target/bind-prep/proof.pdf");
-        File target = base.resolve("target").toFile();
-        Documents documents = new Documents(base).add(Documents.builtOnes(target, new File(target, "bind-prep")));
+        make(
+                "target/project-local-repo/g/a/1/a-1-book-proof.pdf",
+                "target/test-classes/test.pdf",
+                "target/bind-prep/own.pdf");
+        make("target/reports/book.proof.pdf", "target/reports/book.job-sheet.pdf");
+        Path target = base.resolve("target");
+        Documents documents = new Documents(base).add(Documents.builtOnes(target, target.resolve("bind-prep")));
         assertThat(documents.inOrder())
                 .extracting(PdfInput::name)
                 .containsExactly("target/book.pdf", "target/site/guide.PDF");
@@ -30,7 +36,7 @@ class DocumentsTest {
     @Test
     void aMissingDirectoryHasNoDocuments() {
         assertThat(new Documents(base).add(set("nowhere")).inOrder()).isEmpty();
-        File target = base.resolve("target").toFile();
+        Path target = base.resolve("target");
         assertThat(new Documents(base).add(Documents.builtOnes(target, target)).inOrder())
                 .isEmpty();
     }
@@ -44,22 +50,50 @@ class DocumentsTest {
     }
 
     @Test
-    void aNamedDocumentIsKeptEvenIfMissingAndOnlyOnce() throws IOException {
+    void aNamedDocumentIsKeptEvenIfMissingAndOnlyOnce() throws Exception {
         make("docs/a.pdf");
         Documents documents = new Documents(base)
-                .add(new File("docs/a.pdf"))
-                .add(base.resolve("docs/../docs/a.pdf").toFile())
+                .add(named("docs/a.pdf"))
+                .add(new Document(base.resolve("docs/../docs/a.pdf").toFile(), null, null))
                 .add(set("docs"))
-                .add(new File("missing.pdf"));
+                .add(named("missing.pdf"));
         assertThat(documents.inOrder()).extracting(PdfInput::name).containsExactly("docs/a.pdf", "missing.pdf");
     }
 
     @Test
-    void booksOfOneNameKeepTheirReportsApart() {
+    void aDocumentWithAJobOfItsOwnIsAnotherOneThanTheFileAlone() throws Exception {
+        make("docs/a.pdf", "docs/b.pdf");
+        Document onCoil = new Document(new File("docs/a.pdf"), JobElementTest.job("<binding>coil</binding>"), null);
+        for (List<Document> order :
+                List.of(List.of(onCoil, named("docs/a.pdf")), List.of(named("docs/a.pdf"), onCoil))) {
+            Documents documents = new Documents(base);
+            for (Document document : order) {
+                documents.add(document);
+            }
+            assertThat(documents.add(set("docs")).inOrder())
+                    .extracting(PdfInput::report)
+                    .containsExactly("docs_a", "docs_a-2", "b");
+        }
+        // what is named goes before what is found
+        assertThat(new Documents(base).add(onCoil).add(set("docs")).inOrder())
+                .extracting(document -> document.name() + " " + (document.document() == onCoil))
+                .containsExactly("docs/a.pdf true", "docs/b.pdf false");
+    }
+
+    @Test
+    void aDocumentWithoutAFileSaysSo() {
+        assertThatThrownBy(() -> new Documents(base).add(new Document()))
+                .isInstanceOf(MojoExecutionException.class)
+                .hasMessageStartingWith("<documents>: ")
+                .hasMessageContaining("<file>");
+    }
+
+    @Test
+    void booksOfOneNameKeepTheirReportsApart() throws Exception {
         Documents documents = new Documents(base);
         for (String name :
                 List.of("a/book.pdf", "b/Book.PDF", "b/only.pdf", "a_b/c.pdf", "a/b_c.pdf", "d/c.pdf", "d/b_c.pdf")) {
-            documents.add(new File(name));
+            documents.add(named(name));
         }
         assertThat(documents.inOrder())
                 .extracting(document -> document.name() + " " + document.report())
@@ -71,6 +105,10 @@ class DocumentsTest {
                         "b/only.pdf only",
                         "d/b_c.pdf d_b_c",
                         "d/c.pdf d_c");
+    }
+
+    private static Document named(String file) {
+        return new Document(new File(file), null, null);
     }
 
     private FileSet set(String directory) {

@@ -17,4 +17,9 @@ final class RecordedLog extends SystemStreamLog {
     public void warn(CharSequence content) {
         lines.add("warn: " + content);
     }
+
+    @Override
+    public void debug(Throwable error) {
+        lines.add("debug: " + error);
+    }
 }

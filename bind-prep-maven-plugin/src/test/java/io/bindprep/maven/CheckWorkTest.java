@@ -19,9 +19,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class ReportFilesTest {
+class CheckWorkTest {
     private static final Path PDF = Path.of(System.getProperty("bindprep.root"), "fixtures", "members-handbook-a4.pdf");
-    private static final PdfInput BOOK = new PdfInput(PDF, "book.pdf", "book");
+    private static final PdfInput BOOK = new PdfInput(PDF, "book.pdf", "book", null);
 
     private static CheckRequest request;
     private static Report report;
@@ -35,7 +35,11 @@ class ReportFilesTest {
         report = BindPrep.check(request);
     }
 
-    private List<String> written(Path reports) throws IOException {
+    private CheckWork work(Path reports, ReportFormat... formats) {
+        return new CheckWork(new OutputFolder(folder, reports), List.of(formats), any -> report);
+    }
+
+    private static List<String> written(Path reports) throws IOException {
         try (var files = Files.list(reports)) {
             return files.map(f -> f.getFileName().toString()).sorted().toList();
         }
@@ -44,30 +48,41 @@ class ReportFilesTest {
     @Test
     void writesWhatIsAskedForOverOldOnesAndLeavesNothingElse() throws Exception {
         Path reports = folder.resolve("not/yet/there");
-        ReportFiles files = new ReportFiles(reports, List.of(ReportFormat.JSON, ReportFormat.TEXT));
-        files.unreadable(
+        CheckWork work = work(reports, ReportFormat.JSON, ReportFormat.TEXT);
+        work.unreadable(
                 BOOK, new UnreadableInputException(UnreadableInputException.Reason.DAMAGED, "It is broken.", "Ask."));
         assertThat(reports.resolve("book.json")).content().contains("unreadable");
-        Path text = files.write(BOOK, request, report);
-        assertThat(text).isEqualTo(reports.resolve("book.txt")).content().startsWith("Good to print");
+        Made made = work.make(BOOK, request);
+        assertThat(made.files()).containsExactly(reports.resolve("book.json"), reports.resolve("book.txt"));
+        assertThat(made.sha256()).isEqualTo(Digests.of(PDF));
+        assertThat(reports.resolve("book.txt")).content().startsWith("Good to print");
         assertThat(reports.resolve("book.json")).content().contains("\"good\"");
         assertThat(written(reports)).containsExactly("book.json", "book.txt");
     }
 
     @Test
-    void everyFormatAndTheFirstIsNamedWhereNoneIsForPeople() throws Exception {
-        new ReportFiles(folder, List.of(ReportFormat.values())).write(BOOK, request, report);
+    void everyFormatHasItsFile() throws Exception {
+        work(folder, ReportFormat.values()).make(BOOK, request);
         assertThat(written(folder)).hasSize(ReportFormat.values().length);
-        Path named =
-                new ReportFiles(folder, List.of(ReportFormat.SARIF, ReportFormat.JSON)).write(BOOK, request, report);
-        assertThat(named).isEqualTo(folder.resolve("book.sarif"));
+    }
+
+    @Test
+    void theLogNamesTheReportForPeopleElseTheFirst() throws Exception {
+        Path cookbook = PDF.resolveSibling("cookbook-letter.pdf");
+        CheckRequest bad = CheckRequest.of(cookbook, "book.pdf", request.job());
+        for (List<ReportFormat> formats : List.of(
+                List.of(ReportFormat.SARIF, ReportFormat.TEXT), List.of(ReportFormat.SARIF, ReportFormat.JSON))) {
+            CheckWork work = new CheckWork(new OutputFolder(folder, folder), formats, BindPrep::check);
+            assertThat(work.make(BOOK, bad).message())
+                    .endsWith("report: book." + (formats.contains(ReportFormat.TEXT) ? "txt" : "sarif"));
+        }
     }
 
     @Test
     void formatsByTheirNames() throws Exception {
-        assertThat(ReportFiles.formats(List.of("sarif", " Text", "sarif")))
+        assertThat(CheckWork.formats(List.of("sarif", " Text", "sarif")))
                 .containsExactly(ReportFormat.SARIF, ReportFormat.TEXT);
-        assertThatThrownBy(() -> ReportFiles.formats(List.of("xml")))
+        assertThatThrownBy(() -> CheckWork.formats(List.of("xml")))
                 .isInstanceOf(MojoExecutionException.class)
                 .hasMessageContaining("<formats>")
                 .hasMessageContaining("\"xml\"")
@@ -77,8 +92,8 @@ class ReportFilesTest {
     @Test
     void whatCannotBeWrittenLeavesNothingHalf() throws IOException {
         Files.createDirectories(folder.resolve("book.json/occupied"));
-        ReportFiles files = new ReportFiles(folder, List.of(ReportFormat.JSON, ReportFormat.TEXT));
-        assertThatThrownBy(() -> files.write(BOOK, request, report)).isInstanceOf(IOException.class);
+        CheckWork work = work(folder, ReportFormat.JSON, ReportFormat.TEXT);
+        assertThatThrownBy(() -> work.make(BOOK, request)).isInstanceOf(IOException.class);
         assertThat(written(folder)).containsExactly("book.json");
     }
 }

@@ -1,0 +1,80 @@
+package io.bindprep.maven;
+
+import io.bindprep.CheckRequest;
+import io.bindprep.ReportFormat;
+import io.bindprep.check.Outcome;
+import io.bindprep.check.Report;
+import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.apache.maven.plugin.MojoExecutionException;
+
+/** The check: a report in each format; findings fail the build. */
+final class CheckWork implements Work {
+    private final OutputFolder folder;
+    private final List<ReportFormat> formats;
+    private final Engine engine;
+
+    CheckWork(OutputFolder folder, List<ReportFormat> formats, Engine engine) {
+        this.folder = folder;
+        this.formats = List.copyOf(formats);
+        this.engine = engine;
+    }
+
+    /** The formats of these names, each once. */
+    static List<ReportFormat> formats(List<String> names) throws MojoExecutionException {
+        List<ReportFormat> formats = new ArrayList<>();
+        for (String name : names) {
+            ReportFormat format = ReportFormat.of(name.strip().toLowerCase(Locale.ROOT))
+                    .orElseThrow(() -> new MojoExecutionException("<formats> (bindprep.formats): no format is called \""
+                            + name + "\"\n  Known: " + String.join(", ", ReportFormat.ids()) + "."));
+            if (!formats.contains(format)) {
+                formats.add(format);
+            }
+        }
+        return formats;
+    }
+
+    @Override
+    public String settings() {
+        return "check " + formats;
+    }
+
+    @Override
+    public Made make(PdfInput document, CheckRequest request)
+            throws UnreadableInputException, SettingException, IOException {
+        Report report = engine.check(request);
+        List<Path> files = new ArrayList<>();
+        Path named = folder.directory();
+        for (ReportFormat format : formats) {
+            Path file = put(document, format, format.write(request, report));
+            // the log names the report for people where there is one
+            named = files.isEmpty() || format == ReportFormat.TEXT ? file : named;
+            files.add(file);
+        }
+        return new Made(
+                report.failed()
+                        ? Made.Level.BAD
+                        : report.outcome() == Outcome.FINDINGS ? Made.Level.CARE : Made.Level.GOOD,
+                Wording.checked(document, report, folder.shown(named)),
+                report.document().sha256(),
+                files);
+    }
+
+    @Override
+    public void unreadable(PdfInput document, UnreadableInputException why) throws IOException {
+        for (ReportFormat format : formats) {
+            put(document, format, format.unreadable(document.name(), why));
+        }
+    }
+
+    private Path put(PdfInput document, ReportFormat format, String text) throws IOException {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        return folder.write(document, format.ending(), out -> out.write(bytes));
+    }
+}

@@ -1,0 +1,32 @@
+package io.bindprep.maven;
+
+import io.bindprep.BindPrep;
+import javax.inject.Inject;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugins.annotations.LifecyclePhase;
+import org.apache.maven.plugins.annotations.Mojo;
+import org.apache.maven.plugins.annotations.Parameter;
+import org.apache.maven.project.MavenProjectHelper;
+import org.apache.maven.settings.crypto.SettingsDecrypter;
+
+/**
+ * Writes the job sheet of each PDF, NAME.job-sheet.pdf: what to set, punch, gather and close. The sheet of a document that
+ * must not be printed says so first; only <code>check</code> fails the build over it.
+ */
+@Mojo(name = "spec", defaultPhase = LifecyclePhase.PACKAGE, threadSafe = true, requiresProject = false)
+public final class SpecMojo extends GoalMojo {
+    /** What the sheet is printed on, at full size: a4 or letter. */
+    @Parameter(property = "bindprep.paper", defaultValue = "a4")
+    private String paper = "";
+
+    /** As Maven makes it. */
+    @Inject
+    public SpecMojo(MavenProjectHelper projects, SettingsDecrypter decrypter) {
+        super(projects, decrypter);
+    }
+
+    @Override
+    Work work(OutputFolder folder) throws MojoExecutionException {
+        return new SheetWork(folder, SheetWork.paper(paper), BindPrep::check);
+    }
+}

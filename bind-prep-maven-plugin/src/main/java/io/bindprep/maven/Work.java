@@ -1,0 +1,18 @@
+package io.bindprep.maven;
+
+import io.bindprep.CheckRequest;
+import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import java.io.IOException;
+
+/** What a goal does with one document. */
+interface Work {
+    /** The goal's own settings that what it makes depends on, as one line of text. */
+    String settings();
+
+    /** Makes the files of a document. */
+    Made make(PdfInput document, CheckRequest request) throws UnreadableInputException, SettingException, IOException;
+
+    /** Leaves nothing of an earlier build standing for a document that cannot be read now. */
+    void unreadable(PdfInput document, UnreadableInputException why) throws IOException;
+}
