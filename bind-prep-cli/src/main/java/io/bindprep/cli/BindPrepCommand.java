@@ -14,7 +14,13 @@ import picocli.CommandLine.Spec;
         versionProvider = BindPrepCommand.Version.class,
         synopsisSubcommandLabel = "COMMAND",
         description = "Checks a print-ready PDF before it is printed, punched and bound on wire, coil, comb or rings.",
-        footer = {"", "Start with: bind-prep check --help"})
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  bind-prep check book.pdf",
+            "  bind-prep check --help",
+            "  bind-prep init",
+            "  bind-prep spec --job bind-prep.yaml book.pdf -o book-sheet.pdf"
+        })
 final class BindPrepCommand implements Callable<Integer> {
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before call
