@@ -149,8 +149,8 @@ final class ManPage {
         return format(String.join(" ", lines));
     }
 
-    // as picocli does with what it shows
+    // picocli has done that to descriptions already, but to nothing else
     private static String format(String text) {
-        return String.format(Locale.ROOT, text);
+        return text.replace("%n", "\n").replace("%%", "%");
     }
 }
