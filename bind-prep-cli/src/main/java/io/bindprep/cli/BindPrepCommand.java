@@ -1,5 +1,6 @@
 package io.bindprep.cli;
 
+import java.io.InputStream;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -25,6 +26,17 @@ final class BindPrepCommand implements Callable<Integer> {
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before call
     private CommandSpec spec;
+
+    private final InputStream in;
+
+    BindPrepCommand(InputStream in) {
+        this.in = in;
+    }
+
+    /** Standard input, for verbs that take a document by it. */
+    InputStream in() {
+        return in;
+    }
 
     @Override
     public Integer call() {

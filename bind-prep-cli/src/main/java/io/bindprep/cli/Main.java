@@ -39,7 +39,7 @@ public final class Main {
 
     /** Runs the command; returns its exit code. */
     int run(String... args) {
-        CommandLine line = new CommandLine(new BindPrepCommand());
+        CommandLine line = new CommandLine(new BindPrepCommand(in));
         addVerbs(line, args.length == 0 ? "" : args[0]);
         line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, new CommandGroups());
         line.getHelpSectionMap().remove(UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING);
@@ -90,7 +90,7 @@ public final class Main {
     }
 
     private CommandLine whole() {
-        CommandLine line = new CommandLine(new BindPrepCommand());
+        CommandLine line = new CommandLine(new BindPrepCommand(in));
         addVerbs(line, "");
         return line;
     }
