@@ -22,6 +22,7 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.proof.ProofReport;
 import io.bindprep.repair.ShiftReport;
+import io.bindprep.repair.SplitReport;
 import io.bindprep.run.Bound;
 import io.bindprep.run.Run;
 import io.bindprep.run.RunPlanner;
@@ -61,6 +62,20 @@ public final class BindPrep {
     public static ShiftReport shift(ShiftRequest request)
             throws UnreadableInputException, SettingException, IOException {
         return ShiftRun.run(request);
+    }
+
+    /**
+     * Writes the volumes that the check proposes for a book too thick for any element, each with its own covers and repaired
+     * as {@link #shift} does, beside the output that the request names: book-1.pdf, book-2.pdf. The input stays as it is.
+     *
+     * @return what was written, or why nothing was
+     * @throws UnreadableInputException if the input cannot be analysed at all
+     * @throws SettingException if the job's settings do not go together
+     * @throws IOException where a file cannot be written; those of earlier volumes may stand then
+     */
+    public static SplitReport split(ShiftRequest request)
+            throws UnreadableInputException, SettingException, IOException {
+        return SplitRun.run(request);
     }
 
     /**

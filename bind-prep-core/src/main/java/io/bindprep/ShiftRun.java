@@ -57,7 +57,7 @@ final class ShiftRun {
     }
 
     /** A document that prints on fronts only is checked so. */
-    private static CheckRequest laid(ShiftRequest request) throws SettingException {
+    static CheckRequest laid(ShiftRequest request) throws SettingException {
         CheckRequest check = request.check();
         Job job = check.job();
         if (request.settings().blankVersos()) {
@@ -107,7 +107,7 @@ final class ShiftRun {
         try (OpenedPdf pdf = Intake.open(check.file(), check.name(), check.password())) {
             bound.extendFor(pdf.facts().pages().size());
             EditedPdf edited = pdf.edit();
-            List<String> refusals = forbidden(edited);
+            List<String> refusals = forbidden(edited, settings, before);
             if (!refusals.isEmpty()) {
                 return new Planned(new MovePlan(List.of(), List.of(), refusals), List.of(), false, 0, List.of());
             }
@@ -134,7 +134,8 @@ final class ShiftRun {
         }
     }
 
-    private List<String> forbidden(EditedPdf pdf) {
+    /** Why a document may not be changed; empty where it may. */
+    static List<String> forbidden(EditedPdf pdf, ShiftSettings settings, Report before) {
         List<String> refusals = new ArrayList<>();
         if (!pdf.mayChange()) {
             refusals.add("Its owner does not allow it to be changed: ask for a copy without that restriction, or for"

@@ -15,6 +15,15 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.digitalsignature.PDSignature;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
+import org.apache.pdfbox.pdmodel.interactive.form.PDSignatureField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -108,5 +117,76 @@ class ProofTest {
         byte[] first = Files.readAllBytes(folder.resolve("out.pdf"));
         fixture("calendar-a4-landscape.pdf", Map.of("bound-edge", "top", "sides", "one"), false);
         assertThat(Files.readAllBytes(folder.resolve("out.pdf"))).isEqualTo(first);
+    }
+
+    /** Three pages with a bookmark each and a signature; a bar 3 mm from the binding of the second. */
+    private Path signedWithBookmarks() throws IOException {
+        try (PDDocument document = new PDDocument()) {
+            PDDocumentOutline outline = new PDDocumentOutline();
+            document.getDocumentCatalog().setDocumentOutline(outline);
+            for (int i = 0; i < 3; i++) {
+                PDPage page = new PDPage(PDRectangle.A4);
+                document.addPage(page);
+                if (i == 1) {
+                    try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+                        // bound at the right, as a back
+                        content.addRect(PDRectangle.A4.getWidth() - 8.504f - 30, 400, 30, 20);
+                        content.fill();
+                    }
+                }
+                PDOutlineItem item = new PDOutlineItem();
+                item.setTitle("Part " + (i + 1));
+                item.setDestination(page);
+                outline.addLast(item);
+            }
+            PDAcroForm form = new PDAcroForm(document);
+            document.getDocumentCatalog().setAcroForm(form);
+            form.setSignaturesExist(true);
+            PDSignatureField field = new PDSignatureField(form);
+            PDSignature signature = new PDSignature();
+            signature.setFilter(PDSignature.FILTER_ADOBE_PPKLITE);
+            signature.setByteRange(new int[] {0, 10, 20, 30});
+            signature.setContents(new byte[] {0});
+            field.setValue(signature);
+            form.getFields().add(field);
+            document.getPage(1).getAnnotations().add(field.getWidgets().get(0));
+            Path file = folder.resolve("signed.pdf");
+            document.save(file.toFile());
+            return file;
+        }
+    }
+
+    @Test
+    void ofASignedFileTheProofIsNotSignedAndSaysSo() throws Exception {
+        Path signed = signedWithBookmarks();
+        byte[] before = Files.readAllBytes(signed);
+        ProofReport proof = proof(signed, Map.of(), false, null);
+        assertThat(proof.outcome()).isEqualTo(Outcome.WRITTEN);
+        assertThat(proof.comments()).isEqualTo(1);
+        assertThat(proof.notes()).singleElement().asString().contains("signatures are taken out");
+        assertThat(Files.readAllBytes(signed)).isEqualTo(before);
+        try (PDDocument document = Loader.loadPDF(folder.resolve("out.pdf").toFile())) {
+            assertThat(document.getSignatureDictionaries()).isEmpty();
+            // what leads to pages that are all there stays
+            assertThat(document.getDocumentCatalog().getDocumentOutline().children())
+                    .extracting(PDOutlineItem::getTitle)
+                    .containsExactly("Part 1", "Part 2", "Part 3");
+        }
+    }
+
+    @Test
+    void flaggedPagesOfASignedFileKeepTheirLabelAndLoseTheBookmarks() throws Exception {
+        ProofReport proof = proof(signedWithBookmarks(), Map.of(), true, null);
+        assertThat(proof.pages()).containsExactly(2);
+        try (PDDocument document = Loader.loadPDF(folder.resolve("out.pdf").toFile())) {
+            assertThat(document.getNumberOfPages()).isEqualTo(1);
+            assertThat(document.getDocumentCatalog().getDocumentOutline()).isNull();
+            assertThat(document.getDocumentCatalog().getPageLabels().getLabelsByPageIndices())
+                    .containsExactly("2");
+            assertThat(document.getSignatureDictionaries()).isEmpty();
+            assertThat(document.getPage(0).getAnnotations())
+                    .extracting(PDAnnotation::getContents)
+                    .anySatisfy(words -> assertThat(words).startsWith("Would be punched"));
+        }
     }
 }

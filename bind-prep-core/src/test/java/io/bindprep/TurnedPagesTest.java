@@ -83,10 +83,10 @@ class TurnedPagesTest {
                 assertThat(b.verdict().nearest().nearMm()).isCloseTo(near.nearMm(), within(0.01));
                 assertThat(alongRecto(b)).as("page " + (i + 1)).isCloseTo(alongRecto(a), within(0.01));
             }
-            assertThat(b.verdict().hits().stream().map(Hit::pin).toList())
+            assertThat(b.verdict().hits().stream().map(Hit::pins).toList())
                     .as("page " + (i + 1))
                     .containsExactlyInAnyOrderElementsOf(
-                            a.verdict().hits().stream().map(Hit::pin).toList());
+                            a.verdict().hits().stream().map(Hit::pins).toList());
         }
     }
 

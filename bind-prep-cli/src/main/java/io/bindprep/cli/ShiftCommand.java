@@ -8,7 +8,9 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.repair.ShiftReport;
 import io.bindprep.repair.ShiftSettings;
+import io.bindprep.repair.SplitReport;
 import io.bindprep.report.ShiftText;
+import io.bindprep.report.SplitText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -32,8 +34,11 @@ import picocli.CommandLine.Option;
             "3:the file could not be read",
             "4:internal error, a bug in bind-prep"
         },
-        footerHeading = "%nExample:%n",
-        footer = "  bind-prep shift --stock bond-20 book.pdf -o book-shifted.pdf")
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  bind-prep shift --stock bond-20 book.pdf -o book-shifted.pdf",
+            "  bind-prep shift --stock bond-20 --split thick.pdf -o volume.pdf"
+        })
 final class ShiftCommand implements Callable<Integer> {
     @Option(names = "--page-by-page", description = "move each page only as far as it must, not all pages alike")
     private boolean pageByPage;
@@ -67,6 +72,13 @@ final class ShiftCommand implements Callable<Integer> {
     @Option(names = "--allow-signed", description = "change a signed document; the copy's signatures are taken out")
     private boolean allowSigned;
 
+    @Option(
+            names = "--split",
+            description =
+                    "a book too thick for any element: write the volumes the check proposes, as FILE-1, FILE-2, ...,"
+                            + " each with its own covers")
+    private boolean split;
+
     @Mixin
     private final OneFile files;
 
@@ -81,20 +93,38 @@ final class ShiftCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return files.run(this::shifted, this::told);
+        return split ? files.run(this::volumes, this::told) : files.run(this::shifted, this::told);
+    }
+
+    private SplitReport volumes(CheckRequest check) throws UnreadableInputException, SettingException, IOException {
+        return BindPrep.split(request(check));
     }
 
     private ShiftReport shifted(CheckRequest check) throws UnreadableInputException, SettingException, IOException {
+        return BindPrep.shift(request(check));
+    }
+
+    private ShiftRequest request(CheckRequest check) throws SettingException {
         ShiftSettings settings =
                 ShiftSettings.of(pageByPage, gutter, outerMargin, leastScale, blankVersos, pad, allowSigned);
         Path output = files.output();
-        return BindPrep.shift(new ShiftRequest(check, output, output.toString(), settings));
+        return new ShiftRequest(check, output, output.toString(), settings);
     }
 
     private int told(ShiftReport shift) {
         out.print(ShiftText.write(shift, terminal.style()));
         Report after = shift.after();
         boolean good = shift.outcome() != ShiftReport.Outcome.REFUSED && after != null && !after.failed();
+        return good ? ExitCode.GOOD : ExitCode.FINDINGS;
+    }
+
+    private int told(SplitReport volumes) {
+        out.print(SplitText.write(volumes, terminal.style()));
+        boolean good = !volumes.volumes().isEmpty()
+                && volumes.volumes().stream().allMatch(v -> {
+                    Report after = v.made().after();
+                    return after != null && !after.failed();
+                });
         return good ? ExitCode.GOOD : ExitCode.FINDINGS;
     }
 }

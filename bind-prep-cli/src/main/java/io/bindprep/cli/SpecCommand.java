@@ -9,6 +9,7 @@ import io.bindprep.report.JsonReport;
 import io.bindprep.report.VerdictSentence;
 import io.bindprep.sheet.JobSheet;
 import io.bindprep.sheet.Paper;
+import io.bindprep.sheet.SheetHtml;
 import io.bindprep.sheet.SheetPdf;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -39,6 +40,7 @@ final class SpecCommand implements Callable<Integer> {
     /** How the sheet is written. */
     enum Format {
         pdf,
+        html,
         json
     }
 
@@ -51,7 +53,8 @@ final class SpecCommand implements Callable<Integer> {
     @Option(
             names = "--format",
             paramLabel = "FORMAT",
-            description = "pdf, to be printed at full size; or json, the report with the run (pdf)")
+            description =
+                    "pdf, to be printed at full size; html, for a screen at the punch; or json, the report with the run (pdf)")
     private Format format = Format.pdf;
 
     @Option(names = "--paper", paramLabel = "PAPER", description = "a4 or letter (a4)")
@@ -79,6 +82,7 @@ final class SpecCommand implements Callable<Integer> {
         Path file = files.file();
         Path output = files.output();
         switch (format) {
+            case html -> WholeFile.write(output, SheetHtml.write(JobSheet.of(report)), file);
             case json -> WholeFile.write(output, JsonReport.write(report, false), file);
             case pdf -> {
                 Paper sheet = paper == PaperName.a4 ? Paper.A4 : Paper.LETTER;

@@ -2,7 +2,9 @@ package io.bindprep.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.bindprep.binding.Strands;
 import io.bindprep.catalogue.Catalogue;
+import io.bindprep.job.Clearances;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -18,6 +20,8 @@ class ListCommandTest {
         c.sizes().all().forEach(s -> assertThat(run.out()).contains("\n" + s.name() + " "));
         c.patterns().all().forEach(p -> assertThat(run.out()).contains("\n" + p.id() + " "));
         c.punches().all().forEach(p -> assertThat(run.out()).contains("\n" + p.id() + " "));
+        Clearances.all().forEach(r -> assertThat(run.out()).contains("\n" + r.name() + " "));
+        Strands.all().forEach(r -> assertThat(run.out()).contains("\n" + r.elements() + " "));
         // CIP4's line is to stand with its data
         assertThat(run.out().replaceAll("\\s+", " "))
                 .contains("Copyright (c) 2000-2020, International Cooperation for the Integration of Processes");
@@ -74,6 +78,16 @@ class ListCommandTest {
         Cli punch = Cli.run("list", "bench-3-1", "--punch", Cli.fixture("shop-punch.yaml"));
         assertThat(punch.out())
                 .contains("closer takes        3/16 in to 1/2 in\n", "pins that come out  1, 2, 33, 34\n");
+    }
+
+    @Test
+    void clearancesAndStrandsAreTablesToo() {
+        // all common practice, no source, but for the coil's filament: Printing Impressions, Feb 2005
+        assertThat(Cli.run("list", "clearances").out())
+                .contains("usual  3.18 mm (1/8 in)   wire, coil, rings  common practice, no source\n");
+        assertThat(Cli.run("list", "strands", "coil").out()).contains("strand    2.16 mm\n", "Printing Impressions");
+        assertThat(Cli.run("list", "clearances", "close", "--format", "json").out())
+                .contains("\"allowanceMm\" : 2.3813", "\"builtInRuleOf\" : [ ]");
     }
 
     @Test

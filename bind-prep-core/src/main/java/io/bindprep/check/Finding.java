@@ -1,5 +1,6 @@
 package io.bindprep.check;
 
+import io.bindprep.marks.Stage;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param measuredMm the worst measured value in millimetres; null where the rule measures none
  * @param limitMm the limit it was held against, in millimetres; null where the rule has none
  * @param alongMm where the worst one begins and ends along the bound edge, in millimetres; null where that means nothing
+ * @param seen how the worst mark was seen; null where the finding is of no mark
  */
 public record Finding(
         String rule,
@@ -22,9 +24,36 @@ public record Finding(
         String remedy,
         @Nullable Double measuredMm,
         @Nullable Double limitMm,
-        @Nullable Span alongMm) {
+        @Nullable Span alongMm,
+        @Nullable Seen seen) {
     /** Where something lies along the bound edge, in millimetres. */
     public record Span(double startMm, double endMm) {}
+
+    /**
+     * How the worst mark was seen.
+     *
+     * @param stage which stage of the analysis decided
+     * @param pins the pins whose holes meet it, ascending
+     * @param words the words it shows, shortened, without control and direction marks; empty for what is not text
+     */
+    public record Seen(Stage stage, List<Integer> pins, String words) {
+        public Seen {
+            pins = List.copyOf(pins);
+        }
+    }
+
+    /** A finding of no mark. */
+    public Finding(
+            String rule,
+            Severity severity,
+            List<Integer> pages,
+            String message,
+            String remedy,
+            @Nullable Double measuredMm,
+            @Nullable Double limitMm,
+            @Nullable Span alongMm) {
+        this(rule, severity, pages, message, remedy, measuredMm, limitMm, alongMm, null);
+    }
 
     public Finding {
         pages = List.copyOf(pages);

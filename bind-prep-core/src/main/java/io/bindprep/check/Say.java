@@ -14,6 +14,11 @@ public final class Say {
         return count == 1 ? "1 page" : count + " pages";
     }
 
+    /** "pin 5", "pins 5-7, 9". */
+    public static String pins(List<Integer> pins) {
+        return (pins.size() == 1 ? "pin " : "pins ") + PageRanges.compact(pins);
+    }
+
     /** Where lengths along the bound edge are counted from on a page. */
     static String origin(PageEdge boundEdge) {
         return boundEdge == PageEdge.TOP || boundEdge == PageEdge.BOTTOM ? "the left edge" : "the head";
@@ -21,12 +26,16 @@ public final class Say {
 
     /** A document's own words in quotes, shortened; they are hostile input, so no control or direction mark passes. */
     public static String quote(String words) {
-        String clean = words.replaceAll("[\\p{Cc}\\p{Cf}\\s]+", " ").strip();
+        String clean = clean(words);
         if (clean.codePointCount(0, clean.length()) > LONGEST_QUOTE) {
             clean = clean.substring(0, clean.offsetByCodePoints(0, LONGEST_QUOTE - 3))
                             .strip() + "...";
         }
         return "\"" + clean + "\"";
+    }
+
+    static String clean(String words) {
+        return words.replaceAll("[\\p{Cc}\\p{Cf}\\s]+", " ").strip();
     }
 
     static Finding document(String rule, Severity severity, String message, String remedy) {

@@ -14,7 +14,10 @@ public final class Clearances {
             .map(row -> new Clearance(
                     row.get("name"),
                     Length.parse(row.get("allowance")),
-                    List.of(row.get("methods").split(" ")),
+                    List.of(
+                            row.get("methods").isEmpty()
+                                    ? new String[0]
+                                    : row.get("methods").split(" ")),
                     row.get("source")))
             .toList();
 

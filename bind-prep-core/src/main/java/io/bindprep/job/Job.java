@@ -5,6 +5,8 @@ import io.bindprep.catalogue.Method;
 import io.bindprep.paper.Stock;
 import io.bindprep.unit.Length;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -63,6 +65,29 @@ public record Job(
     public Job laid(
             Sides sides, @Nullable Cover front, @Nullable Cover back, List<Insert> inserts, SpecialLeaves special) {
         return with(sides, front, back, inserts, special, pitch);
+    }
+
+    /**
+     * The job of a document whose pages have moved along.
+     *
+     * @param ranges where a range of pages is now; empty where it is gone
+     */
+    public Job renumbered(Sides sides, Function<PageRange, Optional<PageRange>> ranges) {
+        return laid(
+                sides,
+                renumbered(frontCover, ranges),
+                renumbered(backCover, ranges),
+                inserts.stream()
+                        .flatMap(i -> ranges.apply(i.pages()).map(r -> new Insert(r, i.stock())).stream())
+                        .toList(),
+                special.renumbered(ranges));
+    }
+
+    private static @Nullable Cover renumbered(@Nullable Cover cover, Function<PageRange, Optional<PageRange>> ranges) {
+        PageRange printed = cover == null ? null : cover.printed();
+        return cover == null || printed == null
+                ? cover
+                : new Cover(cover.stock(), ranges.apply(printed).orElse(null));
     }
 
     private Job with(

@@ -4,7 +4,7 @@ import io.bindprep.paper.Stock;
 import io.bindprep.unit.Length;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Leaves and pages that are not like the others. */
@@ -54,27 +54,25 @@ public record SpecialLeaves(List<Tab> tabs, List<FoldOut> foldOuts, List<Turned>
     /** Pages whose leaves are cut to another size, flush with the others at the bound edge and the head. */
     public record OtherSize(PageRange pages, Trim size) {}
 
-    /** The same leaves where pages have moved along, each range as the function has it. */
-    public SpecialLeaves renumbered(UnaryOperator<PageRange> ranges) {
+    /** The same leaves where pages have moved along, each range as the function has it; empty for pages that are gone. */
+    public SpecialLeaves renumbered(Function<PageRange, Optional<PageRange>> ranges) {
         return new SpecialLeaves(
-                tabs.stream()
-                        .map(t -> new Tab(renumbered(t, ranges), t.printed(), t.stock(), t.extension()))
-                        .toList(),
-                foldOuts.stream()
-                        .map(f -> new FoldOut(ranges.apply(f.pages()), f.panels(), f.allowance(), f.stock()))
-                        .toList(),
-                turned.stream()
-                        .map(t -> new Turned(ranges.apply(t.pages()), t.headLeft()))
-                        .toList(),
-                sizes.stream()
-                        .map(s -> new OtherSize(ranges.apply(s.pages()), s.size()))
-                        .toList());
+                each(tabs, t -> ranges.apply(t.pages()).map(r -> tab(t, r))),
+                each(
+                        foldOuts,
+                        f -> ranges.apply(f.pages()).map(r -> new FoldOut(r, f.panels(), f.allowance(), f.stock()))),
+                each(turned, t -> ranges.apply(t.pages()).map(r -> new Turned(r, t.headLeft()))),
+                each(sizes, s -> ranges.apply(s.pages()).map(r -> new OtherSize(r, s.size()))));
+    }
+
+    private static <T> List<T> each(List<T> items, Function<T, Optional<T>> change) {
+        return items.stream().map(change).flatMap(Optional::stream).toList();
     }
 
     // a blank divider stands before one page, whatever was put behind that page
-    private static PageRange renumbered(Tab tab, UnaryOperator<PageRange> ranges) {
-        PageRange moved = ranges.apply(tab.pages());
-        return tab.printed() ? moved : new PageRange(moved.first(), moved.first());
+    private static Tab tab(Tab tab, PageRange moved) {
+        PageRange pages = tab.printed() ? moved : new PageRange(moved.first(), moved.first());
+        return new Tab(pages, tab.printed(), tab.stock(), tab.extension());
     }
 
     /** How a page is turned; empty where it stands as the others. */

@@ -1,12 +1,16 @@
 package io.bindprep.marks;
 
-import org.jspecify.annotations.Nullable;
+import java.util.List;
 
 /**
  * A mark that is punched or tight.
  *
  * @param verdict PUNCHED or TIGHT
- * @param pin number of the pin whose hole meets the mark, from the side guide; null where none does: it is tight, or
- *     punched out by the thumb cut
+ * @param pins numbers of the pins whose holes meet the mark, from the side guide, ascending; empty where none does: it is
+ *     tight, or punched out by the thumb cut
  */
-public record Hit(Mark mark, Verdict verdict, @Nullable Integer pin) {}
+public record Hit(Mark mark, Verdict verdict, List<Integer> pins) {
+    public Hit {
+        pins = List.copyOf(pins);
+    }
+}

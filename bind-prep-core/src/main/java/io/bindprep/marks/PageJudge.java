@@ -76,8 +76,8 @@ public final class PageJudge {
             }
             boolean cutAway = cutAway(mark, place, edgeLengthMm);
             if (cutAway || mark.nearMm() < clearMm - FLOAT_SLACK_MM) {
-                Integer pin = pinThrough(mark, place, edgeLengthMm);
-                hits.add(new Hit(mark, pin == null && !cutAway ? Verdict.TIGHT : Verdict.PUNCHED, pin));
+                List<Integer> pins = pinsThrough(mark, place, edgeLengthMm);
+                hits.add(new Hit(mark, pins.isEmpty() && !cutAway ? Verdict.TIGHT : Verdict.PUNCHED, pins));
             }
         }
         hits.sort(Comparator.comparing(Hit::verdict)
@@ -90,7 +90,7 @@ public final class PageJudge {
                 : hits.isEmpty() ? Verdict.CLEAR : hits.get(0).verdict();
         List<Hit> kept = hits.stream()
                 .limit(PageVerdict.MOST_HITS)
-                .map(h -> new Hit(h.mark().bounded(), h.verdict(), h.pin()))
+                .map(h -> new Hit(h.mark().bounded(), h.verdict(), h.pins()))
                 .toList();
         return new PageVerdict(
                 page.page(),
@@ -102,23 +102,24 @@ public final class PageJudge {
                 page.basics());
     }
 
-    private @Nullable Integer pinThrough(Mark mark, PagePlace place, double edgeLengthMm) {
+    private List<Integer> pinsThrough(Mark mark, PagePlace place, double edgeLengthMm) {
         double reg = plan.registration().mm();
         double halfAlong = plan.holeAlong().mm() / 2 + reg;
         double halfAcross = plan.holeAcross().mm() / 2 + reg;
         double axis = plan.edgeDistance().mm();
         if (mark.nearMm() >= axis + halfAcross || mark.farMm() <= axis - halfAcross) {
-            return null;
+            return List.of();
         }
+        List<Integer> pins = new ArrayList<>();
         for (Hole hole : plan.row().holes()) {
             double at = along(hole.axis(), place, edgeLengthMm);
             if (mark.alongEndMm() > at - halfAlong
                     && mark.alongStartMm() < at + halfAlong
                     && overlaps(mark.shape(), axis, at, halfAcross, halfAlong, plan.round())) {
-                return hole.pin();
+                pins.add(hole.pin());
             }
         }
-        return null;
+        return pins.stream().sorted().toList();
     }
 
     private static double along(Length fromHead, PagePlace place, double edgeLengthMm) {

@@ -4,8 +4,16 @@ package io.bindprep.marks;
 public enum Stage {
     /** Exact bounds from the content stream. */
     GEOMETRY,
-    /** Published metrics, or a guess by the stated widths: the font is not in the file. */
+    /**
+     * Published metrics, or a guess by the stated widths: the font is not in the file; or the rectangle of an annotation
+     * that each reader draws its own way.
+     */
     ESTIMATE,
     /** Pixels of the rendered bound-edge strip. */
-    RASTER
+    RASTER;
+
+    /** How far off a mark's ends may be, millimetres: a dot of the drawing; else nothing that matters in print. */
+    public double coarseMm() {
+        return this == RASTER ? 0.2 : 0;
+    }
 }

@@ -13,6 +13,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
+import org.jspecify.annotations.Nullable;
 
 /** Annotations that print: flag Print set, Hidden clear (ISO 32000-1:2008, 12.5.3), by their normal appearance. */
 final class AnnotationPass {
@@ -58,19 +59,35 @@ final class AnnotationPass {
         }
         Rectangle2D box =
                 new Rectangle2D.Double(rect.getLowerLeftX(), rect.getLowerLeftY(), rect.getWidth(), rect.getHeight());
-        if (!out.reaches(box)) {
-            return;
-        }
         PDAppearanceStream appearance = annotation.getNormalAppearanceStream();
-        if (appearance != null) {
+        if (appearance != null && out.reaches(box)) {
             engine.annotation(annotation, appearance, Clip.of(out.strip()));
         } else if (!SILENT.contains(kind) && !dictionary.containsKey(COSName.AP)) {
-            // each reader draws its own: taken as its whole rectangle
+            // each reader draws its own: taken as its whole rectangle, and the words it says to mark
+            estimate(box, out);
+            quads(dictionary.getCOSArray(COSName.QUADPOINTS), out);
+        }
+    }
+
+    private static void estimate(Rectangle2D box, StripCollector out) {
+        if (out.reaches(box)) {
             out.add(
                     box,
                     Clip.of(out.strip()),
                     new StripCollector.Paint(
-                            MarkKind.ANNOTATION, Tone.INK, false, false, false, false, Stage.GEOMETRY, ""));
+                            MarkKind.ANNOTATION, Tone.INK, false, false, false, false, Stage.ESTIMATE, ""));
+        }
+    }
+
+    /** Four corners each, ISO 32000-1:2008, Table 179. */
+    private static void quads(@Nullable COSArray points, StripCollector out) {
+        float[] all = points == null ? new float[0] : points.toFloatArray();
+        for (int i = 0; i + 8 <= all.length; i += 8) {
+            Rectangle2D box = new Rectangle2D.Double(all[i], all[i + 1], 0, 0);
+            for (int corner = 1; corner < 4; corner++) {
+                box.add(all[i + 2 * corner], all[i + 2 * corner + 1]);
+            }
+            estimate(box, out);
         }
     }
 }

@@ -35,6 +35,7 @@ public final class OpenedPdf implements AutoCloseable {
     private final Layers layers;
     private final Budget budget;
     private final InkEngine engine;
+    private final DrawnFonts drawnFonts = new DrawnFonts();
 
     private OpenedPdf(
             PDDocument document, DocumentFacts facts, List<PageTree.Entry> pages, List<@Nullable String> problems) {
@@ -140,7 +141,8 @@ public final class OpenedPdf implements AutoCloseable {
             StripCollector collector = new StripCollector(strip, toFrame);
             BasicsCollector basics = new BasicsCollector(f);
             engine.run(new PDPage(dictionary), visible(f), collector, basics);
-            StripRaster.Source drawing = new StripRaster.Source(document, dictionary, f, edge, depthMm, layers, budget);
+            StripRaster.Source drawing =
+                    new StripRaster.Source(document, dictionary, f, edge, depthMm, layers, budget, drawnFonts);
             return SecondLook.settled(page, collector.found(), engine.problem(), drawing, clearMm)
                     .with(basics.basics());
         } catch (Budget.Spent e) {

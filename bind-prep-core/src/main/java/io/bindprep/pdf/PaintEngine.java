@@ -35,7 +35,11 @@ abstract class PaintEngine extends TextEngine {
         MarkKind shown = glyphNested > 0 ? MarkKind.TEXT : kind;
         double alpha = way == Way.STROKE ? ink.strokeAlpha : ink.fillAlpha;
         boolean doubtful = ink.doubtfulAt(alpha) || tone == Tone.PATTERN;
-        boolean covers = way == Way.COVER && ink.fillAlpha >= 1 && !ink.overprintFill && tone != Tone.NOTHING;
+        // an ink that overprints lets others through; white that does so too is no tone at all by now
+        boolean covers = way == Way.COVER
+                && ink.fillAlpha >= 1
+                && (!ink.overprintFill || tone == Tone.WHITE)
+                && tone != Tone.NOTHING;
         out.from(new StripCollector.Source(annotation == null ? operators : 0, lastOperator, annotation));
         out.add(
                 outline,

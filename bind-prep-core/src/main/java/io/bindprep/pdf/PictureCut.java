@@ -24,8 +24,8 @@ import org.jspecify.annotations.Nullable;
  * @param ctm where its unit square lies
  */
 record PictureCut(PDImage picture, Matrix ctm) {
-    /** Smaller pictures stay whole: 1 megapixel. */
-    private static final long SMALL = 1_000_000;
+    /** Smaller pictures stay whole: 200 dots square. */
+    private static final long SMALL = 40_000;
     /** The most that a picture or its part may unpack to; the same on every machine. */
     private static final long MOST_BYTES = 128L * 1024 * 1024;
     /** Dots of the picture to spare around the part, so that its edges blend as within the whole. */

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A picture that stops short of the bound edge lies on bare paper: every dot that is not white counts. One that runs
  * through the bound edge is either a scan, light with dark detail, or a photograph or tint: where its local tone is not
- * light, it is background.
+ * light, it is background. A scan on white paper leaves its dark detail only.
  */
 final class PictureInk {
     /** Lightest of 256 greys that still counts as a mark on bare paper: 4 % tone is the lightest that prints visibly;
@@ -37,32 +37,43 @@ final class PictureInk {
     private PictureInk() {}
 
     /**
-     * The marks of one picture.
+     * The marks of one picture: the picture itself as background where it runs through the bound edge and has a tone, and
+     * its dark pieces.
      *
      * @param without the strip without the picture, where something else lies there; null where nothing does
-     * @param box what is visible of it in the bound-edge frame, millimetres
+     * @param found what is visible of it by its outline
      */
-    static List<Mark> marks(StripRaster raster, @Nullable StripRaster without, Rectangle2D box, boolean throughEdge) {
-        int x0 = clamp((int) Math.floor(box.getMinX() / MM), raster.width());
-        int x1 = clamp((int) Math.ceil(box.getMaxX() / MM), raster.width());
-        int y0 = clamp((int) Math.floor(box.getMinY() / MM), raster.height());
-        int y1 = clamp((int) Math.ceil(box.getMaxY() / MM), raster.height());
+    static List<Mark> marks(StripRaster raster, @Nullable StripRaster without, Found found) {
+        Mark picture = found.mark;
+        boolean throughEdge = picture.kind() == MarkKind.BACKGROUND;
+        int x0 = clamp((int) Math.floor(picture.nearMm() / MM), raster.width());
+        int x1 = clamp((int) Math.ceil(picture.farMm() / MM), raster.width());
+        int y0 = clamp((int) Math.floor(picture.alongStartMm() / MM), raster.height());
+        int y1 = clamp((int) Math.ceil(picture.alongEndMm() / MM), raster.height());
         // only as large as the picture: a page may hold thousands of small ones
         int w = x1 - x0;
         boolean[] dark = new boolean[w * (y1 - y0)];
+        boolean toned = false;
         int window = WINDOW_MM * StripRaster.DOTS_PER_MM;
         for (int top = y0; top < y1; top += window) {
             int bottom = Math.min(y1, top + window);
             int limit = throughEdge ? scanLimit(raster, x0, x1, top, bottom) : LIGHTEST_MARK;
             int least = throughEdge ? 256 : LEAST_COLOUR;
+            int inked = 0;
             for (int y = top; y < bottom; y++) {
                 for (int x = x0; x < x1; x++) {
                     dark[(y - y0) * w + x - x0] = (raster.tone(x, y) <= limit || raster.ink(x, y) >= least)
                             && (without == null || raster.off(without, x, y) >= DoubtInk.LEAST_DIFFERENCE);
+                    inked += raster.ink(x, y) >= DoubtInk.LEAST_DIFFERENCE ? 1 : 0;
                 }
             }
+            toned |= 2 * inked > w * (bottom - top);
         }
-        return pieces(dark, w, x0, y0, box, throughEdge);
+        List<Mark> marks = pieces(dark, w, x0, y0, found.box(), throughEdge);
+        if (throughEdge && toned) {
+            marks.add(0, picture);
+        }
+        return marks;
     }
 
     private static int clamp(int v, int most) {

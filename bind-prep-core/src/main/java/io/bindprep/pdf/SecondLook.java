@@ -1,7 +1,6 @@
 package io.bindprep.pdf;
 
 import io.bindprep.marks.Mark;
-import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageMarks;
 import io.bindprep.pdf.InkState.Tone;
 import io.bindprep.pdf.StripCollector.Source;
@@ -60,11 +59,7 @@ final class SecondLook {
         List<Mark> marks = new ArrayList<>();
         for (Found f : found) {
             if (f.isPicture()) {
-                boolean throughEdge = f.mark.kind() == MarkKind.BACKGROUND;
-                if (throughEdge) {
-                    marks.add(f.mark);
-                }
-                marks.addAll(PictureInk.marks(whole, without(f), f.box(), throughEdge));
+                marks.addAll(PictureInk.marks(whole, without(f), f));
             } else if (!f.doubtful || f.paint.tone() == Tone.SPOT) {
                 marks.add(f.mark);
             } else if (f.paint.tone() == Tone.WHITE) {

@@ -2,6 +2,7 @@ package io.bindprep.pdf;
 
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
@@ -58,6 +59,51 @@ final class Shapes {
 
     private static boolean same(double a, double b) {
         return Math.abs(a - b) < 1e-6 * (1 + Math.abs(a));
+    }
+
+    /** The bounds of what an outline encloses: by its curves, not their control points, and without moves that draw nothing. */
+    static Rectangle2D bounds(Shape shape) {
+        if (shape instanceof Rectangle2D || shape instanceof Area) {
+            return shape.getBounds2D();
+        }
+        Extent extent = new Extent();
+        double[] p = new double[6];
+        double x = 0;
+        double y = 0;
+        double startX = 0;
+        double startY = 0;
+        for (PathIterator it = shape.getPathIterator(null); !it.isDone(); it.next()) {
+            int kind = it.currentSegment(p);
+            int last = 0;
+            if (kind == PathIterator.SEG_MOVETO) {
+                startX = p[0];
+                startY = p[1];
+            } else if (kind == PathIterator.SEG_CLOSE) {
+                p[0] = startX;
+                p[1] = startY;
+            } else {
+                extent.add(x, y);
+                if (kind == PathIterator.SEG_QUADTO) {
+                    extent.curve(
+                            x,
+                            y,
+                            (x + 2 * p[0]) / 3,
+                            (y + 2 * p[1]) / 3,
+                            (2 * p[0] + p[2]) / 3,
+                            (2 * p[1] + p[3]) / 3,
+                            p[2],
+                            p[3]);
+                    last = 2;
+                } else if (kind == PathIterator.SEG_CUBICTO) {
+                    extent.curve(x, y, p[0], p[1], p[2], p[3], p[4], p[5]);
+                    last = 4;
+                }
+                extent.add(p[last], p[last + 1]);
+            }
+            x = p[last];
+            y = p[last + 1];
+        }
+        return extent.bounds();
     }
 
     /** The unit square under a transform, as images are painted. */

@@ -100,7 +100,7 @@ final class StripCollector {
         if (paint.tone() == Tone.NOTHING) {
             return;
         }
-        Rectangle2D bounds = outline.getBounds2D();
+        Rectangle2D bounds = Shapes.bounds(outline);
         Rectangle2D window = Clip.cut(strip, clip.bounds());
         if (window.isEmpty() || !meets(bounds, window)) {
             return;
@@ -110,7 +110,7 @@ final class StripCollector {
             return;
         }
         Shape framed = toFrame.createTransformedShape(visible);
-        Rectangle2D box = Clip.cut(framed.getBounds2D(), frameOf(window));
+        Rectangle2D box = Clip.cut(Shapes.bounds(framed), frameOf(window));
         MarkKind kind = kindOf(paint, box);
         if (paint.covers()) {
             cover(framed, box, paint.opaque());

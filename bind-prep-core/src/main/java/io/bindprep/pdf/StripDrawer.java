@@ -10,6 +10,7 @@ import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType3Font;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
@@ -36,6 +37,9 @@ import org.jspecify.annotations.Nullable;
 final class StripDrawer extends PageDrawer {
     /** A group whose own usage says that it does not print: how PDFBox is told that {@link Layers} hides something. */
     private static final COSDictionary HIDDEN = hidden();
+
+    /** No glyph reaches farther from its origin, in ems; common practice, no source. */
+    private static final int MOST_EMS = 8;
 
     private final Left left;
     private final Layers layers;
@@ -176,11 +180,30 @@ final class StripDrawer extends PageDrawer {
         }
     }
 
+    /** Whether a glyph begins too far from the strip to reach it. */
+    private boolean far(Matrix t) {
+        double em = Math.max(t.getScalingFactorX(), t.getScalingFactorY()) * MOST_EMS;
+        return !near.intersects(t.getTranslateX() - em, t.getTranslateY() - em, 2 * em, 2 * em);
+    }
+
+    /** Whether a form, which is clipped to its box, lies away from the strip. */
+    private boolean far(PDFormXObject form) {
+        PDRectangle box = form.getBBox();
+        if (box == null) {
+            return false;
+        }
+        Matrix t = form.getMatrix().multiply(getGraphicsState().getCurrentTransformationMatrix());
+        return !box.transform(t).getBounds2D().intersects(near);
+    }
+
     @Override
     protected void showFontGlyph(Matrix t, PDFont font, int code, Vector displacement) throws IOException {
         budget.glyph();
         PDTextState text = getGraphicsState().getTextState();
         RenderingMode mode = text.getRenderingMode();
+        if (!mode.isClip() && far(t)) {
+            return;
+        }
         if (!mute) {
             super.showFontGlyph(t, font, code, displacement);
         } else if (mode.isClip()) {
@@ -199,14 +222,14 @@ final class StripDrawer extends PageDrawer {
 
     @Override
     public void showForm(PDFormXObject form) throws IOException {
-        if (!mute) {
+        if (!mute && !far(form)) {
             super.showForm(form);
         }
     }
 
     @Override
     public void showTransparencyGroup(PDTransparencyGroup form) throws IOException {
-        if (!mute) {
+        if (!mute && !far(form)) {
             super.showTransparencyGroup(form);
         }
     }

@@ -1,5 +1,6 @@
 package io.bindprep.pdf;
 
+import io.bindprep.marks.Stage;
 import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
 import java.awt.Color;
@@ -7,6 +8,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
 import java.io.IOException;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
@@ -15,6 +17,7 @@ import org.apache.pdfbox.cos.COSFloat;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.ResourceCache;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.rendering.PageDrawer;
 import org.apache.pdfbox.rendering.PageDrawerParameters;
@@ -31,7 +34,7 @@ import org.jspecify.annotations.Nullable;
 record StripRaster(
         int width, int height, int[] rgb, @Nullable String problem, boolean leftAllOut) {
     /** Five dots a millimetre (127 dpi): a full stop of 8 pt text is two dots wide. */
-    static final int DOTS_PER_MM = 5;
+    static final int DOTS_PER_MM = (int) Math.round(1 / Stage.RASTER.coarseMm());
 
     private static final double ROOM_MM = 2;
 
@@ -46,7 +49,8 @@ record StripRaster(
             PageEdge edge,
             double depthMm,
             Layers layers,
-            Budget budget) {
+            Budget budget,
+            ResourceCache cache) {
         /** The strip in user space, with room around it for what blends into its dots. */
         Rectangle2D near() {
             try {
@@ -92,6 +96,7 @@ record StripRaster(
             one.addPage(new PDPage(trimmed(s.page, s.facts)));
             COSBase layers = s.document.getDocumentCatalog().getCOSObject().getDictionaryObject(COSName.OCPROPERTIES);
             one.getDocumentCatalog().getCOSObject().setItem(COSName.OCPROPERTIES, layers);
+            one.setResourceCache(s.cache);
             Renderer renderer = new Renderer(one, left, s);
             renderer.setSubsamplingAllowed(true);
             float scale = (float) (s.facts.mmPerUnit() * DOTS_PER_MM);
@@ -123,16 +128,17 @@ record StripRaster(
     }
 
     private static int[] framed(BufferedImage image, PageEdge edge, int depth, int along) {
+        int[] drawn = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
         int[] rgb = new int[depth * along];
         for (int y = 0; y < along; y++) {
             for (int x = 0; x < depth; x++) {
-                rgb[y * depth + x] = onPaper(
+                rgb[y * depth + x] = onPaper(drawn[
                         switch (edge) {
-                            case LEFT -> image.getRGB(x, y);
-                            case RIGHT -> image.getRGB(depth - 1 - x, y);
-                            case TOP -> image.getRGB(y, x);
-                            case BOTTOM -> image.getRGB(y, depth - 1 - x);
-                        });
+                            case LEFT -> y * depth + x;
+                            case RIGHT -> y * depth + depth - 1 - x;
+                            case TOP -> x * along + y;
+                            case BOTTOM -> (depth - 1 - x) * along + y;
+                        }]);
             }
         }
         return rgb;
@@ -140,6 +146,9 @@ record StripRaster(
 
     private static int onPaper(int argb) {
         int alpha = argb >>> 24;
+        if (alpha == 0) {
+            return 0xffffff;
+        }
         int paper = 255 * (255 - alpha);
         int r = ((argb >> 16 & 0xff) * alpha + paper) / 255;
         int g = ((argb >> 8 & 0xff) * alpha + paper) / 255;

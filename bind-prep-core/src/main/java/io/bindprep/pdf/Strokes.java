@@ -5,6 +5,7 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
 
 /** Outlines of stroked paths. */
 final class Strokes {
@@ -22,7 +23,8 @@ final class Strokes {
     }
 
     /** The inked outline of a path given in user space, stroked in the space of the current matrix. */
-    static Shape outline(Path2D userPath, InkState s, AffineTransform t) {
+    static Shape outline(Path2D wholePath, InkState s, AffineTransform t) {
+        Path2D userPath = s.cap == BasicStroke.CAP_SQUARE ? withoutDots(wholePath) : wholePath;
         double det = Math.abs(t.getDeterminant());
         double scale = Math.sqrt(det);
         boolean uniform = Math.abs(t.getScaleX() * t.getShearX() + t.getShearY() * t.getScaleY()) < 1e-6 * det
@@ -38,6 +40,44 @@ final class Strokes {
         } catch (NoninvertibleTransformException e) {
             return stroke(s, THINNEST_PT, 1).createStrokedShape(userPath);
         }
+    }
+
+    /** Without subpaths of one point, which only round caps paint: ISO 32000-1:2008, 8.5.3.2. */
+    private static Path2D withoutDots(Path2D path) {
+        Path2D.Double kept = new Path2D.Double(path.getWindingRule());
+        Path2D.Double sub = new Path2D.Double();
+        boolean dot = true;
+        double[] p = new double[6];
+        double x = 0;
+        double y = 0;
+        for (PathIterator it = path.getPathIterator(null); !it.isDone(); it.next()) {
+            int kind = it.currentSegment(p);
+            switch (kind) {
+                case PathIterator.SEG_MOVETO -> {
+                    if (!dot) {
+                        kept.append(sub, false);
+                    }
+                    sub = new Path2D.Double();
+                    dot = true;
+                    sub.moveTo(p[0], p[1]);
+                    x = p[0];
+                    y = p[1];
+                }
+                case PathIterator.SEG_LINETO -> {
+                    dot &= p[0] == x && p[1] == y;
+                    sub.lineTo(p[0], p[1]);
+                }
+                case PathIterator.SEG_CUBICTO -> {
+                    dot &= p[0] == x && p[1] == y && p[2] == x && p[3] == y && p[4] == x && p[5] == y;
+                    sub.curveTo(p[0], p[1], p[2], p[3], p[4], p[5]);
+                }
+                default -> sub.closePath();
+            }
+        }
+        if (!dot) {
+            kept.append(sub, false);
+        }
+        return kept;
     }
 
     /** The thinnest line along a path. */

@@ -4,6 +4,7 @@ import io.bindprep.binding.Hole;
 import io.bindprep.binding.Plan;
 import io.bindprep.check.PageReport;
 import io.bindprep.check.Report;
+import io.bindprep.check.Say;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.Verdict;
@@ -77,7 +78,7 @@ public final class ProofMaker {
         // the document's own words: no control or direction mark may pass
         String words = m.words().replaceAll("[\\p{Cntrl}\\p{Cf}\\s]+", " ").strip();
         return (punched
-                        ? "Would be punched" + (hit.pin() == null ? "" : " at pin " + hit.pin())
+                        ? "Would be punched" + (hit.pins().isEmpty() ? "" : " at " + Say.pins(hit.pins()))
                         : "Too near the binding")
                 + ": " + kind + (words.isEmpty() ? "" : " \"" + words + "\"") + ", " + LengthText.mm(m.nearMm())
                 + " from the bound edge where "

@@ -2,17 +2,14 @@ package io.bindprep.repair;
 
 import io.bindprep.block.Block;
 import io.bindprep.block.Leaf;
-import io.bindprep.job.Cover;
-import io.bindprep.job.Insert;
 import io.bindprep.job.Job;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /** Blank pages where a leaf's back stays blank, so that each leaf has two pages in the file. */
 public final class BlankBacks {
@@ -39,21 +36,8 @@ public final class BlankBacks {
             return job;
         }
         BlankBacks blanks = new BlankBacks(blanksAfter);
-        return job.laid(
-                job.sides() == Sides.ONE ? Sides.TWO : job.sides(),
-                blanks.cover(job.frontCover()),
-                blanks.cover(job.backCover()),
-                job.inserts().stream()
-                        .map(i -> new Insert(blanks.range(i.pages()), i.stock()))
-                        .toList(),
-                job.special().renumbered(blanks::range));
-    }
-
-    private @Nullable Cover cover(@Nullable Cover cover) {
-        if (cover == null || cover.printed() == null) {
-            return cover;
-        }
-        return new Cover(cover.stock(), range(Objects.requireNonNull(cover.printed())));
+        return job.renumbered(
+                job.sides() == Sides.ONE ? Sides.TWO : job.sides(), range -> Optional.of(blanks.range(range)));
     }
 
     private PageRange range(PageRange old) {

@@ -196,7 +196,7 @@ public final class MovePlanner {
     }
 
     private String needs(PageRoom r) {
-        return "Page " + r.page() + " has to move most: " + mark(r.near()) + " " + mm(r.nearMm())
+        return "Page " + r.page() + " has to move most: " + mark(r.near()) + " " + nearMm(r)
                 + " from the bound edge has to reach " + mm(clearMm) + ".";
     }
 
@@ -205,10 +205,15 @@ public final class MovePlanner {
     }
 
     private String tooSmall(Fit fit) {
-        return "Page " + fit.near.page() + " has " + mark(fit.near.near()) + " " + mm(fit.near.nearMm())
+        return "Page " + fit.near.page() + " has " + mark(fit.near.near()) + " " + nearMm(fit.near)
                 + " from the bound edge that has to reach " + mm(clearMm) + ", and page " + fit.outer.page()
                 + " has " + outerMark(fit.outer) + ": there is no room to move, and it would take scaling to "
                 + percent(fit.scale) + " where " + percent(settings.leastScale()) + " is the least allowed.";
+    }
+
+    private static String nearMm(PageRoom r) {
+        double dot = r.near() == null ? 0 : r.near().stage().coarseMm();
+        return mm(r.nearMm()) + (dot > 0 ? " (to a dot of " + mm(dot) + ")" : "");
     }
 
     private static String outerMark(PageRoom r) {

@@ -23,13 +23,20 @@ public record PageRoom(
         @Nullable Mark outer,
         boolean bleeds,
         @Nullable String unread) {
-    /** Distance of the nearest mark from the bound edge, millimetres; infinite where there is none. */
+    /** Least distance of the nearest mark from the bound edge, millimetres; infinite where there is none. */
     public double nearMm() {
-        return near == null ? Double.POSITIVE_INFINITY : near.nearMm();
+        return least(near);
     }
 
-    /** Distance of the outermost mark from the outer edge, millimetres; infinite where none is near it. */
+    /** Least distance of the outermost mark from the outer edge, millimetres; infinite where none is near it. */
     public double outerMm() {
-        return outer == null ? Double.POSITIVE_INFINITY : outer.nearMm();
+        return least(outer);
+    }
+
+    // a mark read from dots may begin a dot nearer, and has to be clear all the same
+    private static double least(@Nullable Mark mark) {
+        return mark == null
+                ? Double.POSITIVE_INFINITY
+                : Math.max(0, mark.nearMm() - mark.stage().coarseMm());
     }
 }

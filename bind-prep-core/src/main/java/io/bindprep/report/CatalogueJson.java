@@ -1,6 +1,7 @@
 package io.bindprep.report;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import io.bindprep.binding.Strands.Strand;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.ElementSizes;
@@ -8,6 +9,7 @@ import io.bindprep.catalogue.Elements;
 import io.bindprep.catalogue.LiftLimit;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
+import io.bindprep.job.Clearances.Clearance;
 import io.bindprep.paper.SheetSize;
 import io.bindprep.paper.Stock;
 import java.math.BigDecimal;
@@ -38,7 +40,9 @@ public final class CatalogueJson {
                 rows(catalogue, sections, CatalogueSection.SIZES, name, r -> SizeRow.of((SheetSize) r)),
                 rows(catalogue, sections, CatalogueSection.PATTERNS, name, r -> PatternRow.of((Pattern) r)),
                 rows(catalogue, sections, CatalogueSection.ELEMENTS, name, r -> ElementRow.of((Elements.Entry) r)),
-                rows(catalogue, sections, CatalogueSection.PUNCHES, name, r -> PunchRow.of((Punch) r))));
+                rows(catalogue, sections, CatalogueSection.PUNCHES, name, r -> PunchRow.of((Punch) r)),
+                rows(catalogue, sections, CatalogueSection.CLEARANCES, name, r -> ClearanceRow.of((Clearance) r)),
+                rows(catalogue, sections, CatalogueSection.STRANDS, name, r -> StrandRow.of((Strand) r))));
     }
 
     private static <R> @Nullable List<R> rows(
@@ -66,7 +70,9 @@ public final class CatalogueJson {
             @Nullable List<SizeRow> sizes,
             @Nullable List<PatternRow> patterns,
             @Nullable List<ElementRow> elements,
-            @Nullable List<PunchRow> punches) {}
+            @Nullable List<PunchRow> punches,
+            @Nullable List<ClearanceRow> clearances,
+            @Nullable List<StrandRow> strands) {}
 
     private record StockRow(
             String id,
@@ -213,6 +219,18 @@ public final class CatalogueJson {
                     SizesRow.of(p.elements()),
                     Json.mmOrNull(p.registration()),
                     p.source());
+        }
+    }
+
+    private record ClearanceRow(String name, BigDecimal allowanceMm, List<String> builtInRuleOf, String source) {
+        static ClearanceRow of(Clearance c) {
+            return new ClearanceRow(c.name(), Json.mm(c.allowance()), c.methods(), c.source());
+        }
+    }
+
+    private record StrandRow(String elements, BigDecimal thicknessMm, String source) {
+        static StrandRow of(Strand s) {
+            return new StrandRow(s.elements(), Json.mm(s.thickness()), s.source());
         }
     }
 }

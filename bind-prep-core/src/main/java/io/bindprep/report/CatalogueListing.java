@@ -4,12 +4,16 @@ import static io.bindprep.report.CatalogueColumn.alone;
 import static io.bindprep.report.CatalogueColumn.both;
 import static io.bindprep.report.CatalogueColumn.table;
 
+import io.bindprep.binding.Strands;
+import io.bindprep.binding.Strands.Strand;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Elements;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Patterns;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.catalogue.Punches;
+import io.bindprep.job.Clearances;
+import io.bindprep.job.Clearances.Clearance;
 import io.bindprep.paper.SheetSize;
 import io.bindprep.paper.SheetSizes;
 import io.bindprep.paper.Stock;
@@ -97,6 +101,17 @@ record CatalogueListing<T>(
                             : p.registration().inMm()),
             both("source", Punch::source));
 
+    private static final List<CatalogueColumn<Clearance>> CLEARANCES = List.of(
+            both("name", Clearance::name),
+            both("over the stack", c -> LengthText.both(c.allowance())),
+            both("built-in rule of", c -> String.join(", ", c.methods())),
+            both("source", Clearance::source));
+
+    private static final List<CatalogueColumn<Strand>> STRANDS = List.of(
+            both("elements", Strand::elements),
+            both("strand", s -> s.thickness().inMm()),
+            both("source", Strand::source));
+
     static CatalogueListing<?> of(CatalogueSection section, Catalogue c) {
         return switch (section) {
             case STOCKS -> new CatalogueListing<>(section, c.stocks().all(), STOCKS, Stock::name, StockCatalog.notes());
@@ -107,6 +122,9 @@ record CatalogueListing<T>(
                 new CatalogueListing<>(
                         section, c.elements().all(), ELEMENTS, e -> e.element().name(), Elements.notes());
             case PUNCHES -> new CatalogueListing<>(section, c.punches().all(), PUNCHES, Punch::id, Punches.notes());
+            case CLEARANCES ->
+                new CatalogueListing<>(section, Clearances.all(), CLEARANCES, Clearance::name, Clearances.notes());
+            case STRANDS -> new CatalogueListing<>(section, Strands.all(), STRANDS, Strand::elements, Strands.notes());
         };
     }
 

@@ -8,7 +8,9 @@ public enum CatalogueSection {
     SIZES,
     PATTERNS,
     ELEMENTS,
-    PUNCHES;
+    PUNCHES,
+    CLEARANCES,
+    STRANDS;
 
     /** How people call it, "stocks". */
     public String word() {

@@ -5,7 +5,9 @@ import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import io.bindprep.check.Finding;
 import io.bindprep.check.PageRanges;
 import io.bindprep.check.Severity;
+import io.bindprep.marks.Stage;
 import java.math.BigDecimal;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** A finding as JSON. */
@@ -33,9 +35,25 @@ record JsonFinding(
         @JsonPropertyDescription("where the worst one begins and ends along the bound edge")
         @JsonInclude(JsonInclude.Include.NON_NULL)
         @Nullable
-        JsonPair alongMm) {
+        JsonPair alongMm,
+
+        @JsonPropertyDescription(
+                "what settled the worst mark: exact outlines, an estimate where its font or appearance is not in the file, or the pixels of the strip")
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Stage stage,
+
+        @JsonPropertyDescription("the pins whose holes meet the worst mark, from the side guide")
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        List<Integer> pins,
+
+        @JsonPropertyDescription("the words that the worst mark shows, shortened")
+        @JsonInclude(JsonInclude.Include.NON_EMPTY)
+        String words) {
     static JsonFinding of(Finding f) {
         Finding.Span along = f.alongMm();
+        Finding.Seen seen = f.seen();
         return new JsonFinding(
                 f.rule(),
                 f.severity(),
@@ -44,6 +62,9 @@ record JsonFinding(
                 f.remedy(),
                 Json.roundedOrNull(f.measuredMm()),
                 Json.roundedOrNull(f.limitMm()),
-                along == null ? null : JsonPair.of(along.startMm(), along.endMm()));
+                along == null ? null : JsonPair.of(along.startMm(), along.endMm()),
+                seen == null ? null : seen.stage(),
+                seen == null ? null : seen.pins(),
+                seen == null ? "" : seen.words());
     }
 }

@@ -58,7 +58,7 @@ record JsonPage(
             JsonPair alongMm,
 
             @JsonPropertyDescription(
-                    "what settled it: exact outlines, an estimate where its font is not in the file, or the pixels of the strip")
+                    "what settled it: exact outlines, an estimate where its font or appearance is not in the file, or the pixels of the strip")
             Stage stage,
 
             @JsonPropertyDescription("the words it shows, shortened") @JsonInclude(JsonInclude.Include.NON_EMPTY)

@@ -8,6 +8,7 @@ import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
 import io.bindprep.problem.UnreadableInputException;
 import java.util.List;
+import java.util.Locale;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -123,6 +124,12 @@ public final class SarifReport {
         Finding.Span along = f.alongMm();
         if (along != null) {
             properties.putArray("alongMm").add(Json.rounded(along.startMm())).add(Json.rounded(along.endMm()));
+        }
+        Finding.Seen seen = f.seen();
+        if (seen != null) {
+            properties.put("stage", seen.stage().name().toLowerCase(Locale.ROOT));
+            ArrayNode pins = properties.putArray("pins");
+            seen.pins().forEach(pins::add);
         }
     }
 

@@ -1,11 +1,13 @@
 package io.bindprep.sheet;
 
+import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.Plan;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
 import java.io.IOException;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Draws the bound edge with its holes at true size, in as many pieces side by side as the sheet's width asks for.
@@ -21,6 +23,8 @@ final class EdgePainter {
     private static final double BELOW = 8;
     private static final double GUIDE = 16;
     private static final double SMALL = 6.5;
+    /** Chords that a thumb cut is drawn with; none is off its curve by as much as a hairline. */
+    private static final int CUT_LINES = 48;
 
     private final EdgeDrawing drawing;
     private final Plan plan;
@@ -41,7 +45,10 @@ final class EdgePainter {
     }
 
     double pieceHeight() {
-        return ABOVE + Math.max(PAPER, plan.clearMargin().mm() + 5) + BELOW;
+        Gap.ThumbCut cut = thumbCut();
+        double deepest =
+                Math.max(plan.clearMargin().mm(), cut == null ? 0 : cut.depth().mm());
+        return ABOVE + Math.max(PAPER, deepest + 5) + BELOW;
     }
 
     private double paper() {
@@ -49,95 +56,164 @@ final class EdgePainter {
     }
 
     /** Draws one piece with its upper left corner there. */
-    void paint(Ink ink, Type plain, Type bold, int piece, double x, double y) throws IOException {
+    void paint(Pen pen, int piece, double x, double y) throws IOException {
         double each = length() / pieces();
         double from = piece * each;
         double to = from + each;
         double left = x + GUIDE;
         double edge = y + ABOVE;
-        ink.grey(0);
-        outline(ink, left, edge, each, piece);
+        outline(pen, left, edge, from, to, piece);
+        thumbCut(pen, left, edge, from, to);
         if (piece == 0) {
-            guide(ink, bold, x, left, edge);
+            guide(pen, x, left, edge);
         } else {
-            ink.right(plain, SMALL, left - 2, edge + 4, LengthText.mm(from));
+            pen.right(false, SMALL, left - 2, edge + 4, LengthText.mm(from));
         }
-        zones(ink, plain, piece, left, edge, each);
+        zones(pen, piece, left, edge, each);
         for (Hole hole : plan.row().holes()) {
             double at = hole.axis().mm();
             // a hole on the break is drawn in both pieces, cut by neither
             double half = plan.holeAlong().mm() / 2;
             if (at >= from - half && at < to + half) {
-                hole(ink, plain, hole, left + at - from, edge);
+                hole(pen, hole, left + at - from, edge);
             }
         }
-        pulled(ink, bold, from, to, left, edge);
-        webs(ink, plain, piece, left, edge, from, to);
+        pulled(pen, from, to, left, edge);
+        webs(pen, piece, left, edge, from, to);
     }
 
-    private void outline(Ink ink, double left, double edge, double each, int piece) throws IOException {
-        ink.width(0.5);
-        ink.line(left, edge, left + each, edge);
-        ink.width(0.25);
-        end(ink, left, edge, piece == 0);
-        end(ink, left + each, edge, piece == pieces() - 1);
+    private void outline(Pen pen, double left, double edge, double from, double to, int piece) throws IOException {
+        pen.width(0.5);
+        Gap.ThumbCut cut = thumbCut();
+        double half = cut == null ? 0 : cut.width().mm() / 2;
+        double middle = length() / 2;
+        // where the thumb cut takes the edge away there is none to draw
+        stretch(pen, left - from, edge, from, Math.min(to, middle - half));
+        stretch(pen, left - from, edge, Math.max(from, middle + half), to);
+        pen.width(0.25);
+        end(pen, left, edge, from, piece == 0);
+        end(pen, left + to - from, edge, to, piece == pieces() - 1);
     }
 
-    private void end(Ink ink, double at, double edge, boolean sheetEnd) throws IOException {
+    private static void stretch(Pen pen, double zero, double edge, double from, double to) throws IOException {
+        if (to > from) {
+            pen.line(zero + from, edge, zero + to, edge);
+        }
+    }
+
+    private Gap.@Nullable ThumbCut thumbCut() {
+        Gap gap = plan.row().gap();
+        return gap == null ? null : gap.thumbCut();
+    }
+
+    /** The half ellipse out of the middle of the edge, as far as it lies in the piece. */
+    private void thumbCut(Pen pen, double left, double edge, double from, double to) throws IOException {
+        Gap.ThumbCut cut = thumbCut();
+        if (cut == null) {
+            return;
+        }
+        double half = cut.width().mm() / 2;
+        double start = Math.max(from, length() / 2 - half);
+        double end = Math.min(to, length() / 2 + half);
+        if (end <= start) {
+            return;
+        }
+        pen.width(0.25);
+        double first = Math.acos((length() / 2 - start) / half);
+        double last = Math.acos((length() / 2 - end) / half);
+        for (int i = 0; i < CUT_LINES; i++) {
+            double[] a = onCut(cut, first + (last - first) * i / CUT_LINES);
+            double[] b = onCut(cut, first + (last - first) * (i + 1) / CUT_LINES);
+            pen.line(left - from + a[0], edge + a[1], left - from + b[0], edge + b[1]);
+        }
+        // said once, in the piece where the middle is
+        if (from <= length() / 2 && length() / 2 <= to && start < length() / 2) {
+            String size = LengthText.area(cut.width(), cut.depth());
+            pen.centred(
+                    false,
+                    SMALL,
+                    left - from + (start + end) / 2,
+                    edge + cut.depth().mm() + 3,
+                    "thumb cut " + size);
+        }
+    }
+
+    private double[] onCut(Gap.ThumbCut cut, double angle) {
+        return new double[] {
+            length() / 2 - cut.width().mm() / 2 * Math.cos(angle), cut.depth().mm() * Math.sin(angle)
+        };
+    }
+
+    private void end(Pen pen, double at, double edge, double place, boolean sheetEnd) throws IOException {
+        double bottom = edge + paper();
         if (sheetEnd) {
-            ink.line(at, edge, at, edge + paper());
+            pen.line(at, edge, at, bottom);
             return;
         }
         // a broken edge is drawn as a zigzag, as in engineering drawings (ISO 128)
-        double third = paper() / 3;
-        ink.line(at, edge, at, edge + third);
-        ink.line(at, edge + third, at + 1.2, edge + third * 1.25);
-        ink.line(at + 1.2, edge + third * 1.25, at - 1.2, edge + third * 1.75);
-        ink.line(at - 1.2, edge + third * 1.75, at, edge + third * 2);
-        ink.line(at, edge + third * 2, at, edge + paper());
+        double top = edge + cutDepth(place);
+        double third = (bottom - top) / 3;
+        pen.line(at, top, at, top + third);
+        pen.line(at, top + third, at + 1.2, top + third * 1.25);
+        pen.line(at + 1.2, top + third * 1.25, at - 1.2, top + third * 1.75);
+        pen.line(at - 1.2, top + third * 1.75, at, top + third * 2);
+        pen.line(at, top + third * 2, at, bottom);
     }
 
-    private void guide(Ink ink, Type bold, double x, double left, double edge) throws IOException {
-        ink.box(left - 2.2, edge - 1, 1.4, paper() + 2, true);
-        ink.text(bold, SMALL, x, edge + 3.5, "side");
-        ink.text(bold, SMALL, x, edge + 6.2, "guide,");
-        ink.text(bold, SMALL, x, edge + 8.9, drawing.start());
+    /** How deep the thumb cut is at a place along the edge. */
+    private double cutDepth(double place) {
+        Gap.ThumbCut cut = thumbCut();
+        double off =
+                cut == null ? 1 : Math.abs(place - length() / 2) / (cut.width().mm() / 2);
+        return cut == null || off >= 1 ? 0 : cut.depth().mm() * Math.sqrt(1 - off * off);
     }
 
-    private void zones(Ink ink, Type plain, int piece, double left, double edge, double each) throws IOException {
-        ink.width(0.15);
-        ink.dash(2, 1);
+    private void guide(Pen pen, double x, double left, double edge) throws IOException {
+        pen.box(left - 2.2, edge - 1, 1.4, paper() + 2, true);
+        pen.text(true, SMALL, x, edge + 3.5, "side");
+        pen.text(true, SMALL, x, edge + 6.2, "guide,");
+        pen.text(true, SMALL, x, edge + 8.9, drawing.start());
+    }
+
+    private void zones(Pen pen, int piece, double left, double edge, double each) throws IOException {
+        pen.width(0.15);
+        pen.dash(2, 1);
         double zone = plan.punchedZone().mm();
         double margin = plan.clearMargin().mm();
-        ink.line(left, edge + zone, left + each, edge + zone);
-        ink.dash(0.4, 0.8);
-        ink.line(left, edge + margin, left + each, edge + margin);
-        ink.dash();
+        pen.line(left, edge + zone, left + each, edge + zone);
+        pen.dash(0.4, 0.8);
+        pen.line(left, edge + margin, left + each, edge + margin);
+        pen.dash();
         if (piece == 0) {
             String note = "dashed: punched zone " + plan.punchedZone().inMm() + "; dotted: clear margin "
                     + plan.clearMargin().inMm();
-            ink.right(plain, SMALL - 1, left + each - 3, edge + margin + 2.6, note);
+            pen.text(false, SMALL - 1, left + afterFirst() + 1.5, edge + margin + 2.6, note);
         }
     }
 
-    private void hole(Ink ink, Type plain, Hole hole, double at, double edge) throws IOException {
+    // beside the line that measures the first hole
+    private double afterFirst() {
+        return plan.row().holes().isEmpty() ? 0 : first().axis().mm();
+    }
+
+    private void hole(Pen pen, Hole hole, double at, double edge) throws IOException {
         double axis = edge + plan.edgeDistance().mm();
         double along = plan.holeAlong().mm();
         double across = plan.holeAcross().mm();
-        ink.width(0.25);
+        pen.width(0.25);
         if (plan.round()) {
-            ink.oval(at, axis, along, across);
+            pen.oval(at, axis, along, across);
         } else {
-            ink.box(at - along / 2, axis - across / 2, along, across, false);
+            pen.box(at - along / 2, axis - across / 2, along, across, false);
         }
-        ink.width(0.1);
-        ink.line(at, axis - 0.7, at, axis + 0.7);
-        ink.line(at - 0.7, axis, at + 0.7, axis);
+        pen.width(0.1);
+        pen.line(at, axis - 0.7, at, axis + 0.7);
+        pen.line(at - 0.7, axis, at + 0.7, axis);
         boolean ends = hole.equals(first()) || hole.equals(last());
         if (ends || hole.pin() % 5 == 0) {
-            ink.width(0.15);
-            ink.line(at, edge - 0.8, at, edge - 2);
-            ink.centred(plain, SMALL, at, edge - 2.6, "" + hole.pin());
+            pen.width(0.15);
+            pen.line(at, edge - 0.8, at, edge - 2);
+            pen.centred(false, SMALL, at, edge - 2.6, "" + hole.pin());
         }
     }
 
@@ -151,7 +227,7 @@ final class EdgePainter {
     }
 
     /** Pins to pull where they would cut: crossed, at their place; those off the sheet beside its end. */
-    private void pulled(Ink ink, Type bold, double from, double to, double left, double edge) throws IOException {
+    private void pulled(Pen pen, double from, double to, double left, double edge) throws IOException {
         if (plan.row().holes().isEmpty()) {
             return;
         }
@@ -166,10 +242,10 @@ final class EdgePainter {
             double x = left + at - from;
             double y = edge + plan.edgeDistance().mm();
             double across = plan.holeAcross().mm() / 2;
-            ink.width(0.35);
-            ink.line(x - half, y - across, x + half, y + across);
-            ink.line(x - half, y + across, x + half, y - across);
-            ink.centred(bold, SMALL, x, edge - 2.6, "" + pin);
+            pen.width(0.35);
+            pen.line(x - half, y - across, x + half, y + across);
+            pen.line(x - half, y + across, x + half, y - across);
+            pen.centred(true, SMALL, x, edge - 2.6, "" + pin);
         }
     }
 
@@ -178,38 +254,36 @@ final class EdgePainter {
         return first().axis().plus(plan.pitch().times(pin - (long) first().pin()));
     }
 
-    private void webs(Ink ink, Type plain, int piece, double left, double edge, double from, double to)
-            throws IOException {
+    private void webs(Pen pen, int piece, double left, double edge, double from, double to) throws IOException {
         if (plan.row().holes().isEmpty()) {
             return;
         }
         double base = edge + paper() + 3.6;
         double half = plan.holeAlong().mm() / 2;
         if (piece == 0) {
-            measure(ink, plain, left, left + first().axis().mm(), base, first().axis(), true, edge);
+            measure(pen, left, left + first().axis().mm(), base, first().axis(), true, edge);
         }
         if (piece == pieces() - 1) {
             double end = left + to - from;
             Length rest = plan.row().length().minus(last().axis());
-            measure(ink, plain, end - rest.mm(), end, base, rest, false, edge);
+            measure(pen, end - rest.mm(), end, base, rest, false, edge);
             String note = "least paper at the ends " + plan.row().leastWeb().inMm() + "; edge to axis "
                     + plan.edgeDistance().inMm() + "; pitch " + plan.pitch().inMm() + "; edge "
                     + plan.row().length().inMm();
-            ink.right(plain, SMALL, end - rest.mm() - half - 4, base + 2.2, plain.settable(note));
+            pen.right(false, SMALL, end - rest.mm() - half - 4, base + 2.2, note);
         }
     }
 
-    private void measure(
-            Ink ink, Type plain, double from, double to, double y, Length length, boolean textRight, double edge)
+    private void measure(Pen pen, double from, double to, double y, Length length, boolean textRight, double edge)
             throws IOException {
-        ink.width(0.12);
-        ink.line(from, edge + paper() + 0.5, from, y + 1);
-        ink.line(to, edge + plan.edgeDistance().mm() + plan.holeAcross().mm(), to, y + 1);
-        ink.line(from, y, to, y);
+        pen.width(0.12);
+        pen.line(from, edge + paper() + 0.5, from, y + 1);
+        pen.line(to, edge + plan.edgeDistance().mm() + plan.holeAcross().mm(), to, y + 1);
+        pen.line(from, y, to, y);
         if (textRight) {
-            ink.text(plain, SMALL, to + 1, y + 0.8, length.inMm());
+            pen.text(false, SMALL, to + 1, y + 0.8, length.inMm());
         } else {
-            ink.right(plain, SMALL, from - 1, y + 0.8 - 2.6, length.inMm());
+            pen.right(false, SMALL, from - 1, y + 0.8 - 2.6, length.inMm());
         }
     }
 }

@@ -136,7 +136,7 @@ public final class SheetPdf {
         flow.heading(bold, "The bound edge at true size: lay a punched sheet on it", painter.pieceHeight());
         for (int piece = 0; piece < painter.pieces(); piece++) {
             flow.need(painter.pieceHeight());
-            painter.paint(flow.ink(), plain, bold, piece, flow.left(), flow.y());
+            painter.paint(new InkPen(flow.ink(), plain, bold), piece, flow.left(), flow.y());
             flow.down(painter.pieceHeight());
         }
         flow.need(6);

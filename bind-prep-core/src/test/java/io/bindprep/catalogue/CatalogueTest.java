@@ -231,4 +231,26 @@ class CatalogueTest {
                 .isNotEmpty()
                 .allSatisfy(r -> assertThat(r.source()).isNotEmpty());
     }
+
+    /** Capacities are published for the inch sizes alone (Wikipedia, "Comb binding"); a size in mm promises no more. */
+    @Test
+    void aCombInMillimetresTakesWhatTheNextSmallerPublishedOneDoes() {
+        List<Elements.Entry> published = combs("comb 9/16 in");
+        List<Elements.Entry> metric = combs("comb 12 mm");
+        assertThat(metric).hasSizeGreaterThan(10);
+        for (Elements.Entry entry : metric) {
+            Integer most = published.stream()
+                    .filter(p -> p.element().size().compareTo(entry.element().size()) <= 0)
+                    .map(Elements.Entry::sheets)
+                    .reduce((a, b) -> b)
+                    .orElseThrow();
+            assertThat(entry.sheets()).as(entry.element().name()).isEqualTo(most);
+        }
+    }
+
+    private static List<Elements.Entry> combs(String group) {
+        return Catalogue.builtIn().elements().all().stream()
+                .filter(e -> e.group().equals(group))
+                .toList();
+    }
 }

@@ -15,6 +15,7 @@ import io.bindprep.job.Sides;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageBasics;
 import io.bindprep.marks.PageVerdict;
+import io.bindprep.marks.Stage;
 import io.bindprep.marks.Verdict;
 import io.bindprep.page.PageEdge;
 import io.bindprep.unit.Length;
@@ -92,9 +93,39 @@ class CheckerTest {
                 .isEqualTo(
                         "Text would be punched on 3 pages; worst on page 8 at pin 12, 4.2 mm from the bound edge where"
                                 + " the holes with their registration reach to 8.06 mm, 100 to 118 mm from the head:"
-                                + " \"A heading that is longer than forty c...\".");
+                                + " \"A heading that is longer than forty c...\". Measured by its outline.");
+        assertThat(text.seen())
+                .isEqualTo(new Finding.Seen(
+                        Stage.GEOMETRY, List.of(12), "A heading that is longer than forty characters by far"));
         assertThat(only(report, "line-punched").pages()).containsExactly(9);
         assertThat(rules(report)).as("a page counts once for a kind").doesNotContain("text-tight");
+    }
+
+    @Test
+    void whatStandsAlikeOnSeveralPagesIsAFindingOfItsOwn() {
+        Scenario head = Scenario.of(12);
+        for (int page = 2; page <= 12; page += 2) {
+            head.hit(page, MarkKind.TEXT, Verdict.PUNCHED, 3, 5, "Chapter " + page)
+                    .hit(page, MarkKind.LINE, Verdict.PUNCHED, 4, 5, "");
+        }
+        Report report = head.hit(4, MarkKind.TEXT, Verdict.PUNCHED, 9, 6, "a note")
+                .hit(5, MarkKind.TEXT, Verdict.PUNCHED, 9, 6, "another")
+                .report();
+        List<Finding> text = report.findings().stream()
+                .filter(f -> f.rule().equals("text-punched"))
+                .toList();
+        assertThat(text)
+                .extracting(Finding::pages)
+                .containsExactlyInAnyOrder(List.of(2, 4, 6, 8, 10, 12), List.of(4, 5));
+        assertThat(text)
+                .extracting(Finding::message)
+                .anySatisfy(m -> assertThat(m)
+                        .startsWith(
+                                "Text would be punched on 6 pages, the same words on each; worst on page 2 at pin 3"))
+                .anySatisfy(
+                        m -> assertThat(m).startsWith("Text would be punched on 2 pages; worst on page 4 at pin 9"));
+        assertThat(only(report, "line-punched").message())
+                .startsWith("A line would be punched on 6 pages, in the same place on each; worst on page 2");
     }
 
     @Test
@@ -330,7 +361,8 @@ class CheckerTest {
 
     @Test
     void anElementOfUnknownSizesIsNeverGood() {
-        Report report = Scenario.of(2).noElement().pattern("P12m-rect-0t").report();
+        Report report =
+                Scenario.of(2).noElement().pattern("of-a-group-no-table-has").report();
         assertThat(rules(report)).containsExactly("element-unknown");
         assertThat(report.outcome()).isEqualTo(Outcome.FINDINGS);
     }

@@ -20,9 +20,18 @@ class PageRangesTest {
 
     @Test
     void cappedWithThePagesBeyondCounted() {
-        List<Integer> odd =
-                IntStream.iterate(1, i -> i <= 999, i -> i + 2).boxed().toList();
-        assertThat(PageRanges.compact(odd, 3)).isEqualTo("1, 3, 5 and 497 more");
-        assertThat(PageRanges.compact(odd, 500)).doesNotContain("more");
+        List<Integer> third =
+                IntStream.iterate(1, i -> i <= 1498, i -> i + 3).boxed().toList();
+        assertThat(PageRanges.compact(third, 3)).isEqualTo("1, 4, 7 and 497 more");
+        assertThat(PageRanges.compact(third, 500)).doesNotContain("more");
+    }
+
+    @Test
+    void oneSideOfEveryLeafIsSaidSo() {
+        assertThat(PageRanges.compact(List.of(3, 5, 7, 9), 3)).isEqualTo("3-9, odd ones");
+        assertThat(PageRanges.compact(List.of(2, 4, 6, 8), 3)).isEqualTo("2-8, even ones");
+        assertThat(PageRanges.compact(List.of(2, 4, 6), 3)).isEqualTo("2, 4, 6");
+        assertThat(PageRanges.compact(List.of(2, 4, 6, 9), 5)).isEqualTo("2, 4, 6, 9");
+        assertThat(PageRanges.compact(List.of(2, 4, 6, 8))).as("for machines").isEqualTo("2, 4, 6, 8");
     }
 }

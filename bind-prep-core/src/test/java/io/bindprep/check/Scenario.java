@@ -320,7 +320,7 @@ public final class Scenario {
                 118.04,
                 words);
         List<Hit> hits = new ArrayList<>(before.hits());
-        hits.add(new Hit(mark, verdict, pin));
+        hits.add(new Hit(mark, verdict, pin == null ? List.of() : List.of(pin)));
         Verdict worse = before.verdict().compareTo(verdict) > 0 ? before.verdict() : verdict;
         boolean nearer = before.nearest() == null || nearMm < before.nearest().nearMm();
         verdicts.set(

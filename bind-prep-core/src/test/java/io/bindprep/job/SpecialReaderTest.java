@@ -13,6 +13,7 @@ import io.bindprep.paper.Stock;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -143,7 +144,7 @@ class SpecialReaderTest {
     @Test
     void pagesThatMoveAlongTakeTheirLeavesWithThem() throws Exception {
         SpecialLeaves moved = special("tabs: before 5 on tag-150; 7 on tag-150\nfold-outs: 9 in 2 panels\nturned: 11")
-                .renumbered(r -> new PageRange(r.first() + 2, r.last() + 3));
+                .renumbered(r -> Optional.of(new PageRange(r.first() + 2, r.last() + 3)));
         assertThat(moved.tabs()).extracting(Tab::pages).containsExactly(pages(7, 7), pages(9, 10));
         assertThat(moved.foldOuts()).extracting(FoldOut::pages).containsExactly(pages(11, 12));
         assertThat(moved.turned()).extracting(Turned::pages).containsExactly(pages(13, 14));

@@ -35,8 +35,11 @@ class PageJudgeTest {
     }
 
     private static Plan plan(boolean round, Gap gap, int axisMm) {
-        HoleRow row = new HoleRow(
-                Length.ofMm(297), List.of(new Hole(7, Length.ofMm(100))), List.of(), List.of(), Length.ofMm(90), gap);
+        return plan(round, gap, axisMm, List.of(new Hole(7, Length.ofMm(100))));
+    }
+
+    private static Plan plan(boolean round, Gap gap, int axisMm, List<Hole> holes) {
+        HoleRow row = new HoleRow(Length.ofMm(297), holes, List.of(), List.of(), Length.ofMm(90), gap);
         return new Plan(
                 Method.WIRE,
                 "test",
@@ -141,7 +144,7 @@ class PageJudgeTest {
         assertThat(thumb(judge, 11, 12, 173, 180)).isEqualTo(Verdict.PUNCHED);
         Mark off = mark(MarkKind.TEXT, 11, 12, 148, 149);
         PageVerdict hit = judge.judge(new PageMarks(1, List.of(off), null), RECTO, 297);
-        assertThat(hit.hits()).singleElement().extracting(Hit::pin).isNull();
+        assertThat(hit.hits()).singleElement().extracting(Hit::pins).isEqualTo(List.of());
         // a page read from its other end, 10 mm longer: the middle of the leaf lies at 158.5 of it
         PagePlace verso = new PagePlace(2, false, PageEdge.LEFT, true);
         Mark far = mark(MarkKind.TEXT, 11, 12, 180, 184);
@@ -160,6 +163,7 @@ class PageJudgeTest {
         PlanTrial trial = new PlanTrial(List.of(plan(false), plan(false, null, 9)), List.of(plan(false, null, 16)), 4);
         // 16 + 2 + 1 mm, and 1 mm more to look at
         assertThat(trial.stripMm()).isEqualTo(20);
+        assertThat(trial.reachMm()).isEqualTo(19);
         trial.judge(page(3, 4, 5), RECTO, 297);
         trial.judge(page(1, 9, 11), RECTO, 297);
         trial.judge(page(2, 30, 31), RECTO, 297);
@@ -187,6 +191,19 @@ class PageJudgeTest {
     }
 
     @Test
+    void aMarkAcrossSeveralHolesNamesThemAll() {
+        // holes of 4 mm with 1 mm registration at 100, 110 and 120 mm; on a verso counted from the other end
+        List<Hole> holes =
+                List.of(new Hole(7, Length.ofMm(100)), new Hole(8, Length.ofMm(110)), new Hole(9, Length.ofMm(120)));
+        PageJudge judge = new PageJudge(plan(false, null, 5, holes));
+        PageMarks rule = new PageMarks(1, List.of(mark(MarkKind.LINE, 4, 5, 50, 108)), null);
+        assertThat(judge.judge(rule, RECTO, 297).hits()).extracting(Hit::pins).containsExactly(List.of(7, 8));
+        PagePlace verso = new PagePlace(2, false, PageEdge.RIGHT, true);
+        PageMarks turned = new PageMarks(2, List.of(mark(MarkKind.LINE, 4, 5, 297 - 108, 297 - 50)), null);
+        assertThat(judge.judge(turned, verso, 297).hits()).extracting(Hit::pins).containsExactly(List.of(7, 8));
+    }
+
+    @Test
     void backgroundIsNeverAHit() {
         PageVerdict v = judge(false, RECTO, mark(MarkKind.BACKGROUND, 0, 15, 0, 297));
         assertThat(v.verdict()).isEqualTo(Verdict.CLEAR);
@@ -201,9 +218,9 @@ class PageJudgeTest {
     }
 
     @Test
-    void theWorstHitComesFirstAndNamesItsPin() {
+    void theWorstHitComesFirstAndNamesItsPins() {
         PageVerdict v = judge(false, RECTO, mark(MarkKind.TEXT, 9, 12, 10, 12), mark(MarkKind.LINE, 4, 6, 99, 101));
-        assertThat(v.hits()).extracting(Hit::pin).containsExactly(7, null);
+        assertThat(v.hits()).extracting(Hit::pins).containsExactly(List.of(7), List.of());
         assertThat(v.nearest().nearMm()).isEqualTo(4);
     }
 }

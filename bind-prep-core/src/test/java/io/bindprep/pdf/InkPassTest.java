@@ -319,6 +319,22 @@ class InkPassTest {
         assertThat(marks("", annotated(4 | 2))).isEmpty();
     }
 
+    @Test
+    void anAnnotationThatEachReaderDrawsIsTakenWhole() {
+        // 12.5.5 leaves it to the reader; Table 179: the words that a highlight marks
+        List<Mark> marks = marks("", m -> {
+            COSDictionary highlight = new COSDictionary();
+            highlight.setName(COSName.SUBTYPE, "Highlight");
+            highlight.setItem(COSName.RECT, numbers(300, 100, 310, 120));
+            highlight.setItem(COSName.QUADPOINTS, numbers(20, 120, 30, 120, 20, 100, 30, 100));
+            highlight.setInt(COSName.F, 4);
+            return m.with(p -> p.setItem(COSName.ANNOTS, new COSArray(List.of(highlight))));
+        });
+        assertThat(marks).hasSize(1);
+        assertThat(marks.get(0).nearMm()).isCloseTo(20 * 25.4 / 72, within(0.01));
+        assertThat(marks.get(0).stage()).isEqualTo(Stage.ESTIMATE);
+    }
+
     private static UnaryOperator<PageMaker> annotated(int flags) {
         return m -> {
             COSStream look = m.stream("0 0 10 10 re f");

@@ -16,6 +16,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 
 /** Builds one-page PDFs in millimetres, with content as raw operators so that a test says exactly what is painted. */
 final class PageMaker {
@@ -67,6 +68,15 @@ final class PageMaker {
         }
         of.setItem(COSName.getPDFName(name), value);
         return this;
+    }
+
+    /** A font that PDFBox embeds as the document is saved. */
+    interface FontMaker {
+        PDFont make(PDDocument document) throws IOException;
+    }
+
+    PageMaker font(String name, FontMaker maker) throws IOException {
+        return resource(COSName.FONT, name, maker.make(document).getCOSObject());
     }
 
     COSDictionary resources() {

@@ -400,6 +400,39 @@ class SecondLookTest {
         assertExtent(beside.subList(1, 2), 8, 12);
     }
 
+    /** A picture over the whole page, of columns 5 mm wide. */
+    private static UnaryOperator<PageMaker> scanned(String columns) {
+        return m -> m.resource(COSName.XOBJECT, "Im", picture(m, columns, 42));
+    }
+
+    @Test
+    void aScanOnWhitePaperLeavesOnlyItsDarkDetail() {
+        String page = "q 210 0 0 297 0 0 cm /Im Do Q";
+        List<Mark> white = marks(page, scanned("\u00ff\0" + "\u00ff".repeat(40)));
+        assertThat(white).extracting(Mark::kind).containsExactly(MarkKind.IMAGE);
+        assertExtent(white, 5, 10);
+        assertThat(marks(page, scanned("\u00ff".repeat(42)))).isEmpty();
+        assertThat(marks(page, scanned("\u00d8\u0010" + "\u00d8".repeat(40))))
+                .as("toned paper is punched through")
+                .extracting(Mark::kind)
+                .containsExactly(MarkKind.BACKGROUND, MarkKind.IMAGE);
+    }
+
+    @Test
+    void textOverAPhotographIsText() {
+        String photograph = "q 210 0 0 297 0 0 cm /Im Do Q ";
+        for (String grey : List.of("\u0020", "\u0080")) {
+            for (String ink : List.of("1 g", "0 g", "0.9 0.2 0.1 rg")) {
+                List<Mark> marks = marks(photograph + ink + " BT /F 4 Tf 5 100 Td (H) Tj ET", scanned(grey.repeat(42)));
+                assertThat(marks)
+                        .as(ink + " on " + (int) grey.charAt(0))
+                        .extracting(Mark::kind)
+                        .containsExactlyInAnyOrder(MarkKind.BACKGROUND, MarkKind.TEXT);
+                assertThat(marks).extracting(Mark::words).contains("H");
+            }
+        }
+    }
+
     @Test
     void whatCannotBeDecodedIsUnread() throws Exception {
         for (String filter : List.of("JPXDecode", "JBIG2Decode")) {

@@ -16,7 +16,7 @@ class WindowsTest {
     private static Hit hit(Verdict verdict, double start, double end) {
         Mark mark = new Mark(
                 MarkKind.TEXT, Stage.GEOMETRY, new Rectangle2D.Double(5, start, 3, end - start), 5, 8, start, end, "");
-        return new Hit(mark, verdict, null);
+        return new Hit(mark, verdict, List.of());
     }
 
     @Test

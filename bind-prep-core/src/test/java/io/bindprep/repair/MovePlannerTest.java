@@ -57,6 +57,15 @@ class MovePlannerTest {
     }
 
     @Test
+    void whatIsReadFromDotsMovesADotFurther() {
+        Mark dots = new Mark(MarkKind.IMAGE, Stage.RASTER, new Rectangle2D.Double(4, 20, 5, 4), 4, 9, 20, 24, "");
+        MovePlan plan = plan(ShiftSettings.builtIn(), new PageRoom(1, PageEdge.LEFT, 210, dots, null, false, null));
+        // 9.525 - (4 - 0.2) = 5.725
+        assertThat(plan.moves()).containsExactly(new Move(PageEdge.LEFT, 5.73, 1));
+        assertThat(plan.because().get(0)).contains("3.8 mm (to a dot of 0.2 mm)");
+    }
+
+    @Test
     void allPagesMoveAlikeAsFarAsTheWorstMustEachAwayFromItsOwnEdge() {
         // 9.525 - 3 = 6.525, in whole hundredths 6.53; the least room is 20 - 5 = 15
         MovePlan plan = plan(ShiftSettings.builtIn(), room(1, 5, 0), room(2, 3, 20), room(3, 0, 30));

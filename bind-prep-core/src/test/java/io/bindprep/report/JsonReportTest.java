@@ -135,12 +135,25 @@ class JsonReportTest {
         JsonNode findings = json(report(), false).get("findings");
         JsonNode text = findings.get(0);
         assertThat(text.propertyNames())
-                .containsExactly("rule", "severity", "pages", "message", "remedy", "measuredMm", "limitMm", "alongMm");
+                .containsExactly(
+                        "rule",
+                        "severity",
+                        "pages",
+                        "message",
+                        "remedy",
+                        "measuredMm",
+                        "limitMm",
+                        "alongMm",
+                        "stage",
+                        "pins",
+                        "words");
         assertThat(text.get("rule").stringValue()).isEqualTo("text-punched");
         assertThat(text.get("severity").stringValue()).isEqualTo("error");
         assertThat(text.get("pages").stringValue()).isEqualTo("3-4");
         assertThat(text.get("measuredMm").decimalValue()).isEqualByComparingTo("4.2");
         assertThat(text.get("alongMm").toString()).isEqualTo("[100.0,118.04]");
+        assertThat(text.get("stage").stringValue()).isEqualTo("geometry");
+        assertThat(text.get("pins").toString()).isEqualTo("[12]");
     }
 
     @Test

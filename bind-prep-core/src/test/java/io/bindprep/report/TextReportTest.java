@@ -54,12 +54,12 @@ class TextReportTest {
                         ERROR     text-punched, pages 7-8
                                   Text would be punched on 2 pages; worst on page 8 at pin 12, 4.2 mm from the bound edge
                                   where the holes with their registration reach to 8.06 mm, 100 to 118 mm from the head:
-                                  "Chapter one".
+                                  "Chapter one". Measured by its outline.
                                   Do: Have it moved away from the bound edge by 5.4 mm, to 9.53 mm, or bind another edge
                                   (bound-edge).
                         WARNING   line-tight, page 44
                                   A line stands too near the binding on page 44, 9 mm from the bound edge where live matter
-                                  keeps 9.53 mm, 100 to 118 mm from the head.
+                                  keeps 9.53 mm, 100 to 118 mm from the head. Measured by its outline.
                                   Do: Have it moved away from the bound edge by 0.6 mm, to 9.53 mm, or accept it by a
                                   smaller clear-margin, no less than 8.06 mm.
                         NOTE      header-junk
@@ -143,8 +143,12 @@ class TextReportTest {
         for (int p = 1; p <= 99; p += 2) {
             scenario.hit(p, MarkKind.TEXT, Verdict.PUNCHED, 1, 4, "x");
         }
+        for (int p = 1; p <= 100; p += 3) {
+            scenario.hit(p, MarkKind.LINE, Verdict.PUNCHED, 1, 4, "");
+        }
         assertThat(TextReport.write(scenario.report(), TextStyle.PLAIN))
-                .contains("text-punched, pages 1, 3, 5, 7, 9, 11, 13, 15 and 42 more\n");
+                .contains("text-punched, pages 1-99, odd ones\n")
+                .contains("line-punched, pages 1, 4, 7, 10, 13, 16, 19, 22 and 26 more\n");
     }
 
     @Test

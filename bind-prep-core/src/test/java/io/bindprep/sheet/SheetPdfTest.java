@@ -181,6 +181,31 @@ class SheetPdfTest {
         assertTrueSize(ImageIO.read(temp.resolve("sheet.png").toFile()));
     }
 
+    /** A cut of 60 x 20 mm in the middle of a top edge of 297 mm, which is drawn in two pieces of 148.5 (derived). */
+    @Test
+    void theThumbCutIsDrawnAtTrueSize() throws Exception {
+        Map<String, Object> job = Map.of(
+                "bound-edge", "top", "sides", "one", "hanger", Map.of("gap", "90 mm", "thumb-cut", "60 x 20 mm"));
+        Report calendar = report("calendar-a4-landscape.pdf", job);
+        BufferedImage image = firstPage(pdf(JobSheet.of(calendar), Paper.A4));
+        // to the cut 118.5 mm of edge are left, of which each end is half a hairline longer
+        int edge = 0;
+        while (Math.abs(longestRun(image, edge) - 1185) > 6) {
+            edge++;
+        }
+        // below the words at the side guide: its bar, then the end of the sheet
+        List<Double> ends = runs(image, edge + 150);
+        double left = ends.get(1);
+        for (int down : new int[] {40, 100, 150}) {
+            // x^2 / 30^2 + y^2 / 20^2 = 1
+            double expected = 1485 - 300 * Math.sqrt(1 - down * down / 40000.0);
+            assertThat(runs(image, edge + 2 + down))
+                    .as("%s tenths of a millimetre down", down)
+                    .anyMatch(x -> Math.abs(x - left - expected) <= 3);
+        }
+        assertThat(text(pdf(JobSheet.of(calendar), Paper.A4))).contains("thumb cut 60 x 20 mm");
+    }
+
     @Test
     void theCodeHoldsTheDigestsOfDocumentAndJob() throws Exception {
         JobSheet sheet = JobSheet.of(handbook);

@@ -30,6 +30,10 @@ final class Documents {
             throw new MojoExecutionException(
                     "<documents>: a <document> names no file\n  Give it <file>, the path of a PDF.");
         }
+        if (file.getPath().indexOf('*') >= 0) {
+            throw new MojoExecutionException("<documents>: " + file.getPath() + " is a pattern, not a file"
+                    + "\n  Put it into <filesets>, as an <include> of a <fileset> with its <directory>.");
+        }
         Path path = base.resolve(file.toPath()).normalize();
         Named named = new Named(path, document.plain() ? null : document);
         if (!all.contains(named)) {
@@ -84,6 +88,7 @@ final class Documents {
 
     private String name(Path file) {
         Path shown = file.startsWith(base) ? base.relativize(file) : file;
-        return shown.toString().replace('\\', '/');
+        // a name that would turn or wipe the lines of a log, or break them
+        return shown.toString().replace('\\', '/').replaceAll("[\\p{Cc}\\p{Cf}]", "_");
     }
 }

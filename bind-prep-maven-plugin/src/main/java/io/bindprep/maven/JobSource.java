@@ -108,9 +108,10 @@ final class JobSource {
                 .filter(e -> e.getValue().keys().stream()
                         .flatMap(key -> e.getValue().value(key).stream())
                         .anyMatch(value -> names(value, name)))
-                .map(e -> e.getKey().resolveSibling(name))
+                .map(Map.Entry::getKey)
                 .findFirst()
-                .orElseThrow();
+                .orElseGet(() -> files.keySet().iterator().next())
+                .resolveSibling(name);
     }
 
     private static boolean names(Object value, String file) {

@@ -36,6 +36,12 @@ class DescriptorTest {
     }
 
     @Test
+    void theOldestMavenAndJava() throws Exception {
+        assertThat(text("/plugin/requiredMavenVersion")).isEqualTo("3.6.3");
+        assertThat(text("/plugin/requiredJavaVersion")).isEqualTo("17");
+    }
+
+    @Test
     void thereIsHelp() throws Exception {
         assertThat(text("/plugin/mojos/mojo[goal='help']/goal")).isEqualTo("help");
     }

@@ -11,6 +11,8 @@ import java.util.List;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.shared.model.fileset.FileSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class DocumentsTest {
@@ -78,6 +80,22 @@ class DocumentsTest {
         assertThat(new Documents(base).add(onCoil).add(set("docs")).inOrder())
                 .extracting(document -> document.name() + " " + (document.document() == onCoil))
                 .containsExactly("docs/a.pdf true", "docs/b.pdf false");
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS) // which has no such names
+    void aNameThatWouldSpoilTheLogIsShownWithoutThat() throws Exception {
+        Documents documents = new Documents(base).add(named("a\n[ERROR] b\u001b[2K\u202e.pdf"));
+        assertThat(documents.inOrder()).extracting(PdfInput::name).containsExactly("a_[ERROR] b_[2K_.pdf");
+        assertThat(documents.inOrder().get(0).file().toString()).contains("\n");
+    }
+
+    @Test
+    void aPatternIsForTheFilesets() {
+        assertThatThrownBy(() -> new Documents(base).add(named("docs/*.pdf")))
+                .isInstanceOf(MojoExecutionException.class)
+                .hasMessageContaining("docs/*.pdf is a pattern".replace('/', File.separatorChar))
+                .hasMessageContaining("<filesets>");
     }
 
     @Test

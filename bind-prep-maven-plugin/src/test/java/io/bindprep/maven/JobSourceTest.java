@@ -76,6 +76,18 @@ class JobSourceTest {
     }
 
     @Test
+    void aPunchInAFileCountsFromTheFolderOfTheFileThatNamesIt() throws Exception {
+        String punch = Files.readString(Path.of(System.getProperty("bindprep.root"), "fixtures", "shop-punch.yaml"));
+        Files.createDirectories(base.resolve("house"));
+        Files.createDirectories(base.resolve("own"));
+        Files.writeString(base.resolve("house/punch.yaml"), punch);
+        Path house = Files.writeString(base.resolve("house/job.yaml"), "punch: punch.yaml\n");
+        Path own = Files.writeString(base.resolve("own/job.yaml"), "copies: 2\n");
+        JobSource both = new JobSource(null, house.toFile(), null).under(null, own.toFile(), "a.pdf");
+        assertThat(both.read(base).text()).contains(punch.lines().toList().get(1));
+    }
+
+    @Test
     void aWrongSettingIsNamedByWhereItStands() throws Exception {
         Path file = Files.writeString(base.resolve("job.yaml"), "copies: 2\nsides: three\n");
         PlexusConfiguration bottom = JobElementTest.job("<boundEdge>bottom</boundEdge>");

@@ -1,8 +1,5 @@
 package io.bindprep.report.html;
 
-import gg.jte.ContentType;
-import gg.jte.TemplateEngine;
-import gg.jte.output.StringOutput;
 import io.bindprep.check.Report;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.problem.UnreadableInputException;
@@ -16,8 +13,6 @@ import java.util.Map;
  * <p>Its text is the same for the same report everywhere; the pixels of its pictures are those of the JDK that drew them.
  */
 public final class HtmlReport {
-    private static final String TEMPLATES = "io.bindprep.report.html.template";
-
     private HtmlReport() {}
 
     /**
@@ -26,12 +21,12 @@ public final class HtmlReport {
      * @param pictures of pages that are not clear, as {@code BindPrep.pictures} gives them; may be empty
      */
     public static String write(Report report, List<PagePicture> pictures) {
-        return rendered("report.jte", Map.of("view", ReportView.of(report, pictures)));
+        return Templates.rendered("report.jte", Map.of("view", ReportView.of(report, pictures)));
     }
 
     /** What to say of a file that could not be read at all. */
     public static String unreadable(String file, UnreadableInputException why) {
-        return rendered(
+        return Templates.rendered(
                 "unreadable.jte",
                 Map.of(
                         "file",
@@ -40,14 +35,5 @@ public final class HtmlReport {
                         Texts.clean(String.valueOf(why.getMessage())),
                         "remedy",
                         why.remedy()));
-    }
-
-    private static String rendered(String template, Map<String, Object> parameters) {
-        // the caller's own class loader may not see the templates, as in a Maven plugin
-        TemplateEngine engine =
-                TemplateEngine.createPrecompiled(null, ContentType.Html, HtmlReport.class.getClassLoader(), TEMPLATES);
-        StringOutput out = new StringOutput();
-        engine.render(template, parameters, out);
-        return out.toString();
     }
 }

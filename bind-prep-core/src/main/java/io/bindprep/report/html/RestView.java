@@ -1,6 +1,7 @@
 package io.bindprep.report.html;
 
 import io.bindprep.check.PageReport;
+import io.bindprep.check.Say;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
 import io.bindprep.unit.LengthText;
@@ -27,12 +28,12 @@ public record RestView(int page, String verdict, String what) {
             return "";
         }
         Mark worst = hits.get(0).mark();
-        Integer pin = hits.get(0).pin();
+        List<Integer> pins = hits.get(0).pins();
         String words = Texts.clean(worst.words());
         return Texts.lower(worst.kind()) + (words.isEmpty() ? "" : " \"" + words + "\"") + ", "
                 + LengthText.mm(worst.nearMm()) + " from the bound edge, "
                 + LengthText.mm(worst.alongStartMm(), worst.alongEndMm()) + " from "
-                + EdgeFrame.of(page).origin() + (pin == null ? "" : ", pin " + pin)
+                + EdgeFrame.of(page).origin() + (pins.isEmpty() ? "" : ", " + Say.pins(pins))
                 + (hits.size() == 1 ? "" : "; " + (hits.size() - 1) + " more");
     }
 }

@@ -12,6 +12,9 @@ import io.bindprep.job.JobSettings;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
 import io.bindprep.picture.PagePicture;
+import io.bindprep.sheet.JobSheet;
+import io.bindprep.sheet.SheetHtml;
+import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -26,6 +29,7 @@ import java.util.logging.Level;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -64,6 +68,8 @@ class HtmlBrowserTest {
         write("cookbook.html", "cookbook-letter.pdf", Map.of("pitch", "3:1"));
         write("calendar.html", "calendar-a4-landscape.pdf", Map.of("bound-edge", "top", "sides", "one"));
         Files.writeString(folder.resolve("long.html"), HtmlReport.write(invented(), List.of(unreadPage())));
+        Files.writeString(
+                folder.resolve("sheet.html"), SheetHtml.write(JobSheet.of(report("calendar-a4-landscape.pdf"))));
         try (InputStream in = HtmlBrowserTest.class.getResourceAsStream("/axe.min.js")) {
             axe = new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
@@ -115,6 +121,12 @@ class HtmlBrowserTest {
         Files.writeString(folder.resolve(html), HtmlReport.write(report, pictures));
     }
 
+    private static Report report(String pdf) throws Exception {
+        Map<String, Object> job =
+                Map.of("bound-edge", "top", "sides", "one", "hanger", "gap = 90 mm, thumb-cut = 60 x 20 mm");
+        return BindPrep.check(CheckRequest.of(FIXTURES.resolve(pdf), pdf, JobReader.toJob(JobSettings.of(job))));
+    }
+
     private static Report invented() {
         String long_ = "w".repeat(300);
         Scenario scenario = Scenario.of(1_321).file(long_ + ".pdf");
@@ -142,7 +154,8 @@ class HtmlBrowserTest {
     @ParameterizedTest
     @CsvSource({
         "cookbook.html,1280,false", "cookbook.html,1280,true", "cookbook.html,360,false", "cookbook.html,360,true",
-        "calendar.html,1280,false", "calendar.html,360,true", "long.html,1280,true", "long.html,360,false"
+        "calendar.html,1280,false", "calendar.html,360,true", "long.html,1280,true", "long.html,360,false",
+        "sheet.html,1280,false", "sheet.html,1280,true", "sheet.html,360,true"
     })
     void axeFindsNothing(String html, int width, boolean dark) {
         open(html, width, dark);
@@ -155,7 +168,14 @@ class HtmlBrowserTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"cookbook.html,360", "cookbook.html,320", "calendar.html,360", "long.html,360", "long.html,1280"})
+    @CsvSource({
+        "cookbook.html,360",
+        "cookbook.html,320",
+        "calendar.html,360",
+        "long.html,360",
+        "long.html,1280",
+        "sheet.html,360"
+    })
     void nothingScrollsSideways(String html, int width) {
         open(html, width, false);
         assertThat(((Number) browser.executeScript("return document.documentElement.scrollWidth")).intValue())
@@ -215,5 +235,36 @@ class HtmlBrowserTest {
                     .contains("Page 14, punched", "Page 44, tight", "only trained people run punches");
             assertThat(printed.getNumberOfPages()).isBetween(3, 12);
         }
+    }
+
+    /** Read back from the dots that the browser prints: what measures the paper is a bar of 100 mm. */
+    @Test
+    void theJobSheetPrintsTheEdgeAtTrueSize() throws Exception {
+        open("sheet.html", 1280, false);
+        String base64 = (String) browser.executeCdpCommand(
+                        "Page.printToPDF", Map.of("paperWidth", 8.27, "paperHeight", 11.69, "preferCSSPageSize", true))
+                .get("data");
+        int bars = 0;
+        try (PDDocument printed = Loader.loadPDF(Base64.getDecoder().decode(base64))) {
+            assertThat(new PDFTextStripper().getText(printed)).contains("thumb cut 60 x 20 mm");
+            for (int page = 0; page < printed.getNumberOfPages(); page++) {
+                BufferedImage image = new PDFRenderer(printed).renderImageWithDPI(page, 254);
+                for (int y = 0; y < image.getHeight(); y++) {
+                    // the strokes at its ends stand half a width out
+                    bars += Math.abs(longestRun(image, y) - 1004) <= 4 ? 1 : 0;
+                }
+            }
+        }
+        assertThat(bars).as("rows of dots through the bar of 100 mm").isBetween(2, 8);
+    }
+
+    private static int longestRun(BufferedImage image, int y) {
+        int longest = 0;
+        int run = 0;
+        for (int x = 0; x < image.getWidth(); x++) {
+            run = (image.getRGB(x, y) & 0xFF) < 128 ? run + 1 : 0;
+            longest = Math.max(longest, run);
+        }
+        return longest;
     }
 }

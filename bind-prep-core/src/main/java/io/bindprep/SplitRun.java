@@ -1,0 +1,180 @@
+package io.bindprep;
+
+import io.bindprep.binding.Plan;
+import io.bindprep.check.Report;
+import io.bindprep.files.WholeFile;
+import io.bindprep.job.Job;
+import io.bindprep.pdf.EditedPdf;
+import io.bindprep.pdf.Intake;
+import io.bindprep.pdf.OpenedPdf;
+import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.repair.ShiftReport;
+import io.bindprep.repair.SplitReport;
+import io.bindprep.repair.VolumePages;
+import io.bindprep.volume.Volume;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** The volumes that the planner proposes as files, each repaired and checked as one by itself; all are written or none. */
+final class SplitRun {
+    private final ShiftRequest request;
+    private final CheckRequest check;
+    private final Report before;
+    private final List<Volume> volumes;
+
+    private SplitRun(ShiftRequest request, CheckRequest check, Report before) {
+        this.request = request;
+        this.check = check;
+        this.before = before;
+        this.volumes = before.split().volumes();
+    }
+
+    static SplitReport run(ShiftRequest request) throws UnreadableInputException, SettingException, IOException {
+        CheckRequest check = ShiftRun.laid(request);
+        return new SplitRun(request, check, BindPrep.check(check)).run();
+    }
+
+    private SplitReport run() throws UnreadableInputException, SettingException, IOException {
+        if (volumes.isEmpty()) {
+            return refused(List.of(nothingToSplit()));
+        }
+        Path folder = Files.createTempDirectory("bind-prep-");
+        try {
+            return made(folder);
+        } finally {
+            for (int n = 1; n <= volumes.size(); n++) {
+                Files.deleteIfExists(whole(folder, n));
+                Files.deleteIfExists(repaired(folder, n));
+            }
+            Files.deleteIfExists(folder);
+        }
+    }
+
+    private String nothingToSplit() {
+        Plan plan = before.plan();
+        return plan.element() != null
+                ? "The book goes on one " + plan.element().name() + " element: there is nothing to split."
+                : "No split helps: " + String.join("; ", before.split().because()) + ".";
+    }
+
+    private SplitReport made(Path folder) throws UnreadableInputException, SettingException, IOException {
+        List<String> refusals = extracted(folder);
+        if (!refusals.isEmpty()) {
+            return refused(refusals);
+        }
+        List<SplitReport.Part> parts = new ArrayList<>();
+        for (int n = 1; n <= volumes.size(); n++) {
+            VolumePages pages = VolumePages.of(volumes.get(n - 1));
+            String name = name(request.outputName(), n);
+            Job job = pages.job(request.check().job());
+            ShiftReport volume = ShiftRun.run(new ShiftRequest(
+                    new CheckRequest(whole(folder, n), name, job, null, check.progress()),
+                    repaired(folder, n),
+                    name,
+                    request.settings()));
+            List<String> wrong = wrong(n, volume);
+            if (!wrong.isEmpty()) {
+                return refused(wrong);
+            }
+            parts.add(new SplitReport.Part(pages.pages(), volumes.get(n - 1).bookmark(), volume));
+        }
+        for (int n = 1; n <= volumes.size(); n++) {
+            Path from = repaired(folder, n);
+            WholeFile.write(
+                    target(n), out -> Files.copy(from, out), request.check().file());
+        }
+        return new SplitReport(before, parts, notes(), List.of());
+    }
+
+    private List<String> wrong(int n, ShiftReport volume) {
+        String of = "Volume " + n + ": ";
+        if (volume.outcome() == ShiftReport.Outcome.REFUSED) {
+            return volume.refusals().stream().map(r -> of + r).toList();
+        }
+        Report after = volume.after();
+        int pages = VolumePages.of(volumes.get(n - 1)).pages().size()
+                + volume.blanks().size();
+        if (after == null || after.plan().element() == null) {
+            return List.of(of + "no element takes it by itself either.");
+        }
+        return after.pages().size() == pages
+                ? List.of()
+                : List.of(of + "it has " + after.pages().size() + " pages where " + pages + " belong.");
+    }
+
+    /** Each volume's pages as they are, by themselves. */
+    private List<String> extracted(Path folder) throws UnreadableInputException, SettingException, IOException {
+        List<IOException> failed = new ArrayList<>();
+        List<String> refusals = Bounded.run(check.name(), bound -> {
+            for (int n = 1; n <= volumes.size(); n++) {
+                try (OpenedPdf pdf = Intake.open(check.file(), check.name(), check.password());
+                        OutputStream out = Files.newOutputStream(whole(folder, n))) {
+                    bound.extendFor(pdf.facts().pages().size());
+                    EditedPdf edited = pdf.edit();
+                    List<String> forbidden = ShiftRun.forbidden(edited, request.settings(), before);
+                    if (!forbidden.isEmpty()) {
+                        return forbidden;
+                    }
+                    if (edited.signatures() > 0) {
+                        edited.dropSignatures();
+                    }
+                    List<Integer> pages = VolumePages.of(volumes.get(n - 1)).pages();
+                    edited.only(pages);
+                    edited.save(out, "pages " + pages);
+                } catch (IOException e) {
+                    // what a Bounded may throw is fixed; a full disk is none of it
+                    failed.add(e);
+                    return List.of();
+                }
+            }
+            return List.of();
+        });
+        if (!failed.isEmpty()) {
+            throw failed.get(0);
+        }
+        return refusals;
+    }
+
+    private List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        notes.add(
+                "Each volume keeps the page labels of the whole; bookmarks, structure and links to pages of another volume"
+                        + " are left out: the files are for printing.");
+        if (volumes.stream().anyMatch(v -> v.block().leaves().stream().anyMatch(l -> l.cover() && l.printed()))) {
+            notes.add("The printed covers stand in every volume alike: have the number of the volume put on them.");
+        }
+        return notes;
+    }
+
+    private SplitReport refused(List<String> reasons) {
+        return new SplitReport(before, List.of(), List.of(), reasons);
+    }
+
+    private static Path whole(Path folder, int n) {
+        return folder.resolve("whole-" + n + ".pdf");
+    }
+
+    private static Path repaired(Path folder, int n) {
+        return folder.resolve("repaired-" + n + ".pdf");
+    }
+
+    private Path target(int n) {
+        Path output = request.output();
+        return output.resolveSibling(name(String.valueOf(output.getFileName()), n));
+    }
+
+    /** "book.pdf" is "book-1.pdf" for volume 1, "book-01.pdf" where there are ten volumes or more, so that they sort. */
+    private String name(String output, int n) {
+        int width = Integer.toString(volumes.size()).length();
+        String number = "0".repeat(width - Integer.toString(n).length()) + n;
+        boolean pdf = output.toLowerCase(Locale.ROOT).endsWith(".pdf");
+        String stem = pdf ? output.substring(0, output.length() - 4) : output;
+        return stem + "-" + number + (pdf ? output.substring(output.length() - 4) : "");
+    }
+}

@@ -1,0 +1,33 @@
+package io.bindprep.repair;
+
+import io.bindprep.check.Report;
+import java.util.List;
+
+/**
+ * What became of a document that was to be written as volumes.
+ *
+ * @param before the whole document
+ * @param volumes what was written, in order; empty where nothing was
+ * @param notes what to know of the files that were written
+ * @param refusals why no file was written; empty where they were
+ */
+public record SplitReport(Report before, List<Part> volumes, List<String> notes, List<String> refusals) {
+    /**
+     * One volume.
+     *
+     * @param pages of the whole document, ascending
+     * @param bookmark the title of the bookmark that it begins with; empty where it begins with none. Hostile text
+     * @param made what became of it, with its output and its checks
+     */
+    public record Part(List<Integer> pages, String bookmark, ShiftReport made) {
+        public Part {
+            pages = List.copyOf(pages);
+        }
+    }
+
+    public SplitReport {
+        volumes = List.copyOf(volumes);
+        notes = List.copyOf(notes);
+        refusals = List.copyOf(refusals);
+    }
+}

@@ -1,0 +1,76 @@
+package io.bindprep.sheet;
+
+import io.bindprep.run.Step;
+import io.nayuki.qrcodegen.QrCode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * A job sheet as its HTML template needs it.
+ *
+ * @param code the modules of the QR code as an SVG path, one unit a module
+ * @param codeSize modules on a side
+ */
+public record SheetView(JobSheet sheet, List<PartView> parts, String code, int codeSize) {
+    /** What a piece of the edge may be long, to fit between the margins of A4 and Letter at true size. */
+    private static final double ROOM_MM = 180;
+
+    /** What is bound as one, with its edge in pieces. */
+    public record PartView(String heading, List<Setting> settings, List<Piece> pieces) {
+        public PartView {
+            settings = List.copyOf(settings);
+            pieces = List.copyOf(pieces);
+        }
+    }
+
+    /**
+     * A piece of the bound edge.
+     *
+     * @param svg its elements, in millimetres
+     */
+    public record Piece(String svg, String widthMm, String heightMm) {}
+
+    public SheetView {
+        parts = List.copyOf(parts);
+    }
+
+    static SheetView of(JobSheet sheet) {
+        QrCode code = QrCode.encodeText(sheet.code(), QrCode.Ecc.MEDIUM);
+        return new SheetView(sheet, sheet.parts().stream().map(SheetView::part).toList(), path(code), code.size);
+    }
+
+    private static PartView part(JobSheet.Part part) {
+        EdgePainter painter = new EdgePainter(part.edge(), ROOM_MM);
+        List<Piece> pieces = new ArrayList<>();
+        for (int i = 0; i < painter.pieces(); i++) {
+            SvgPen pen = new SvgPen();
+            try {
+                painter.paint(pen, i, 0, 0);
+            } catch (IOException e) {
+                throw new UncheckedIOException("a drawing in memory cannot fail", e);
+            }
+            pieces.add(new Piece(pen.elements(), SvgPen.number(ROOM_MM), SvgPen.number(painter.pieceHeight())));
+        }
+        String heading = part.name().isEmpty() ? "Settings, in this order" : part.name() + ": settings, in this order";
+        return new PartView(heading, part.settings(), pieces);
+    }
+
+    private static String path(QrCode code) {
+        StringBuilder path = new StringBuilder();
+        for (int y = 0; y < code.size; y++) {
+            for (int x = 0; x < code.size; x++) {
+                path.append(code.getModule(x, y) ? "M" + x + " " + y + "h1v1h-1z" : "");
+            }
+        }
+        return path.toString();
+    }
+
+    /** The name of a step, "Print". */
+    public static String name(Step step) {
+        String word = JobSheet.word(step.work());
+        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+    }
+}
