@@ -1,6 +1,7 @@
 package io.bindprep.pdf;
 
 import io.bindprep.marks.Mark;
+import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageMarks;
 import io.bindprep.pdf.InkState.Tone;
 import io.bindprep.pdf.StripCollector.Source;
@@ -101,8 +102,12 @@ final class SecondLook {
      * the same place one must remain.
      */
     private void dropOneByOne() throws IOException {
-        List<Source> sources =
-                new ArrayList<>(sources(found.stream().filter(left::containsKey).toList()));
+        List<Source> sources = new ArrayList<>(sources(found.stream()
+                .filter(f -> {
+                    Mark mark = left.get(f);
+                    return mark != null && mark.kind() != MarkKind.BACKGROUND; // of those one note is as good as two
+                })
+                .toList()));
         if (sources.size() > MOST_ALONE) {
             return;
         }

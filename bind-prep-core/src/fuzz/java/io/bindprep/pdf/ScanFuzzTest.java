@@ -1,0 +1,84 @@
+package io.bindprep.pdf;
+
+import com.code_intelligence.jazzer.junit.FuzzTest;
+import io.bindprep.marks.PageMarks;
+import io.bindprep.page.PageEdge;
+import io.bindprep.problem.UnreadableInputException;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whatever the bytes, a file is read or refused with a reason, and a page is seen or unread with a reason. */
+class ScanFuzzTest {
+    private static final int MOST_PAGES = 3;
+
+    @TempDir
+    static Path folder;
+
+    /** Bytes as a whole file. */
+    @FuzzTest(maxDuration = "150s")
+    void aFile(byte[] bytes) throws IOException {
+        look(bytes);
+    }
+
+    /** Bytes as a page's drawing instructions. */
+    @FuzzTest(maxDuration = "150s")
+    void instructions(byte[] bytes) throws IOException {
+        try (PDDocument document = new PDDocument()) {
+            PDPage page = new PDPage();
+            COSStream content = document.getDocument().createCOSStream();
+            try (OutputStream out = content.createOutputStream()) {
+                out.write(bytes);
+            }
+            COSDictionary font = new COSDictionary();
+            font.setItem(COSName.TYPE, COSName.FONT);
+            font.setItem(COSName.SUBTYPE, COSName.TYPE1);
+            font.setName(COSName.BASE_FONT, "Helvetica");
+            COSDictionary fonts = new COSDictionary();
+            fonts.setItem(COSName.getPDFName("F1"), font);
+            COSDictionary resources = new COSDictionary();
+            resources.setItem(COSName.FONT, fonts);
+            page.getCOSObject().setItem(COSName.RESOURCES, resources);
+            page.getCOSObject().setItem(COSName.CONTENTS, content);
+            document.addPage(page);
+            ByteArrayOutputStream file = new ByteArrayOutputStream();
+            document.save(file);
+            look(file.toByteArray());
+        }
+    }
+
+    private static void look(byte[] bytes) throws IOException {
+        Path file = Files.write(folder.resolve("fuzzed.pdf"), bytes);
+        try (OpenedPdf pdf = Intake.open(file, "fuzzed.pdf", null)) {
+            int pages = Math.min(MOST_PAGES, pdf.facts().pages().size());
+            for (int page = 1; page <= pages; page++) {
+                for (PageEdge edge : PageEdge.values()) {
+                    sound(pdf.scan(page, edge, 15));
+                }
+            }
+        } catch (UnreadableInputException e) {
+            if (String.valueOf(e.getMessage()).isBlank() || e.remedy().isBlank()) {
+                throw new IllegalStateException("refused without a word", e);
+            }
+        }
+    }
+
+    private static void sound(PageMarks found) {
+        if (found.unread() != null && found.unread().isBlank()) {
+            throw new IllegalStateException("unread without a word");
+        }
+        boolean odd = found.marks().stream()
+                .anyMatch(m -> !(m.nearMm() >= -0.01 && m.nearMm() <= m.farMm() && m.alongStartMm() <= m.alongEndMm()));
+        if (odd) {
+            throw new IllegalStateException("a mark without bounds: " + found.marks());
+        }
+    }
+}
