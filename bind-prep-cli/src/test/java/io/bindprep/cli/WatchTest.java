@@ -71,10 +71,9 @@ class WatchTest {
         Files.copy(PUNCHED, in.resolve("monday/cookbook.pdf"));
         Cli first = pass();
         assertThat(first.exit()).as(first.err()).isEqualTo(1);
-        assertThat(first.out().lines())
-                .containsExactly(
-                        "good            handbook.pdf",
-                        "findings        monday/cookbook.pdf: 2 pages punched, 2 errors, 2 warnings");
+        assertThat(first.out())
+                .startsWith("good            handbook.pdf\nfindings        monday/cookbook.pdf: 2 pages punched, ")
+                .hasLineCount(2);
         assertThat(first.err()).startsWith("2 files: 1 with findings, 1 good\n");
         assertThat(files(out))
                 .containsExactly(
