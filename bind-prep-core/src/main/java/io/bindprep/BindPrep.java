@@ -8,6 +8,11 @@ import io.bindprep.block.BlockBuilder;
 import io.bindprep.block.LeafSizes;
 import io.bindprep.check.Checker;
 import io.bindprep.check.Report;
+import io.bindprep.gauge.Calibration;
+import io.bindprep.gauge.Calibrator;
+import io.bindprep.gauge.Readings;
+import io.bindprep.gauge.TestSheet;
+import io.bindprep.gauge.TestSheetPdf;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.Trim;
@@ -30,6 +35,7 @@ import io.bindprep.unit.Length;
 import io.bindprep.volume.Split;
 import io.bindprep.volume.VolumePlanner;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.util.List;
 
 /**
@@ -89,6 +95,31 @@ public final class BindPrep {
     public static ProofReport proof(ProofRequest request)
             throws UnreadableInputException, SettingException, IOException {
         return ProofRun.run(request);
+    }
+
+    /**
+     * Writes the test sheet of a job's punch as a PDF: what to punch and read to see how the punch stands. Needs no
+     * document.
+     *
+     * @param out is left open
+     * @return what was drawn
+     * @throws SettingException where punch, pitch, depth and trim do not go together, or the sheet is too small to read
+     * @throws IOException where the stream cannot be written
+     */
+    public static TestSheet testSheet(Job job, OutputStream out) throws SettingException, IOException {
+        TestSheet sheet = TestSheet.of(job);
+        TestSheetPdf.write(sheet, out);
+        return sheet;
+    }
+
+    /**
+     * Turns readings of a punched test sheet into the errors of the job's punch.
+     *
+     * @param afresh whether what the punch's file holds from earlier measurements is dropped
+     * @throws SettingException where a reading cannot be, or contradicts another or an earlier measurement
+     */
+    public static Calibration calibrate(Job job, Readings readings, boolean afresh) throws SettingException {
+        return Calibrator.calibrate(job, readings, afresh);
     }
 
     private static Report checkHere(CheckRequest request, Bounded bound)

@@ -35,6 +35,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The stages of a repair: check, room, moves, a changed copy, its check, and only then the file. */
 final class ShiftRun {
+    private static final double AT_THE_EDGE_MM = 0.01;
+
     private final ShiftRequest request;
     private final ShiftSettings settings;
     private final CheckRequest check;
@@ -154,7 +156,7 @@ final class ShiftRun {
     private ShiftReport changed(Planned planned, Path made)
             throws UnreadableInputException, SettingException, IOException {
         MovePlan plan = planned.plan();
-        Set<Integer> cut = new TreeSet<>();
+        Set<Integer> cut = new TreeSet<>(runningOff());
         Report after = made(plan, made, cut);
         ShiftCheck checked = new ShiftCheck(settings, before, after, plan.moves(), blanks, judge);
         // what nobody saw, beyond the edge, may have come in with the content
@@ -179,6 +181,17 @@ final class ShiftRun {
                 plan.because(),
                 notes,
                 List.of());
+    }
+
+    /** Pages where a mark ends at the bound edge, and so goes on beyond it for all one knows. */
+    private List<Integer> runningOff() {
+        return before.pages().stream()
+                .map(PageReport::verdict)
+                .filter(v -> !v.background()
+                        && v.nearest() != null
+                        && Objects.requireNonNull(v.nearest()).nearMm() < AT_THE_EDGE_MM)
+                .map(PageVerdict::page)
+                .toList();
     }
 
     private ShiftReport refused(@Nullable Report after, List<String> reasons) {

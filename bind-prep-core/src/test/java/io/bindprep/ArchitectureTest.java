@@ -85,9 +85,9 @@ final class ArchitectureTest {
             noClasses().that().resideOutsideOfPackage(BASE).should(dependOnClassesThat(resideInAPackage(BASE)));
 
     @ArchTest
-    static final ArchRule only_pdf_and_sheet_know_PDFBox = noClasses()
+    static final ArchRule only_pdf_and_paint_know_PDFBox = noClasses()
             .that()
-            .resideOutsideOfPackages(BASE + ".pdf..", BASE + ".sheet..")
+            .resideOutsideOfPackages(BASE + ".pdf..", BASE + ".paint..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..");

@@ -235,6 +235,16 @@ class ShiftTest {
                 .doesNotContain("/ByteRange");
     }
 
+    /** As a staff of music in one of the books that ends 0.007 mm beyond the page: seen cut, moved whole. */
+    @Test
+    void aLineThatEndsAHairBeyondTheBoundEdgeStaysCutThere() throws Exception {
+        Path file = pdf("", "", "-0.007 100 60 0.2 re f");
+        ShiftReport r = shift(file, Map.of(), ShiftSettings.builtIn(), null);
+        assertThat(r.outcome()).as(r.refusals() + "").isEqualTo(Outcome.CHANGED);
+        assertThat(pages(r.after(), Verdict.CLEAR)).isEqualTo(1);
+        assertThat(r.notes()).anyMatch(n -> n.contains("runs off the bound edge"));
+    }
+
     @Test
     void whatLayHiddenBeyondThePageDoesNotComeIn() throws Exception {
         // a bar 2 mm beyond the crop's left edge, as a neighbour of a cut spread would lie

@@ -75,6 +75,8 @@ public final class Main {
         verbs.put("shift", () -> withJob(new ShiftCommand(out, err, terminal)));
         verbs.put("proof", () -> withJob(new ProofCommand(out, err, terminal)));
         verbs.put("spec", () -> withJob(new SpecCommand(out, err, terminal, engine)));
+        verbs.put("testsheet", () -> withJob(new TestsheetCommand(out, err)));
+        verbs.put("calibrate", () -> withJob(new CalibrateCommand(out, err)));
         verbs.put("list", () -> new CommandLine(new ListCommand(out, err, terminal)));
         verbs.put("init", () -> new CommandLine(new InitCommand(out)));
         verbs.put("completion", () -> new CommandLine(new CompletionCommand(out, this::whole)));

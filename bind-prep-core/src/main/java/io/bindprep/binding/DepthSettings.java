@@ -60,7 +60,7 @@ final class DepthSettings {
         throw new IllegalStateException("no plan stands at the depth " + asked);
     }
 
-    private static boolean means(String asked, DepthSetting setting) {
+    static boolean means(String asked, DepthSetting setting) {
         return setting.name().equalsIgnoreCase(asked)
                 || length(asked)
                         .filter(l -> l.minus(setting.axis()).abs().compareTo(SHOWN) <= 0)

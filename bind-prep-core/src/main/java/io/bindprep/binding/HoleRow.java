@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param pulledPins pins to take out, numbered from the side guide, from 1; those for a gap too
  * @param stuckPins pins that would cut a partial or ill-webbed hole and cannot be taken out
  * @param leastWeb least paper left between a hole and the end of the sheet
+ * @param guideOff how much too far from the side guide the holes come where it is set by its own scale; zero where that
+ *     was not measured, and where the guide is fixed
  * @param gap the stretch kept free for a hanger; null for none
  */
 public record HoleRow(
@@ -21,6 +23,7 @@ public record HoleRow(
         List<Integer> pulledPins,
         List<Integer> stuckPins,
         Length leastWeb,
+        Length guideOff,
         @Nullable Gap gap) {
     public HoleRow {
         holes = List.copyOf(holes);
@@ -28,10 +31,10 @@ public record HoleRow(
         stuckPins = List.copyOf(stuckPins);
     }
 
-    /** A row without a gap. */
+    /** A row without a gap, on a guide that stands as it should. */
     public HoleRow(
             Length length, List<Hole> holes, List<Integer> pulledPins, List<Integer> stuckPins, Length leastWeb) {
-        this(length, holes, pulledPins, stuckPins, leastWeb, null);
+        this(length, holes, pulledPins, stuckPins, leastWeb, Length.ZERO, null);
     }
 
     /**

@@ -33,9 +33,6 @@ public final class Planner {
     // a college print shop's guide: live matter 1/4 in further from the bound edge than usual
     private static final Length CLEAR_OF_HOLE = Length.ofInch(1, 4);
 
-    // our own, no source: as true as a jogged lift goes in by hand
-    private static final Length REGISTRATION = Length.ofMm(1);
-
     private final Job job;
     private final Block block;
     private final Stack stack;
@@ -43,6 +40,7 @@ public final class Planner {
     private final PunchChoice choice;
     private final Pattern pattern;
     private final Punch punch;
+    private final PinStand stand;
     private final List<Reason> because = new ArrayList<>();
 
     private Planner(Job job, Block block, Stack stack, Length edge, PunchChoice choice) {
@@ -53,6 +51,25 @@ public final class Planner {
         this.choice = choice;
         this.pattern = choice.pattern();
         this.punch = choice.punch();
+        this.stand = new PinStand(pattern, punch);
+    }
+
+    /**
+     * The job's punch, else the generic one of its pitch or of a thin stack, over a bound edge, as if its pins stood where
+     * its pattern says: what a test sheet is drawn for and readings are held against.
+     *
+     * @throws SettingException as {@link #plan(Job, Block, Stack, Length)}
+     */
+    public static PunchRow unmeasured(Job job, Length boundEdgeLength) throws SettingException {
+        Stack thin = new Stack(Length.ZERO, Length.ZERO, Length.ZERO, null, List.of());
+        PunchChoice choice = PunchChoice.of(job, thin, boundEdgeLength);
+        Punch punch = choice.punch();
+        List<DepthSetting> settings = DepthSettings.of(job, choice.pattern(), punch).stream()
+                .filter(d -> job.depth() == null || DepthSettings.means(job.depth(), d))
+                .toList();
+        HoleRow row =
+                new RowPlanner(job, choice.pattern(), punch.unmeasured(), boundEdgeLength, (topic, text) -> {}).row();
+        return new PunchRow(choice.pattern(), punch, settings, row);
     }
 
     /**
@@ -155,7 +172,19 @@ public final class Planner {
 
     private Plan at(DepthSetting setting) throws SettingException {
         reason(Topic.PITCH, choice.because());
-        Length axis = setting.axis();
+        RowPlanner rows = new RowPlanner(job, pattern, punch, edge, this::reason);
+        HoleRow row = rows.row();
+        Length registration = Registration.of(job, punch, stand.leftOpen(row), this::reason);
+        if (!row.holes().isEmpty()) {
+            rows.feed(row, registration);
+        }
+        Length axis = setting.axis().plus(stand.deeper(row));
+        if (!axis.equals(setting.axis())) {
+            reason(
+                    Topic.DEPTH,
+                    "in the middle of this row the holes were measured to lie " + axis.inMm()
+                            + " from the bound edge at " + setting.name());
+        }
         Length outside = axis.minus(pattern.holeAcross().half());
         ElementPlanner.Chosen chosen = new ElementPlanner(
                         job,
@@ -165,10 +194,7 @@ public final class Planner {
                         this::reason)
                 .choose();
         Element element = chosen.element();
-        Length registration = registration();
-        RowPlanner rows = new RowPlanner(job, pattern, punch, edge, registration, this::reason);
-        HoleRow row = rows.row();
-        Skew skew = rows.skew(row, axis);
+        Skew skew = rows.skew(row, axis, registration);
         List<Integer> lifts = LiftMaker.lifts(block.leaves(), punch::limit);
         reason(
                 Topic.LIFTS,
@@ -214,21 +240,6 @@ public final class Planner {
         }
         reason(Topic.CLOSER, "closer at the element's nominal " + element.name() + " (common practice, no source)");
         return element.size();
-    }
-
-    private Length registration() {
-        Length own = job.registration();
-        if (own != null) {
-            return own;
-        }
-        Length measured = punch.registration();
-        reason(
-                Topic.MARGIN,
-                measured != null
-                        ? "registration " + measured.inMm() + " as the punch " + punch.id() + " was measured"
-                        : "registration " + REGISTRATION.inMm()
-                                + " either way, as nobody measured the punch (our own, no source)");
-        return measured != null ? measured : REGISTRATION;
     }
 
     private void reason(Topic topic, String text) {

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>With a movable guide the row is centred (XJDF 2.2, Appendix F) with as many whole holes as leave the least web at
  * both ends; pin 1 cuts the first, or, where that leaves a pin stuck, the pin that leaves the fewest. With a fixed guide
- * the pins stand where they stand. A pin that would touch the sheet without leaving a whole, well-webbed hole must go. So
+ * the pins stand where they stand. Pins that were measured to be off their pattern cut where they were found. A pin that would touch the sheet without leaving a whole, well-webbed hole must go. So
  * does one that stands off the sheet by less than a pitch: a sheet that is cut long or slips from the guide would be
  * nicked (our own guard, no source). Pins further out may stay. Pins over a hanger's gap go in pairs from both ends of
  * the row, so that a symmetric row stays so.
@@ -27,6 +27,7 @@ final class RowMaker {
     private final Length leastWeb;
     private final @Nullable Hanger hanger;
     private final Length half;
+    private final PinStand stand;
 
     RowMaker(Pattern pattern, Punch punch, Length edge, Length leastWeb, @Nullable Hanger hanger) {
         this.pattern = pattern;
@@ -35,6 +36,7 @@ final class RowMaker {
         this.leastWeb = leastWeb;
         this.hanger = hanger;
         this.half = pattern.holeAlong().half();
+        this.stand = new PinStand(pattern, punch);
     }
 
     /** How many whole holes a centred row has, 0 where not even one keeps its web (or a fixed set does not fit). */
@@ -54,16 +56,23 @@ final class RowMaker {
     HoleRow row() {
         Length fixed = punch.firstPin();
         if (fixed != null) {
-            return from(fixed);
+            return from(fixed.plus(stand.side().value()));
         }
         int count = count(pattern, edge, leastWeb, punch.pins());
         if (count == 0) {
             return new HoleRow(edge, List.of(), List.of(), List.of(), Length.ZERO);
         }
-        Length first = edge.minus(pattern.span(count)).half();
+        Length room = edge.minus(pattern.holeAlong()).minus(leastWeb.times(2));
+        if (stand.at(count).compareTo(room) > 0) {
+            count = pattern.repeating() ? count - 1 : 0;
+        }
+        if (count == 0) {
+            return new HoleRow(edge, List.of(), List.of(), List.of(), Length.ZERO);
+        }
+        Length first = edge.minus(stand.at(count)).half();
         HoleRow best = from(first);
         for (int pin = 2; stuck(best) > 0 && pin + count - 1 <= punch.pins(); pin++) {
-            HoleRow other = from(first.minus(pattern.span(pin)));
+            HoleRow other = from(first.minus(stand.at(pin)));
             best = stuck(other) < stuck(best) ? other : best;
         }
         return best;
@@ -80,7 +89,7 @@ final class RowMaker {
         List<Integer> pulled = new ArrayList<>();
         List<Integer> stuck = new ArrayList<>();
         for (int pin = 1; pin <= punch.pins(); pin++) {
-            Length axis = first.plus(pattern.span(pin));
+            Length axis = first.plus(stand.at(pin));
             // paper lies from 0 to edge: touching the end counts as touching
             Length off = web(axis, half.times(-1), edge).times(-1);
             if (web(axis, half, edge).compareTo(leastWeb) >= 0) {
@@ -93,7 +102,8 @@ final class RowMaker {
         }
         Length web = leastWeb(pattern, edge, holes);
         Gap gap = hanger == null ? null : gap(hanger, holes, pulled);
-        return new HoleRow(edge, holes, pulled, stuck, web, gap);
+        Length guideOff = punch.firstPin() == null ? stand.side().value() : Length.ZERO;
+        return new HoleRow(edge, holes, pulled, stuck, web, guideOff, gap);
     }
 
     /** Takes the holes over the gap out of the row and adds their pins to those pulled. */

@@ -23,17 +23,9 @@ final class RowPlanner {
     private final Punch punch;
     private final Length edge;
     private final Length leastWeb;
-    private final Length registration;
     private final BiConsumer<Topic, String> because;
 
-    RowPlanner(
-            Job job,
-            Pattern pattern,
-            Punch punch,
-            Length edge,
-            Length registration,
-            BiConsumer<Topic, String> because) {
-        this.registration = registration;
+    RowPlanner(Job job, Pattern pattern, Punch punch, Length edge, BiConsumer<Topic, String> because) {
         this.job = job;
         this.pattern = pattern;
         this.punch = punch;
@@ -79,7 +71,7 @@ final class RowPlanner {
         Hanger hanger = job.hanger();
         HoleRow row = hanger == null ? whole : hung(hanger, whole);
         pins(row);
-        feed(row);
+        measured(row);
         return row;
     }
 
@@ -164,7 +156,40 @@ final class RowPlanner {
         }
     }
 
-    private void feed(HoleRow row) {
+    private void measured(HoleRow row) {
+        PinStand stand = new PinStand(pattern, punch);
+        Length off = row.guideOff();
+        if (!off.equals(Length.ZERO)) {
+            because.accept(
+                    Topic.FEED,
+                    "set the side guide so that the first hole would come to "
+                            + row.holes().get(0).axis().minus(off).inMm()
+                            + " by the guide's own scale: it was measured to bring holes "
+                            + off.abs().inMm()
+                            + (off.compareTo(Length.ZERO) > 0 ? " too far from it" : " too near to it")
+                            + ", to " + stand.side().tolerance().inMm());
+        } else if (!stand.side().value().equals(Length.ZERO)) {
+            Length side = stand.side().value();
+            because.accept(
+                    Topic.ROW,
+                    "pin 1 stands " + side.abs().inMm()
+                            + (side.compareTo(Length.ZERO) > 0 ? " too far from" : " too near to")
+                            + " the fixed guide, as measured to "
+                            + stand.side().tolerance().inMm());
+        }
+        Length stretch = stand.pitch().value();
+        if (!stretch.equals(Length.ZERO)) {
+            because.accept(
+                    Topic.ROW,
+                    "the row of pins was measured " + stretch.abs().inMm()
+                            + (stretch.compareTo(Length.ZERO) > 0 ? " longer" : " shorter") + " than the "
+                            + pattern.span(punch.pins()).inMm() + " of its pattern, to "
+                            + stand.pitch().tolerance().inMm() + ", which grows from hole to hole");
+        }
+    }
+
+    /** How a sheet must be fed. */
+    void feed(HoleRow row, Length registration) {
         Length off = row.offset();
         boolean matters = off.compareTo(registration) > 0;
         because.accept(
@@ -177,7 +202,7 @@ final class RowPlanner {
 
     /** How skewed a sheet may sit; null where the strand's thickness is not known or one hole cannot slant. */
     @Nullable
-    Skew skew(HoleRow row, Length axis) {
+    Skew skew(HoleRow row, Length axis, Length registration) {
         Strands.Strand strand = Strands.of(pattern).orElse(null);
         if (strand == null || row.holes().size() < 2) {
             because.accept(
@@ -207,8 +232,16 @@ final class RowPlanner {
                                         + ") would pass the hole of "
                                         + pattern.holeAcross().inMm() + " up to " + through.inMm())
                         + "; print was held against holes " + registration.inMm()
-                        + " off their place, so a greater skew may reach it");
+                        + " off their place, so a greater skew may reach it" + own(row));
         return new Skew(rise, over, strand.thickness(), strand.source());
+    }
+
+    private String own(HoleRow row) {
+        Length slant = new PinStand(pattern, punch).slant(row);
+        return slant.equals(Length.ZERO)
+                ? ""
+                : "; of this the punch itself takes " + slant.abs().inMm() + ", by which its last hole was measured "
+                        + (slant.compareTo(Length.ZERO) > 0 ? "deeper" : "shallower") + " than its first";
     }
 
     private List<String> fitting() {

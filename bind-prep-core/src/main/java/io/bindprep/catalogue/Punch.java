@@ -69,6 +69,30 @@ public record Punch(
                 source);
     }
 
+    /** The same punch, its pins where its pattern says. */
+    public Punch unmeasured() {
+        return measured(depths, null, source);
+    }
+
+    /** The same punch with what was measured of it. */
+    public Punch measured(List<DepthSetting> settings, @Nullable MeasuredErrors errors, String from) {
+        return new Punch(
+                id,
+                pattern,
+                pins,
+                firstPin,
+                settings,
+                capacity,
+                limits,
+                pullable,
+                longestEdge,
+                leastWeb,
+                elements,
+                registration,
+                errors,
+                from);
+    }
+
     /** Whether a pin can be taken out. */
     public boolean canPull(int pin) {
         return pullable == null || pullable.contains(pin);

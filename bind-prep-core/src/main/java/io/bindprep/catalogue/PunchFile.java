@@ -227,7 +227,7 @@ public final class PunchFile {
         }
         if (!(value instanceof Map<?, ?> map)) {
             throw Scalars.wrong(
-                    PunchKeys.MEASURED, value, "is no map of errors", "Write side, skew or pitch, one a line.");
+                    PunchKeys.MEASURED, value, "is no map of errors", "Write depth, side, skew or pitch, one a line.");
         }
         for (Object key : map.keySet()) {
             checkKnown(PunchKeys.MEASURED + "." + key, String.valueOf(key), PunchKeys.ERRORS);
@@ -235,7 +235,8 @@ public final class PunchFile {
         return new MeasuredErrors(
                 deviation(map, PunchKeys.ERRORS.get(0)),
                 deviation(map, PunchKeys.ERRORS.get(1)),
-                deviation(map, PunchKeys.ERRORS.get(2)));
+                deviation(map, PunchKeys.ERRORS.get(2)),
+                deviation(map, PunchKeys.ERRORS.get(3)));
     }
 
     private static @Nullable Deviation deviation(Map<?, ?> map, String part) throws SettingException {

@@ -30,7 +30,7 @@ final class PunchKeys {
 
     static final String THICKNESS = "thickness";
     static final List<String> KINDS = List.of("paper", "board", "film");
-    static final List<String> ERRORS = List.of("side", "skew", "pitch");
+    static final List<String> ERRORS = List.of("depth", "side", "skew", "pitch");
 
     private static final Shape LIMIT =
             new Text("\\s*(" + Shape.LENGTH + "|\\d{1,4} sheets?|" + Shape.LENGTH + "\\s*,\\s*\\d{1,4} sheets?)\\s*");
@@ -73,7 +73,7 @@ final class PunchKeys {
             key(
                     DEPTHS,
                     "the settings of its depth stop: the name of each, and what it gives from the bound edge to the middle"
-                            + " of the holes",
+                            + " of the holes, in the middle of the row",
                     null,
                     "the pattern's own axis, fixed",
                     "",
@@ -128,14 +128,14 @@ final class PunchKeys {
                     "0.5 mm"),
             key(
                     MEASURED,
-                    "how it was measured to stand, each error with how sure it is: side (pin 1 too far from the side guide),"
-                            + " skew (the last pin deeper than pin 1), pitch (the whole row too long); less than nothing"
-                            + " for the other way",
+                    "how it was measured to stand, each error with how sure it is: depth (the middle of the row of pins deeper"
+                            + " than the settings say), side (pin 1 too far from the side guide), skew (the last pin deeper"
+                            + " than pin 1), pitch (the whole row too long); less than nothing for the other way",
                     null,
                     "not measured",
                     "",
-                    new Parts(parts(ERRORS.get(0), ERROR, ERRORS.subList(1, 3), ERROR), List.of()),
-                    "{side: 0.3 mm +- 0.1 mm, skew: -0.2 mm +- 0.1 mm, pitch: 0 mm +- 0.1 mm}"),
+                    new Parts(parts(ERRORS.get(0), ERROR, ERRORS.subList(1, 4), ERROR), List.of()),
+                    "{depth: 0 mm +- 0.2 mm, side: 0.3 mm +- 0.1 mm, skew: -0.2 mm +- 0.1 mm, pitch: 0 mm +- 0.1 mm}"),
             key(SOURCE, "where these numbers come from", null, "the file", "", Shape.text(), "\"measured on waste\""));
 
     private PunchKeys() {}

@@ -75,9 +75,10 @@ public final class PunchText {
     private static Map<String, String> measured(MeasuredErrors errors) {
         Map<String, String> measured = new LinkedHashMap<>();
         List<String> names = PunchKeys.ERRORS;
-        put(measured, names.get(0), errors.side());
-        put(measured, names.get(1), errors.skew());
-        put(measured, names.get(2), errors.pitch());
+        put(measured, names.get(0), errors.depth());
+        put(measured, names.get(1), errors.side());
+        put(measured, names.get(2), errors.skew());
+        put(measured, names.get(3), errors.pitch());
         return measured;
     }
 

@@ -39,10 +39,11 @@ final class Samples extends OutputStream {
 
     /**
      * The samples of a region, row by row, each row whole bytes; null where the way they are packed asks for the whole.
-     * What a broken picture does not hold is 0.
+     * A part of the last row that a picture does not hold is 0, as some writers leave it out.
      *
      * @param width dots of a row of the whole picture
      * @param region in dots from the upper left, beginning at a multiple of eight dots
+     * @throws IOException where more is missing: it must not pass as blank
      */
     static byte @Nullable [] cut(COSStream picture, int width, int bitsPerDot, Rectangle region) throws IOException {
         List<COSName> packings = packings(picture.getFilters());
@@ -69,6 +70,9 @@ final class Samples extends OutputStream {
             } else {
                 decode(outermost, in, samples, picture, last, DecodeOptions.DEFAULT);
             }
+        }
+        if (samples.at < (long) samples.row * (region.y + region.height - 1)) {
+            throw new IOException("a picture breaks off");
         }
         return samples.kept;
     }

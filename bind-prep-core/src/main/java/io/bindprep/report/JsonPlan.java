@@ -67,6 +67,11 @@ record JsonPlan(
         @JsonPropertyDescription("whether every leaf must go in with the same end to the side guide")
         boolean sameEndToGuide,
 
+        @JsonPropertyDescription(
+                "how much too far from the side guide holes come where it is set by its own scale, as measured; 0 where that"
+                        + " was not measured or the guide is fixed")
+        BigDecimal sideGuideOffMm,
+
         @JsonPropertyDescription("the stretch kept free for a hanger; null for none") @Nullable
         HangerGap hangerGap,
 
@@ -212,6 +217,7 @@ record JsonPlan(
                 Json.mm(row.leastWeb()),
                 Json.mm(row.offset()),
                 plan.sameEndToGuide(),
+                Json.mm(row.guideOff()),
                 HangerGap.of(row.gap()),
                 Slant.of(plan.skew()),
                 plan.lifts(),

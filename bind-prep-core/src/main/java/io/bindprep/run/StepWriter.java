@@ -138,7 +138,17 @@ final class StepWriter {
                                 + ", counted from the side guide")
                 + "; the first hole's axis lies "
                 + LengthText.both(plan.row().holes().get(0).axis()) + " from the "
-                + (job.boundEdge() == BoundEdge.TOP ? "left corner" : "head") + ".";
+                + (job.boundEdge() == BoundEdge.TOP ? "left corner" : "head")
+                + (plan.row().guideOff().equals(Length.ZERO)
+                        ? "."
+                        : ", which is "
+                                + plan.row()
+                                        .holes()
+                                        .get(0)
+                                        .axis()
+                                        .minus(plan.row().guideOff())
+                                        .inMm()
+                                + " by the side guide's own scale, as it was measured.");
     }
 
     private String jog() {

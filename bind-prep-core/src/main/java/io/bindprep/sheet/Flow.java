@@ -1,43 +1,30 @@
 package io.bindprep.sheet;
 
+import io.bindprep.paint.Ink;
+import io.bindprep.paint.PaintedPdf;
+import io.bindprep.paint.Type;
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /** Sets one thing under the other and begins a new page where the next would not fit. */
 final class Flow {
     static final double MARGIN = 11;
     private static final double FOOT = 9;
 
-    private final PDDocument document;
+    private final PaintedPdf document;
     private final Paper paper;
-    private final List<PDPage> pages = new ArrayList<>();
-    private PDPageContentStream stream;
     private Ink ink;
     private double y;
 
     @SuppressWarnings("NullAway.Init") // the first page is opened here
-    Flow(PDDocument document, Paper paper) throws IOException {
+    Flow(PaintedPdf document, Paper paper) throws IOException {
         this.document = document;
         this.paper = paper;
         newPage();
     }
 
     private void newPage() throws IOException {
-        if (stream != null) {
-            stream.close();
-        }
-        PDPage page = new PDPage(new PDRectangle(
-                (float) (paper.widthMm * Ink.POINTS_PER_MM), (float) (paper.heightMm * Ink.POINTS_PER_MM)));
-        document.addPage(page);
-        pages.add(page);
-        stream = new PDPageContentStream(document, page);
-        ink = new Ink(stream, paper.heightMm);
+        ink = document.page(paper.widthMm, paper.heightMm);
         y = MARGIN;
     }
 
@@ -89,21 +76,18 @@ final class Flow {
         y += 1.2;
     }
 
-    /** Closes the last page and puts a foot on each, as only now their number is known. */
+    /** Puts a foot on each page, as only now their number is known. */
     void finish(Type plain, String foot) throws IOException {
-        stream.close();
-        for (int i = 0; i < pages.size(); i++) {
-            try (PDPageContentStream over = new PDPageContentStream(
-                    document, pages.get(i), PDPageContentStream.AppendMode.APPEND, true, true)) {
-                Ink last = new Ink(over, paper.heightMm);
-                double base = paper.heightMm - MARGIN;
-                last.width(0.15);
-                last.line(left(), base - 4, left() + room(), base - 4);
-                String number = "page " + (i + 1) + " of " + pages.size();
-                last.right(plain, 7, left() + room(), base, number);
-                double free = room() - plain.widthMm(number, 7) - 4;
-                last.text(plain, 7, left(), base, plain.lines(foot, 7, free).get(0));
-            }
+        int pages = document.pages();
+        for (int page = 1; page <= pages; page++) {
+            Ink last = document.over(page);
+            double base = paper.heightMm - MARGIN;
+            last.width(0.15);
+            last.line(left(), base - 4, left() + room(), base - 4);
+            String number = "page " + page + " of " + pages;
+            last.right(plain, 7, left() + room(), base, number);
+            double free = room() - plain.widthMm(number, 7) - 4;
+            last.text(plain, 7, left(), base, plain.lines(foot, 7, free).get(0));
         }
     }
 }

@@ -41,10 +41,14 @@ public record Setting(String label, String value, String note) {
                 LengthText.inches(plan.edgeDistance()) + "; paper outside the hole "
                         + plan.edgeDistance().minus(plan.holeAcross().half()).inMm()));
         Length first = plan.row().holes().get(0).axis();
+        Length off = plan.row().guideOff();
         all.add(new Setting(
                 "Side guide",
                 first.inMm(),
-                "first hole's axis from the " + (top ? "left" : "head")
+                (off.equals(Length.ZERO)
+                                ? ""
+                                : "by its own scale " + first.minus(off).inMm() + ", as measured; ")
+                        + "first hole's axis from the " + (top ? "left" : "head")
                         + (plan.sameEndToGuide() ? "; THE SAME END TO THE GUIDE ON EVERY LIFT" : "")));
         int most = lifts.stream().mapToInt(Lift::leaves).max().orElse(0);
         String thickest = lifts.stream()

@@ -1,6 +1,9 @@
 package io.bindprep.sheet;
 
 import io.bindprep.binding.Reason;
+import io.bindprep.paint.Ink;
+import io.bindprep.paint.PaintedPdf;
+import io.bindprep.paint.Type;
 import io.bindprep.report.JobNumbers;
 import io.bindprep.run.Caution;
 import io.bindprep.run.Step;
@@ -8,9 +11,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /**
  * Writes a job sheet as a PDF in black and white with its typefaces embedded; the same sheet gives the same bytes.
@@ -41,23 +41,14 @@ public final class SheetPdf {
      * @throws IOException where the stream cannot be written
      */
     public static void write(JobSheet sheet, Paper paper, OutputStream out) throws IOException {
-        try (PDDocument document = new PDDocument()) {
-            Type plain = Type.load(document, "Roboto-Regular.ttf");
-            Type bold = Type.load(document, "Roboto-Bold.ttf");
-            SheetPdf pdf = new SheetPdf(sheet, new Flow(document, paper), plain, bold);
+        try (PaintedPdf document = new PaintedPdf()) {
+            Type plain = document.plain();
+            SheetPdf pdf = new SheetPdf(sheet, new Flow(document, paper), plain, document.bold());
             pdf.paint();
             pdf.flow.finish(
                     plain,
                     "Job " + sheet.jobId() + " · sha256 " + sheet.digest().substring(0, 16) + " · " + sheet.title());
-            document.getDocumentInformation().setTitle("Job sheet: " + plain.settable(sheet.title()));
-            document.getDocumentCatalog().setLanguage("en");
-            PDViewerPreferences viewer = new PDViewerPreferences(new COSDictionary());
-            viewer.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
-            viewer.setDisplayDocTitle(true);
-            document.getDocumentCatalog().setViewerPreferences(viewer);
-            // else the id would hold the time of day
-            document.setDocumentId(0L);
-            document.save(out);
+            document.save("Job sheet: " + sheet.title(), out);
         }
     }
 

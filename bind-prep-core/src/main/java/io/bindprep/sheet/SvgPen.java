@@ -1,5 +1,6 @@
 package io.bindprep.sheet;
 
+import io.bindprep.paint.Ink;
 import io.bindprep.unit.LengthText;
 import java.math.BigDecimal;
 

@@ -1,5 +1,7 @@
 package io.bindprep.sheet;
 
+import io.bindprep.paint.Ink;
+import io.bindprep.paint.Type;
 import io.nayuki.qrcodegen.QrCode;
 import java.io.IOException;
 

@@ -67,6 +67,7 @@ class PunchFileTest {
         assertThat(p.registration()).isEqualTo(Length.ofMm("0.5"));
         assertThat(p.measured())
                 .isEqualTo(new MeasuredErrors(
+                        null,
                         new Deviation(Length.ofMm("0.3"), Length.ofMm("0.1")),
                         new Deviation(Length.ofMm("-0.2"), Length.ofMm("0.1")),
                         null));
@@ -235,7 +236,10 @@ class PunchFileTest {
                 random.nextBoolean()
                         ? null
                         : new MeasuredErrors(
-                                deviation(random), deviation(random), new Deviation(Length.ZERO, Length.ofMm(1))),
+                                deviation(random),
+                                deviation(random),
+                                deviation(random),
+                                new Deviation(Length.ZERO, Length.ofMm(1))),
                 source);
     }
 

@@ -462,7 +462,7 @@ public final class Scenario {
                 Length.ofInch(5, 32),
                 Length.ofInch(5, 32),
                 false,
-                new HoleRow(Length.ofMm(along), shown, List.of(35, 36), stuck, Length.ofMm("6.8"), gap),
+                new HoleRow(Length.ofMm(along), shown, List.of(35, 36), stuck, Length.ofMm("6.8"), Length.ZERO, gap),
                 34,
                 lifts,
                 element == null ? null : element.size(),

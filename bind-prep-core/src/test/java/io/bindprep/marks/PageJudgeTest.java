@@ -39,7 +39,7 @@ class PageJudgeTest {
     }
 
     private static Plan plan(boolean round, Gap gap, int axisMm, List<Hole> holes) {
-        HoleRow row = new HoleRow(Length.ofMm(297), holes, List.of(), List.of(), Length.ofMm(90), gap);
+        HoleRow row = new HoleRow(Length.ofMm(297), holes, List.of(), List.of(), Length.ofMm(90), Length.ZERO, gap);
         return new Plan(
                 Method.WIRE,
                 "test",

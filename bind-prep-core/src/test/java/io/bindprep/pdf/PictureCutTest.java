@@ -204,6 +204,17 @@ class PictureCutTest {
     }
 
     @Test
+    void aPictureThatBreaksOffIsUnread() {
+        PageMaker page = PageMaker.a4();
+        // nothing at all in four inks would be blank paper
+        COSStream broken = stream(page, new byte[4 * DOTS * (DOTS - 2)], 8, "DeviceCMYK");
+        page.resource(COSName.XOBJECT, "Im", broken);
+        try (OpenedPdf pdf = page.draw("q 160 0 0 160 2 100 cm /Im Do Q").open(folder)) {
+            assertThat(pdf.scan(1, PageEdge.LEFT, 15).unread()).contains("cannot be decoded");
+        }
+    }
+
+    @Test
     void whatUnpacksToTooMuchIsUnreadOnEveryMachine() {
         PageMaker page = PageMaker.a4();
         COSStream huge = stream(page, new byte[100], 8, "DeviceRGB");

@@ -2,6 +2,7 @@ package io.bindprep.maven;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import io.bindprep.BindPrep;
 import io.bindprep.ReportFormat;
@@ -12,6 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -47,6 +50,25 @@ class GoalRunTest {
                 .message()
                 .satisfies(text -> assertThat(text.lines().count()).isLessThanOrEqualTo(9));
         assertThat(base.resolve("reports/members-handbook-a4.json")).exists();
+    }
+
+    /** README's own example; to make it anew: -Dbindprep.regenerate. */
+    @Test
+    void theReadmeShowsHowABuildEnds() throws Exception {
+        Path readme = Path.of(System.getProperty("bindprep.root"), "README.md");
+        Pattern example = Pattern.compile("(?m)^(A build with that cookbook[^`]*```text\\R)((?s:.*?))^```");
+        String text = Files.readString(readme);
+        Matcher shown = example.matcher(text);
+        assertThat(shown.find()).isTrue();
+        String said = catchThrowableOfType(
+                        MojoFailureException.class,
+                        () -> run(NOTHING_SAID, BindPrep::check, "cookbook-letter.pdf", "members-handbook-a4.pdf"))
+                .getMessage();
+        if (System.getProperty("bindprep.regenerate") != null) {
+            Files.writeString(readme, shown.replaceFirst(Matcher.quoteReplacement(shown.group(1) + said + "\n```")));
+            return;
+        }
+        assertThat(shown.group(2)).isEqualTo(said + "\n");
     }
 
     @Test

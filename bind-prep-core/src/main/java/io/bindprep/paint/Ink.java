@@ -1,11 +1,12 @@
-package io.bindprep.sheet;
+package io.bindprep.paint;
 
 import java.io.IOException;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 
 /** Draws in millimetres from the sheet's top left corner; black, white and one grey, so that any printer does. */
-final class Ink {
-    static final double POINTS_PER_MM = 72 / 25.4;
+public final class Ink {
+    /** Points of 1/72 in to the millimetre. */
+    public static final double POINTS_PER_MM = 72 / 25.4;
 
     private final PDPageContentStream out;
     private final double heightMm;
@@ -23,16 +24,16 @@ final class Ink {
         return pt(heightMm - yMm);
     }
 
-    void grey(double white) throws IOException {
+    public void grey(double white) throws IOException {
         out.setStrokingColor((float) white);
         out.setNonStrokingColor((float) white);
     }
 
-    void width(double mm) throws IOException {
+    public void width(double mm) throws IOException {
         out.setLineWidth(pt(mm));
     }
 
-    void dash(double... mm) throws IOException {
+    public void dash(double... mm) throws IOException {
         float[] pattern = new float[mm.length];
         for (int i = 0; i < mm.length; i++) {
             pattern[i] = pt(mm[i]);
@@ -40,13 +41,13 @@ final class Ink {
         out.setLineDashPattern(pattern, 0);
     }
 
-    void line(double x1, double y1, double x2, double y2) throws IOException {
+    public void line(double x1, double y1, double x2, double y2) throws IOException {
         out.moveTo(pt(x1), up(y1));
         out.lineTo(pt(x2), up(y2));
         out.stroke();
     }
 
-    void box(double x, double y, double width, double height, boolean filled) throws IOException {
+    public void box(double x, double y, double width, double height, boolean filled) throws IOException {
         out.addRect(pt(x), up(y + height), pt(width), pt(height));
         if (filled) {
             out.fill();
@@ -56,7 +57,7 @@ final class Ink {
     }
 
     /** A circle or ellipse of four Bézier arcs, off by less than 0.03 % of its radius. */
-    void oval(double centreX, double centreY, double width, double height) throws IOException {
+    public void oval(double centreX, double centreY, double width, double height) throws IOException {
         double arc = 0.5522847498;
         float rx = pt(width / 2);
         float ry = pt(height / 2);
@@ -73,7 +74,7 @@ final class Ink {
     }
 
     /** Settable text on its base line. */
-    void text(Type type, double points, double x, double baseline, String settable) throws IOException {
+    public void text(Type type, double points, double x, double baseline, String settable) throws IOException {
         out.beginText();
         out.setFont(type.font(), (float) points);
         out.newLineAtOffset(pt(x), up(baseline));
@@ -81,11 +82,11 @@ final class Ink {
         out.endText();
     }
 
-    void centred(Type type, double points, double centre, double baseline, String settable) throws IOException {
+    public void centred(Type type, double points, double centre, double baseline, String settable) throws IOException {
         text(type, points, centre - type.widthMm(settable, points) / 2, baseline, settable);
     }
 
-    void right(Type type, double points, double right, double baseline, String settable) throws IOException {
+    public void right(Type type, double points, double right, double baseline, String settable) throws IOException {
         text(type, points, right - type.widthMm(settable, points), baseline, settable);
     }
 }

@@ -1,4 +1,4 @@
-package io.bindprep.sheet;
+package io.bindprep.paint;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,7 +10,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** A typeface embedded in one document: its widths, and lines that fit. */
-final class Type {
+public final class Type {
     /** What stands for a character that the typeface lacks. */
     private static final int MISSING = '?';
 
@@ -35,7 +35,7 @@ final class Type {
     }
 
     /** The text with what cannot be set replaced: control and direction marks come from file names and bookmarks. */
-    String settable(String text) {
+    public String settable(String text) {
         StringBuilder clean = new StringBuilder();
         text.codePoints().forEach(c -> clean.appendCodePoint(known(c) ? c : MISSING));
         return clean.toString();
@@ -57,13 +57,13 @@ final class Type {
     }
 
     /** Width of a settable text, millimetres. */
-    double widthMm(String settable, double points) {
+    public double widthMm(String settable, double points) {
         double units = settable.codePoints().mapToDouble(this::width).sum();
         return units / 1000 * points / Ink.POINTS_PER_MM;
     }
 
     /** Broken at blanks, and within a word where it is longer than a line. */
-    List<String> lines(String text, double points, double roomMm) {
+    public List<String> lines(String text, double points, double roomMm) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : settable(text).split(" +")) {

@@ -1,0 +1,75 @@
+package io.bindprep.gauge;
+
+import io.bindprep.catalogue.Deviation;
+import io.bindprep.unit.Length;
+
+/** Tells people what a calibration found. */
+public final class CalibrationText {
+    private static final int NAME = 15;
+    private static final int VALUE = 24;
+
+    private CalibrationText() {}
+
+    /** Some lines, ending in a line feed: each error with its tolerance and what it means, then how it was come by. */
+    public static String write(Calibration found) {
+        StringBuilder out = new StringBuilder();
+        String setting = "depth \"" + found.setting().name() + "\"";
+        out.append("Punch ")
+                .append(found.punch().id())
+                .append(", ")
+                .append(setting)
+                .append(":\n");
+        line(
+                out,
+                "edge distance",
+                found.edge(),
+                "bound edge to the middle of the holes, in the middle of the row; was described as "
+                        + found.setting().axis().inMm());
+        line(
+                out,
+                "side offset",
+                found.side(),
+                sign(found.side(), "too far from the side guide", "too near to the side guide"));
+        line(
+                out,
+                "skew",
+                found.skew(),
+                sign(found.skew(), "the last hole deeper than the first", "the last hole shallower than the first"));
+        line(
+                out,
+                "pitch error",
+                found.pitch(),
+                sign(found.pitch(), "longer", "shorter") + " than the "
+                        + found.row().inMm() + " of the pattern, first to last hole");
+        out.append("Each tolerance is the worst case of readings that are up to ")
+                .append(found.readingError().inMm())
+                .append(" off")
+                .append(found.byRule() ? ", all taken with a steel rule" : ", the bar's too")
+                .append(
+                        ".\nPlans take the holes where they were found; what stays open, the slant of the row included, is up to ")
+                .append(found.open().inMm())
+                .append(", and registration is never less.\n");
+        if (found.punch().firstPin() == null && !found.side().value().equals(Length.ZERO)) {
+            out.append("Set the side guide by ")
+                    .append(found.side().value().abs().inMm())
+                    .append(found.side().value().compareTo(Length.ZERO) > 0 ? " less" : " more")
+                    .append(" than its scale says.\n");
+        }
+        return out.toString();
+    }
+
+    private static void line(StringBuilder out, String name, Deviation value, String meaning) {
+        String text = value.value().inMm() + " +- " + value.tolerance().inMm();
+        out.append("  ")
+                .append(name)
+                .append(" ".repeat(NAME - name.length()))
+                .append(text)
+                .append(" ".repeat(Math.max(2, VALUE - text.length())))
+                .append(meaning)
+                .append('\n');
+    }
+
+    private static String sign(Deviation value, String more, String less) {
+        return value.value().compareTo(Length.ZERO) >= 0 ? more : less;
+    }
+}

@@ -1,0 +1,213 @@
+package io.bindprep.gauge;
+
+import io.bindprep.binding.Hole;
+import io.bindprep.catalogue.DepthSetting;
+import io.bindprep.paint.Ink;
+import io.bindprep.unit.Length;
+import io.bindprep.unit.LengthText;
+import java.io.IOException;
+import java.util.List;
+
+/**
+ * The page that is punched at one setting: a box where each hole should fall, a scale under the row, one from the edge at
+ * both ends of it, and fields for the readings. The upper edge of the page is the bound edge, the left one the end at the
+ * side guide.
+ */
+final class PunchPage {
+    private static final double FINE = 0.1;
+
+    /** Under the holes, above the scale. */
+    private static final double GAP = 0.8;
+
+    /** Beside a hole, before a scale from the edge. */
+    private static final double BESIDE = 1.2;
+
+    private static final double TICK = 1.3;
+    private static final double TICK_5 = 2;
+    private static final double TICK_10 = 3;
+    private static final double BOX = 20;
+    private static final double FIELD = 5.2;
+    private static final String BAR = "bar: what a steel rule shows for it, and how much of it was measured";
+    private static final List<String> FIELDS = List.of(
+            "1  edge-first: bound edge to the FIRST hole, its near and far side",
+            "2  edge-last: bound edge to the LAST hole, its near and far side",
+            "3  end-first: this end of the paper to the FIRST hole, its near and far side",
+            "4  row: left side of the first hole (4a) and of the last (4b), on the scale above",
+            BAR);
+
+    private final TestSheet sheet;
+    private final DepthSetting setting;
+    private final double axis;
+    private final double halfAlong;
+    private final double halfAcross;
+    private final double length;
+
+    PunchPage(TestSheet sheet, DepthSetting setting) {
+        this.sheet = sheet;
+        this.setting = setting;
+        this.axis = setting.axis().mm();
+        this.halfAlong = sheet.pattern().holeAlong().mm() / 2;
+        this.halfAcross = sheet.pattern().holeAcross().mm() / 2;
+        this.length = sheet.edge().mm();
+    }
+
+    void paint(Column column) throws IOException {
+        targets(column);
+        double scale = axis + halfAcross + GAP;
+        double[] left = endScale(column, sheet.first(), true);
+        double[] right = endScale(column, sheet.last(), false);
+        edgeScale(column, scale, left, right);
+        column.to(scale + 13);
+        header(column);
+        fields(column);
+    }
+
+    private void targets(Column column) throws IOException {
+        Ink ink = column.ink();
+        ink.width(FINE);
+        for (Hole hole : sheet.row().holes()) {
+            double at = hole.axis().mm();
+            box(ink, at);
+            ink.line(at, axis - 0.8, at, axis + 0.8);
+            ink.line(at - 0.8, axis, at + 0.8, axis);
+        }
+        for (int pin : sheet.row().pulledPins()) {
+            Length off = sheet.pattern()
+                    .span(pin)
+                    .minus(sheet.pattern().span(sheet.first().pin()));
+            double at = sheet.first().axis().plus(off).mm();
+            if (at + halfAlong > 0 && at - halfAlong < length) {
+                ink.line(at - halfAlong, axis - halfAcross, at + halfAlong, axis + halfAcross);
+                ink.line(at - halfAlong, axis + halfAcross, at + halfAlong, axis - halfAcross);
+            }
+        }
+    }
+
+    private void box(Ink ink, double at) throws IOException {
+        if (sheet.pattern().round()) {
+            ink.oval(at, axis, 2 * halfAlong, 2 * halfAcross);
+        } else {
+            ink.box(at - halfAlong, axis - halfAcross, 2 * halfAlong, 2 * halfAcross, false);
+        }
+    }
+
+    /**
+     * A scale of distances from the bound edge beside the first or last hole: outside it where there is room, else between
+     * it and its neighbour.
+     *
+     * @return from where to where it lies along the edge; empty where there is no room for one
+     */
+    private double[] endScale(Column column, Hole hole, boolean first) throws IOException {
+        double at = hole.axis().mm();
+        double outside = first ? at - halfAlong : length - at - halfAlong;
+        double between = sheet.pattern().pitch().mm() - 2 * halfAlong;
+        boolean out = outside >= BESIDE + TICK_10;
+        if (!out && between < BESIDE + TICK_10) {
+            return new double[0];
+        }
+        // away from the hole, towards the left or the right
+        int away = first == out ? -1 : 1;
+        double from = at + away * (halfAlong + BESIDE);
+        Ink ink = column.ink();
+        ink.width(FINE);
+        int halves = (int) Math.ceil(2 * (axis + halfAcross + 3));
+        for (int i = 0; i <= halves; i++) {
+            double long10 = i % 10 == 0 ? TICK_10 : i % 2 == 0 ? TICK_5 : TICK;
+            ink.line(from, i / 2.0, from + away * long10, i / 2.0);
+            if (i % 10 == 0 && i > 0 && out && outside >= BESIDE + TICK_10 + 2) {
+                ink.centred(column.plain(), 4.5, from + away * (TICK_10 + 1), i / 2.0 + 0.6, "" + i / 2);
+            }
+        }
+        return new double[] {Math.min(from, from + away * TICK_10), Math.max(from, from + away * TICK_10)};
+    }
+
+    /** Millimetres from the end at the side guide, in halves about the first and last hole. */
+    private void edgeScale(Column column, double y, double[] skip, double[] skipToo) throws IOException {
+        Ink ink = column.ink();
+        ink.width(FINE);
+        for (int half = 0; half <= 2 * length; half++) {
+            double at = half / 2.0;
+            boolean whole = half % 2 == 0;
+            if (within(at, skip) || within(at, skipToo) || (!whole && !near(at))) {
+                continue;
+            }
+            double tick = !whole ? 0.8 : half % 20 == 0 ? TICK_10 : half % 10 == 0 ? TICK_5 : TICK;
+            ink.line(at, y, at, y + tick);
+            if (half % 20 == 0) {
+                ink.centred(column.plain(), 5, at, y + TICK_10 + 2.2, "" + half / 2);
+            }
+        }
+        pointer(column, sheet.first(), y, "4a");
+        pointer(column, sheet.last(), y, "4b");
+    }
+
+    private static boolean within(double at, double[] stretch) {
+        return stretch.length == 2 && at > stretch[0] - 0.2 && at < stretch[1] + 0.2;
+    }
+
+    private boolean near(double at) {
+        double reach = halfAlong + 4;
+        return Math.abs(at - sheet.first().axis().mm()) < reach
+                || Math.abs(at - sheet.last().axis().mm()) < reach;
+    }
+
+    private void pointer(Column column, Hole hole, double y, String label) throws IOException {
+        double at = hole.axis().mm() - halfAlong;
+        column.ink().line(at, y + TICK_10 + 2.8, at, y + TICK_10 + 4.8);
+        column.ink().centred(column.bold(), 7, at, y + TICK_10 + 7.4, label);
+    }
+
+    private void header(Column column) throws IOException {
+        Ink ink = column.ink();
+        double y = column.y();
+        ink.box(column.left(), y - 0.5, 24, 4.2, true);
+        ink.grey(1);
+        ink.text(column.bold(), 7.5, column.left() + 1, y + 2.5, "< SIDE GUIDE");
+        ink.grey(0);
+        ink.text(
+                column.plain(),
+                7.5,
+                column.left() + 26,
+                y + 2.5,
+                "this end to the guide, the upper edge to the back stop; hole 1 first, hole "
+                        + sheet.row().holes().size() + " last");
+        column.down(6);
+        column.fitted(
+                column.bold(),
+                13,
+                "Test sheet, depth \"" + setting.name() + "\": holes " + LengthText.both(setting.axis())
+                        + " from the edge");
+        column.paragraph(
+                8,
+                "Punch " + sheet.punch().id() + ", " + sheet.pattern().id() + ", "
+                        + sheet.row().holes().size() + " holes of "
+                        + LengthText.area(
+                                sheet.pattern().holeAlong(), sheet.pattern().holeAcross())
+                        + " along and from the edge, the first "
+                        + sheet.first().axis().inMm()
+                        + " from the end, the last " + sheet.last().axis().inMm() + "; first to last "
+                        + sheet.span().inMm() + ".");
+        column.down(1.5);
+    }
+
+    private void fields(Column column) throws IOException {
+        double room = column.width() - 2 * BOX - 14;
+        double size = FIELDS.stream()
+                .mapToDouble(label -> column.sizeFor(column.plain(), 8.5, label, room))
+                .min()
+                .orElseThrow();
+        for (String label : FIELDS) {
+            Ink ink = column.ink();
+            double right = column.left() + column.width();
+            double y = column.y();
+            ink.width(0.2);
+            ink.box(right - 2 * BOX - 12, y, BOX, FIELD, false);
+            ink.box(right - BOX - 6, y, BOX, FIELD, false);
+            ink.centred(column.plain(), 7.5, right - BOX - 9, y + 3.6, label.equals(BAR) ? "of" : "to");
+            ink.right(column.plain(), 7.5, right, y + 3.6, "mm");
+            ink.text(column.plain(), size, column.left(), y + 3.6, label);
+            column.down(FIELD + 0.8);
+        }
+        column.down(1.5);
+    }
+}

@@ -1,0 +1,92 @@
+package io.bindprep.gauge;
+
+import io.bindprep.catalogue.DepthSetting;
+import io.bindprep.paint.Ink;
+import java.io.IOException;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * The page on which a punched sheet is laid to read how far a hole lies from an edge of the paper, wherever print sits on
+ * either: the paper's edge on line 0, the hole over one of ten columns whose lines stand a tenth of a millimetre further
+ * each. Seen through the hole, the line that meets its side gives the tenth, as on a vernier.
+ */
+final class ReadingPage {
+    private static final double FINE = 0.08;
+    private static final double DIGIT = 3.4;
+    private static final int COLUMNS = 10;
+    private static final double LEFT = 16;
+
+    /** How far a hole may lie off and still be read. */
+    private static final double REACH = 3;
+
+    private final TestSheet sheet;
+    private final double each;
+
+    ReadingPage(TestSheet sheet) {
+        this.sheet = sheet;
+        double hole = Math.max(
+                sheet.pattern().holeAlong().mm(), sheet.pattern().holeAcross().mm());
+        this.each = Math.min(hole + 5, (sheet.edge().mm() - LEFT - 4) / COLUMNS);
+    }
+
+    void paint(Column column, double foot) throws IOException {
+        column.heading("Reading page");
+        column.paragraph(
+                9,
+                "Lay the edge of the punched sheet on line 0, the sheet below it and the hole over a column; slide it along the"
+                        + " line until a line meets the side of the hole. The number at the line and the tenth above the column"
+                        + " are the distance in mm.");
+        double zero = column.y() + 7;
+        List<DepthSetting> settings = sheet.settings();
+        double halfAcross = sheet.pattern().holeAcross().mm() / 2;
+        double halfAlong = sheet.pattern().holeAlong().mm() / 2;
+        TreeSet<Integer> numbers = new TreeSet<>();
+        add(
+                numbers,
+                settings.get(0).axis().mm() - halfAcross,
+                settings.get(settings.size() - 1).axis().mm() + halfAcross);
+        double end = sheet.first().axis().mm();
+        boolean both = zero + end + halfAlong + REACH + 2 <= foot;
+        if (both) {
+            add(numbers, end - halfAlong, end + halfAlong);
+        }
+        Ink ink = column.ink();
+        ink.width(0.3);
+        ink.line(4, zero, sheet.edge().mm() - 4, zero);
+        ink.text(column.bold(), 7, 4, zero - 1, "line 0");
+        for (int tenth = 0; tenth < COLUMNS; tenth++) {
+            lines(column, tenth, zero, numbers);
+        }
+        if (!both) {
+            column.to(zero + numbers.last() + 3);
+            column.paragraph(
+                    9, "The first hole lies too far from the end for this page: take reading 3 with a steel rule.");
+        }
+    }
+
+    private static void add(TreeSet<Integer> numbers, double near, double far) {
+        int low = Math.max(1, (int) Math.floor(near - REACH));
+        for (int number = low; number <= Math.ceil(far + REACH); number++) {
+            numbers.add(number);
+        }
+    }
+
+    private void lines(Column column, int tenth, double zero, TreeSet<Integer> numbers) throws IOException {
+        Ink ink = column.ink();
+        double left = LEFT + tenth * each;
+        double right = left + each - 1;
+        double middle = (left + right) / 2;
+        ink.centred(column.bold(), 7, middle, zero - 1, "." + tenth);
+        ink.width(FINE);
+        for (int number : numbers) {
+            double y = zero + number + tenth / 10.0;
+            String text = "" + number;
+            double gap = column.plain().widthMm(text, DIGIT) / 2 + 0.2;
+            ink.line(left, y, middle - gap, y);
+            ink.line(middle + gap, y, right, y);
+            // a digit is 0.71 em high: its middle on the line
+            ink.centred(column.plain(), DIGIT, middle, y + DIGIT * 0.71 / 2 * 25.4 / 72, text);
+        }
+    }
+}
