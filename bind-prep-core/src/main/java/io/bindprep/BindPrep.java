@@ -41,14 +41,28 @@ import java.util.List;
 /**
  * The facade: one request in, one report out.
  *
- * <p>Stateless; each call reads one document on threads of its own with deep stacks, bounded in time, and opens no
- * network connection.
+ * <p>Stateless, for any number of threads at once; each call reads one document on threads of its own with deep stacks,
+ * bounded in time, and opens no network connection. It prints nothing, ends nothing, and asks no clock, locale or time
+ * zone: the same file, name and job give the same report anywhere.
+ *
+ * <p>Units: an {@link Length} is exact, in whole 1/914400 in; a name that ends in {@code Mm} holds millimetres, one in
+ * {@code Um} micrometres, one in {@code In} inches. On a page a place is the distance from the bound edge and the distance along
+ * it, of the trimmed leaf as its reader sees it.
+ *
+ * <p>Sources: hole patterns follow XJDF 2.2 (CIP4) and RFC 3806, basis weights and calipers the US Government Paper
+ * Specification Standards (JCP), page boxes ISO 32000-1:2008, cutting tolerances ISO 216. Each row of the tables names its
+ * own; what is only common practice says so.
+ *
+ * <p>Errors: of the two checked exceptions each says what is wrong and {@linkplain
+ * io.bindprep.problem.BindPrepException#remedy() what to do}. An {@link IllegalStateException} is a mistake of ours, or an
+ * interrupt.
  */
 public final class BindPrep {
     private BindPrep() {}
 
     /**
-     * Checks one PDF against one job.
+     * Checks one PDF against one job. {@link Report#failed()} is the answer, the findings are why; a page that could not
+     * be analysed is in it as unread, never as clear.
      *
      * @throws UnreadableInputException where the file is not a PDF that can be opened; nothing about it is known to be good
      * @throws SettingException where the job asks for what the document or the trade does not have
@@ -152,7 +166,7 @@ public final class BindPrep {
     }
 
     /**
-     * Pictures of the pages of a report that are not clear, for {@code HtmlReport}: at most 30, those punched first,
+     * Pictures of the pages of a report that are not clear, for {@link io.bindprep.report.html.HtmlReport}: at most 30, those punched first,
      * then those unread, then those tight, and none further once they take 12 MB. In page order. Opens the file again.
      *
      * @param request the one that the report came from; its progress is told of pictures

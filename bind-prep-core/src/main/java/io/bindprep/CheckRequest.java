@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What to check.
+ * What to check. For another machine send the path with {@link io.bindprep.job.JobSettings} and
+ * {@link io.bindprep.job.JobFiles}, which are serializable, and make the request there; the answer travels as JSON
+ * ({@link io.bindprep.report.JsonReport#line}).
  *
  * @param file the PDF
  * @param name how reports call it; the same on every machine where the caller wants the same bytes out

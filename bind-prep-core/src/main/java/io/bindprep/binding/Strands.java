@@ -18,7 +18,7 @@ public final class Strands {
     /**
      * One kind of strand.
      *
-     * @param elements the group of {@link Elements} it is of
+     * @param elements the group of {@link io.bindprep.catalogue.Elements} it is of
      * @param thickness the thicker end of what is in use
      */
     public record Strand(String elements, Length thickness, String source) {}

@@ -5,6 +5,7 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.setting.Scalars;
 import io.bindprep.table.NamedText;
 import java.io.IOException;
+import java.io.Serializable;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -16,12 +17,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The files that a job names, as the front end read them.
+ * The files that a job names, as the front end read them. With {@link JobSettings} they are a whole job in a form that
+ * may be sent to another machine.
  *
  * @param tables the shop's own tables, in order
  * @param punch the file of its punch; null where the job names none or a punch by name
  */
-public record JobFiles(List<NamedText> tables, @Nullable NamedText punch) {
+public record JobFiles(List<NamedText> tables, @Nullable NamedText punch) implements Serializable {
     /** No file at all. */
     public static final JobFiles NONE = new JobFiles(List.of(), null);
 

@@ -2,6 +2,7 @@ package io.bindprep.job;
 
 import io.bindprep.problem.SettingException;
 import io.bindprep.setting.SettingFile;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -15,9 +16,11 @@ import org.jspecify.annotations.Nullable;
  * Raw settings by job key, not yet judged: text, numbers, booleans, lists and maps, nested as the job file nests them.
  *
  * <p>Immutable. Each front end lays its own over those of the job file with {@link #over}; {@link JobReader} fills in the
- * built-in values.
+ * built-in values. Serializable, so that a job may be sent to where a document lies; {@link JobReader} makes it there.
  */
-public final class JobSettings {
+public final class JobSettings implements Serializable {
+    private static final long serialVersionUID = 1L;
+
     private static final JobSettings EMPTY = new JobSettings(Map.of(), Map.of());
 
     // "covers" is the one setting made of two that are given apart; a stock, say, is replaced whole

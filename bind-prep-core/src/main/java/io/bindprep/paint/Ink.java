@@ -24,15 +24,18 @@ public final class Ink {
         return pt(heightMm - yMm);
     }
 
+    /** Draws on in a grey: 0 is black, 1 is white. */
     public void grey(double white) throws IOException {
         out.setStrokingColor((float) white);
         out.setNonStrokingColor((float) white);
     }
 
+    /** Draws lines on in that width, millimetres. */
     public void width(double mm) throws IOException {
         out.setLineWidth(pt(mm));
     }
 
+    /** Draws lines on dashed by these lengths in turn, millimetres; whole again without any. */
     public void dash(double... mm) throws IOException {
         float[] pattern = new float[mm.length];
         for (int i = 0; i < mm.length; i++) {
@@ -41,12 +44,14 @@ public final class Ink {
         out.setLineDashPattern(pattern, 0);
     }
 
+    /** A straight line. */
     public void line(double x1, double y1, double x2, double y2) throws IOException {
         out.moveTo(pt(x1), up(y1));
         out.lineTo(pt(x2), up(y2));
         out.stroke();
     }
 
+    /** A rectangle by its upper left corner. */
     public void box(double x, double y, double width, double height, boolean filled) throws IOException {
         out.addRect(pt(x), up(y + height), pt(width), pt(height));
         if (filled) {
@@ -82,10 +87,12 @@ public final class Ink {
         out.endText();
     }
 
+    /** Settable text about a middle. */
     public void centred(Type type, double points, double centre, double baseline, String settable) throws IOException {
         text(type, points, centre - type.widthMm(settable, points) / 2, baseline, settable);
     }
 
+    /** Settable text that ends there. */
     public void right(Type type, double points, double right, double baseline, String settable) throws IOException {
         text(type, points, right - type.widthMm(settable, points), baseline, settable);
     }

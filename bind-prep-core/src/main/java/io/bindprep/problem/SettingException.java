@@ -7,7 +7,7 @@ public final class SettingException extends BindPrepException {
     private static final long serialVersionUID = 1L;
     private final String key;
     private final String value;
-    private final transient List<String> known;
+    private final List<String> known;
 
     /**
      * A wrong setting.

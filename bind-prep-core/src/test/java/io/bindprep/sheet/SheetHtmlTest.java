@@ -3,6 +3,10 @@ package io.bindprep.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
 import io.bindprep.BindPrep;
 import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
@@ -11,6 +15,9 @@ import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,6 +59,34 @@ class SheetHtmlTest {
         for (int i = 0; i < 17; i++) {
             assertThat(left.get(i) + 3.969 / 2 - 16).isCloseTo(8.8 + i * 25.4 / 3, within(0.002));
         }
+    }
+
+    @Test
+    void theCodeHoldsTheDigestsOfDocumentAndJob() throws Exception {
+        JobSheet sheet = JobSheet.of(handbook());
+        Matcher code = Pattern.compile("viewBox=\"-4 -4 (\\d+) \\1\".*?<path d=\"([^\"]+)\"")
+                .matcher(SheetHtml.write(sheet));
+        assertThat(code.find()).isTrue();
+        int dot = 6;
+        int side = Integer.parseInt(code.group(1)) * dot;
+        BufferedImage image = new BufferedImage(side, side, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.fillRect(0, 0, side, side);
+        g.setColor(Color.BLACK);
+        Matcher module = Pattern.compile("M(\\d+) (\\d+)h1v1h-1z").matcher(code.group(2));
+        while (module.find()) {
+            g.fillRect(
+                    (Integer.parseInt(module.group(1)) + 4) * dot,
+                    (Integer.parseInt(module.group(2)) + 4) * dot,
+                    dot,
+                    dot);
+        }
+        g.dispose();
+        int[] dots = image.getRGB(0, 0, side, side, null, 0, side);
+        String read = new QRCodeReader()
+                .decode(new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(side, side, dots))))
+                .getText();
+        assertThat(read).contains("sha256=" + sheet.digest()).contains("job=" + sheet.jobId());
     }
 
     @Test

@@ -29,20 +29,11 @@ public final class XjdfTicket {
     /** The ticket, indented, ending in a line feed; the same bytes for the same report everywhere. */
     public static String write(Report report) {
         boolean punched = !report.plan().row().holes().isEmpty();
-        XmlText xml = new XmlText();
-        xml.open(
-                "XJDF",
-                "xmlns",
-                NAMESPACE,
-                "Version",
-                "2.2",
-                "JobID",
+        XmlText xml = opened(
                 jobId(report),
-                "Types",
                 punched ? "Product HoleMaking LooseBinding" : "Product",
-                "DescriptiveName",
-                report.document().file());
-        xml.leaf("Comment", VerdictSentence.of(report), "Type", "Verdict");
+                report.document().file(),
+                VerdictSentence.of(report));
         xml.leaf("Comment", Caution.TEXT, "Type", "Caution");
         xml.empty(
                 "GeneralID",
@@ -68,22 +59,15 @@ public final class XjdfTicket {
 
     /** What to say of a file that could not be read at all. */
     public static String unreadable(String file, UnreadableInputException e) {
-        XmlText xml = new XmlText();
-        xml.open(
-                "XJDF",
-                "xmlns",
-                NAMESPACE,
-                "Version",
-                "2.2",
-                "JobID",
-                nmtoken(file),
-                "Types",
-                "Product",
-                "DescriptiveName",
-                file);
-        xml.leaf("Comment", e.getMessage() + "\n" + e.remedy(), "Type", "Verdict");
+        XmlText xml = opened(nmtoken(file), "Product", file, e.getMessage() + "\n" + e.remedy());
         status(xml, "Aborted", "InputUnreadable");
         return xml.close().finish();
+    }
+
+    private static XmlText opened(String id, String types, String name, String verdict) {
+        XmlText xml = new XmlText();
+        xml.open("XJDF", "xmlns", NAMESPACE, "Version", "2.2", "JobID", id, "Types", types, "DescriptiveName", name);
+        return xml.leaf("Comment", verdict, "Type", "Verdict");
     }
 
     private static void status(XmlText xml, String status, String details) {

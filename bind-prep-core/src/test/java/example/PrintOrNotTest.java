@@ -1,0 +1,53 @@
+package example;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** The example of README.md: it compiles against what is public, runs, and prints what README.md shows. */
+class PrintOrNotTest {
+    private static final Path ROOT = Path.of(System.getProperty("bindprep.root"));
+    private static final Path SOURCE = ROOT.resolve("bind-prep-core/src/test/java/example/PrintOrNot.java");
+    private static final Pattern SHOWN = Pattern.compile("(?s)```java\\R(.*?)```.*?```text\\R(.*?)```");
+
+    @Test
+    void readmeShowsTheExampleAndWhatItPrints() throws Exception {
+        Matcher shown =
+                SHOWN.matcher(Files.readString(ROOT.resolve("README.md")).replace("\r\n", "\n"));
+        assertThat(shown.find()).isTrue();
+        assertThat(Files.readString(SOURCE).replace("\r\n", "\n")).isEqualTo("package example;\n\n" + shown.group(1));
+        assertThat(printed("cookbook-letter.pdf", "members-handbook-a4.pdf", "word-file.pdf"))
+                .isEqualTo(shown.group(2));
+    }
+
+    /** What was planted on pages 14 and 27 was measured with other tools: see fixtures/README.md. */
+    @Test
+    void itFindsWhatWasPlanted() throws Exception {
+        assertThat(printed("cookbook-letter.pdf"))
+                .startsWith("cookbook-letter.pdf: do not print\n")
+                .contains("  text-punched [14]\n", "  line-punched [27]\n");
+    }
+
+    private static String printed(String... fixtures) throws Exception {
+        String[] files = new String[fixtures.length];
+        for (int i = 0; i < files.length; i++) {
+            files[i] = ROOT.resolve("fixtures").resolve(fixtures[i]).toString();
+        }
+        PrintStream before = System.out;
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (PrintStream out = new PrintStream(bytes, true, StandardCharsets.UTF_8)) {
+            System.setOut(out);
+            PrintOrNot.main(files);
+        } finally {
+            System.setOut(before);
+        }
+        return bytes.toString(StandardCharsets.UTF_8).replace(System.lineSeparator(), "\n");
+    }
+}

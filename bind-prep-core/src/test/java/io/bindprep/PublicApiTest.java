@@ -1,0 +1,126 @@
+package io.bindprep;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.bindprep.job.JobReader;
+import io.bindprep.report.JsonReport;
+import io.bindprep.report.ProofText;
+import io.bindprep.report.ShiftText;
+import io.bindprep.report.SplitText;
+import io.bindprep.report.TextReport;
+import io.bindprep.sheet.SheetHtml;
+import io.bindprep.sheet.SheetPdf;
+import java.io.IOException;
+import java.io.Serializable;
+import java.lang.reflect.Modifier;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The gate before callers: API.txt lists the facade and every type that is met through it. A line that goes or changes
+ * breaks someone's program, one that comes does not; either stands in the diff.
+ */
+class PublicApiTest {
+    /** Where callers begin besides the facade: jobs are read, answers are written. */
+    private static final List<Class<?>> WAYS_IN = List.of(
+            JobReader.class,
+            JsonReport.class,
+            TextReport.class,
+            ShiftText.class,
+            SplitText.class,
+            ProofText.class,
+            SheetPdf.class,
+            SheetHtml.class);
+
+    private static final Path FACADE =
+            Path.of(System.getProperty("bindprep.root"), "bind-prep-core/src/main/java/io/bindprep");
+
+    @Test
+    void apiTxtIsWhatCallersCompileAgainst() throws Exception {
+        List<Class<?>> begin = new ArrayList<>(WAYS_IN);
+        for (Class<?> type : facade()) {
+            if (Modifier.isPublic(type.getModifiers())) {
+                begin.add(type);
+            }
+        }
+        Generated.compare("bind-prep-core/API.txt", ApiListing.of(begin));
+    }
+
+    private static List<Class<?>> facade() throws IOException, ClassNotFoundException {
+        try (Stream<Path> files = Files.list(FACADE)) {
+            List<Class<?>> types = new ArrayList<>();
+            for (String name : files.map(f -> f.getFileName().toString()).toList()) {
+                if (name.endsWith(".java") && !name.equals("package-info.java")) {
+                    types.add(Class.forName("io.bindprep." + name.substring(0, name.length() - 5)));
+                }
+            }
+            assertThat(types).contains(BindPrep.class);
+            return types;
+        }
+    }
+
+    /** The Java Language Specification, chapter 13, says what breaks a caller; each of it must show. */
+    @Test
+    void aListingShowsWhatBreaksCallers() {
+        assertThat(ApiListing.of(List.of(Sample.class))).isEqualTo("""
+                enum io.bindprep.PublicApiTest$Kind
+                  SECOND
+                  FIRST
+                  boolean last()
+
+                static abstract class io.bindprep.PublicApiTest$Open<T extends Comparable<T>> : Serializable
+                  static final int MOST
+                  new(io.bindprep.PublicApiTest$Kind... kinds)
+                  <K extends Number> Map<K, ?> each(Function<?, @Nullable String> f, String[] names)
+                  abstract @Nullable T first(List<? super T> in) throws IOException
+
+                record io.bindprep.PublicApiTest$Sample(List<? extends Number> sizes, @Nullable String name)
+                  new(io.bindprep.PublicApiTest$Open<String> open)
+                """);
+    }
+
+    public record Sample(
+            List<? extends Number> sizes, @Nullable String name) {
+        public Sample(Open<String> open) {
+            this(List.of(), open.toString());
+        }
+
+        Sample(int inside) {
+            this(List.of(inside), null);
+        }
+    }
+
+    public enum Kind {
+        SECOND,
+        FIRST;
+
+        public boolean last() {
+            return this == FIRST;
+        }
+    }
+
+    @SuppressWarnings("serial")
+    public abstract static class Open<T extends Comparable<T>> implements Serializable {
+        public static final int MOST = 1;
+        int inside;
+
+        protected Open(Kind... kinds) {
+            inside = kinds.length;
+        }
+
+        protected abstract @Nullable T first(List<? super T> in) throws IOException;
+
+        public <K extends Number> Map<K, ?> each(Function<?, @Nullable String> f, String[] names) {
+            return Map.of();
+        }
+
+        void hidden() {}
+    }
+}
