@@ -10,8 +10,14 @@ package io.bindprep.cli;
  * @param err its part of standard error; "" for none
  * @param gist a few words for a list of many
  * @param weight the more, the worse among its kind
+ * @param unwritten whether one of its reports could not be written
  */
-record Answer(String name, Kind kind, int exit, String out, String err, String gist, int weight) {
+record Answer(String name, Kind kind, int exit, String out, String err, String gist, int weight, boolean unwritten) {
+    /** What is needed to sum up; its output is printed already and not worth the memory. */
+    Answer brief() {
+        return new Answer(name, kind, exit, "", "", gist, weight, unwritten);
+    }
+
     /** Worst first. */
     enum Kind {
         INTERNAL("internal error", "with an internal error"),
@@ -28,8 +34,9 @@ record Answer(String name, Kind kind, int exit, String out, String err, String g
             this.counted = counted;
         }
 
-        String word() {
-            return word;
+        /** The word with blanks up to what comes behind it. */
+        String column() {
+            return word + " ".repeat(16 - word.length());
         }
 
         /** Behind a number of files. */

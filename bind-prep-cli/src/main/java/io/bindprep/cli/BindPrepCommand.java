@@ -1,10 +1,6 @@
 package io.bindprep.cli;
 
-import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Objects;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -19,11 +15,28 @@ import picocli.CommandLine.Spec;
         versionProvider = BindPrepCommand.Version.class,
         synopsisSubcommandLabel = "COMMAND",
         description = "Checks a print-ready PDF before it is printed, punched and bound on wire, coil, comb or rings.",
-        footer = {"", "Start with: bind-prep check --help"})
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  bind-prep check book.pdf",
+            "  bind-prep check --help",
+            "  bind-prep init",
+            "  bind-prep spec --job bind-prep.yaml book.pdf -o book-sheet.pdf"
+        })
 final class BindPrepCommand implements Callable<Integer> {
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before call
     private CommandSpec spec;
+
+    private final InputStream in;
+
+    BindPrepCommand(InputStream in) {
+        this.in = in;
+    }
+
+    /** Standard input, for verbs that take a document by it. */
+    InputStream in() {
+        return in;
+    }
 
     @Override
     public Integer call() {
@@ -34,12 +47,7 @@ final class BindPrepCommand implements Callable<Integer> {
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            try (InputStream in = BindPrepCommand.class.getResourceAsStream("version.txt")) {
-                byte[] bytes = Objects.requireNonNull(in, "version.txt").readAllBytes();
-                return new String[] {"bind-prep " + new String(bytes, StandardCharsets.UTF_8).strip()};
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
+            return BuildFacts.read().lines();
         }
     }
 }

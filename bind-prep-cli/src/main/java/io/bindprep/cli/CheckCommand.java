@@ -4,8 +4,11 @@ import io.bindprep.BindPrep;
 import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
 import io.bindprep.job.Job;
+import io.bindprep.job.JobOrigin;
+import io.bindprep.job.JobReader;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.report.JobExplanation;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -24,7 +27,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "check",
         description = "Says of each PDF whether to print it and how to bind it.",
-        customSynopsis = "bind-prep check [OPTIONS] FILE...",
+        customSynopsis = {"bind-prep check [OPTIONS] FILE...", "       bind-prep check [OPTIONS] --watch DIR"},
         sortOptions = false,
         exitCodeListHeading = "%nExit codes, of several files the highest:%n",
         exitCodeList = {
@@ -39,12 +42,13 @@ import picocli.CommandLine.Spec;
             "  bind-prep check --stock bond-20 --sides two --pitch 3:1 book.pdf",
             "  bind-prep check --job job.yaml --write reports/ book.pdf",
             "  bind-prep check --format jsonl incoming/ > incoming.jsonl",
-            "  pdf-maker | bind-prep check -"
+            "  pdf-maker | bind-prep check -",
+            "  bind-prep check --watch incoming/ --out reports/ --reports html,json"
         })
 final class CheckCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "FILE",
-            arity = "1..*",
+            arity = "0..*",
             description = "the PDF files; of a folder every .pdf in it and below; - for standard input")
     private List<Path> named = List.of();
 
@@ -58,6 +62,13 @@ final class CheckCommand implements Callable<Integer> {
     private @Nullable Path passwordFile;
 
     @Option(
+            names = "--explain-job",
+            description =
+                    "check nothing; tell what each key of the job says, and who says so: an option, the job file by"
+                            + " line, or nobody, so that the built-in value holds")
+    private boolean explainJob;
+
+    @Option(
             names = {"-h", "--help"},
             usageHelp = true,
             description = "show this help")
@@ -69,6 +80,9 @@ final class CheckCommand implements Callable<Integer> {
 
     @ArgGroup(validate = false, order = 20, heading = "%nMany files:%n")
     private final BatchOptions batch = new BatchOptions();
+
+    @ArgGroup(validate = false, order = 30, heading = "%nWatching a folder:%n")
+    private final WatchOptions watch = new WatchOptions();
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before call
@@ -98,16 +112,67 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         int threads = batch.threads(spec);
+        checkUsage();
         JobInput input = new JobInput(spec, jobFile);
         Job job;
         try {
+            if (explainJob) {
+                explain(input);
+            }
             job = input.read();
         } catch (SettingException e) {
             err.println(input.problem(e));
             return ExitCode.USAGE;
         }
+        if (explainJob) {
+            return ExitCode.GOOD;
+        }
         String password = passwordFile == null ? null : NamedFiles.password(spec, passwordFile);
-        try (InputFiles inputs = inputs()) {
+        try {
+            return watch.asked() ? watch(job, password, input, threads) : check(job, password, input, threads);
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
+        }
+    }
+
+    // before the job is judged: what is wrong with it is told after where it comes from
+    private void explain(JobInput input) throws SettingException {
+        List<JobOrigin> rows = JobReader.origins(input.settings());
+        boolean text = answers.format() == OutputOptions.Format.text;
+        out.print(text ? JobExplanation.text(rows, "--") : JobExplanation.json(rows));
+        out.flush();
+    }
+
+    private void checkUsage() {
+        if (!watch.asked()) {
+            watch.checkUnused(spec);
+            if (named.isEmpty() && !explainJob) {
+                throw new ParameterException(
+                        spec.commandLine(), "say which FILE to check, for instance: bind-prep check book.pdf");
+            }
+        } else if (!named.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(), "--watch goes without FILE: what comes into its folder is checked");
+        } else if (!answers.writes().isEmpty() || answers.format() == OutputOptions.Format.json) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--watch goes without --write and with --format text or jsonl; say --reports and --out");
+        }
+    }
+
+    private int watch(Job job, @Nullable String password, JobInput input, int threads) {
+        ReportOutput form = answers.open(out, terminal, true);
+        return new WatchRun(out, err, answers)
+                .run(
+                        watch.settings(spec),
+                        reports -> new FileCheck(engine, job, password, input, form, reports),
+                        threads,
+                        input.wording(),
+                        passwordFile);
+    }
+
+    private int check(Job job, @Nullable String password, JobInput input, int threads) {
+        try (InputFiles inputs = InputFiles.of(named, in)) {
             List<InputFile> files = inputs.files();
             WrittenReports written = written(files);
             Summary summary = new Summary();
@@ -121,14 +186,6 @@ final class CheckCommand implements Callable<Integer> {
                 err.print(summary.text());
             }
             return exit;
-        }
-    }
-
-    private InputFiles inputs() {
-        try {
-            return InputFiles.of(named, in);
-        } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
         }
     }
 

@@ -20,7 +20,7 @@ final class FileCheck {
     private final @Nullable String password;
     private final JobInput input;
     private final ReportOutput output;
-    private final WrittenReports written;
+    private final Reports written;
     // shared by all checks; for one alone where memory ran short, so that company changes no verdict
     private final ReentrantReadWriteLock memory = new ReentrantReadWriteLock();
 
@@ -30,7 +30,7 @@ final class FileCheck {
             @Nullable String password,
             JobInput input,
             ReportOutput output,
-            WrittenReports written) {
+            Reports written) {
         this.engine = engine;
         this.job = job;
         this.password = password;
@@ -56,7 +56,8 @@ final class FileCheck {
         } catch (SettingException e) {
             ReportOutput.Said said = output.wrongSetting(file.name(), e, input.problem(e));
             String gist = "--" + e.key() + ": " + e.getMessage();
-            return new Answer(file.name(), Answer.Kind.WRONG_SETTING, ExitCode.USAGE, said.out(), said.err(), gist, 0);
+            return new Answer(
+                    file.name(), Answer.Kind.WRONG_SETTING, ExitCode.USAGE, said.out(), said.err(), gist, 0, false);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             // one file's trouble keeps no other from its answer
             ReportOutput.Said said = output.internal(file.name(), Problems.internal(file.name(), e));
@@ -67,7 +68,8 @@ final class FileCheck {
                     said.out(),
                     said.err(),
                     "this is a bug in bind-prep",
-                    0);
+                    0,
+                    false);
         }
     }
 
@@ -101,7 +103,15 @@ final class FileCheck {
                 unwritten.isEmpty() ? ExitCode.GOOD : ExitCode.USAGE);
         Answer.Kind kind = report.failed() ? Answer.Kind.FINDINGS : Answer.Kind.GOOD;
         int errors = count(report, Severity.ERROR);
-        return new Answer(request.name(), kind, exit, said.out(), said.err() + unwritten, gist(report), errors);
+        return new Answer(
+                request.name(),
+                kind,
+                exit,
+                said.out(),
+                said.err() + unwritten,
+                gist(report),
+                errors,
+                !unwritten.isEmpty());
     }
 
     private Answer unreadable(int index, InputFile file, UnreadableInputException e) {
@@ -113,13 +123,20 @@ final class FileCheck {
                 ? message.substring(file.name().length() + 1)
                 : message;
         return new Answer(
-                file.name(), Answer.Kind.UNREADABLE, ExitCode.UNREADABLE, said.out(), said.err() + unwritten, gist, 0);
+                file.name(),
+                Answer.Kind.UNREADABLE,
+                ExitCode.UNREADABLE,
+                said.out(),
+                said.err() + unwritten,
+                gist,
+                0,
+                !unwritten.isEmpty());
     }
 
-    private static String told(List<WrittenReports.Unwritten> unwritten) {
+    private String told(List<Reports.Unwritten> unwritten) {
         StringBuilder lines = new StringBuilder();
-        unwritten.forEach(u ->
-                lines.append(Problems.cannotWrite("--write", u.file(), u.why())).append('\n'));
+        unwritten.forEach(u -> lines.append(Problems.cannotWrite(written.option(), u.file(), u.why()))
+                .append('\n'));
         return lines.toString();
     }
 

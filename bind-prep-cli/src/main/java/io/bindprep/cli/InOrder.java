@@ -6,6 +6,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.function.IntFunction;
 import java.util.function.Predicate;
 
@@ -13,6 +14,8 @@ import java.util.function.Predicate;
 final class InOrder {
     /** Results that may wait for a slow one before them, for each thread. */
     private static final int AHEAD = 8;
+
+    private static final int LAST_SECONDS = 5;
 
     private InOrder() {}
 
@@ -48,6 +51,8 @@ final class InOrder {
             throw new IllegalStateException("work on one of " + count + " files failed", e.getCause());
         } finally {
             pool.shutdownNow();
+            // so that nothing is written any more once this returns
+            pool.awaitTermination(LAST_SECONDS, TimeUnit.SECONDS);
         }
     }
 

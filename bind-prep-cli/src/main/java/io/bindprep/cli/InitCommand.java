@@ -4,8 +4,10 @@ import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.catalogue.PunchFile;
 import io.bindprep.catalogue.PunchText;
+import io.bindprep.catalogue.Punches;
 import io.bindprep.files.WholeFile;
 import io.bindprep.job.JobText;
+import io.bindprep.setting.Spelling;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -98,10 +100,13 @@ final class InitCommand implements Callable<Integer> {
 
     private String punchText(String fileName) {
         String named = like == null ? LIKE : like;
-        Punch begin = Catalogue.builtIn()
-                .punches()
-                .byId(named)
-                .orElseThrow(() -> wrong("--like: no punch \"" + named + "\"; see: bind-prep list punches"));
+        Punches punches = Catalogue.builtIn().punches();
+        Punch begin = punches.byId(named).orElseThrow(() -> {
+            String near = Spelling.nearest(
+                    named, punches.all().stream().map(Punch::id).toList());
+            return wrong("--like: no punch \"" + named + "\"; see: bind-prep list punches"
+                    + (near == null ? "" : "\nDid you mean: " + near));
+        });
         return PunchText.of(begin.named(fileName.substring(0, fileName.lastIndexOf('.'))));
     }
 

@@ -16,6 +16,8 @@ final class JobInput {
     private final CommandSpec command;
     private final @Nullable Path jobFile;
     private JobSettings settings;
+    private JobFiles files = JobFiles.NONE;
+    private boolean together;
 
     JobInput(CommandSpec command, @Nullable Path jobFile) {
         this(command, jobFile, JobOptions.settings(command.commandLine().getParseResult()));
@@ -27,11 +29,24 @@ final class JobInput {
         this.settings = options;
     }
 
-    Job read() throws SettingException {
-        if (jobFile != null) {
+    /** The settings of options and job file together, not yet judged. */
+    JobSettings settings() throws SettingException {
+        if (jobFile != null && !together) {
             settings = settings.over(JobSettings.read(NamedFiles.text(command, "--job", jobFile), jobFile.toString()));
         }
-        return JobReader.toJob(settings, JobFiles.read(settings, this::named));
+        together = true;
+        return settings;
+    }
+
+    Job read() throws SettingException {
+        settings();
+        files = JobFiles.read(settings, this::named);
+        return JobReader.toJob(settings, files);
+    }
+
+    /** All that was read, as text that differs where a job could. */
+    String wording() {
+        return settings + "\n" + files;
     }
 
     /** What to say of a wrong setting, with its place in the job file. */

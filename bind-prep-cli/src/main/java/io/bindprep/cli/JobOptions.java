@@ -1,7 +1,10 @@
 package io.bindprep.cli;
 
+import io.bindprep.catalogue.Catalogue;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
+import io.bindprep.report.CatalogueSection;
+import io.bindprep.report.CatalogueText;
 import io.bindprep.setting.KeyDescription;
 import io.bindprep.setting.Shape;
 import java.util.List;
@@ -15,25 +18,49 @@ import picocli.CommandLine.ParseResult;
 final class JobOptions {
     private JobOptions() {}
 
-    /** Gives a command these options, under a heading of their own. */
+    /** Gives a command these options, under headings of their own. */
     static void addTo(CommandSpec command) {
-        ArgGroupSpec.Builder group = ArgGroupSpec.builder()
-                .heading("%nThe job, by the keys of a job file (in brackets: where nothing is said):%n")
-                .validate(false)
-                .order(1);
-        int order = 0;
-        for (KeyDescription row : JobReader.descriptions()) {
-            group.addArg(OptionSpec.builder("--" + row.key())
-                    .paramLabel(row.label())
-                    // picocli formats it
-                    .description(help(row).replace("%", "%%"))
-                    // a list, as in a group picocli takes a repeated option without a word
-                    .type(List.class)
-                    .auxiliaryTypes(String.class)
-                    .order(order++)
-                    .build());
+        int order = 1;
+        for (JobGroups group : JobGroups.values()) {
+            ArgGroupSpec.Builder made = ArgGroupSpec.builder()
+                    .heading("%n" + group.heading() + ":%n")
+                    .validate(false)
+                    .order(order++);
+            int place = 0;
+            for (KeyDescription row : JobReader.descriptions()) {
+                if (JobGroups.of(row.key()) == group) {
+                    made.addArg(option(row, place++));
+                }
+            }
+            command.addArgGroup(made.build());
         }
-        command.addArgGroup(group.build());
+    }
+
+    private static OptionSpec option(KeyDescription row, int order) {
+        return OptionSpec.builder("--" + row.key())
+                .paramLabel(row.label())
+                // picocli formats it
+                .description(help(row).replace("%", "%%"))
+                // a list, as in a group picocli takes a repeated option without a word
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .completionCandidates(() -> words(row).iterator())
+                .order(order)
+                .build();
+    }
+
+    // asked only where a shell is taught
+    private static List<String> words(KeyDescription row) {
+        if (row.shape() instanceof Shape.Words words) {
+            return words.words();
+        }
+        CatalogueSection section = switch (row.key()) {
+            case "stock" -> CatalogueSection.STOCKS;
+            case "trim" -> CatalogueSection.SIZES;
+            case "punch" -> CatalogueSection.PUNCHES;
+            default -> null;
+        };
+        return section == null ? List.of() : CatalogueText.names(Catalogue.builtIn(), List.of(section));
     }
 
     // words that will do or an example, and what holds where nothing is said

@@ -6,13 +6,13 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.report.CatalogueJson;
 import io.bindprep.report.CatalogueSection;
 import io.bindprep.report.CatalogueText;
+import io.bindprep.setting.Spelling;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -90,7 +90,8 @@ final class ListCommand implements Callable<Integer> {
         boolean table = sections.size() == 1;
         if (words.size() == 2 && !table) {
             throw new ParameterException(
-                    spec.commandLine(), "no table \"" + words.get(0) + "\"; known: " + sectionWords());
+                    spec.commandLine(),
+                    "no table \"" + words.get(0) + "\"; known: " + sectionWords() + meant(words.get(0), tableWords()));
         }
         String name = words.size() > (table ? 1 : 0) ? words.get(words.size() - 1) : null;
         JobSettings own = JobSettings.empty();
@@ -115,10 +116,13 @@ final class ListCommand implements Callable<Integer> {
         }
         Optional<String> row = CatalogueText.row(catalogue, sections, name, terminal.style());
         if (row.isEmpty()) {
+            List<String> known = new ArrayList<>(CatalogueText.names(catalogue, sections));
+            known.addAll(sections.size() == 1 ? List.of() : tableWords());
             throw new ParameterException(
                     spec.commandLine(),
                     "nothing is called \"" + name + "\" in the "
-                            + (sections.size() == 1 ? sections.get(0).word() : "tables; tables: " + sectionWords()));
+                            + (sections.size() == 1 ? sections.get(0).word() : "tables; tables: " + sectionWords())
+                            + meant(name, known));
         }
         out.print(format == Format.json ? CatalogueJson.write(catalogue, sections, name) : row.get());
         return ExitCode.GOOD;
@@ -136,8 +140,15 @@ final class ListCommand implements Callable<Integer> {
     }
 
     private static String sectionWords() {
-        return Arrays.stream(CatalogueSection.values())
-                .map(CatalogueSection::word)
-                .collect(Collectors.joining(", "));
+        return String.join(", ", tableWords());
+    }
+
+    private static List<String> tableWords() {
+        return ALL.stream().map(CatalogueSection::word).toList();
+    }
+
+    private static String meant(String word, List<String> known) {
+        String near = Spelling.nearest(word, known);
+        return near == null ? "" : "\nDid you mean: " + near;
     }
 }

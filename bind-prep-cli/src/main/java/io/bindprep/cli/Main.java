@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The process around the command: streams, exit code, and the promise that nobody ever sees a stack trace. */
 public final class Main {
@@ -39,8 +39,10 @@ public final class Main {
 
     /** Runs the command; returns its exit code. */
     int run(String... args) {
-        CommandLine line = new CommandLine(new BindPrepCommand());
+        CommandLine line = new CommandLine(new BindPrepCommand(in));
         addVerbs(line, args.length == 0 ? "" : args[0]);
+        line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, new CommandGroups());
+        line.getHelpSectionMap().remove(UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING);
         // a file may be called @book.pdf
         line.setExpandAtFiles(false)
                 .setOut(out)
@@ -77,10 +79,22 @@ public final class Main {
         verbs.put("calibrate", () -> withJob(new CalibrateCommand(out, err)));
         verbs.put("list", () -> new CommandLine(new ListCommand(out, err, terminal)));
         verbs.put("init", () -> new CommandLine(new InitCommand(out)));
+        verbs.put("completion", () -> new CommandLine(new CompletionCommand(out, this::whole)));
         Supplier<CommandLine> one = verbs.get(asked);
         for (Supplier<CommandLine> verb : one == null ? verbs.values() : List.of(one)) {
             line.addSubcommand(verb.get());
         }
+    }
+
+    /** The command with all its verbs, to be described, not run. */
+    static CommandLine whole(InputStream in, PrintWriter out, PrintWriter err) {
+        return new Main(in, out, err, new Terminal(false, false, Map.of()), BindPrep::check).whole();
+    }
+
+    private CommandLine whole() {
+        CommandLine line = new CommandLine(new BindPrepCommand(in));
+        addVerbs(line, "");
+        return line;
     }
 
     private static CommandLine withJob(Object command) {
@@ -93,7 +107,10 @@ public final class Main {
         CommandLine command = e.getCommandLine();
         PrintWriter err = command.getErr();
         err.println("bind-prep: " + e.getMessage());
-        UnmatchedArgumentException.printSuggestions(e, err);
+        String meant = Suggestion.of(e);
+        if (meant != null) {
+            err.println("Did you mean: " + meant);
+        }
         err.println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
         return ExitCode.USAGE;
     }

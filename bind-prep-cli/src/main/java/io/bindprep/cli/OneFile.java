@@ -13,12 +13,13 @@ import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What the commands share that make one file of another: the two files, the job, and the exit code of what went wrong. */
 final class OneFile {
-    @Parameters(paramLabel = "FILE", description = "the PDF file; it stays as it is")
+    @Parameters(paramLabel = "FILE", description = "the PDF file, - for standard input; it stays as it is")
     @SuppressWarnings("NullAway.Init") // set by picocli before call
     private Path file;
 
@@ -78,10 +79,15 @@ final class OneFile {
      * @param answer tells what was made, once the line of progress is gone; gives the exit code
      */
     <T> int run(Work<T> work, ToIntFunction<T> answer) {
-        String name = file.toString();
+        boolean piped = file.equals(StandardInput.DASH);
+        String name = piped ? StandardInput.NAME : file.toString();
         JobInput input = new JobInput(command, jobFile);
         try {
-            return answer.applyAsInt(made(work, name, input.read()));
+            Job job = input.read();
+            if (piped) {
+                file = spooled();
+            }
+            return answer.applyAsInt(made(work, name, job));
         } catch (UnreadableInputException e) {
             err.print(TextReport.unreadable(
                     name, e, new TextStyle(false, terminal.style().width())));
@@ -92,6 +98,20 @@ final class OneFile {
         } catch (IOException e) {
             err.println(Problems.cannotWrite("--output", output, e));
             return ExitCode.USAGE;
+        } finally {
+            if (piped && !file.equals(StandardInput.DASH)) {
+                StandardInput.discard(file);
+            }
+        }
+    }
+
+    private Path spooled() {
+        BindPrepCommand root = (BindPrepCommand) command.root().userObject();
+        try {
+            return StandardInput.spooled(root.in());
+        } catch (IOException e) {
+            throw new ParameterException(
+                    command.commandLine(), "- (standard input): it cannot be kept: " + e.getMessage(), e);
         }
     }
 

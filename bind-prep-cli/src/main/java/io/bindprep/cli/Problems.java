@@ -1,6 +1,7 @@
 package io.bindprep.cli;
 
 import io.bindprep.problem.SettingException;
+import io.bindprep.setting.Spelling;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.AccessDeniedException;
@@ -32,7 +33,9 @@ final class Problems {
         String message = Objects.requireNonNull(e.getMessage()).replace(" (" + place + ")", "");
         String known = String.join(", ", e.known());
         String list = e.remedy().contains(known) ? "" : "\n  Known: " + known + ".";
-        return "bind-prep: " + named + ": " + message + list + "\n  " + sentence(e.remedy());
+        String near = e.remedy().contains("Did you mean") ? null : Spelling.nearest(e.value(), e.known());
+        String meant = near == null ? "" : "\n  Did you mean \"" + near + "\"?";
+        return "bind-prep: " + named + ": " + message + meant + list + "\n  " + sentence(e.remedy());
     }
 
     private static String sentence(String text) {

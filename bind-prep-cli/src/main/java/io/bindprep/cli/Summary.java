@@ -27,10 +27,7 @@ final class Summary {
     void add(Answer answer) {
         counts.merge(answer.kind(), 1, Integer::sum);
         if (answer.kind() != Answer.Kind.GOOD) {
-            // its output is printed already and not worth the memory
-            worst.add(new Bad(
-                    new Answer(answer.name(), answer.kind(), answer.exit(), "", "", answer.gist(), answer.weight()),
-                    files));
+            worst.add(new Bad(answer.brief(), files));
             if (worst.size() > MOST_NAMED) {
                 worst.remove();
             }
@@ -55,10 +52,8 @@ final class Summary {
         List<Bad> named = new ArrayList<>(worst);
         named.sort(WORST_FIRST);
         for (Bad one : named) {
-            String kind = one.answer().kind().word();
             text.append("  ")
-                    .append(kind)
-                    .append(" ".repeat(16 - kind.length()))
+                    .append(one.answer().kind().column())
                     .append(Problems.shown(
                             one.answer().name() + ": " + one.answer().gist()))
                     .append('\n');

@@ -18,14 +18,11 @@ import java.util.Map;
 import java.util.Set;
 
 /** The files that {@code --write} asks for: which report of which document goes where. */
-final class WrittenReports {
+final class WrittenReports implements Reports {
     private static final String NAME = "{name}";
 
     /** One report to write. */
     private record Target(ReportFormat format, Path file) {}
-
-    /** A report that could not be written, and why. */
-    record Unwritten(Path file, IOException why) {}
 
     private final List<InputFile> inputs;
     // looked up for each report, so that thousands of files take no longer each than one
@@ -120,13 +117,13 @@ final class WrittenReports {
         }
     }
 
-    /**
-     * Writes every report of a document.
-     *
-     * @param input which one, from 0
-     * @return for each that could not be written which it is and why
-     */
-    List<Unwritten> write(int input, CheckRequest request, Report report) throws UnreadableInputException {
+    @Override
+    public String option() {
+        return "--write";
+    }
+
+    @Override
+    public List<Unwritten> write(int input, CheckRequest request, Report report) throws UnreadableInputException {
         List<Unwritten> failed = new ArrayList<>();
         for (Target target : targets.get(input)) {
             put(input, target, target.format().write(request, report), failed);
@@ -134,8 +131,8 @@ final class WrittenReports {
         return failed;
     }
 
-    /** Writes what there is to say of a document that could not be read; returns as {@link #write}. */
-    List<Unwritten> unreadable(int input, String name, UnreadableInputException why) {
+    @Override
+    public List<Unwritten> unreadable(int input, String name, UnreadableInputException why) {
         List<Unwritten> failed = new ArrayList<>();
         for (Target target : targets.get(input)) {
             put(input, target, target.format().unreadable(name, why), failed);

@@ -28,6 +28,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -184,10 +186,10 @@ class BatchTest {
     void theSummaryNamesTheWorstFirstAndCountsTheRest() {
         Summary summary = new Summary();
         IntStream.range(0, 20)
-                .forEach(i ->
-                        summary.add(new Answer("f" + i, Answer.Kind.FINDINGS, 1, "", "", i % 10 + " errors", i % 10)));
-        summary.add(new Answer("bad\u001b[31m", Answer.Kind.UNREADABLE, 3, "", "", "it is empty", 0));
-        summary.add(new Answer("good", Answer.Kind.GOOD, 0, "", "", "", 0));
+                .forEach(i -> summary.add(
+                        new Answer("f" + i, Answer.Kind.FINDINGS, 1, "", "", i % 10 + " errors", i % 10, false)));
+        summary.add(new Answer("bad\u001b[31m", Answer.Kind.UNREADABLE, 3, "", "", "it is empty", 0, false));
+        summary.add(new Answer("good", Answer.Kind.GOOD, 0, "", "", "", 0, false));
         List<String> lines = summary.text().lines().toList();
         assertThat(lines.get(0)).isEqualTo("22 files: 1 unreadable, 20 with findings, 1 good");
         assertThat(lines.get(1)).isEqualTo("  unreadable      bad?[31m: it is empty");
@@ -257,6 +259,18 @@ class BatchTest {
         assertThat(piped.at("/findings")).isEqualTo(named.at("/findings"));
         assertThat(Cli.run("check", "-").exit()).as("nothing comes").isEqualTo(3);
         assertThat(Cli.run("check", "-", "-").exit()).isEqualTo(2);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"proof", "spec", "shift"})
+    void whatMakesOneFileOfAnotherTakesItByStandardInputToo(String verb) throws Exception {
+        Path document = Path.of(fixture("cookbook-letter.pdf"));
+        Path made = temp.resolve("made.pdf");
+        Cli named = Cli.run(verb, document.toString(), "-o", made.toString());
+        Cli piped = Cli.run(Files.newInputStream(document), BindPrep::check, verb, "-", "-o", made.toString());
+        assertThat(piped.exit()).as(piped.err()).isEqualTo(named.exit());
+        assertThat(piped.out()).isEqualTo(named.out().replace(document.toString(), "stdin.pdf"));
+        assertThat(made).exists();
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -165,11 +166,15 @@ class CheckCommandTest {
     }
 
     @Test
-    void versionIsTheOneOfTheBuild() throws Exception {
+    void versionTellsWhatWasBuiltAndOnWhatItRuns() throws Exception {
         Cli run = Cli.run("--version");
         assertThat(run.exit()).isZero();
-        String version = run.out().strip().replace("bind-prep ", "");
-        assertThat(Files.readString(Cli.ROOT.resolve("pom.xml"))).contains("<version>" + version + "</version>");
+        List<String> lines = run.out().lines().toList();
+        String pom = Files.readString(Cli.ROOT.resolve("pom.xml"));
+        assertThat(pom).contains("<version>" + lines.get(0).replace("bind-prep ", "") + "</version>");
+        String pdfbox = PDDocument.class.getPackage().getImplementationVersion();
+        assertThat(lines).contains("PDFBox " + pdfbox);
+        assertThat(lines.get(lines.size() - 1)).startsWith("Java " + System.getProperty("java.version"));
     }
 
     @Test

@@ -95,6 +95,15 @@ public final class JobReader {
         return JobKeyDescriptions.ALL;
     }
 
+    /**
+     * What each key says and who said so, whether it will do or not.
+     *
+     * @param settings with the places of what a job file says, as {@link JobSettings#over} keeps them
+     */
+    public static List<JobOrigin> origins(JobSettings settings) {
+        return JobOrigin.of(settings);
+    }
+
     private static void checkKeys(JobSettings settings) throws SettingException {
         List<String> known = JobKeys.all();
         for (String key : settings.keys()) {

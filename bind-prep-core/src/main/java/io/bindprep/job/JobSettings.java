@@ -92,6 +92,12 @@ public final class JobSettings implements Serializable {
                 Map<String, Object> both = new LinkedHashMap<>(lowerParts);
                 both.putAll(upperParts);
                 merged.put(key, Collections.unmodifiableMap(both));
+                // from here on each part has its own place, as the whole has none
+                lowerParts
+                        .keySet()
+                        .forEach(part ->
+                                lower.place(key + "." + part).ifPresent(at -> known.putIfAbsent(key + "." + part, at)));
+                known.remove(key);
                 upperParts.keySet().forEach(part -> forget(known, key + "." + part));
             } else {
                 merged.put(key, e.getValue());

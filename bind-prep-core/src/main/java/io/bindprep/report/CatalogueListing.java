@@ -128,6 +128,11 @@ record CatalogueListing<T>(
         };
     }
 
+    /** How its rows are asked for, in their order. */
+    List<String> rowNames() {
+        return rows.stream().map(names).toList();
+    }
+
     /** The rows of this name, upper or lower case; an element's size may be in several groups. */
     CatalogueListing<T> named(String name) {
         List<T> found = rows.stream()

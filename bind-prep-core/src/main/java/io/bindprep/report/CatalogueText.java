@@ -39,6 +39,14 @@ public final class CatalogueText {
         return out.isEmpty() ? Optional.empty() : Optional.of(out.toString());
     }
 
+    /** The names of all rows, in the order of the tables. */
+    public static List<String> names(Catalogue catalogue, List<CatalogueSection> sections) {
+        return sections.stream()
+                .flatMap(section -> CatalogueListing.of(section, catalogue).rowNames().stream())
+                .distinct()
+                .toList();
+    }
+
     private static <T> void table(StringBuilder out, CatalogueListing<T> listing, int width) {
         List<CatalogueColumn<T>> columns =
                 listing.columns().stream().filter(CatalogueColumn::inTable).toList();
