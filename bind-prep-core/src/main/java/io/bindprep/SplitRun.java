@@ -27,12 +27,14 @@ final class SplitRun {
     private final CheckRequest check;
     private final Report before;
     private final List<Volume> volumes;
+    private final List<VolumePages> pages;
 
     private SplitRun(ShiftRequest request, CheckRequest check, Report before) {
         this.request = request;
         this.check = check;
         this.before = before;
         this.volumes = before.split().volumes();
+        this.pages = volumes.stream().map(VolumePages::of).toList();
     }
 
     static SplitReport run(ShiftRequest request) throws UnreadableInputException, SettingException, IOException {
@@ -70,9 +72,9 @@ final class SplitRun {
         }
         List<SplitReport.Part> parts = new ArrayList<>();
         for (int n = 1; n <= volumes.size(); n++) {
-            VolumePages pages = VolumePages.of(volumes.get(n - 1));
+            VolumePages own = pages.get(n - 1);
             String name = name(request.outputName(), n);
-            Job job = pages.job(request.check().job());
+            Job job = own.job(request.check().job());
             ShiftReport volume = ShiftRun.run(new ShiftRequest(
                     new CheckRequest(whole(folder, n), name, job, null, check.progress()),
                     repaired(folder, n),
@@ -82,7 +84,7 @@ final class SplitRun {
             if (!wrong.isEmpty()) {
                 return refused(wrong);
             }
-            parts.add(new SplitReport.Part(pages.pages(), volumes.get(n - 1).bookmark(), volume));
+            parts.add(new SplitReport.Part(own.pages(), volumes.get(n - 1).bookmark(), volume));
         }
         for (int n = 1; n <= volumes.size(); n++) {
             Path from = repaired(folder, n);
@@ -98,14 +100,13 @@ final class SplitRun {
             return volume.refusals().stream().map(r -> of + r).toList();
         }
         Report after = volume.after();
-        int pages = VolumePages.of(volumes.get(n - 1)).pages().size()
-                + volume.blanks().size();
+        int expected = pages.get(n - 1).pages().size() + volume.blanks().size();
         if (after == null || after.plan().element() == null) {
             return List.of(of + "no element takes it by itself either.");
         }
-        return after.pages().size() == pages
+        return after.pages().size() == expected
                 ? List.of()
-                : List.of(of + "it has " + after.pages().size() + " pages where " + pages + " belong.");
+                : List.of(of + "it has " + after.pages().size() + " pages where " + expected + " belong.");
     }
 
     /** Each volume's pages as they are, by themselves. */
@@ -124,9 +125,9 @@ final class SplitRun {
                     if (edited.signatures() > 0) {
                         edited.dropSignatures();
                     }
-                    List<Integer> pages = VolumePages.of(volumes.get(n - 1)).pages();
-                    edited.only(pages);
-                    edited.save(out, "pages " + pages);
+                    List<Integer> own = pages.get(n - 1).pages();
+                    edited.only(own);
+                    edited.save(out, "pages " + own);
                 } catch (IOException e) {
                     // what a Bounded may throw is fixed; a full disk is none of it
                     failed.add(e);

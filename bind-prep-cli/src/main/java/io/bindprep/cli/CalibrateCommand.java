@@ -3,7 +3,6 @@ package io.bindprep.cli;
 import io.bindprep.BindPrep;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Punch;
-import io.bindprep.catalogue.PunchFile;
 import io.bindprep.catalogue.PunchText;
 import io.bindprep.files.WholeFile;
 import io.bindprep.gauge.Calibration;
@@ -19,7 +18,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 
 /** {@code bind-prep calibrate}: a punch file of what was read off a test sheet. */
 @Command(
@@ -110,13 +108,8 @@ final class CalibrateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String name = String.valueOf(output.getFileName());
-        if (!PunchFile.isNamed(name) || name.endsWith(".json")) {
-            throw new ParameterException(
-                    input.command().commandLine(),
-                    output + ": give it a name that ends in .yaml, for it is written as YAML");
-        }
-        return input.run(output, job -> calibrate(job, name.substring(0, name.lastIndexOf('.'))));
+        String name = NamedFiles.yamlStem(input.command(), output);
+        return input.run(output, job -> calibrate(job, name));
     }
 
     private void calibrate(Job job, String name) throws SettingException, IOException {

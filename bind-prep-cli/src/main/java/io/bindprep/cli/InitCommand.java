@@ -2,7 +2,6 @@ package io.bindprep.cli;
 
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Punch;
-import io.bindprep.catalogue.PunchFile;
 import io.bindprep.catalogue.PunchText;
 import io.bindprep.catalogue.Punches;
 import io.bindprep.files.WholeFile;
@@ -79,11 +78,7 @@ final class InitCommand implements Callable<Integer> {
             throw wrong("--like goes with --punch");
         }
         Path target = file != null ? file : punch ? PUNCH : JOB;
-        String name = String.valueOf(target.getFileName());
-        // the reader goes by the ending
-        if (!PunchFile.isNamed(name) || name.endsWith(".json")) {
-            throw wrong(target + ": give it a name that ends in .yaml, for it is written as YAML");
-        }
+        String name = NamedFiles.yamlStem(spec, target);
         String text = punch ? punchText(name) : JobText.builtIn();
         if (!force && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
             throw wrong(target + " is there already; give another name, or --force to write over it");
@@ -98,7 +93,7 @@ final class InitCommand implements Callable<Integer> {
         return ExitCode.GOOD;
     }
 
-    private String punchText(String fileName) {
+    private String punchText(String name) {
         String named = like == null ? LIKE : like;
         Punches punches = Catalogue.builtIn().punches();
         Punch begin = punches.byId(named).orElseThrow(() -> {
@@ -107,7 +102,7 @@ final class InitCommand implements Callable<Integer> {
             return wrong("--like: no punch \"" + named + "\"; see: bind-prep list punches"
                     + (near == null ? "" : "\nDid you mean: " + near));
         });
-        return PunchText.of(begin.named(fileName.substring(0, fileName.lastIndexOf('.'))));
+        return PunchText.of(begin.named(name));
     }
 
     private ParameterException wrong(String message) {

@@ -48,7 +48,9 @@ final class ListCommand implements Callable<Integer> {
             arity = "0..2",
             paramLabel = "TABLE NAME",
             hideParamSyntax = true,
-            description = "stocks, sizes, patterns, elements or punches (all); a name shows every column of its row")
+            description =
+                    "stocks, sizes, patterns, elements, punches, clearances or strands (all); a name shows every column of"
+                            + " its row")
     private List<String> words = List.of();
 
     @Option(names = "--tables", paramLabel = "FILES", description = "own tables, CSV, as in a job")

@@ -1,5 +1,6 @@
 package io.bindprep.cli;
 
+import io.bindprep.catalogue.PunchFile;
 import io.bindprep.files.TextFile;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -20,6 +21,20 @@ final class NamedFiles {
         } catch (IOException e) {
             throw new ParameterException(command.commandLine(), Problems.cannotRead(option, file, e), e);
         }
+    }
+
+    /**
+     * The name of a file to be written as YAML, without its ending.
+     *
+     * @throws ParameterException where the reader, which goes by the ending, would take it for something else
+     */
+    static String yamlStem(CommandSpec command, Path target) {
+        String name = String.valueOf(target.getFileName());
+        if (!PunchFile.isNamed(name) || name.endsWith(".json")) {
+            throw new ParameterException(
+                    command.commandLine(), target + ": give it a name that ends in .yaml, for it is written as YAML");
+        }
+        return name.substring(0, name.lastIndexOf('.'));
     }
 
     /** The first line of a password file. */

@@ -214,6 +214,12 @@ public record JobSheet(
         return List.copyOf(all);
     }
 
+    /** The name of a step, "Print". */
+    static String name(Step step) {
+        String word = word(step.work());
+        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+    }
+
     static String word(Enum<?> value) {
         return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }

@@ -10,7 +10,6 @@ import io.bindprep.run.Step;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Writes a job sheet as a PDF in black and white with its typefaces embedded; the same sheet gives the same bytes.
@@ -216,15 +215,8 @@ public final class SheetPdf {
         flow.heading(bold, "Steps", 8);
         int number = 1;
         for (Step step : sheet.steps()) {
-            String name = JobSheet.word(step.work());
             flow.need(4.5);
-            flow.ink()
-                    .text(
-                            bold,
-                            9,
-                            flow.left(),
-                            flow.y() + 3.1,
-                            number++ + "  " + name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1));
+            flow.ink().text(bold, 9, flow.left(), flow.y() + 3.1, number++ + "  " + JobSheet.name(step));
             for (String instruction : step.instructions()) {
                 flow.paragraph(plain, 9, 30, instruction);
             }

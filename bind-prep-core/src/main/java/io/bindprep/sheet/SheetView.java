@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A job sheet as its HTML template needs it.
@@ -70,7 +69,6 @@ public record SheetView(JobSheet sheet, List<PartView> parts, String code, int c
 
     /** The name of a step, "Print". */
     public static String name(Step step) {
-        String word = JobSheet.word(step.work());
-        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+        return JobSheet.name(step);
     }
 }
