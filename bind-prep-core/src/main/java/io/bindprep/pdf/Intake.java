@@ -105,12 +105,10 @@ public final class Intake {
         PDDocument document = null;
         try {
             RandomAccessReadBufferedFile source = new RandomAccessReadBufferedFile(file.toFile());
-            document = new LeanParser(
-                            source,
-                            password == null ? "" : password,
-                            MemoryUsageSetting.setupMixed(IN_MEMORY).streamCache)
-                    .parse();
-            OpenedPdf opened = OpenedPdf.of(document, name, digest, ends);
+            LeanParser parser = new LeanParser(
+                    source, password == null ? "" : password, MemoryUsageSetting.setupMixed(IN_MEMORY).streamCache);
+            document = parser.parse();
+            OpenedPdf opened = OpenedPdf.of(document, parser.lean(), name, digest, ends);
             document = null;
             return opened;
         } catch (InvalidPasswordException e) {
