@@ -74,6 +74,9 @@ final class PageScan {
             if (e.getCause() instanceof UnreadableInputException unreadable) {
                 throw unreadable;
             }
+            if (e.getCause() instanceof OutOfMemoryError memory) {
+                throw memory; // said by whoever bounds the check
+            }
             throw new IllegalStateException("the check failed", e.getCause());
         } finally {
             next.set(pages); // where one thread failed the other stops

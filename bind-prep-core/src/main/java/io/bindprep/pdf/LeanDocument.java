@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class LeanDocument extends COSDocument {
     /** Objects met before it is worth to let go of them; measured, see DEVELOPERS.md. */
-    private static final int MANY = 50_000;
+    private static final int MANY = 20_000;
 
     private final PDFParser parser;
     private final XrefTable table = new XrefTable();
