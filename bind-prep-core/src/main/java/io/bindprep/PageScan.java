@@ -13,45 +13,46 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks at every page; where that proves to take long, a second thread with the document opened again joins in, for
- * PDFBox's documents are not for sharing.
- *
- * <p>A second opening costs as much as it gives on most books (measured on one of 1,321 pages: 6.4 s against 5.1 s); it
- * halves the time of scans, where decoding pictures is the work.
+ * Looks at every page; where that proves to take longer than opening the document again, a second thread does so and
+ * joins in, for PDFBox's documents are not for sharing.
  */
 final class PageScan {
     /** Before this the Java machine is still warming up and says nothing about the rest. */
-    private static final long SETTLED_NANOS = 2_000_000_000L;
+    private static final long SETTLED_NANOS = 250_000_000L;
 
-    /** Worth a second opening. */
-    private static final long LONG_NANOS = 5_000_000_000L;
+    /** What must be left to do, beyond a second opening, for another thread to be worth it. */
+    private static final long LEFT_NANOS = 300_000_000L;
 
-    /** A longer document opened twice would not leave a small heap (-Xmx256m) room to work (measured on 16,565 pages). */
-    private static final int MOST_TWICE = 5_000;
+    /** A longer document opened twice would leave a small heap no room to work (measured at -Xmx128m on 17,208 pages). */
+    private static final int MANY_PAGES = 5_000;
+
+    private static final long ROOMY_BYTES = 512L * 1024 * 1024;
 
     /** Pages taken at once; small enough that both threads end together. */
-    private static final int CHUNK = 8;
+    private static final int CHUNK = 4;
 
     private final CheckRequest request;
     private final Block block;
     private final PlanTrial trial;
     private final Bounded bound;
     private final int pages;
+    private final long opening;
     private final AtomicInteger next = new AtomicInteger();
     private int done;
 
-    private PageScan(CheckRequest request, Block block, PlanTrial trial, Bounded bound) {
+    private PageScan(CheckRequest request, Block block, PlanTrial trial, Bounded bound, long opening) {
         this.request = request;
         this.block = block;
         this.trial = trial;
         this.bound = bound;
+        this.opening = opening;
         this.pages = block.places().size();
     }
 
     /** Has every page judged by the trial. */
     static void run(CheckRequest request, OpenedPdf pdf, Block block, PlanTrial trial, Bounded bound)
             throws UnreadableInputException {
-        new PageScan(request, block, trial, bound).lead(pdf);
+        new PageScan(request, block, trial, bound, pdf.openingNanos()).lead(pdf);
     }
 
     private void lead(OpenedPdf pdf) throws UnreadableInputException {
@@ -86,9 +87,9 @@ final class PageScan {
     private boolean worthHelp(long spent) {
         int looked = next.get();
         return spent > SETTLED_NANOS
-                && pages <= MOST_TWICE
                 && Runtime.getRuntime().availableProcessors() > 1
-                && (double) spent / looked * (pages - looked) > LONG_NANOS;
+                && (pages <= MANY_PAGES || Runtime.getRuntime().maxMemory() >= ROOMY_BYTES)
+                && (double) spent / looked * (pages - looked) > opening + LEFT_NANOS;
     }
 
     private @Nullable Void help(String sha256) throws UnreadableInputException {

@@ -101,6 +101,7 @@ public final class Intake {
 
     private static OpenedPdf load(Path file, String name, @Nullable String password, FileEnds ends)
             throws IOException, UnreadableInputException {
+        long begun = System.nanoTime();
         Digest digest = Digest.begin(file);
         PDDocument document = null;
         try {
@@ -108,7 +109,7 @@ public final class Intake {
             LeanParser parser = new LeanParser(
                     source, password == null ? "" : password, MemoryUsageSetting.setupMixed(IN_MEMORY).streamCache);
             document = parser.parse();
-            OpenedPdf opened = OpenedPdf.of(document, parser.lean(), name, digest, ends);
+            OpenedPdf opened = OpenedPdf.of(document, parser.lean(), name, digest, ends, begun);
             document = null;
             return opened;
         } catch (InvalidPasswordException e) {

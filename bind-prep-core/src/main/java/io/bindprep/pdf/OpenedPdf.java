@@ -35,6 +35,7 @@ public final class OpenedPdf implements AutoCloseable {
     private final List<@Nullable String> problems;
     private final Layers layers;
     private final Budget budget;
+    private final long openingNanos;
     private InkEngine engine;
     private DrawnFonts drawnFonts = new DrawnFonts();
 
@@ -44,18 +45,21 @@ public final class OpenedPdf implements AutoCloseable {
             DocumentFacts facts,
             List<PageTree.Entry> pages,
             List<@Nullable String> problems,
-            Layers layers) {
+            Layers layers,
+            long openingNanos) {
         this.document = document;
         this.objects = objects;
         this.facts = facts;
         this.pages = pages;
         this.problems = problems;
         this.layers = layers;
+        this.openingNanos = openingNanos;
         this.budget = new Budget(pages.size());
         this.engine = new InkEngine(new Fonts(), layers, budget);
     }
 
-    static OpenedPdf of(PDDocument document, LeanDocument objects, String name, Digest sha256, FileEnds ends)
+    static OpenedPdf of(
+            PDDocument document, LeanDocument objects, String name, Digest sha256, FileEnds ends, long begun)
             throws UnreadableInputException, IOException {
         COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
         Layers layers = new Layers(catalog);
@@ -85,7 +89,12 @@ public final class OpenedPdf implements AutoCloseable {
                 found.lost(),
                 OutlineReader.read(catalog, found.pages()),
                 document.getCurrentAccessPermission().canPrint());
-        return new OpenedPdf(document, objects, known, found.pages(), problems, layers);
+        return new OpenedPdf(document, objects, known, found.pages(), problems, layers, System.nanoTime() - begun);
+    }
+
+    /** How long opening it took, which is what opening it again would. */
+    public long openingNanos() {
+        return openingNanos;
     }
 
     /** What is known before content is looked at. */
