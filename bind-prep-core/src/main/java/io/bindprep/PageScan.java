@@ -10,11 +10,12 @@ import io.bindprep.problem.UnreadableInputException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks at every page; where that proves to take long, a second thread with the document opened again joins in, for
- * PDFBox's documents are not for sharing.
+ * Looks at every page; where that proves to take long and the request has a permit left for it, a second thread with the
+ * document opened again joins in, for PDFBox's documents are not for sharing.
  *
  * <p>A second opening costs as much as it gives on most books (measured on one of 1,321 pages: 6.4 s against 5.1 s); it
  * halves the time of scans, where decoding pictures is the work.
@@ -36,32 +37,35 @@ final class PageScan {
     private final Block block;
     private final PlanTrial trial;
     private final Bounded bound;
+    private final LongSupplier nanos;
     private final int pages;
     private final AtomicInteger next = new AtomicInteger();
     private int done;
 
-    private PageScan(CheckRequest request, Block block, PlanTrial trial, Bounded bound) {
+    PageScan(CheckRequest request, Block block, PlanTrial trial, Bounded bound, LongSupplier nanos) {
         this.request = request;
         this.block = block;
         this.trial = trial;
         this.bound = bound;
+        this.nanos = nanos;
         this.pages = block.places().size();
     }
 
     /** Has every page judged by the trial. */
     static void run(CheckRequest request, OpenedPdf pdf, Block block, PlanTrial trial, Bounded bound)
             throws UnreadableInputException {
-        new PageScan(request, block, trial, bound).lead(pdf);
+        new PageScan(request, block, trial, bound, System::nanoTime).lead(pdf);
     }
 
-    private void lead(OpenedPdf pdf) throws UnreadableInputException {
+    void lead(OpenedPdf pdf) throws UnreadableInputException {
         FutureTask<Void> helper = null;
-        long start = System.nanoTime();
+        long start = nanos.getAsLong();
         try {
             while (chunk(pdf)) {
-                if (helper == null && worthHelp(System.nanoTime() - start)) {
-                    helper = new FutureTask<>(() -> help(pdf.facts().sha256()));
-                    bound.start(helper);
+                if (helper == null
+                        && worthHelp(nanos.getAsLong() - start)
+                        && request.helpers().tryAcquire()) {
+                    helper = helper(pdf.facts().sha256());
                 }
             }
             if (helper != null) {
@@ -78,6 +82,24 @@ final class PageScan {
         } finally {
             next.set(pages); // where one thread failed the other stops
         }
+    }
+
+    /** Starts a helper, which gives its permit back before its result is there. */
+    private FutureTask<Void> helper(String sha256) {
+        FutureTask<Void> helper = new FutureTask<>(() -> {
+            try {
+                return help(sha256);
+            } finally {
+                request.helpers().release();
+            }
+        });
+        try {
+            bound.start(helper);
+        } catch (OutOfMemoryError e) {
+            request.helpers().release(); // there was no thread to do it
+            throw e;
+        }
+        return helper;
     }
 
     private boolean worthHelp(long spent) {
