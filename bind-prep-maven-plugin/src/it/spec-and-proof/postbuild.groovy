@@ -18,8 +18,14 @@ assert new File(made, 'handbook.html').isFile()
 // what is made is not taken for a document of the build
 assert !made.list().any { it.startsWith('cookbook.proof.') && it != 'cookbook.proof.pdf' }
 assert log =~ /(?m)^\[WARNING\] target\/cookbook\.pdf: Do not print: .*$/
-assert log.contains('job sheet: target/bind-prep/cookbook.job-sheet.pdf')
-assert log =~ /(?m)^\[INFO\] target\/handbook\.pdf: job sheet: target\/bind-prep\/handbook\.job-sheet\.pdf$/
+['cookbook', 'handbook'].each {
+    String sheet = 'target/bind-prep/' + it + '.job-sheet.'
+    assert log.contains('job sheet: ' + sheet + 'pdf, ' + sheet + 'html, ' + sheet + 'json')
+    assert new File(made, it + '.job-sheet.html').getText('UTF-8').contains(it + '.pdf')
+    assert new groovy.json.JsonSlurper().parse(new File(made, it + '.job-sheet.json'), 'UTF-8').assembly
+    // three goals: the document is looked at once
+    assert log.count('target/' + it + '.pdf: checked earlier in this build') == 2
+}
 assert log =~ /(?m)^\[INFO\] target\/cookbook\.pdf: proof: target\/bind-prep\/cookbook\.proof\.pdf, \d+ comments$/
 assert log.contains('report: target/bind-prep/cookbook.txt')
 return true

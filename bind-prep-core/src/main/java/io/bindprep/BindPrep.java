@@ -108,7 +108,21 @@ public final class BindPrep {
      */
     public static ProofReport proof(ProofRequest request)
             throws UnreadableInputException, SettingException, IOException {
-        return ProofRun.run(request);
+        return proof(request, check(request.check()));
+    }
+
+    /**
+     * Draws a proof as {@link #proof(ProofRequest)} does, of a document that has been checked already.
+     *
+     * @param report what {@link #check} said to the same request, of the same bytes; otherwise an {@link
+     *     IllegalStateException}
+     * @throws UnreadableInputException where the file cannot be opened any more
+     * @throws SettingException as {@link #proof(ProofRequest)}
+     * @throws IOException where the output cannot be written
+     */
+    public static ProofReport proof(ProofRequest request, Report report)
+            throws UnreadableInputException, SettingException, IOException {
+        return new ProofRun(request, report).run();
     }
 
     /**

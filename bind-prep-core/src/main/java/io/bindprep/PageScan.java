@@ -10,11 +10,12 @@ import io.bindprep.problem.UnreadableInputException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks at every page; where that proves to take longer than opening the document again, a second thread does so and
- * joins in, for PDFBox's documents are not for sharing.
+ * Looks at every page; where that proves to take longer than opening the document again and the request has a permit left,
+ * a second thread does so and joins in, for PDFBox's documents are not for sharing.
  */
 final class PageScan {
     /** Before this the Java machine is still warming up and says nothing about the rest. */
@@ -35,34 +36,35 @@ final class PageScan {
     private final Block block;
     private final PlanTrial trial;
     private final Bounded bound;
+    private final LongSupplier nanos;
     private final int pages;
-    private final long opening;
     private final AtomicInteger next = new AtomicInteger();
     private int done;
 
-    private PageScan(CheckRequest request, Block block, PlanTrial trial, Bounded bound, long opening) {
+    PageScan(CheckRequest request, Block block, PlanTrial trial, Bounded bound, LongSupplier nanos) {
         this.request = request;
         this.block = block;
         this.trial = trial;
         this.bound = bound;
-        this.opening = opening;
+        this.nanos = nanos;
         this.pages = block.places().size();
     }
 
     /** Has every page judged by the trial. */
     static void run(CheckRequest request, OpenedPdf pdf, Block block, PlanTrial trial, Bounded bound)
             throws UnreadableInputException {
-        new PageScan(request, block, trial, bound, pdf.openingNanos()).lead(pdf);
+        new PageScan(request, block, trial, bound, System::nanoTime).lead(pdf);
     }
 
-    private void lead(OpenedPdf pdf) throws UnreadableInputException {
+    void lead(OpenedPdf pdf) throws UnreadableInputException {
         FutureTask<Void> helper = null;
-        long start = System.nanoTime();
+        long start = nanos.getAsLong();
         try {
             while (chunk(pdf)) {
-                if (helper == null && worthHelp(System.nanoTime() - start)) {
-                    helper = new FutureTask<>(() -> help(pdf.facts().sha256()));
-                    bound.start(helper);
+                if (helper == null
+                        && worthHelp(nanos.getAsLong() - start, pdf.openingNanos())
+                        && request.helpers().tryAcquire()) {
+                    helper = helper(pdf.facts().sha256());
                 }
             }
             if (helper != null) {
@@ -84,7 +86,25 @@ final class PageScan {
         }
     }
 
-    private boolean worthHelp(long spent) {
+    /** Starts a helper, which gives its permit back before its result is there. */
+    private FutureTask<Void> helper(String sha256) {
+        FutureTask<Void> helper = new FutureTask<>(() -> {
+            try {
+                return help(sha256);
+            } finally {
+                request.helpers().release();
+            }
+        });
+        try {
+            bound.start(helper);
+        } catch (OutOfMemoryError e) {
+            request.helpers().release(); // there was no thread to do it
+            throw e;
+        }
+        return helper;
+    }
+
+    private boolean worthHelp(long spent, long opening) {
         int looked = next.get();
         return spent > SETTLED_NANOS
                 && Runtime.getRuntime().availableProcessors() > 1
@@ -100,6 +120,11 @@ final class PageScan {
             while (chunk(again)) {
                 // the chunk says whether there was one
             }
+        } catch (UnreadableInputException e) {
+            if (!(e.getCause() instanceof OutOfMemoryError)) {
+                throw e;
+            }
+            // no memory for it twice: the first thread goes on alone
         }
         return null;
     }

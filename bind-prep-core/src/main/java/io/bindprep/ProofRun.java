@@ -35,7 +35,7 @@ final class ProofRun {
     private final List<String> refusals = new ArrayList<>();
     private int comments;
 
-    private ProofRun(ProofRequest request, Report report) {
+    ProofRun(ProofRequest request, Report report) {
         this.request = request;
         this.check = request.check();
         this.report = report;
@@ -46,11 +46,7 @@ final class ProofRun {
                 .toList();
     }
 
-    static ProofReport run(ProofRequest request) throws UnreadableInputException, SettingException, IOException {
-        return new ProofRun(request, BindPrep.check(request.check())).run();
-    }
-
-    private ProofReport run() throws UnreadableInputException, SettingException, IOException {
+    ProofReport run() throws UnreadableInputException, SettingException, IOException {
         if (pages.isEmpty()) {
             return result(Outcome.NOTHING_FLAGGED);
         }

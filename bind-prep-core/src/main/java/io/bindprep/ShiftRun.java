@@ -72,7 +72,7 @@ final class ShiftRun {
                     "leave it out, or use blank-versos to print a one-sided document on a two-sided machine",
                     List.of());
         }
-        return new CheckRequest(check.file(), check.name(), job, check.password(), check.progress());
+        return new CheckRequest(check.file(), check.name(), job, check.password(), check.progress(), check.helpers());
     }
 
     private ShiftReport run() throws UnreadableInputException, SettingException, IOException {
@@ -223,7 +223,8 @@ final class ShiftRun {
             throw failed.get(0);
         }
         Job job = BlankBacks.job(check.job(), blanks);
-        return BindPrep.check(new CheckRequest(file, request.outputName(), job, null, check.progress()));
+        return BindPrep.check(
+                new CheckRequest(file, request.outputName(), job, null, check.progress(), check.helpers()));
     }
 
     private void write(MovePlan plan, Bounded bound, Set<Integer> cut, OutputStream out)

@@ -76,7 +76,7 @@ final class SplitRun {
             String name = name(request.outputName(), n);
             Job job = own.job(request.check().job());
             ShiftReport volume = ShiftRun.run(new ShiftRequest(
-                    new CheckRequest(whole(folder, n), name, job, null, check.progress()),
+                    new CheckRequest(whole(folder, n), name, job, null, check.progress(), check.helpers()),
                     repaired(folder, n),
                     name,
                     request.settings()));

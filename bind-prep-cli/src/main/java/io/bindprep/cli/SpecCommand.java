@@ -5,12 +5,9 @@ import io.bindprep.check.Report;
 import io.bindprep.files.WholeFile;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
-import io.bindprep.report.JsonReport;
 import io.bindprep.report.VerdictSentence;
-import io.bindprep.sheet.JobSheet;
 import io.bindprep.sheet.Paper;
-import io.bindprep.sheet.SheetHtml;
-import io.bindprep.sheet.SheetPdf;
+import io.bindprep.sheet.SheetFormat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -81,14 +78,13 @@ final class SpecCommand implements Callable<Integer> {
         Report report = engine.check(check);
         Path file = files.file();
         Path output = files.output();
-        switch (format) {
-            case html -> WholeFile.write(output, SheetHtml.write(JobSheet.of(report)), file);
-            case json -> WholeFile.write(output, JsonReport.write(report, false), file);
-            case pdf -> {
-                Paper sheet = paper == PaperName.a4 ? Paper.A4 : Paper.LETTER;
-                WholeFile.write(output, stream -> SheetPdf.write(JobSheet.of(report), sheet, stream), file);
-            }
-        }
+        SheetFormat form = switch (format) {
+            case pdf -> SheetFormat.PDF;
+            case html -> SheetFormat.HTML;
+            case json -> SheetFormat.JSON;
+        };
+        Paper sheet = paper == PaperName.a4 ? Paper.A4 : Paper.LETTER;
+        WholeFile.write(output, stream -> form.write(report, sheet, stream), file);
         return report;
     }
 

@@ -82,7 +82,7 @@ final class DepthChooser {
         String text = (plans.get(0).element() == null
                         ? "as no element is known to take the whole, a stack of "
                         : "the thinnest likely stack of ")
-                + LengthText.both(stack.min()) + ", suggests " + name(suited) + " ("
+                + LengthText.both(stack.min()) + " suggests " + name(suited) + " ("
                 + RULE + "); "
                 + (free != suited ? "at " + name(suited) + " " + turning(suited) + "; " : "")
                 + turning(free)

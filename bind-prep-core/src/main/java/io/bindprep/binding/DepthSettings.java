@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The settings of a depth stop that there are to choose from, and which of them a job means. */
 final class DepthSettings {
@@ -52,12 +53,10 @@ final class DepthSettings {
 
     /** Which of these plans stands at the setting that a job means; it is one of them. */
     static int indexOf(String asked, List<Plan> plans) {
-        for (int i = 0; i < plans.size(); i++) {
-            if (means(asked, plans.get(i).depth().setting())) {
-                return i;
-            }
-        }
-        throw new IllegalStateException("no plan stands at the depth " + asked);
+        return IntStream.range(0, plans.size())
+                .filter(i -> means(asked, plans.get(i).depth().setting()))
+                .findFirst()
+                .orElseThrow();
     }
 
     static boolean means(String asked, DepthSetting setting) {

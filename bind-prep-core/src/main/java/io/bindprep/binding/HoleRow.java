@@ -54,8 +54,7 @@ public record HoleRow(
         Length most = Length.ZERO;
         for (int i = 0; i < holes.size(); i++) {
             Length mirrored = length.minus(holes.get(holes.size() - 1 - i).axis());
-            Length off = holes.get(i).axis().minus(mirrored).abs();
-            most = off.compareTo(most) > 0 ? off : most;
+            most = most.max(holes.get(i).axis().minus(mirrored).abs());
         }
         return most;
     }

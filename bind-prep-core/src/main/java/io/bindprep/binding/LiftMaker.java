@@ -78,9 +78,9 @@ final class LiftMaker {
             int left = calipers.size() - i - 1;
             BigDecimal share = total.multiply(BigDecimal.valueOf(lifts.size() + 1L));
             boolean full = sum.multiply(BigDecimal.valueOf(count)).compareTo(share) >= 0;
-            // every later lift must get a leaf
+            // every later lift must get a leaf; the last is full with the last leaf alone
             boolean due = left == count - lifts.size() - 1;
-            if (left == 0 || (lifts.size() < count - 1 && (full || due))) {
+            if (full || due) {
                 lifts.add(inLift);
                 inLift = 0;
             }

@@ -69,7 +69,7 @@ record PinStand(Pattern pattern, Punch punch) {
         Length reach = used(row).half().plus(offMiddle(row).abs());
         Length across = slant(row).abs().half().plus(depth().tolerance()).plus(share(skew().tolerance(), reach));
         Length along = side().tolerance().plus(share(pitch().tolerance(), pattern.span(last(row))));
-        return across.compareTo(along) > 0 ? across : along;
+        return across.max(along);
     }
 
     // from the middle of the whole row of pins to that of the holes

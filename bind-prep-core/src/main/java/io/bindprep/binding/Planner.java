@@ -150,8 +150,8 @@ public final class Planner {
         if (shallowest.element() != null || known.isEmpty()) {
             return stack;
         }
-        Length most = sizing.most(known.get(known.size() - 1));
-        return most.compareTo(stack.min()) >= 0 ? stack : new Stack(most, most, most, stack.weightG(), stack.because());
+        Length thin = stack.min().min(sizing.most(known.get(known.size() - 1)));
+        return new Stack(thin, thin, thin, stack.weightG(), stack.because());
     }
 
     private static List<Plan> others(Job job, Block block, Stack stack, Length edge, PunchChoice choice) {

@@ -136,7 +136,7 @@ final class RowMaker {
     static Length width(Hanger asked, Length leastWeb) {
         Hanger.ThumbCut cut = asked.thumbCut();
         Length beside = cut == null ? Length.ZERO : cut.width().plus(leastWeb.times(2));
-        return beside.compareTo(asked.gap()) > 0 ? beside : asked.gap();
+        return beside.max(asked.gap());
     }
 
     static HoleRow centred(Pattern pattern, Length edge, int count) {
@@ -151,16 +151,13 @@ final class RowMaker {
     private static Length leastWeb(Pattern pattern, Length edge, List<Hole> holes) {
         Length least = edge;
         for (Hole hole : holes) {
-            Length web = web(hole.axis(), pattern.holeAlong().half(), edge);
-            least = web.compareTo(least) < 0 ? web : least;
+            least = least.min(web(hole.axis(), pattern.holeAlong().half(), edge));
         }
         return least;
     }
 
     /** Paper between a hole and the nearer end of the sheet; negative where it is cut open. */
     private static Length web(Length axis, Length half, Length edge) {
-        Length near = axis.minus(half);
-        Length far = edge.minus(axis).minus(half);
-        return near.compareTo(far) < 0 ? near : far;
+        return axis.min(edge.minus(axis)).minus(half);
     }
 }

@@ -33,7 +33,7 @@ final class RowPlanner {
         this.because = because;
         Length asked = Objects.requireNonNullElse(job.leastWeb(), punch.leastWeb());
         // a hole that touches the end is cut open, whatever little is asked for
-        this.leastWeb = asked.compareTo(Length.ZERO) > 0 ? asked : new Length(1);
+        this.leastWeb = asked.max(new Length(1));
     }
 
     HoleRow row() throws SettingException {
@@ -219,8 +219,7 @@ final class RowPlanner {
                 .minus(row.holes().get(0).axis());
         Length through = pattern.holeAcross().minus(strand.thickness());
         Length outside = axis.minus(pattern.holeAcross().half());
-        Length least = through.compareTo(outside) < 0 ? through : outside;
-        Length rise = least.compareTo(Length.ZERO) > 0 ? least : Length.ZERO;
+        Length rise = through.min(outside).max(Length.ZERO);
         because.accept(
                 Topic.SKEW,
                 "a sheet may sit skewed by " + rise.inMm() + " over the " + over.inMm() + " from first to last hole: "

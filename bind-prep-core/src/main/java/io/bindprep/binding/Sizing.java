@@ -58,7 +58,6 @@ record Sizing(
         if (pattern.method() != Method.COIL) {
             return room;
         }
-        Length within = Turning.limit(size, outside).minus(new Length(1));
-        return within.compareTo(room) < 0 ? within : room;
+        return room.min(Turning.limit(size, outside).minus(new Length(1)));
     }
 }

@@ -37,7 +37,7 @@ final class MatterRule implements Rule {
         Mark mark = worst.mark();
         boolean punched = verdict == Verdict.PUNCHED;
         Length zone = plan.punchedZone();
-        Length margin = plan.clearMargin().compareTo(zone) > 0 ? plan.clearMargin() : zone;
+        Length margin = plan.clearMargin().max(zone);
         Gap gap = plan.row().gap();
         Gap.ThumbCut cut = punched && worst.pins().isEmpty() && gap != null ? gap.thumbCut() : null;
         Length limit = cut != null ? cut.depth().plus(plan.registration()) : punched ? zone : margin;

@@ -141,7 +141,7 @@ public final class Calibrator {
     }
 
     private static Length wider(Deviation one, @Nullable Deviation other) {
-        return other == null || one.tolerance().compareTo(other.tolerance()) > 0 ? one.tolerance() : other.tolerance();
+        return other == null ? one.tolerance() : one.tolerance().max(other.tolerance());
     }
 
     /**
@@ -164,23 +164,13 @@ public final class Calibrator {
                     "read again; where the punch was set anew since, drop what was measured before (afresh)",
                     List.of());
         }
-        Length low =
-                least(earlier.value().minus(earlier.tolerance()), now.value().minus(now.tolerance()));
-        Length high =
-                most(earlier.value().plus(earlier.tolerance()), now.value().plus(now.tolerance()));
+        Length low = earlier.value().minus(earlier.tolerance()).min(now.value().minus(now.tolerance()));
+        Length high = earlier.value().plus(earlier.tolerance()).max(now.value().plus(now.tolerance()));
         return rounded((low.mm() + high.mm()) / 2, (high.mm() - low.mm()) / 2);
     }
 
     private static String text(Deviation deviation) {
         return deviation.value().inMm() + " +- " + deviation.tolerance().inMm();
-    }
-
-    private static Length least(Length one, Length other) {
-        return one.compareTo(other) < 0 ? one : other;
-    }
-
-    private static Length most(Length one, Length other) {
-        return one.compareTo(other) > 0 ? one : other;
     }
 
     /** To 0.01 mm, the tolerance up, so that it still holds what it held. */

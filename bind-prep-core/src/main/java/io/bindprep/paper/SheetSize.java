@@ -24,8 +24,6 @@ public record SheetSize(
 
     /** How far off a sheet is in the worse direction. */
     Length off(Length otherWidth, Length otherHeight) {
-        Length across = width.minus(otherWidth).abs();
-        Length up = height.minus(otherHeight).abs();
-        return across.compareTo(up) > 0 ? across : up;
+        return width.minus(otherWidth).abs().max(height.minus(otherHeight).abs());
     }
 }

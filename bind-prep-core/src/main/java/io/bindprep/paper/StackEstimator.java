@@ -104,9 +104,8 @@ public final class StackEstimator {
     }
 
     private static String plain(BigDecimal value, int decimals) {
-        BigDecimal rounded = value.setScale(decimals, RoundingMode.HALF_UP);
-        return decimals == 0
-                ? rounded.toPlainString()
-                : rounded.stripTrailingZeros().toPlainString();
+        return value.setScale(decimals, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

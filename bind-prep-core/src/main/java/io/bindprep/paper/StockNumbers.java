@@ -113,7 +113,13 @@ final class StockNumbers {
             throw wrong("the tolerance is not less than the caliper of " + plain(sheet) + " um");
         }
         Stock.Kind what = known != null ? known.kind() : kind == null ? Stock.Kind.PAPER : kind;
-        return new Stock(name == null ? label() : name, what, weight, sheet, tolerance, String.join("; ", sources));
+        return new Stock(
+                name == null ? String.join("; ", seen.values()) : name,
+                what,
+                weight,
+                sheet,
+                tolerance,
+                String.join("; ", sources));
     }
 
     private BigDecimal sheet(@Nullable Stock known, List<String> sources) throws SettingException {
@@ -159,15 +165,6 @@ final class StockNumbers {
         }
         sources.add("tolerance 8 % (common practice, no source; JCP publishes about 8 to 13 % on text weights)");
         return sheet.multiply(SHARE, MathContext.DECIMAL64);
-    }
-
-    private String label() {
-        List<String> words = new ArrayList<>();
-        if (base != null) {
-            words.add(base.name());
-        }
-        words.addAll(seen.values());
-        return String.join("; ", words);
     }
 
     private BigDecimal thickness(String text) throws SettingException {

@@ -145,6 +145,16 @@ public record Length(long units) implements Comparable<Length> {
         return new Length(Math.absExact(units));
     }
 
+    /** The longer of two. */
+    public Length max(Length other) {
+        return new Length(Math.max(units, other.units));
+    }
+
+    /** The shorter of two. */
+    public Length min(Length other) {
+        return new Length(Math.min(units, other.units));
+    }
+
     @Override
     public int compareTo(Length other) {
         return Long.compare(units, other.units);

@@ -72,11 +72,38 @@ class SheetSizesTest {
         assertThat(size.matches(Length.ofMm("294.99"), Length.ofMm(210))).isFalse();
     }
 
+    @Test
+    void nearestGoesByTheWorseDirection() {
+        // 210 x 440 mm is A4 across, but 143 mm too long for it; tabloid (279.4 x 431.8) is 69.4 mm off at most, JIS-B4
+        // (257 x 364) 76
+        assertThat(Catalogue.builtIn()
+                        .sizes()
+                        .nearest(Length.ofMm(210), Length.ofMm(440))
+                        .name())
+                .isEqualTo("tabloid");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // ISO 216:2007, 7.1: 1.5 mm up to 150 mm, 2 mm above 150 to 600 mm, 3 mm above
+        "150 x 150.01 mm,1.5,2",
+        "600 x 600.01 mm,2,3",
+        // an eighth of an inch to three metres (our own limits, no source)
+        "1/8 in x 3000 mm,1.5,3"
+    })
+    void aSizeByNumbersIsCutToIsosTolerance(String text, String across, String up) throws Exception {
+        SheetSize size = Catalogue.builtIn().sizes().parse("trim", text);
+        assertThat(size.toleranceWidth()).isEqualTo(Length.ofMm(across));
+        assertThat(size.toleranceHeight()).isEqualTo(Length.ofMm(up));
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
                 "",
                 "A",
+                "3.17 x 297 mm",
+                "210 x 3000.01 mm",
                 "A44",
                 "210 x 297",
                 "210 mm",

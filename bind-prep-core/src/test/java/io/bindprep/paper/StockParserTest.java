@@ -158,6 +158,77 @@ class StockParserTest {
     }
 
     @Test
+    void aStockIsNamedAsTheJobNamesIt() throws Exception {
+        StockParser parser = new StockParser(Catalogue.builtIn().stocks());
+        Stock bond = Catalogue.builtIn().stocks().byId("bond-20").orElseThrow();
+        // a name alone is the stock of the catalogue itself
+        assertThat(parser.parse("stock", "BOND-20")).isEqualTo(bond);
+        assertThat(parser.parse("stock", Map.of("name", "BOND-20"))).isEqualTo(bond);
+        assertThat(parser.parse("stock", "BOND-20; 25 sheets = 2.6 mm").name())
+                .isEqualTo("BOND-20; 25 sheets = 2.6 mm");
+        assertThat(parser.parse("stock", Map.of("grammage", 80, "bulk", 1.3)).name())
+                .isEqualTo("bulk 1.3; 80 gsm");
+        // a pack alone makes a stock of any name: 2.6 mm over 25 sheets
+        Stock own = parser.parse("stock", Map.of("name", "our cream", "measured", "25 sheets = 2.6 mm"));
+        assertThat(own.name()).isEqualTo("our cream");
+        assertThat(own.caliperUm()).isEqualByComparingTo("104");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "5 gsm 5 um",
+                "3000 gsm 10 mm",
+                "80 gsm bulk 0.3",
+                "80 gsm bulk 5",
+                "80 gsm 104 um tolerance 103.9 um"
+            })
+    void takesWhatIsAtTheLimits(String text) throws Exception {
+        // 5 to 3000 g/m2, 0.3 to 5 cm3/g, 5 um to 10 mm, a tolerance below the caliper: our own limits, no source
+        assertThat(new StockParser(Catalogue.builtIn().stocks())
+                        .parse("stock", text)
+                        .name())
+                .isEqualTo(text);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "4.99 gsm 5 um | grammage 4.99 g/m2 is outside 5 to 3000: mistaken unit?",
+                "3001 gsm 1 mm | grammage 3001 g/m2 is outside 5 to 3000: mistaken unit?",
+                "80 gsm bulk 0.29 | bulk 0.29 cm3/g is outside 0.3 to 5: mistaken unit?",
+                "80 gsm bulk 5.1 | bulk 5.1 cm3/g is outside 0.3 to 5: mistaken unit?",
+                "80 gsm 4.99 um | caliper 4.99 um is outside 5 to 10000: mistaken unit?",
+                "80 gsm 10.001 mm | caliper 10001 um is outside 5 to 10000: mistaken unit?",
+                "80 gsm 104 um tolerance 104 um | the tolerance is not less than the caliper of 104 um",
+                "80 gsm 104 um tolerance 100 % | a tolerance of 100 % or more says nothing"
+            })
+    void saysWhatIsBeyondThem(String text, String why) {
+        assertThatThrownBy(() -> new StockParser(Catalogue.builtIn().stocks()).parse("stock", text))
+                .hasMessageContaining(why);
+    }
+
+    @Test
+    void aMapSaysWhichOfItsKeysIsWrong() {
+        StockParser parser = new StockParser(Catalogue.builtIn().stocks());
+        SettingException name = catchThrowableOfType(
+                SettingException.class, () -> parser.parse("stock", Map.of("name", "bond-21", "tolerance", "5 %")));
+        assertThat(name.key()).isEqualTo("stock.name");
+        assertThat(name).hasMessageContaining("\"bond-21\" is no stock known by name");
+        assertThat(catchThrowableOfType(
+                                SettingException.class,
+                                () -> parser.parse("stock", Map.of("basis-weight", 20, "caliper", "4 mil")))
+                        .key())
+                .isEqualTo("stock.basis-sheet");
+        assertThat(catchThrowableOfType(
+                                SettingException.class,
+                                () -> parser.parse("stock", Map.of("basis-sheet", "17x22", "caliper", "4 mil")))
+                        .key())
+                .isEqualTo("stock.basis-weight");
+    }
+
+    @Test
     void mapRefusesUnknownKeysAndValues() {
         SettingException e = catchThrowableOfType(
                 SettingException.class,

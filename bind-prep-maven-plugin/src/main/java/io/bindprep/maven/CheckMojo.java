@@ -1,6 +1,5 @@
 package io.bindprep.maven;
 
-import io.bindprep.BindPrep;
 import java.util.List;
 import javax.inject.Inject;
 import org.apache.maven.plugin.MojoExecutionException;
@@ -30,7 +29,7 @@ public final class CheckMojo extends GoalMojo {
     }
 
     @Override
-    Work work(OutputFolder folder) throws MojoExecutionException {
-        return new CheckWork(folder, CheckWork.formats(formats), BindPrep::check);
+    Work work(OutputFolder folder, Engine engine) throws MojoExecutionException {
+        return new CheckWork(folder, CheckWork.formats(formats), engine);
     }
 }

@@ -1,6 +1,7 @@
 package io.bindprep.maven;
 
 import io.bindprep.files.ReportNames;
+import io.bindprep.sheet.SheetFormat;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -66,7 +67,7 @@ final class Documents {
         // the last of them is where Maven 4 keeps copies of what is attached
         List<String> excludes = new ArrayList<>(List.of("test-classes/**", "it/**", "project-local-repo/**"));
         // wherever another execution may have put them
-        excludes.add("**/*" + SheetWork.ENDING);
+        excludes.add("**/*" + SheetWork.ending(SheetFormat.PDF));
         excludes.add("**/*" + ProofWork.ENDING);
         if (reports.startsWith(build) && !reports.equals(build)) {
             excludes.add(build.relativize(reports).toString().replace('\\', '/') + "/**");

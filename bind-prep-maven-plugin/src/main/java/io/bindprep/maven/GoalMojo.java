@@ -1,5 +1,6 @@
 package io.bindprep.maven;
 
+import io.bindprep.BindPrep;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -117,7 +118,7 @@ abstract class GoalMojo extends AbstractMojo {
     }
 
     /** What this goal does with each document. */
-    abstract Work work(OutputFolder folder) throws MojoExecutionException;
+    abstract Work work(OutputFolder folder, Engine engine) throws MojoExecutionException;
 
     @Override
     public final void execute() throws MojoExecutionException, MojoFailureException {
@@ -128,8 +129,9 @@ abstract class GoalMojo extends AbstractMojo {
         File here = baseDirectory == null ? new File("") : baseDirectory;
         Path base = here.toPath().toAbsolutePath().normalize();
         OutputFolder folder = new OutputFolder(base, real(reportDirectory, base));
-        Work work = work(folder);
-        List<GoalRun.Task> tasks = tasks(base);
+        BuildChecks checks = BuildChecks.of(getPluginContext(), BindPrep::check);
+        Work work = work(folder, request -> checks.check(request, getLog()));
+        List<GoalRun.Task> tasks = tasks(base, checks);
         if (tasks.isEmpty()) {
             if (failIfNoFiles) {
                 throw new MojoFailureException("there is no PDF\n  Make one in an earlier phase,"
@@ -142,7 +144,7 @@ abstract class GoalMojo extends AbstractMojo {
                 .run(tasks);
     }
 
-    private List<GoalRun.Task> tasks(Path base) throws MojoExecutionException {
+    private List<GoalRun.Task> tasks(Path base, BuildChecks checks) throws MojoExecutionException {
         JobSource source = new JobSource(job, jobFile, failOn);
         // a wrong job is told of even where there is nothing to check yet
         JobSource.Asked asked = source.read(base);
@@ -156,7 +158,7 @@ abstract class GoalMojo extends AbstractMojo {
             tasks.add(new GoalRun.Task(
                     input,
                     itsSource,
-                    itsSource == source ? asked : itsSource.read(base),
+                    checks.known(itsSource == source ? asked : itsSource.read(base)),
                     itsPassword.read(base, keys)));
         }
         return tasks;

@@ -24,7 +24,7 @@ public final class ProofMojo extends GoalMojo {
     }
 
     @Override
-    Work work(OutputFolder folder) {
-        return new ProofWork(folder, flagged);
+    Work work(OutputFolder folder, Engine engine) {
+        return new ProofWork(folder, flagged, engine);
     }
 }

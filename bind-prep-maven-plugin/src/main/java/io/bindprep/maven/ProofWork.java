@@ -3,6 +3,7 @@ package io.bindprep.maven;
 import io.bindprep.BindPrep;
 import io.bindprep.CheckRequest;
 import io.bindprep.ProofRequest;
+import io.bindprep.check.Report;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.proof.ProofReport;
@@ -16,10 +17,12 @@ final class ProofWork implements Work {
 
     private final OutputFolder folder;
     private final boolean flagged;
+    private final Engine engine;
 
-    ProofWork(OutputFolder folder, boolean flagged) {
+    ProofWork(OutputFolder folder, boolean flagged, Engine engine) {
         this.folder = folder;
         this.flagged = flagged;
+        this.engine = engine;
     }
 
     @Override
@@ -31,7 +34,8 @@ final class ProofWork implements Work {
     public Made make(PdfInput document, CheckRequest request)
             throws UnreadableInputException, SettingException, IOException {
         Path file = folder.file(document, ENDING);
-        ProofReport proof = BindPrep.proof(new ProofRequest(request, file, folder.shown(file), flagged));
+        Report report = engine.check(request);
+        ProofReport proof = BindPrep.proof(new ProofRequest(request, file, folder.shown(file), flagged), report);
         boolean written = proof.outcome() == ProofReport.Outcome.WRITTEN;
         if (!written) {
             folder.remove(document, ENDING);

@@ -6,25 +6,47 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.sheet.JobSheet;
 import io.bindprep.sheet.Paper;
-import io.bindprep.sheet.SheetPdf;
+import io.bindprep.sheet.SheetFormat;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.apache.maven.plugin.MojoExecutionException;
 
 /** The job sheet; that of a document which must not be printed says so, and fails no build. */
 final class SheetWork implements Work {
-    static final String ENDING = ".job-sheet.pdf";
-
     private final OutputFolder folder;
+    private final List<SheetFormat> formats;
     private final Paper paper;
     private final Engine engine;
 
-    SheetWork(OutputFolder folder, Paper paper, Engine engine) {
+    SheetWork(OutputFolder folder, List<SheetFormat> formats, Paper paper, Engine engine) {
         this.folder = folder;
+        this.formats = List.copyOf(formats);
         this.paper = paper;
         this.engine = engine;
+    }
+
+    /** What the names of its files end with. */
+    static String ending(SheetFormat format) {
+        return ".job-sheet." + format.id();
+    }
+
+    /** The formats of these names, each once. */
+    static List<SheetFormat> formats(List<String> names) throws MojoExecutionException {
+        List<SheetFormat> formats = new ArrayList<>();
+        for (String name : names) {
+            SheetFormat format = SheetFormat.of(name.strip().toLowerCase(Locale.ROOT))
+                    .orElseThrow(() -> new MojoExecutionException(
+                            "<sheetFormats> (bindprep.sheetFormats): no format of a job sheet is called \"" + name
+                                    + "\"\n  Known: " + String.join(", ", SheetFormat.ids()) + "."));
+            if (!formats.contains(format)) {
+                formats.add(format);
+            }
+        }
+        return formats;
     }
 
     /** The paper of this name. */
@@ -40,7 +62,7 @@ final class SheetWork implements Work {
 
     @Override
     public String settings() {
-        return "spec " + paper;
+        return "spec " + formats + " " + paper;
     }
 
     @Override
@@ -48,17 +70,22 @@ final class SheetWork implements Work {
             throws UnreadableInputException, SettingException, IOException {
         Report report = engine.check(request);
         JobSheet sheet = JobSheet.of(report);
-        Path file = folder.write(document, ENDING, out -> SheetPdf.write(sheet, paper, out));
+        List<Path> made = new ArrayList<>();
+        for (SheetFormat format : formats) {
+            made.add(folder.write(document, ending(format), out -> format.write(report, paper, out)));
+        }
+        String shown = made.stream().map(folder::shown).collect(Collectors.joining(", "));
         return new Made(
                 sheet.good() ? Made.Level.GOOD : Made.Level.CARE,
-                document.name() + ": " + (sheet.good() ? "" : sheet.verdict() + "\n  ") + "job sheet: "
-                        + folder.shown(file),
+                document.name() + ": " + (sheet.good() ? "" : sheet.verdict() + "\n  ") + "job sheet: " + shown,
                 report.document().sha256(),
-                List.of(file));
+                made);
     }
 
     @Override
     public void unreadable(PdfInput document, UnreadableInputException why) throws IOException {
-        folder.remove(document, ENDING);
+        for (SheetFormat format : formats) {
+            folder.remove(document, ending(format));
+        }
     }
 }

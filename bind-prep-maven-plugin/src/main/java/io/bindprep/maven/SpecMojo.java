@@ -1,6 +1,6 @@
 package io.bindprep.maven;
 
-import io.bindprep.BindPrep;
+import java.util.List;
 import javax.inject.Inject;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.LifecyclePhase;
@@ -10,14 +10,21 @@ import org.apache.maven.project.MavenProjectHelper;
 import org.apache.maven.settings.crypto.SettingsDecrypter;
 
 /**
- * Writes the job sheet of each PDF, NAME.job-sheet.pdf: what to set, punch, gather and close. The sheet of a document that
+ * Writes the job sheet of each PDF, NAME.job-sheet.pdf and what else is asked for: what to set, punch, gather and close. The sheet of a document that
  * must not be printed says so first; only <code>check</code> fails the build over it.
  */
 @Mojo(name = "spec", defaultPhase = LifecyclePhase.PACKAGE, threadSafe = true, requiresProject = false)
 public final class SpecMojo extends GoalMojo {
-    /** What the sheet is printed on, at full size: a4 or letter. */
+    /** What a PDF sheet is printed on, at full size: a4 or letter. */
     @Parameter(property = "bindprep.paper", defaultValue = "a4")
     private String paper = "";
+
+    /**
+     * The forms of the sheet: pdf, to be printed; html, for a screen at the punch; json, the report with the run, for
+     * programs.
+     */
+    @Parameter(property = "bindprep.sheetFormats", defaultValue = "pdf")
+    private List<String> sheetFormats = List.of();
 
     /** As Maven makes it. */
     @Inject
@@ -26,7 +33,7 @@ public final class SpecMojo extends GoalMojo {
     }
 
     @Override
-    Work work(OutputFolder folder) throws MojoExecutionException {
-        return new SheetWork(folder, SheetWork.paper(paper), BindPrep::check);
+    Work work(OutputFolder folder, Engine engine) throws MojoExecutionException {
+        return new SheetWork(folder, SheetWork.formats(sheetFormats), SheetWork.paper(paper), engine);
     }
 }

@@ -3,6 +3,7 @@ package io.bindprep.maven;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.bindprep.ReportFormat;
+import io.bindprep.sheet.SheetFormat;
 import java.io.InputStream;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -49,7 +50,7 @@ class DescriptorTest {
     @ParameterizedTest
     @CsvSource({
         "check, 'formats ${bindprep.formats}=json,text'",
-        "spec, 'paper ${bindprep.paper}=a4'",
+        "spec, 'paper ${bindprep.paper}=a4; sheetFormats ${bindprep.sheetFormats}=pdf'",
         "proof, 'flagged ${bindprep.flagged}=false'"
     })
     void everyDefaultAndProperty(String goal, String own) throws Exception {
@@ -57,25 +58,25 @@ class DescriptorTest {
         for (Element e : elements(mojo(goal) + "/configuration/*")) {
             found.add(e.getTagName() + " " + e.getTextContent() + "=" + e.getAttribute("default-value"));
         }
-        assertThat(found)
-                .containsExactlyInAnyOrder(
-                        "attach ${bindprep.attach}=false",
-                        "baseDirectory =${basedir}",
-                        "buildDirectory =${project.build.directory}",
-                        "documents ${bindprep.documents}=",
-                        "execution =${mojoExecution}",
-                        "failIfNoFiles ${bindprep.failIfNoFiles}=false",
-                        "failOn ${bindprep.failOn}=",
-                        "force ${bindprep.force}=false",
-                        "jobFile ${bindprep.jobFile}=",
-                        "password ${bindprep.password}=",
-                        "passwordFile ${bindprep.passwordFile}=",
-                        "project =${project}",
-                        "reportDirectory ${bindprep.reportDirectory}=${project.build.directory}/bind-prep",
-                        "serverId ${bindprep.serverId}=",
-                        "settings =${settings}",
-                        "skip ${bindprep.skip}=false",
-                        own);
+        List<String> expected = new ArrayList<>(List.of(own.split("; ")));
+        expected.addAll(List.of(
+                "attach ${bindprep.attach}=false",
+                "baseDirectory =${basedir}",
+                "buildDirectory =${project.build.directory}",
+                "documents ${bindprep.documents}=",
+                "execution =${mojoExecution}",
+                "failIfNoFiles ${bindprep.failIfNoFiles}=false",
+                "failOn ${bindprep.failOn}=",
+                "force ${bindprep.force}=false",
+                "jobFile ${bindprep.jobFile}=",
+                "password ${bindprep.password}=",
+                "passwordFile ${bindprep.passwordFile}=",
+                "project =${project}",
+                "reportDirectory ${bindprep.reportDirectory}=${project.build.directory}/bind-prep",
+                "serverId ${bindprep.serverId}=",
+                "settings =${settings}",
+                "skip ${bindprep.skip}=false"));
+        assertThat(found).containsExactlyInAnyOrderElementsOf(expected);
     }
 
     @Test
@@ -116,6 +117,8 @@ class DescriptorTest {
     void theFormatsAreToldOf() throws Exception {
         assertThat(text(mojo("check") + "/parameters/parameter[name='formats']/description"))
                 .contains(ReportFormat.ids());
+        assertThat(text(mojo("spec") + "/parameters/parameter[name='sheetFormats']/description"))
+                .contains(SheetFormat.ids());
     }
 
     @Test

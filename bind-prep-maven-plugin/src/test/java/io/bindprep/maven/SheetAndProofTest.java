@@ -9,10 +9,12 @@ import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.sheet.Paper;
+import io.bindprep.sheet.SheetFormat;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,7 +32,7 @@ class SheetAndProofTest {
     }
 
     private Work sheets() {
-        return new SheetWork(folder(), Paper.A4, BindPrep::check);
+        return new SheetWork(folder(), List.of(SheetFormat.PDF), Paper.A4, BindPrep::check);
     }
 
     private static PdfInput input(String fixture) {
@@ -67,6 +69,31 @@ class SheetAndProofTest {
     }
 
     @Test
+    void aSheetInEveryForm() throws Exception {
+        List<SheetFormat> all = SheetWork.formats(List.of("pdf", " HTML", "json", "pdf"));
+        Work work = new SheetWork(folder(), all, Paper.A4, BindPrep::check);
+        Made made = make(work, "members-handbook-a4.pdf");
+        assertThat(made.message())
+                .isEqualTo("members-handbook-a4.pdf: job sheet: out/book.job-sheet.pdf, out/book.job-sheet.html,"
+                        + " out/book.job-sheet.json");
+        assertPdf(made.files().get(0));
+        assertThat(Files.readString(made.files().get(1)))
+                .startsWith("<!doctype html>")
+                .contains("members-handbook-a4.pdf");
+        assertThat(Files.readString(made.files().get(2))).startsWith("{").contains("\"assembly\"");
+        work.unreadable(input("members-handbook-a4.pdf"), GONE);
+        assertThat(base.resolve("out")).isEmptyDirectory();
+    }
+
+    @Test
+    void aFormThatASheetDoesNotHaveIsNamedWithThoseItHas() {
+        assertThatThrownBy(() -> SheetWork.formats(List.of("pdf", "docx")))
+                .isInstanceOf(MojoExecutionException.class)
+                .hasMessage("<sheetFormats> (bindprep.sheetFormats): no format of a job sheet is called \"docx\"\n"
+                        + "  Known: pdf, html, json.");
+    }
+
+    @Test
     void paperByItsName() throws Exception {
         assertThat(SheetWork.paper(" Letter")).isEqualTo(Paper.LETTER);
         assertThat(SheetWork.paper("a4")).isEqualTo(Paper.A4);
@@ -78,7 +105,7 @@ class SheetAndProofTest {
 
     @Test
     void aProofFailsNothingForItsFindings() throws Exception {
-        Made made = make(new ProofWork(folder(), false), "cookbook-letter.pdf");
+        Made made = make(new ProofWork(folder(), false, BindPrep::check), "cookbook-letter.pdf");
         assertThat(made.level()).isEqualTo(Made.Level.GOOD);
         assertThat(made.message()).matches("cookbook-letter\\.pdf: proof: out/book\\.proof\\.pdf, \\d+ comments");
         assertPdf(made.files().get(0));
@@ -89,12 +116,12 @@ class SheetAndProofTest {
         Path stale = base.resolve("out/book.proof.pdf");
         Files.createDirectories(stale.getParent());
         Files.writeString(stale, "of an earlier build");
-        Made clear = make(new ProofWork(folder(), true), "members-handbook-a4.pdf");
+        Made clear = make(new ProofWork(folder(), true, BindPrep::check), "members-handbook-a4.pdf");
         assertThat(clear.level()).isEqualTo(Made.Level.GOOD);
         assertThat(clear.files()).isEmpty();
         assertThat(stale).doesNotExist();
         Files.writeString(stale, "of an earlier build");
-        Made locked = make(new ProofWork(folder(), false), "owner-only.pdf");
+        Made locked = make(new ProofWork(folder(), false, BindPrep::check), "owner-only.pdf");
         assertThat(locked.level()).isEqualTo(Made.Level.BAD);
         assertThat(locked.message()).contains("owner-only.pdf: no proof\n  Its owner does not allow");
         assertThat(stale).doesNotExist();
@@ -103,15 +130,20 @@ class SheetAndProofTest {
     @Test
     void nothingOlderStaysOfADocumentThatCannotBeRead() throws Exception {
         make(sheets(), "members-handbook-a4.pdf");
-        make(new ProofWork(folder(), false), "members-handbook-a4.pdf");
+        make(new ProofWork(folder(), false, BindPrep::check), "members-handbook-a4.pdf");
         sheets().unreadable(input("members-handbook-a4.pdf"), GONE);
-        new ProofWork(folder(), false).unreadable(input("members-handbook-a4.pdf"), GONE);
+        new ProofWork(folder(), false, BindPrep::check).unreadable(input("members-handbook-a4.pdf"), GONE);
         assertThat(base.resolve("out")).isEmptyDirectory();
     }
 
     @Test
     void theirSettingsTellThemApart() {
-        assertThat(sheets().settings()).isNotEqualTo(new SheetWork(folder(), Paper.LETTER, BindPrep::check).settings());
-        assertThat(new ProofWork(folder(), true).settings()).isNotEqualTo(new ProofWork(folder(), false).settings());
+        List<SheetFormat> pdf = List.of(SheetFormat.PDF);
+        List<SheetFormat> html = List.of(SheetFormat.HTML);
+        assertThat(sheets().settings())
+                .isNotEqualTo(new SheetWork(folder(), pdf, Paper.LETTER, BindPrep::check).settings())
+                .isNotEqualTo(new SheetWork(folder(), html, Paper.A4, BindPrep::check).settings());
+        assertThat(new ProofWork(folder(), true, BindPrep::check).settings())
+                .isNotEqualTo(new ProofWork(folder(), false, BindPrep::check).settings());
     }
 }

@@ -1,0 +1,182 @@
+package io.bindprep.binding;
+
+import static io.bindprep.binding.Fixtures.A4;
+import static io.bindprep.binding.Fixtures.LETTER;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.bindprep.binding.Reason.Topic;
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.Method;
+import io.bindprep.paper.Stack;
+import io.bindprep.unit.Length;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is said of an element, and what to measure where two would do; by hand from JCP's calipers. */
+class ElementReasonsTest {
+    private static final Length NONE = Length.ZERO;
+
+    private static List<String> reasons(Plan plan, Topic topic) {
+        return plan.because().stream()
+                .filter(r -> r.topic() == topic)
+                .map(Reason::text)
+                .toList();
+    }
+
+    private static Stack range(String min, String max) {
+        Length low = Length.ofMm(min);
+        Length high = Length.ofMm(max);
+        return new Stack(low, low, high, null, List.of());
+    }
+
+    @Test
+    void theSmallestThatTakesTheStack() throws Exception {
+        // 42 x (0.0037 + 0.0003) in (JCP O-63) are 4.2672 mm; with 1/8 in 7.4422
+        assertThat(reasons(Fixtures.of(Method.WIRE).plan(42, A4), Topic.ELEMENT))
+                .last()
+                .isEqualTo(
+                        "element 5/16 in: the stack of at most 4.27 mm with 3.18 mm of clearance (rule \"usual\": common"
+                                + " practice, no source) needs 7.44 mm; the smallest wire 3:1 that takes it (7.94 mm, common"
+                                + " practice, no source)");
+        assertThat(reasons(
+                        Fixtures.of(Method.WIRE).clearance(Length.ofMm(3)).planOf(range("4", "4"), A4), Topic.ELEMENT))
+                .containsExactly(
+                        "element 5/16 in: the stack of at most 4 mm with 3 mm of clearance (as the job says) needs 7"
+                                + " mm; the smallest wire 3:1 that takes it (7.94 mm, common practice, no source)");
+        // 4:1: axis at 5.08 mm, holes of 4.4
+        assertThat(reasons(Fixtures.of(Method.COIL).planOf(range("4", "4"), A4), Topic.ELEMENT))
+                .containsExactly(
+                        "element 8 mm: the stack of at most 4 mm with 3.18 mm of clearance (rule \"usual\": common"
+                                + " practice, no source) needs 7.18 mm, and the coil turns round the stack's edge with 2.88 mm of"
+                                + " paper outside the holes (derived); the smallest coil that takes it (8 mm, common practice, no"
+                                + " source)");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // Wikipedia "Comb binding": 16 sheets of 20 lb bond on 3/16 in, 25 on 1/4 in; a sheet is 0.0037 in (JCP O-63)
+        "1.50368,16,3/16 in,16",
+        "1.50369,17,1/4 in,25",
+        "1.59766,17,1/4 in,25"
+    })
+    void aCombByItsSheets(String mm, int sheets, String size, int capacity) throws Exception {
+        assertThat(reasons(Fixtures.of(Method.COMB).planOf(range(mm, mm), A4), Topic.ELEMENT))
+                .containsExactly("element " + size + ": the stack of at most "
+                        + Length.ofMm(mm).inMm()
+                        + " is as thick as " + sheets
+                        + " sheets of 20 lb bond, by which combs are sold, so that no clearance"
+                        + " is added; the smallest comb 9/16 in that takes it (" + capacity
+                        + " sheets, Wikipedia \"Comb binding\")");
+    }
+
+    @Test
+    void whatIsTooThickForTheLargest() throws Exception {
+        Plan plan = Fixtures.of(Method.WIRE).pitch("3:1").clearance(NONE).planOf(range("20", "20"), A4);
+        assertThat(reasons(plan, Topic.ELEMENT))
+                .containsExactly("no element: the stack of at most 20 mm with 0 mm of clearance (rule \"none\": common"
+                        + " practice, no source: some sizing gauges take the nominal size as the stack) needs 20 mm, the"
+                        + " largest wire 3:1 is 9/16 in (common practice, no source)");
+        assertThat(plan.measure()).isNull();
+    }
+
+    @Test
+    void betweenTwoSizesAPackDecides() throws Exception {
+        // JCP A55 and L70: 100 leaves of 119.38 um and two covers of 254 +-20.32; 0.4384 to 0.5416 in
+        Plan plan = Fixtures.of(Method.WIRE)
+                .clearance(NONE)
+                .stocks("offset-60", "c1s-10pt")
+                .plan(100, LETTER);
+        assertThat(plan.straddles()).extracting(Element::name).containsExactly("1/2 in", "9/16 in");
+        // 0.1 in (F. T. Carson, NBS RP69) are 22 sheets; (12.7 mm - 2 x 0.27432) x 22 / 100 are 2.6733 mm, to the um
+        // below
+        assertThat(plan.measure()).isEqualTo(new Measure(Length.ofInch(1, 2), "offset-60", 22, Length.ofMm("2.673")));
+        assertThat(reasons(plan, Topic.ELEMENT))
+                .last()
+                .isEqualTo(
+                        "the likely range of 11.14 mm to 13.76 mm lies between 1/2 in and 9/16 in: up to 12.7 mm of stack"
+                                + " 1/2 in does; measure a pack of 22 sheets of offset-60, which decides at 2.67 mm (a pack of at"
+                                + " least 0.1 in: F. T. Carson, NBS Research Paper RP69, 1929)");
+    }
+
+    @Test
+    void betweenTheLargestAndNothing() throws Exception {
+        // ten leaves of 0.0037 in as a stack of 31 to 32 mm around 1-1/4 in: 28 sheets are 0.1036 in, 31.75 x 28 / 10
+        Plan plan = Fixtures.of(Method.WIRE).pitch("2:1").clearance(NONE).planOf(range("31", "32"), A4);
+        assertThat(plan.element()).isNull();
+        assertThat(plan.straddles()).isEmpty();
+        assertThat(plan.measure()).isEqualTo(new Measure(Length.ofInch(5, 4), "bond-20", 28, Length.ofMm("88.9")));
+        assertThat(reasons(plan, Topic.ELEMENT))
+                .last()
+                .asString()
+                .startsWith(
+                        "at its thinnest of 31 mm the stack would go on 1-1/4 in: up to 31.75 mm of stack 1-1/4 in does;");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // two covers of 0.024 + 0.001 in (JCP L70) are 1.27 mm; 3/16 in less the clearance is what a stack may be
+        "3.4925,0",
+        "3.4926,-0.001",
+        "3.4915,0.002"
+    })
+    void whereTheCoversAloneAreAsThick(String clearance, String pack) throws Exception {
+        Length most = Length.ofMm("4.7625").minus(Length.ofMm(clearance));
+        Stack stack = new Stack(most, most, most.plus(new Length(1)), null, List.of());
+        Plan plan = Fixtures.of(Method.WIRE)
+                .clearance(Length.ofMm(clearance))
+                .stocks("bond-20", "c1s-24pt")
+                .planOf(stack, A4);
+        assertThat(plan.measure().packAtMost()).isEqualTo(Length.ofMm(pack));
+        String said = reasons(plan, Topic.ELEMENT).get(1);
+        assertThat(said.contains("which decides at")).isEqualTo(pack.equals("0.002"));
+    }
+
+    @Test
+    void ofStocksWithAsManyLeavesTheFirstIsMeasured() throws Exception {
+        // two covers and two leaves: the cover comes first
+        Fixtures job = Fixtures.of(Method.WIRE).clearance(NONE).stocks("bond-20", "coverboard-18");
+        Plan plan = Planner.plan(job.job(), job.block(2), range("4.7", "4.8"), A4);
+        assertThat(plan.measure().stock()).isEqualTo("coverboard-18");
+        Plan three = Planner.plan(job.job(), job.block(3), range("4.7", "4.8"), A4);
+        assertThat(three.measure().stock()).isEqualTo("bond-20");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // wire: the size less the clearance; comb: 25 sheets of 0.0037 in; coil of 8 mm with 5 mm outside: sqrt(64 -
+        // 25) =
+        // 6.245, and 8 - 3 = 5
+        "W3_1i-square-0t,1/4 in,3,3.35",
+        "P16_9i-rect-0t,1/4 in,3,2.3495",
+        "C4_1i-round,8 mm,3,5",
+        // 8 - 1 = 7 is more than the circle has; a hair below it
+        "C4_1i-round,8 mm,1,6.244972",
+        // 3-4-5: 10 mm with 6 outside leave less than 8
+        "C4_1i-round,10 mm,1,7.999972"
+    })
+    void theMostThatAnElementTakes(String pattern, String size, String clearance, String most) {
+        Length outside = size.equals("10 mm") ? Length.ofMm(6) : Length.ofMm(5);
+        Sizing sizing = new Sizing(
+                Catalogue.builtIn().elements(),
+                Catalogue.builtIn().patterns().byId(pattern).orElseThrow(),
+                Length.ofMm(clearance),
+                outside,
+                null);
+        Length found = sizing.known().stream()
+                .filter(e -> e.element().name().equals(size))
+                .map(sizing::most)
+                .findFirst()
+                .orElseThrow();
+        assertThat(found).isEqualTo(Length.ofMm(most));
+        // the most it takes it is the smallest for, or a smaller one is; a hair more it does not take
+        assertThat(sizing.smallest(found).orElseThrow().element().size()).isLessThanOrEqualTo(Length.parse(size));
+        assertThat(sizing.smallest(found.plus(new Length(1)))
+                        .orElseThrow()
+                        .element()
+                        .size())
+                .isGreaterThan(Length.parse(size));
+    }
+}
