@@ -19,17 +19,19 @@ import org.jspecify.annotations.Nullable;
  */
 final class LeanDocument extends COSDocument {
     /** Objects met before it is worth to let go of them; measured, see DEVELOPERS.md. */
-    private static final int MANY = 20_000;
+    static final int MANY = 20_000;
 
     private final PDFParser parser;
+    private final int many;
     private final XrefTable table = new XrefTable();
     private final Map<COSObjectKey, COSObject> kept = new HashMap<>();
     private Map<COSObjectKey, COSObject> passing = new HashMap<>();
     private boolean keeping = true;
 
-    LeanDocument(StreamCacheCreateFunction cache, PDFParser parser) {
+    LeanDocument(StreamCacheCreateFunction cache, PDFParser parser, int many) {
         super(cache, parser);
         this.parser = parser;
+        this.many = many;
     }
 
     /** Whether what is asked for from now on stays. */
@@ -39,7 +41,7 @@ final class LeanDocument extends COSDocument {
 
     /** Lets go where much was met that need not stay; whether it did. */
     boolean forgetMany() {
-        if (passing.size() < MANY) {
+        if (passing.size() < many) {
             return false;
         }
         passing = new HashMap<>();

@@ -20,10 +20,10 @@ final class LeanParser extends PDFParser {
     private final ObjectStreams streams = new ObjectStreams();
     private final LeanDocument lean;
 
-    LeanParser(RandomAccessRead source, String password, StreamCacheCreateFunction cache) throws IOException {
+    LeanParser(RandomAccessRead source, String password, StreamCacheCreateFunction cache, int many) throws IOException {
         super(source, password, null, null, cache);
         document.close();
-        lean = new LeanDocument(cache, this);
+        lean = new LeanDocument(cache, this, many);
         document = lean;
     }
 
