@@ -92,9 +92,9 @@ final class Problems {
 
     /** A file named by an option that the system will not let us write. */
     static String cannotWrite(String option, Path file, IOException e) {
-        String why = e instanceof FileSystemException system && system.getReason() != null
-                ? system.getReason()
-                : "the system refuses it or the disk is full";
+        String why = e instanceof FileSystemException system
+                ? Objects.requireNonNullElse(system.getReason(), "the system refuses it")
+                : "the disk is full or refuses it (" + e.getMessage() + "); make room there, or name another place";
         return "bind-prep: " + option + ": cannot write " + file + ": " + why;
     }
 

@@ -81,10 +81,11 @@ final class Wording {
 
     /** A result that the disk would not take. */
     static String cannotWrite(PdfInput document, IOException e) {
-        String why = e instanceof FileSystemException system && system.getReason() != null
-                ? system.getFile() + ": " + system.getReason()
-                : String.valueOf(e.getMessage());
-        return document.name() + ": its result cannot be written: " + why;
+        String why = e instanceof FileSystemException system
+                ? system.getFile() + ": " + Objects.requireNonNullElse(system.getReason(), "the system refuses it")
+                : e.getMessage();
+        return document.name() + ": its result cannot be written: " + why
+                + "\n  Make room for it, or name another folder (bindprep.reportDirectory).";
     }
 
     /** Our own mistake, but for memory. */
