@@ -83,7 +83,7 @@ final class FileCheck {
                     ExitCode.INTERNAL,
                     said.out(),
                     said.err(),
-                    "this is a bug in bind-prep",
+                    Problems.first(e) instanceof OutOfMemoryError ? "the memory ran out" : "this is a bug in bind-prep",
                     0,
                     false);
         }

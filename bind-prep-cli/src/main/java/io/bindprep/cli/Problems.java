@@ -43,11 +43,24 @@ final class Problems {
         return capital.endsWith(".") ? capital : capital + ".";
     }
 
-    /** Our own mistake: its first cause and where in our code it showed, instead of a stack trace. */
-    static String internal(String where, Throwable e) {
+    /** What it was for which the rest is only passed on. */
+    static Throwable first(Throwable e) {
         Throwable first = e;
         while (first.getCause() != null) {
             first = first.getCause();
+        }
+        return first;
+    }
+
+    /** No mistake of anyone's. */
+    static final String OUT_OF_MEMORY = "the memory that Java may use ran out."
+            + "\n  Give it more, for example with BINDPREP_JAVA_OPTS=-Xmx1g, or check the document in parts.";
+
+    /** Our own mistake: its first cause and where in our code it showed, instead of a stack trace. */
+    static String internal(String where, Throwable e) {
+        Throwable first = first(e);
+        if (first instanceof OutOfMemoryError) {
+            return "bind-prep: " + shown(where) + ": " + OUT_OF_MEMORY;
         }
         String message = first.getMessage();
         String place = Arrays.stream(first.getStackTrace())
