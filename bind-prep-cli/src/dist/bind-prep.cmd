@@ -10,6 +10,8 @@ if not defined java (
     echo bind-prep: no Java found: install a JDK or JRE 17 or newer, or set JAVA_HOME 1>&2
     exit /b 2
 )
-"%java%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Djava.awt.headless=true ^
+set "heap="
+if not defined BINDPREP_JAVA_OPTS set "heap=-Xms128m -Xmn64m"
+"%java%" %heap% -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Djava.awt.headless=true ^
     %BINDPREP_JAVA_OPTS% -jar "%home%\app\bind-prep-cli.jar" %*
 exit /b %ERRORLEVEL%

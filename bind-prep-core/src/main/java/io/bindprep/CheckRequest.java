@@ -2,6 +2,7 @@ package io.bindprep;
 
 import io.bindprep.job.Job;
 import java.nio.file.Path;
+import java.util.concurrent.Semaphore;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,9 +14,16 @@ import org.jspecify.annotations.Nullable;
  * @param name how reports call it; the same on every machine where the caller wants the same bytes out
  * @param password for an encrypted PDF; null for none
  * @param progress told how far the check is
+ * @param helpers a permit for each thread that a check may have help it besides its own; checks that share these never have
+ *     more of them together
  */
 public record CheckRequest(
-        Path file, String name, Job job, @Nullable String password, Progress progress) {
+        Path file, String name, Job job, @Nullable String password, Progress progress, Semaphore helpers) {
+    /** A check with a helper of its own, where that pays. */
+    public CheckRequest(Path file, String name, Job job, @Nullable String password, Progress progress) {
+        this(file, name, job, password, progress, new Semaphore(1));
+    }
+
     /** Told after each page, never twice at once, from threads of the check. */
     @FunctionalInterface
     public interface Progress {

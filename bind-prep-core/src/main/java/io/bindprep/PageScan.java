@@ -10,58 +10,61 @@ import io.bindprep.problem.UnreadableInputException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks at every page; where that proves to take long, a second thread with the document opened again joins in, for
- * PDFBox's documents are not for sharing.
- *
- * <p>A second opening costs as much as it gives on most books (measured on one of 1,321 pages: 6.4 s against 5.1 s); it
- * halves the time of scans, where decoding pictures is the work.
+ * Looks at every page; where that proves to take longer than opening the document again and the request has a permit left,
+ * a second thread does so and joins in, for PDFBox's documents are not for sharing.
  */
 final class PageScan {
     /** Before this the Java machine is still warming up and says nothing about the rest. */
-    private static final long SETTLED_NANOS = 2_000_000_000L;
+    private static final long SETTLED_NANOS = 250_000_000L;
 
-    /** Worth a second opening. */
-    private static final long LONG_NANOS = 5_000_000_000L;
+    /** What must be left to do, beyond a second opening, for another thread to be worth it. */
+    private static final long LEFT_NANOS = 300_000_000L;
 
-    /** A longer document opened twice would not leave a small heap (-Xmx256m) room to work (measured on 16,565 pages). */
-    private static final int MOST_TWICE = 5_000;
+    /** A longer document opened twice would leave a small heap no room to work (measured at -Xmx128m on 17,208 pages). */
+    private static final int MANY_PAGES = 5_000;
+
+    private static final long ROOMY_BYTES = 512L * 1024 * 1024;
 
     /** Pages taken at once; small enough that both threads end together. */
-    private static final int CHUNK = 8;
+    private static final int CHUNK = 4;
 
     private final CheckRequest request;
     private final Block block;
     private final PlanTrial trial;
     private final Bounded bound;
+    private final LongSupplier nanos;
     private final int pages;
     private final AtomicInteger next = new AtomicInteger();
     private int done;
 
-    private PageScan(CheckRequest request, Block block, PlanTrial trial, Bounded bound) {
+    PageScan(CheckRequest request, Block block, PlanTrial trial, Bounded bound, LongSupplier nanos) {
         this.request = request;
         this.block = block;
         this.trial = trial;
         this.bound = bound;
+        this.nanos = nanos;
         this.pages = block.places().size();
     }
 
     /** Has every page judged by the trial. */
     static void run(CheckRequest request, OpenedPdf pdf, Block block, PlanTrial trial, Bounded bound)
             throws UnreadableInputException {
-        new PageScan(request, block, trial, bound).lead(pdf);
+        new PageScan(request, block, trial, bound, System::nanoTime).lead(pdf);
     }
 
-    private void lead(OpenedPdf pdf) throws UnreadableInputException {
+    void lead(OpenedPdf pdf) throws UnreadableInputException {
         FutureTask<Void> helper = null;
-        long start = System.nanoTime();
+        long start = nanos.getAsLong();
         try {
             while (chunk(pdf)) {
-                if (helper == null && worthHelp(System.nanoTime() - start)) {
-                    helper = new FutureTask<>(() -> help(pdf.facts().sha256()));
-                    bound.start(helper);
+                if (helper == null
+                        && worthHelp(nanos.getAsLong() - start, pdf.openingNanos())
+                        && request.helpers().tryAcquire()) {
+                    helper = helper(pdf.facts().sha256());
                 }
             }
             if (helper != null) {
@@ -74,18 +77,39 @@ final class PageScan {
             if (e.getCause() instanceof UnreadableInputException unreadable) {
                 throw unreadable;
             }
+            if (e.getCause() instanceof OutOfMemoryError memory) {
+                throw memory; // said by whoever bounds the check
+            }
             throw new IllegalStateException("the check failed", e.getCause());
         } finally {
             next.set(pages); // where one thread failed the other stops
         }
     }
 
-    private boolean worthHelp(long spent) {
+    /** Starts a helper, which gives its permit back before its result is there. */
+    private FutureTask<Void> helper(String sha256) {
+        FutureTask<Void> helper = new FutureTask<>(() -> {
+            try {
+                return help(sha256);
+            } finally {
+                request.helpers().release();
+            }
+        });
+        try {
+            bound.start(helper);
+        } catch (OutOfMemoryError e) {
+            request.helpers().release(); // there was no thread to do it
+            throw e;
+        }
+        return helper;
+    }
+
+    private boolean worthHelp(long spent, long opening) {
         int looked = next.get();
         return spent > SETTLED_NANOS
-                && pages <= MOST_TWICE
                 && Runtime.getRuntime().availableProcessors() > 1
-                && (double) spent / looked * (pages - looked) > LONG_NANOS;
+                && (pages <= MANY_PAGES || Runtime.getRuntime().maxMemory() >= ROOMY_BYTES)
+                && (double) spent / looked * (pages - looked) > opening + LEFT_NANOS;
     }
 
     private @Nullable Void help(String sha256) throws UnreadableInputException {
@@ -96,6 +120,11 @@ final class PageScan {
             while (chunk(again)) {
                 // the chunk says whether there was one
             }
+        } catch (UnreadableInputException e) {
+            if (!(e.getCause() instanceof OutOfMemoryError)) {
+                throw e;
+            }
+            // no memory for it twice: the first thread goes on alone
         }
         return null;
     }

@@ -3,6 +3,7 @@ package io.bindprep;
 import io.bindprep.check.PageRanges;
 import io.bindprep.check.PageReport;
 import io.bindprep.check.Report;
+import io.bindprep.files.Scratch;
 import io.bindprep.files.WholeFile;
 import io.bindprep.marks.Verdict;
 import io.bindprep.pdf.EditedPdf;
@@ -50,11 +51,11 @@ final class ProofRun {
         if (pages.isEmpty()) {
             return result(Outcome.NOTHING_FLAGGED);
         }
-        Path made = Files.createTempFile("bind-prep-", ".pdf");
-        try {
+        try (Scratch scratch = Scratch.file()) {
+            Path made = scratch.path();
             // what a Bounded may throw is fixed; a full disk is none of it
             List<IOException> failed = Bounded.run(check.name(), bound -> {
-                try (OutputStream out = Files.newOutputStream(made)) {
+                try (OutputStream out = Scratch.write(made)) {
                     draw(bound, out);
                     return List.of();
                 } catch (IOException e) {
@@ -69,8 +70,6 @@ final class ProofRun {
             }
             WholeFile.write(request.output(), out -> Files.copy(made, out), check.file());
             return result(Outcome.WRITTEN);
-        } finally {
-            Files.deleteIfExists(made);
         }
     }
 

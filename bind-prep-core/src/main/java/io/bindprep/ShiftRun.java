@@ -2,6 +2,7 @@ package io.bindprep;
 
 import io.bindprep.check.PageReport;
 import io.bindprep.check.Report;
+import io.bindprep.files.Scratch;
 import io.bindprep.files.WholeFile;
 import io.bindprep.job.Job;
 import io.bindprep.job.Sides;
@@ -72,7 +73,7 @@ final class ShiftRun {
                     "leave it out, or use blank-versos to print a one-sided document on a two-sided machine",
                     List.of());
         }
-        return new CheckRequest(check.file(), check.name(), job, check.password(), check.progress());
+        return new CheckRequest(check.file(), check.name(), job, check.password(), check.progress(), check.helpers());
     }
 
     private ShiftReport run() throws UnreadableInputException, SettingException, IOException {
@@ -94,11 +95,8 @@ final class ShiftRun {
                     List.of(),
                     List.of());
         }
-        Path made = Files.createTempFile("bind-prep-", ".pdf");
-        try {
-            return changed(planned, made);
-        } finally {
-            Files.deleteIfExists(made);
+        try (Scratch made = Scratch.file()) {
+            return changed(planned, made.path());
         }
     }
 
@@ -212,7 +210,7 @@ final class ShiftRun {
             throws UnreadableInputException, SettingException, IOException {
         // what a Bounded may throw is fixed; a full disk is none of it
         List<IOException> failed = Bounded.run(check.name(), bound -> {
-            try (OutputStream out = Files.newOutputStream(file)) {
+            try (OutputStream out = Scratch.write(file)) {
                 write(plan, bound, cut, out);
                 return List.of();
             } catch (IOException e) {
@@ -223,7 +221,8 @@ final class ShiftRun {
             throw failed.get(0);
         }
         Job job = BlankBacks.job(check.job(), blanks);
-        return BindPrep.check(new CheckRequest(file, request.outputName(), job, null, check.progress()));
+        return BindPrep.check(
+                new CheckRequest(file, request.outputName(), job, null, check.progress(), check.helpers()));
     }
 
     private void write(MovePlan plan, Bounded bound, Set<Integer> cut, OutputStream out)

@@ -2,6 +2,7 @@ package io.bindprep;
 
 import io.bindprep.binding.Plan;
 import io.bindprep.check.Report;
+import io.bindprep.files.Scratch;
 import io.bindprep.files.WholeFile;
 import io.bindprep.job.Job;
 import io.bindprep.pdf.EditedPdf;
@@ -46,15 +47,8 @@ final class SplitRun {
         if (volumes.isEmpty()) {
             return refused(List.of(nothingToSplit()));
         }
-        Path folder = Files.createTempDirectory("bind-prep-");
-        try {
-            return made(folder);
-        } finally {
-            for (int n = 1; n <= volumes.size(); n++) {
-                Files.deleteIfExists(whole(folder, n));
-                Files.deleteIfExists(repaired(folder, n));
-            }
-            Files.deleteIfExists(folder);
+        try (Scratch folder = Scratch.folder()) {
+            return made(folder.path());
         }
     }
 
@@ -76,7 +70,7 @@ final class SplitRun {
             String name = name(request.outputName(), n);
             Job job = own.job(request.check().job());
             ShiftReport volume = ShiftRun.run(new ShiftRequest(
-                    new CheckRequest(whole(folder, n), name, job, null, check.progress()),
+                    new CheckRequest(whole(folder, n), name, job, null, check.progress(), check.helpers()),
                     repaired(folder, n),
                     name,
                     request.settings()));
@@ -115,7 +109,7 @@ final class SplitRun {
         List<String> refusals = Bounded.run(check.name(), bound -> {
             for (int n = 1; n <= volumes.size(); n++) {
                 try (OpenedPdf pdf = Intake.open(check.file(), check.name(), check.password());
-                        OutputStream out = Files.newOutputStream(whole(folder, n))) {
+                        OutputStream out = Scratch.write(whole(folder, n))) {
                     bound.extendFor(pdf.facts().pages().size());
                     EditedPdf edited = pdf.edit();
                     List<String> forbidden = ShiftRun.forbidden(edited, request.settings(), before);

@@ -14,6 +14,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.Semaphore;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -162,10 +163,11 @@ final class CheckCommand implements Callable<Integer> {
 
     private int watch(Job job, @Nullable String password, JobInput input, int threads) {
         ReportOutput form = answers.open(out, terminal, true);
+        Semaphore pageThreads = batch.pageThreads(spec, true);
         return new WatchRun(out, err, answers)
                 .run(
                         watch.settings(spec),
-                        reports -> new FileCheck(engine, job, password, input, form, reports),
+                        reports -> new FileCheck(engine, job, password, input, form, reports, pageThreads),
                         threads,
                         input.wording(),
                         passwordFile);
@@ -178,7 +180,8 @@ final class CheckCommand implements Callable<Integer> {
             Summary summary = new Summary();
             int exit;
             try (ReportOutput output = answers.open(out, terminal, inputs.several())) {
-                FileCheck check = new FileCheck(engine, job, password, input, output, written);
+                Semaphore pageThreads = batch.pageThreads(spec, inputs.several());
+                FileCheck check = new FileCheck(engine, job, password, input, output, written, pageThreads);
                 CheckRun run = new CheckRun(out, err, terminal.showsProgress(), check, output);
                 exit = inputs.several() ? run.many(files, threads, summary) : run.one(files.get(0));
             }

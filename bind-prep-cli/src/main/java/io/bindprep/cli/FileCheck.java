@@ -9,6 +9,7 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
 import org.jspecify.annotations.Nullable;
@@ -21,22 +22,30 @@ final class FileCheck {
     private final JobInput input;
     private final ReportOutput output;
     private final Reports written;
+    private final Semaphore pageThreads;
     // shared by all checks; for one alone where memory ran short, so that company changes no verdict
     private final ReentrantReadWriteLock memory = new ReentrantReadWriteLock();
 
+    /**
+     * A check of files against one job.
+     *
+     * @param pageThreads a permit for each thread that looks at pages, of all files together
+     */
     FileCheck(
             CheckCommand.Engine engine,
             Job job,
             @Nullable String password,
             JobInput input,
             ReportOutput output,
-            Reports written) {
+            Reports written,
+            Semaphore pageThreads) {
         this.engine = engine;
         this.job = job;
         this.password = password;
         this.input = input;
         this.output = output;
         this.written = written;
+        this.pageThreads = pageThreads;
     }
 
     /**
@@ -50,7 +59,14 @@ final class FileCheck {
             if (known != null) {
                 return unreadable(index, file, known);
             }
-            return checked(index, new CheckRequest(file.file(), file.name(), job, password, progress));
+            CheckRequest request = new CheckRequest(file.file(), file.name(), job, password, progress, pageThreads);
+            // one for the check itself; while another file's helper has it, that file is nearly done
+            pageThreads.acquireUninterruptibly();
+            try {
+                return checked(index, request);
+            } finally {
+                pageThreads.release();
+            }
         } catch (UnreadableInputException e) {
             return unreadable(index, file, e);
         } catch (SettingException e) {
@@ -67,7 +83,7 @@ final class FileCheck {
                     ExitCode.INTERNAL,
                     said.out(),
                     said.err(),
-                    "this is a bug in bind-prep",
+                    Problems.first(e) instanceof OutOfMemoryError ? "the memory ran out" : "this is a bug in bind-prep",
                     0,
                     false);
         }

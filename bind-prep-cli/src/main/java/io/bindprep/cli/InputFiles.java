@@ -1,5 +1,6 @@
 package io.bindprep.cli;
 
+import io.bindprep.files.Scratch;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.problem.UnreadableInputException.Reason;
 import java.io.IOException;
@@ -14,9 +15,9 @@ import org.jspecify.annotations.Nullable;
 final class InputFiles implements AutoCloseable {
     private final List<InputFile> files;
     private final boolean several;
-    private final @Nullable Path spooled;
+    private final @Nullable Scratch spooled;
 
-    private InputFiles(List<InputFile> files, boolean several, @Nullable Path spooled) {
+    private InputFiles(List<InputFile> files, boolean several, @Nullable Scratch spooled) {
         this.files = List.copyOf(files);
         this.several = several;
         this.spooled = spooled;
@@ -31,14 +32,14 @@ final class InputFiles implements AutoCloseable {
     static InputFiles of(List<Path> named, InputStream in) {
         List<InputFile> files = new ArrayList<>();
         boolean folder = false;
-        Path spooled = null;
+        Scratch spooled = null;
         for (Path path : named) {
             if (path.equals(StandardInput.DASH)) {
                 if (spooled != null) {
                     throw new IllegalArgumentException("- (standard input) is named twice");
                 }
                 spooled = spooled(in);
-                files.add(new InputFile(spooled, StandardInput.NAME, null));
+                files.add(new InputFile(spooled.path(), StandardInput.NAME, null));
             } else if (Files.isDirectory(path)) {
                 folder = true;
                 List<InputFile> within = FolderWalk.of(path, null);
@@ -50,7 +51,7 @@ final class InputFiles implements AutoCloseable {
         return new InputFiles(files, folder || files.size() > 1, spooled);
     }
 
-    private static Path spooled(InputStream in) {
+    private static Scratch spooled(InputStream in) {
         try {
             return StandardInput.spooled(in);
         } catch (IOException e) {
@@ -81,7 +82,7 @@ final class InputFiles implements AutoCloseable {
     @Override
     public void close() {
         if (spooled != null) {
-            StandardInput.discard(spooled);
+            spooled.close();
         }
     }
 }

@@ -1,5 +1,6 @@
 package io.bindprep.cli;
 
+import io.bindprep.files.WholeFile;
 import java.io.BufferedReader;
 import java.io.Closeable;
 import java.io.IOException;
@@ -10,18 +11,23 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
+import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which files were checked, kept in a file so that a watch that starts again goes on where it ended: one line a file,
  * appended in one write once its reports are there. A line that was cut off by a power failure counts for nothing, so its
- * file is checked once more.
+ * file is checked once more. Lines that later ones have overtaken go when a watch starts.
  */
 final class Ledger implements Closeable {
     /** Its name in the folder of the reports; hidden, so that it is never taken for an input. */
@@ -32,7 +38,7 @@ final class Ledger implements Closeable {
 
     // 19 digits hold the nanoseconds of this century
     private static final Pattern LINE =
-            Pattern.compile("1\t([0-9a-f]{64})\t([0-9a-f]{64}|-)\t(\\d{1,18})\t(-?\\d{1,19})\t([^\t]+)");
+            Pattern.compile("2\t([0-9a-f]{64})\t([0-9a-f]{64}|-)\t(\\d{1,18})\t(-?\\d{1,19})\t(-?\\d{1,19})\t([^\t]+)");
 
     /**
      * One file that was checked.
@@ -42,10 +48,14 @@ final class Ledger implements Closeable {
      */
     record Entry(String settings, String sha256, Stamp stamp) {}
 
-    private final FileChannel channel;
-    private final Map<String, Entry> last = new HashMap<>();
+    private final Path file;
+    private final Map<String, Entry> last = new TreeMap<>();
+    private FileChannel channel;
+    // of the file whose place a shorter one took: whoever opened that before still finds it locked
+    private @Nullable FileChannel replaced;
 
-    private Ledger(FileChannel channel) {
+    private Ledger(Path file, FileChannel channel) {
+        this.file = file;
         this.channel = channel;
     }
 
@@ -56,13 +66,23 @@ final class Ledger implements Closeable {
      */
     static Ledger open(Path folder) throws IOException {
         Path file = folder.resolve(NAME);
-        FileChannel channel =
-                FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+        Ledger ledger = new Ledger(file, locked(file, StandardOpenOption.CREATE));
         try {
-            lock(channel, file);
-            Ledger ledger = new Ledger(channel);
             ledger.read();
             return ledger;
+        } catch (IOException e) {
+            ledger.close();
+            throw e;
+        }
+    }
+
+    private static FileChannel locked(Path file, StandardOpenOption... more) throws IOException {
+        Set<OpenOption> how = new HashSet<>(List.of(more));
+        how.addAll(List.of(StandardOpenOption.READ, StandardOpenOption.WRITE));
+        FileChannel channel = FileChannel.open(file, how);
+        try {
+            lock(channel, file);
+            return channel;
         } catch (IOException e) {
             channel.close();
             throw e;
@@ -87,11 +107,16 @@ final class Ledger implements Closeable {
         // not closed: that would close the channel, and with it give up the lock
         BufferedReader reader =
                 new BufferedReader(new InputStreamReader(Channels.newInputStream(channel), StandardCharsets.UTF_8));
+        int lines = 0;
         for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+            lines++;
             Matcher m = LINE.matcher(line);
             if (m.matches()) {
                 keep(m);
             }
+        }
+        if (lines > last.size()) {
+            compact();
         }
         long size = channel.size();
         if (size > 0) {
@@ -103,10 +128,24 @@ final class Ledger implements Closeable {
         }
     }
 
+    private void compact() throws IOException {
+        StringBuilder text = new StringBuilder();
+        last.forEach((name, entry) -> text.append(line(name, entry)));
+        try {
+            WholeFile.write(file, text.toString());
+        } catch (IOException e) {
+            return; // longer than it need be, and as true
+        }
+        FileChannel shorter = locked(file);
+        replaced = channel;
+        channel = shorter;
+        channel.force(true);
+    }
+
     private void keep(Matcher m) {
         try {
-            Stamp stamp = new Stamp(Long.parseLong(m.group(3)), Long.parseLong(m.group(4)));
-            last.put(unescaped(m.group(5)), new Entry(m.group(1), m.group(2), stamp));
+            Stamp stamp = new Stamp(Long.parseLong(m.group(3)), Long.parseLong(m.group(4)), Long.parseLong(m.group(5)));
+            last.put(unescaped(m.group(6)), new Entry(m.group(1), m.group(2), stamp));
         } catch (NumberFormatException e) {
             return; // not written by us: its file is checked once more
         }
@@ -119,10 +158,14 @@ final class Ledger implements Closeable {
 
     /** Keeps that a file was checked; when this returns it is on the disk. */
     void add(String name, Entry entry) throws IOException {
-        Stamp stamp = entry.stamp();
-        append("1\t" + entry.settings() + "\t" + entry.sha256() + "\t" + stamp.size() + "\t" + stamp.modifiedNanos()
-                + "\t" + escaped(name) + "\n");
+        append(line(name, entry));
         last.put(name, entry);
+    }
+
+    private static String line(String name, Entry entry) {
+        Stamp stamp = entry.stamp();
+        return "2\t" + entry.settings() + "\t" + entry.sha256() + "\t" + stamp.size() + "\t" + stamp.modifiedNanos()
+                + "\t" + stamp.changedNanos() + "\t" + escaped(name) + "\n";
     }
 
     private void append(String text) throws IOException {
@@ -155,6 +198,8 @@ final class Ledger implements Closeable {
 
     @Override
     public void close() throws IOException {
-        channel.close();
+        try (FileChannel first = replaced) {
+            channel.close();
+        }
     }
 }

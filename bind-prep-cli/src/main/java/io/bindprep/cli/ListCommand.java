@@ -10,6 +10,7 @@ import io.bindprep.setting.Spelling;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -38,6 +39,18 @@ import picocli.CommandLine.Spec;
 final class ListCommand implements Callable<Integer> {
     private static final List<CatalogueSection> ALL = List.of(CatalogueSection.values());
 
+    /** What a shell is taught: the tables, and each name in them that is one word for it. */
+    static final class Words implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            List<String> words = new ArrayList<>(tableWords());
+            CatalogueText.names(Catalogue.builtIn(), ALL).stream()
+                    .filter(name -> !name.contains(" "))
+                    .forEach(words::add);
+            return words.iterator();
+        }
+    }
+
     /** How rows are written. */
     enum Format {
         text,
@@ -48,6 +61,7 @@ final class ListCommand implements Callable<Integer> {
             arity = "0..2",
             paramLabel = "TABLE NAME",
             hideParamSyntax = true,
+            completionCandidates = Words.class,
             description =
                     "stocks, sizes, patterns, elements, punches, clearances or strands (all); a name shows every column of"
                             + " its row")

@@ -29,12 +29,24 @@ public final class Main {
         this.engine = engine;
     }
 
+    private static final byte[] OUT_OF_MEMORY =
+            ("bind-prep: " + Problems.OUT_OF_MEMORY + "\n").getBytes(StandardCharsets.US_ASCII);
+
     /** Runs the command and ends the process with its exit code. */
     public static void main(String[] args) {
         // set before logging is, and only if it ever is, configured: configuring it takes time
         System.setProperty("java.util.logging.config.class", NoLogging.class.getName());
-        Main main = new Main(System.in, utf8(System.out), utf8(System.err), Terminal.ofProcess(), BindPrep::check);
-        System.exit(main.run(args));
+        int exit;
+        try {
+            Main main = new Main(System.in, utf8(System.out), utf8(System.err), Terminal.ofProcess(), BindPrep::check);
+            exit = main.run(args);
+        } catch (OutOfMemoryError e) {
+            // text made beforehand: there may be no memory for more
+            System.err.write(OUT_OF_MEMORY, 0, OUT_OF_MEMORY.length);
+            System.err.flush();
+            exit = ExitCode.INTERNAL;
+        }
+        System.exit(exit);
     }
 
     /** Runs the command; returns its exit code. */
@@ -51,7 +63,7 @@ public final class Main {
                 .setExecutionExceptionHandler((e, command, parsed) -> internalError(e));
         try {
             return written(line.execute(args));
-        } catch (StackOverflowError | OutOfMemoryError e) {
+        } catch (StackOverflowError e) {
             return internalError(e);
         } finally {
             out.flush();

@@ -1,6 +1,7 @@
 package io.bindprep.cli;
 
 import io.bindprep.CheckRequest;
+import io.bindprep.files.Scratch;
 import io.bindprep.job.Job;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
@@ -82,10 +83,12 @@ final class OneFile {
         boolean piped = file.equals(StandardInput.DASH);
         String name = piped ? StandardInput.NAME : file.toString();
         JobInput input = new JobInput(command, jobFile);
+        Scratch spooled = null;
         try {
             Job job = input.read();
             if (piped) {
-                file = spooled();
+                spooled = spooled();
+                file = spooled.path();
             }
             return answer.applyAsInt(made(work, name, job));
         } catch (UnreadableInputException e) {
@@ -99,13 +102,13 @@ final class OneFile {
             err.println(Problems.cannotWrite("--output", output, e));
             return ExitCode.USAGE;
         } finally {
-            if (piped && !file.equals(StandardInput.DASH)) {
-                StandardInput.discard(file);
+            if (spooled != null) {
+                spooled.close();
             }
         }
     }
 
-    private Path spooled() {
+    private Scratch spooled() {
         BindPrepCommand root = (BindPrepCommand) command.root().userObject();
         try {
             return StandardInput.spooled(root.in());

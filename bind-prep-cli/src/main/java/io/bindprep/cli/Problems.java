@@ -43,11 +43,24 @@ final class Problems {
         return capital.endsWith(".") ? capital : capital + ".";
     }
 
-    /** Our own mistake: its first cause and where in our code it showed, instead of a stack trace. */
-    static String internal(String where, Throwable e) {
+    /** What it was for which the rest is only passed on. */
+    static Throwable first(Throwable e) {
         Throwable first = e;
         while (first.getCause() != null) {
             first = first.getCause();
+        }
+        return first;
+    }
+
+    /** No mistake of anyone's. */
+    static final String OUT_OF_MEMORY = "the memory that Java may use ran out."
+            + "\n  Give it more, for example with BINDPREP_JAVA_OPTS=-Xmx1g, or check the document in parts.";
+
+    /** Our own mistake: its first cause and where in our code it showed, instead of a stack trace. */
+    static String internal(String where, Throwable e) {
+        Throwable first = first(e);
+        if (first instanceof OutOfMemoryError) {
+            return "bind-prep: " + shown(where) + ": " + OUT_OF_MEMORY;
         }
         String message = first.getMessage();
         String place = Arrays.stream(first.getStackTrace())
@@ -79,9 +92,9 @@ final class Problems {
 
     /** A file named by an option that the system will not let us write. */
     static String cannotWrite(String option, Path file, IOException e) {
-        String why = e instanceof FileSystemException system && system.getReason() != null
-                ? system.getReason()
-                : "the system refuses it or the disk is full";
+        String why = e instanceof FileSystemException system
+                ? Objects.requireNonNullElse(system.getReason(), "the system refuses it")
+                : "the disk is full or refuses it (" + e.getMessage() + "); make room there, or name another place";
         return "bind-prep: " + option + ": cannot write " + file + ": " + why;
     }
 

@@ -1,10 +1,10 @@
 package io.bindprep.cli;
 
+import io.bindprep.files.Scratch;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.FileSystemException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** The document that comes in by standard input, kept in a file that only its owner can read until the run ends. */
@@ -25,16 +25,13 @@ final class StandardInput {
      *
      * @throws IOException where there is no room for it, or more than 4 GB of it
      */
-    static Path spooled(InputStream in) throws IOException {
+    static Scratch spooled(InputStream in) throws IOException {
         return spooled(in, MOST_BYTES);
     }
 
-    static Path spooled(InputStream in, long most) throws IOException {
-        // made so that no other user can read it
-        Path file = Files.createTempFile("bind-prep-", ".pdf");
-        // a signal ends the process past any finally
-        Runtime.getRuntime().addShutdownHook(new Thread(() -> discard(file)));
-        try (OutputStream out = Files.newOutputStream(file)) {
+    static Scratch spooled(InputStream in, long most) throws IOException {
+        Scratch file = Scratch.file();
+        try (OutputStream out = Scratch.write(file.path())) {
             byte[] buffer = new byte[64 * 1024];
             long taken = 0;
             for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
@@ -45,18 +42,9 @@ final class StandardInput {
                 out.write(buffer, 0, read);
             }
         } catch (IOException e) {
-            discard(file);
+            file.close();
             throw e;
         }
         return file;
-    }
-
-    /** Removes the file again. */
-    static void discard(Path file) {
-        try {
-            Files.deleteIfExists(file);
-        } catch (IOException e) {
-            return; // in the system's folder for such files, which it clears itself
-        }
     }
 }

@@ -104,7 +104,11 @@ final class WatchRun {
     // another password may open what this one did not; the password itself is kept nowhere
     private static String mark(@Nullable Path passwordFile) {
         try {
-            return passwordFile == null ? "" : passwordFile + " " + Stamp.of(passwordFile);
+            if (passwordFile == null) {
+                return "";
+            }
+            Stamp stamp = Stamp.of(passwordFile);
+            return passwordFile + " " + stamp.size() + " " + stamp.modifiedNanos();
         } catch (IOException e) {
             return "";
         }

@@ -123,6 +123,59 @@ class BatchTest {
         assertThat(seen).isSubsetOf(1, 2).contains(1);
     }
 
+    /** An engine whose every check has a helper wherever it may, and that notes how many work at once. */
+    private static CheckCommand.Engine helped(Set<Integer> seen) {
+        AtomicInteger now = new AtomicInteger();
+        return request -> {
+            seen.add(now.incrementAndGet());
+            boolean helper = request.helpers().tryAcquire();
+            try {
+                if (helper) {
+                    seen.add(now.incrementAndGet());
+                }
+                return BindPrep.check(request);
+            } finally {
+                if (helper) {
+                    now.decrementAndGet();
+                    request.helpers().release();
+                }
+                now.decrementAndGet();
+            }
+        };
+    }
+
+    @Test
+    void helpersOfFilesCountAmongTheThreads() {
+        Set<Integer> two = ConcurrentHashMap.newKeySet();
+        Cli.run(helped(two), "check", "--format", "jsonl", "--threads", "2", folder.toString());
+        assertThat(two).containsExactlyInAnyOrder(1, 2);
+        Set<Integer> one = ConcurrentHashMap.newKeySet();
+        Cli.run(helped(one), "check", "--format", "jsonl", "--threads", "1", folder.toString());
+        assertThat(one).containsExactly(1);
+    }
+
+    @Test
+    void helpersCountAmongTheThreadsOfAWatchToo() throws IOException {
+        Path watched = Files.createDirectory(temp.resolve("watched"));
+        Files.copy(Path.of(fixture("planner-a5.pdf")), watched.resolve("planner.pdf"));
+        Files.copy(Path.of(fixture("members-handbook-a4.pdf")), watched.resolve("handbook.pdf"));
+        Set<Integer> seen = ConcurrentHashMap.newKeySet();
+        Cli run = Cli.run(
+                helped(seen), "check", "--watch", watched.toString(), "--once", "--interval", "1", "--threads", "1");
+        assertThat(run.err()).contains("2 files: ");
+        assertThat(seen).containsExactly(1);
+    }
+
+    @Test
+    void aFileAloneHasAHelperUnlessOneThreadIsAskedFor() {
+        Set<Integer> seen = ConcurrentHashMap.newKeySet();
+        Cli.run(helped(seen), "check", fixture("planner-a5.pdf"));
+        assertThat(seen).containsExactlyInAnyOrder(1, 2);
+        Set<Integer> one = ConcurrentHashMap.newKeySet();
+        Cli.run(helped(one), "check", "--threads", "1", fixture("planner-a5.pdf"));
+        assertThat(one).containsExactly(1);
+    }
+
     @Test
     void linksAreFollowedOnceAndLoopsEnd() throws IOException {
         Files.createSymbolicLink(folder.resolve("b/again"), folder);

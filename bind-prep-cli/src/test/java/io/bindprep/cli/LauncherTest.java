@@ -145,12 +145,12 @@ class LauncherTest {
                     .contains("<-XX:SharedArchiveFile=" + archive.toRealPath() + ">")
                     .endsWith("<check>\n<a book.pdf>\n");
         }
-        assertThat(temp.resolve("asked")).hasContent("asked\n");
+        assertThat(temp.resolve("asked")).hasContent("list\n");
         assertThat(archive).hasContent("classes\n");
         // a newer jar has other classes
         Files.setLastModifiedTime(jar, FileTime.from(Instant.now().plusSeconds(60)));
         run(launcher, "check");
-        assertThat(temp.resolve("asked")).hasContent("asked\nasked\n");
+        assertThat(temp.resolve("asked")).hasContent("list\nlist\n");
         try (var files = Files.list(jar.getParent())) {
             assertThat(files).containsExactlyInAnyOrder(jar, archive);
         }
@@ -169,8 +169,10 @@ class LauncherTest {
         tool(
                 "java",
                 "if [ \"$1\" = -version ]; then echo 'openjdk version \"17.0.1\"' >&2; exit; fi\n"
-                        + "for a; do case $a in -XX:ArchiveClassesAtExit=*) echo asked >>'" + temp.resolve("asked")
-                        + "'; echo classes >\"${a#*=}\"; echo noise; exit 1;; esac; done\n"
+                        + "for a; do case $a in -XX:DumpLoadedClassList=*) echo list >\"${a#*=}\"; exit 1;; esac; done\n"
+                        + "for a; do case $a in -XX:SharedClassListFile=*) cat \"${a#*=}\" >>'" + temp.resolve("asked")
+                        + "';; -XX:SharedArchiveFile=*) to=${a#*=};; esac; done\n"
+                        + "case $* in *-Xshare:dump*) echo classes >\"$to\"; echo noise; exit 1;; esac\n"
                         + "for a; do printf '<%s>\\n' \"$a\"; done");
     }
 

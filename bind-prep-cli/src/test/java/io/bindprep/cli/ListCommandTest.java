@@ -81,6 +81,22 @@ class ListCommandTest {
     }
 
     @Test
+    void whatWasMeasuredOfAPunchIsListed(@TempDir Path folder) throws Exception {
+        Path bench = folder.resolve("bench.yaml");
+        Files.writeString(
+                bench,
+                "pattern: W3_1i-square-0t\npins: 34\n"
+                        + "measured: {skew: -0.2 mm +- 0.1 mm, side: 0.3 mm +- 0.1 mm}\n");
+        assertThat(Cli.run("list", "bench", "--punch", bench.toString()).out())
+                .contains("measured errors     side 0.3 mm +-0.1 mm; skew -0.2 mm +-0.1 mm\n");
+        String json = Cli.run("list", "bench", "--punch", bench.toString(), "--format", "json")
+                .out();
+        assertThat(json.replaceAll("\\s", ""))
+                .contains("\"measured\":{\"side\":{\"valueMm\":0.3,\"toleranceMm\":0.1},\"skew\":{\"valueMm\":-0.2,");
+        assertThat(Cli.run("list", "generic-W3_1i-square-0t").out()).contains("measured errors     not measured\n");
+    }
+
+    @Test
     void clearancesAndStrandsAreTablesToo() {
         // all common practice, no source, but for the coil's filament: Printing Impressions, Feb 2005
         assertThat(Cli.run("list", "clearances").out())

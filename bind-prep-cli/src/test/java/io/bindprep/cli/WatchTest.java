@@ -3,6 +3,7 @@ package io.bindprep.cli;
 import static io.bindprep.cli.Cli.fixture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import io.bindprep.BindPrep;
 import java.io.IOException;
@@ -183,7 +184,7 @@ class WatchTest {
         Path half = Files.write(temp.resolve("half.pdf"), Arrays.copyOf(Files.readAllBytes(GOOD), 5000));
         Stamp whole = Stamp.of(GOOD);
         assertThat(settling.look("a", GOOD, whole)).isFalse();
-        assertThat(settling.look("a", GOOD, new Stamp(whole.size() + 1, 0))).isFalse();
+        assertThat(settling.look("a", GOOD, new Stamp(whole.size() + 1, 0, 0))).isFalse();
         assertThat(settling.grew("a")).isTrue();
         assertThat(settling.look("a", GOOD, whole)).isFalse();
         assertThat(settling.look("a", GOOD, whole)).isTrue();
@@ -243,7 +244,8 @@ class WatchTest {
     @Test
     void theLedgerOutlivesACutLineAndOddNames() throws Exception {
         Files.createDirectory(out);
-        Ledger.Entry entry = new Ledger.Entry("a".repeat(64), "b".repeat(64), new Stamp(3, 1_795_618_800_123_456_789L));
+        Ledger.Entry entry = new Ledger.Entry(
+                "a".repeat(64), "b".repeat(64), new Stamp(3, 1_795_618_800_123_456_789L, 1_795_618_800_987_654_321L));
         String odd = "tab\t, line\nend, \\t and größe.pdf";
         try (Ledger ledger = Ledger.open(out)) {
             ledger.add(odd, entry);
@@ -266,6 +268,55 @@ class WatchTest {
             assertThat(ledger.last(odd)).contains(entry);
             assertThatThrownBy(() -> Ledger.open(out)).hasMessageContaining("another bind-prep");
         }
+    }
+
+    @Test
+    void linesThatLaterOnesOvertookGoAtTheNextStartAndTheLockStays() throws Exception {
+        Files.createDirectory(out);
+        Ledger.Entry old = new Ledger.Entry("a".repeat(64), "b".repeat(64), new Stamp(3, 4, 5));
+        Ledger.Entry now = new Ledger.Entry("a".repeat(64), "c".repeat(64), new Stamp(6, 7, 8));
+        try (Ledger ledger = Ledger.open(out)) {
+            for (int i = 0; i < 100; i++) {
+                ledger.add("book.pdf", i < 99 ? old : now);
+            }
+            ledger.add("other.pdf", old);
+        }
+        assertThat(ledgerLines()).isEqualTo(101);
+        try (Ledger ledger = Ledger.open(out)) {
+            assertThat(ledgerLines()).isEqualTo(2);
+            assertThat(ledger.last("book.pdf")).contains(now);
+            assertThatThrownBy(() -> Ledger.open(out)).hasMessageContaining("another bind-prep");
+            ledger.add("third.pdf", now);
+        }
+        try (Ledger ledger = Ledger.open(out)) {
+            assertThat(ledger.last("book.pdf")).contains(now);
+            assertThat(ledger.last("other.pdf")).contains(old);
+            assertThat(ledger.last("third.pdf")).contains(now);
+        }
+        assertThat(files(out)).containsExactly(Ledger.NAME);
+    }
+
+    @Test
+    void otherBytesOfTheSameSizeAndTimeAreNoticed() throws Exception {
+        assumeThat(in.getFileSystem().supportedFileAttributeViews())
+                .as("this system keeps no time of change")
+                .contains("unix");
+        pass();
+        Path book = in.resolve("handbook.pdf");
+        FileTime time = Files.getLastModifiedTime(book);
+        byte[] bytes = Files.readAllBytes(book);
+        // white space behind the file's end mark
+        bytes[bytes.length - 1] = ' ';
+        Files.write(book, bytes);
+        Files.setLastModifiedTime(book, time);
+        assertThat(pass().out()).startsWith("good            handbook.pdf");
+        // and put in its place by another name, as a copy program does
+        bytes[bytes.length - 1] = '\t';
+        Path part = Files.write(in.resolve("handbook.part"), bytes);
+        Files.setLastModifiedTime(part, time);
+        Files.move(part, book, StandardCopyOption.REPLACE_EXISTING);
+        assertThat(pass().out()).startsWith("good            handbook.pdf");
+        assertThat(pass().out()).isEmpty();
     }
 
     @Test

@@ -1,5 +1,9 @@
 package io.bindprep.catalogue;
 
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,4 +18,17 @@ public record MeasuredErrors(
         @Nullable Deviation depth,
         @Nullable Deviation side,
         @Nullable Deviation skew,
-        @Nullable Deviation pitch) {}
+        @Nullable Deviation pitch) {
+    /** Those that were measured, by their names in a punch's file, in its order. */
+    public Map<String, Deviation> byName() {
+        Map<String, Deviation> named = new LinkedHashMap<>();
+        List<@Nullable Deviation> errors = Arrays.asList(depth, side, skew, pitch);
+        for (int i = 0; i < errors.size(); i++) {
+            Deviation error = errors.get(i);
+            if (error != null) {
+                named.put(PunchKeys.ERRORS.get(i), error);
+            }
+        }
+        return named;
+    }
+}

@@ -5,10 +5,8 @@ import io.bindprep.setting.FileText;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /** Writes a punch as the file that {@link PunchFile} reads, each key with its meaning as a comment above it. */
 public final class PunchText {
@@ -74,17 +72,9 @@ public final class PunchText {
 
     private static Map<String, String> measured(MeasuredErrors errors) {
         Map<String, String> measured = new LinkedHashMap<>();
-        List<String> names = PunchKeys.ERRORS;
-        put(measured, names.get(0), errors.depth());
-        put(measured, names.get(1), errors.side());
-        put(measured, names.get(2), errors.skew());
-        put(measured, names.get(3), errors.pitch());
+        errors.byName()
+                .forEach((name, error) -> measured.put(
+                        name, LengthText.exact(error.value()) + " +- " + LengthText.exact(error.tolerance())));
         return measured;
-    }
-
-    private static void put(Map<String, String> measured, String name, @Nullable Deviation error) {
-        if (error != null) {
-            measured.put(name, LengthText.exact(error.value()) + " +- " + LengthText.exact(error.tolerance()));
-        }
     }
 }

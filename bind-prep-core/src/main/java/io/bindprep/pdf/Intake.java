@@ -29,6 +29,11 @@ public final class Intake {
      * @throws UnreadableInputException where it is not a PDF that can be opened, with what to ask the client for
      */
     public static OpenedPdf open(Path file, String name, @Nullable String password) throws UnreadableInputException {
+        return open(file, name, password, LeanDocument.MANY);
+    }
+
+    /** As above, letting go of what was parsed of pages where so many objects were met. */
+    static OpenedPdf open(Path file, String name, @Nullable String password, int many) throws UnreadableInputException {
         try {
             checkPlainFile(file, name);
             FileEnds ends = FileEnds.of(file);
@@ -37,7 +42,7 @@ public final class Intake {
                 throw damaged(name + " breaks off before its end: it has no pointer to its table of contents"
                         + " (\"startxref\"), so pages may be missing.");
             }
-            return load(file, name, password, ends);
+            return load(file, name, password, ends, many);
         } catch (NoSuchFileException e) {
             throw missing(name);
         } catch (IOException e) {
@@ -99,18 +104,20 @@ public final class Intake {
                 FileKinds.remedy(type));
     }
 
-    private static OpenedPdf load(Path file, String name, @Nullable String password, FileEnds ends)
+    private static OpenedPdf load(Path file, String name, @Nullable String password, FileEnds ends, int many)
             throws IOException, UnreadableInputException {
+        long begun = System.nanoTime();
         Digest digest = Digest.begin(file);
         PDDocument document = null;
         try {
             RandomAccessReadBufferedFile source = new RandomAccessReadBufferedFile(file.toFile());
-            document = new LeanParser(
-                            source,
-                            password == null ? "" : password,
-                            MemoryUsageSetting.setupMixed(IN_MEMORY).streamCache)
-                    .parse();
-            OpenedPdf opened = OpenedPdf.of(document, name, digest, ends);
+            LeanParser parser = new LeanParser(
+                    source,
+                    password == null ? "" : password,
+                    MemoryUsageSetting.setupMixed(IN_MEMORY).streamCache,
+                    many);
+            document = parser.parse();
+            OpenedPdf opened = OpenedPdf.of(document, parser.lean(), name, digest, ends, begun);
             document = null;
             return opened;
         } catch (InvalidPasswordException e) {

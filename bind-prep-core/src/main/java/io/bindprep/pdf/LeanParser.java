@@ -1,11 +1,7 @@
 package io.bindprep.pdf;
 
 import java.io.IOException;
-import java.util.AbstractMap;
-import java.util.Map;
-import java.util.Set;
 import org.apache.pdfbox.cos.COSBase;
-import org.apache.pdfbox.cos.COSDocument;
 import org.apache.pdfbox.cos.COSObjectKey;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.io.RandomAccessRead;
@@ -22,11 +18,18 @@ import org.jspecify.annotations.Nullable;
  */
 final class LeanParser extends PDFParser {
     private final ObjectStreams streams = new ObjectStreams();
+    private final LeanDocument lean;
 
-    LeanParser(RandomAccessRead source, String password, StreamCacheCreateFunction cache) throws IOException {
+    LeanParser(RandomAccessRead source, String password, StreamCacheCreateFunction cache, int many) throws IOException {
         super(source, password, null, null, cache);
         document.close();
-        document = new LeanDocument(cache, this);
+        lean = new LeanDocument(cache, this, many);
+        document = lean;
+    }
+
+    /** The document that is parsed, which can forget. */
+    LeanDocument lean() {
+        return lean;
     }
 
     @Override
@@ -42,70 +45,5 @@ final class LeanParser extends PDFParser {
             }
         }
         return super.parseObjectStreamObject(streamNumber, key);
-    }
-
-    private static final class LeanDocument extends COSDocument {
-        private @Nullable Map<COSObjectKey, Long> unshared;
-
-        LeanDocument(StreamCacheCreateFunction cache, PDFParser parser) {
-            super(cache, parser);
-        }
-
-        @Override
-        public Map<COSObjectKey, Long> getXrefTable() {
-            if (unshared == null) {
-                unshared = new Unshared(super.getXrefTable());
-            }
-            return unshared;
-        }
-    }
-
-    private static final class Unshared extends AbstractMap<COSObjectKey, Long> {
-        private final Map<COSObjectKey, Long> table;
-
-        Unshared(Map<COSObjectKey, Long> table) {
-            this.table = table;
-        }
-
-        /** Says so, to keep the parser from copying the table. */
-        @Override
-        public boolean isEmpty() {
-            return true;
-        }
-
-        @Override
-        public int size() {
-            return table.size();
-        }
-
-        @Override
-        public @Nullable Long get(@Nullable Object key) {
-            return table.get(key);
-        }
-
-        @Override
-        public boolean containsKey(@Nullable Object key) {
-            return table.containsKey(key);
-        }
-
-        @Override
-        public @Nullable Long put(COSObjectKey key, Long value) {
-            return table.put(key, value);
-        }
-
-        @Override
-        public void clear() {
-            table.clear();
-        }
-
-        @Override
-        public Set<COSObjectKey> keySet() {
-            return table.keySet();
-        }
-
-        @Override
-        public Set<Map.Entry<COSObjectKey, Long>> entrySet() {
-            return table.entrySet();
-        }
     }
 }

@@ -29,39 +29,52 @@ public final class OpenedPdf implements AutoCloseable {
     private static final ReadWriteLock MEMORY = new ReentrantReadWriteLock();
 
     private final PDDocument document;
+    private final LeanDocument objects;
     private final DocumentFacts facts;
     private final List<PageTree.Entry> pages;
     private final List<@Nullable String> problems;
     private final Layers layers;
     private final Budget budget;
-    private final InkEngine engine;
-    private final DrawnFonts drawnFonts = new DrawnFonts();
+    private final long openingNanos;
+    private InkEngine engine;
+    private DrawnFonts drawnFonts = new DrawnFonts();
 
     private OpenedPdf(
-            PDDocument document, DocumentFacts facts, List<PageTree.Entry> pages, List<@Nullable String> problems) {
+            PDDocument document,
+            LeanDocument objects,
+            DocumentFacts facts,
+            List<PageTree.Entry> pages,
+            List<@Nullable String> problems,
+            Layers layers,
+            long openingNanos) {
         this.document = document;
+        this.objects = objects;
         this.facts = facts;
         this.pages = pages;
         this.problems = problems;
-        this.layers = new Layers(document.getDocumentCatalog().getCOSObject());
+        this.layers = layers;
+        this.openingNanos = openingNanos;
         this.budget = new Budget(pages.size());
         this.engine = new InkEngine(new Fonts(), layers, budget);
     }
 
-    static OpenedPdf of(PDDocument document, String name, Digest sha256, FileEnds ends)
+    static OpenedPdf of(
+            PDDocument document, LeanDocument objects, String name, Digest sha256, FileEnds ends, long begun)
             throws UnreadableInputException, IOException {
         COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
-        PageTree.Found found = PageTree.walk(catalog.getCOSDictionary(COSName.PAGES));
+        Layers layers = new Layers(catalog);
+        COSDictionary root = catalog.getCOSDictionary(COSName.PAGES);
+        objects.keep(false);
+        List<PageFacts> facts = new ArrayList<>();
+        List<@Nullable String> problems = new ArrayList<>();
+        PageTree.Found found = PageTree.walk(root, objects, page -> {
+            PageBoxes.Read read = PageBoxes.read(facts.size() + 1, page);
+            facts.add(read.facts());
+            problems.add(read.problem());
+        });
         if (found.pages().isEmpty()) {
             throw new UnreadableInputException(
                     Reason.DAMAGED, name + " is a PDF without a page.", "Ask for the file again, exported afresh.");
-        }
-        List<PageFacts> facts = new ArrayList<>();
-        List<@Nullable String> problems = new ArrayList<>();
-        for (PageTree.Entry page : found.pages()) {
-            PageBoxes.Read read = PageBoxes.read(facts.size() + 1, page.whole());
-            facts.add(read.facts());
-            problems.add(read.problem());
         }
         COSDictionary preferences = catalog.getCOSDictionary(COSName.VIEWER_PREFERENCES);
         boolean rightToLeft =
@@ -76,7 +89,12 @@ public final class OpenedPdf implements AutoCloseable {
                 found.lost(),
                 OutlineReader.read(catalog, found.pages()),
                 document.getCurrentAccessPermission().canPrint());
-        return new OpenedPdf(document, known, found.pages(), problems);
+        return new OpenedPdf(document, objects, known, found.pages(), problems, layers, System.nanoTime() - begun);
+    }
+
+    /** How long opening it took, which is what opening it again would. */
+    public long openingNanos() {
+        return openingNanos;
     }
 
     /** What is known before content is looked at. */
@@ -122,13 +140,22 @@ public final class OpenedPdf implements AutoCloseable {
         }
     }
 
+    /** What was parsed of pages looked at before leaves the memory, and with it what was made of it. */
+    private void forgetMany() {
+        if (objects.forgetMany()) {
+            engine = new InkEngine(new Fonts(), layers, budget);
+            drawnFonts = new DrawnFonts();
+        }
+    }
+
     private PageMarks look(int page, PageEdge edge, double depthMm, double clearMm) {
+        forgetMany();
         PageFacts f = facts.pages().get(page - 1);
         String problem = problems.get(page - 1);
         if (problem != null) {
             return new PageMarks(page, List.of(), problem);
         }
-        COSDictionary dictionary = pages.get(page - 1).whole();
+        COSDictionary dictionary = pages.get(page - 1).whole(objects);
         if (contentLost(dictionary)) {
             return new PageMarks(page, List.of(), "its content is missing from the file");
         }
@@ -167,6 +194,7 @@ public final class OpenedPdf implements AutoCloseable {
     public PagePictures pictures(int pages) {
         return new PagePictures(
                 document.getDocumentCatalog().getCOSObject().getDictionaryObject(COSName.OCPROPERTIES),
+                objects,
                 this.pages,
                 facts.pages(),
                 problems,

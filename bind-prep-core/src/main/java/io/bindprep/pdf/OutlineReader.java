@@ -4,6 +4,7 @@ import io.bindprep.page.Bookmark;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,8 @@ import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSObject;
+import org.apache.pdfbox.cos.COSObjectKey;
 import org.apache.pdfbox.cos.COSString;
 import org.jspecify.annotations.Nullable;
 
@@ -30,14 +33,21 @@ final class OutlineReader {
     private static final int MOST_NODES = 50_000;
 
     private final COSDictionary catalog;
-    private final Map<COSDictionary, Integer> pages = new IdentityHashMap<>();
+    private final Map<COSBase, Integer> direct = new IdentityHashMap<>();
+    private final Map<COSObjectKey, Integer> pages = new HashMap<>();
+    private int count;
     private int nodes;
 
     private OutlineReader(COSDictionary catalog, List<PageTree.Entry> pages) {
         this.catalog = catalog;
         for (PageTree.Entry page : pages) {
+            count++;
             // a page that stands twice in the tree is bookmarked at its first place
-            this.pages.putIfAbsent(page.own(), this.pages.size() + 1);
+            if (page.node() instanceof COSObject reference) {
+                this.pages.putIfAbsent(reference.getKey(), count);
+            } else {
+                direct.putIfAbsent(page.node(), count);
+            }
         }
     }
 
@@ -93,15 +103,20 @@ final class OutlineReader {
         if (destination instanceof COSDictionary wrapped) {
             destination = wrapped.getDictionaryObject(COSName.D);
         }
-        return destination instanceof COSArray array && array.size() > 0 ? target(array.getObject(0)) : null;
+        return destination instanceof COSArray array && array.size() > 0 ? target(array) : null;
     }
 
-    private @Nullable Integer target(@Nullable COSBase first) {
+    private @Nullable Integer target(COSArray destination) {
+        // by its number, so that no page is read for it
+        if (destination.get(0) instanceof COSObject reference && pages.containsKey(reference.getKey())) {
+            return pages.get(reference.getKey());
+        }
+        COSBase first = destination.getObject(0);
         if (first instanceof COSDictionary page) {
-            return pages.get(page);
+            return direct.get(page);
         }
         // some producers number the page, from 0, where the standard wants a reference
-        if (first instanceof COSInteger number && number.longValue() >= 0 && number.longValue() < pages.size()) {
+        if (first instanceof COSInteger number && number.longValue() >= 0 && number.longValue() < count) {
             return number.intValue() + 1;
         }
         return null;

@@ -31,6 +31,7 @@ public final class PagePictures {
     private static final double MOST_DOTS = 12_000_000;
 
     private final @Nullable COSBase layers;
+    private final LeanDocument objects;
     private final List<PageTree.Entry> pages;
     private final List<PageFacts> facts;
     private final List<@Nullable String> problems;
@@ -38,11 +39,13 @@ public final class PagePictures {
 
     PagePictures(
             @Nullable COSBase layers,
+            LeanDocument objects,
             List<PageTree.Entry> pages,
             List<PageFacts> facts,
             List<@Nullable String> problems,
             Budget budget) {
         this.layers = layers;
+        this.objects = objects;
         this.pages = pages;
         this.facts = facts;
         this.problems = problems;
@@ -79,7 +82,7 @@ public final class PagePictures {
 
     private PagePicture drawn(int page, PageEdge edge, double depthMm, List<Window> windows) throws IOException {
         PageFacts f = facts.get(page - 1);
-        COSDictionary dictionary = pages.get(page - 1).whole();
+        COSDictionary dictionary = pages.get(page - 1).whole(objects);
         double w = f.trimWidth().mm();
         double h = f.trimHeight().mm();
         double depth = Math.min(depthMm, edge.upright() ? w : h);

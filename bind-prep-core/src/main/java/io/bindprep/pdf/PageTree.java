@@ -9,10 +9,13 @@ import java.util.Deque;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSNull;
+import org.apache.pdfbox.cos.COSObject;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,17 +38,30 @@ final class PageTree {
      */
     record Found(List<Entry> pages, int lost) {}
 
-    /** A page as it stands in the tree, and what it inherits. */
-    record Entry(COSDictionary own, COSDictionary inherited) {
-        /** A copy with what it inherits written in, made anew at each call: 16,000 of them would fill the memory. */
-        COSDictionary whole() {
-            return page(own, inherited);
+    /** A page's entry in the tree, most often a reference, and what the page inherits. */
+    record Entry(COSBase node, COSDictionary inherited) {
+        /** The page itself, which from then on stays in memory. */
+        COSDictionary own() {
+            return node instanceof COSObject reference && reference.getObject() instanceof COSDictionary page
+                    ? page
+                    : (COSDictionary) node;
+        }
+
+        /** A copy with what it inherits written in, read anew at each call: 16,000 of them would fill the memory. */
+        COSDictionary whole(LeanDocument document) {
+            return document.read(node) instanceof COSDictionary page ? page(page, inherited) : new COSDictionary();
         }
     }
 
     private record Step(COSBase node, COSDictionary inherited, int depth) {}
 
-    static Found walk(@Nullable COSDictionary root) throws UnreadableInputException {
+    /**
+     * Walks the tree.
+     *
+     * @param each is given each page with what it inherits, to read and let go of
+     */
+    static Found walk(@Nullable COSDictionary root, LeanDocument document, Consumer<COSDictionary> each)
+            throws UnreadableInputException {
         List<Entry> pages = new ArrayList<>();
         Set<COSBase> seen = Collections.newSetFromMap(new IdentityHashMap<>());
         Deque<Step> open = new ArrayDeque<>();
@@ -55,23 +71,30 @@ final class PageTree {
         }
         while (!open.isEmpty()) {
             Step step = open.pop();
-            if (!(step.node instanceof COSDictionary node)) {
+            if (!(document.read(step.node) instanceof COSDictionary first)) {
                 lost++;
                 continue;
             }
+            Entry entry = new Entry(step.node, step.inherited);
+            if (first.getCOSArray(COSName.KIDS) == null) {
+                pages.add(entry);
+                each.accept(page(first, step.inherited));
+                document.forgetMany();
+                continue;
+            }
+            document.keep(true); // one object for each node, by which a cycle is seen, and for what pages inherit
+            COSDictionary node = entry.own();
             COSArray kids = node.getCOSArray(COSName.KIDS);
-            if (kids == null) {
-                pages.add(new Entry(node, step.inherited));
-            } else if (step.depth > MOST_DEPTH || !seen.add(node)) {
+            if (step.depth > MOST_DEPTH || !seen.add(node)) {
                 lost++;
             } else {
                 COSDictionary inherited = inherited(node, step.inherited);
                 for (int i = kids.size() - 1; i >= 0; i--) {
-                    COSBase kid = kids.getObject(i);
-                    open.push(new Step(
-                            kid == null ? org.apache.pdfbox.cos.COSNull.NULL : kid, inherited, step.depth + 1));
+                    COSBase kid = kids.get(i);
+                    open.push(new Step(kid == null ? COSNull.NULL : kid, inherited, step.depth + 1));
                 }
             }
+            document.keep(false);
             if (pages.size() + open.size() > MOST_PAGES) {
                 throw new UnreadableInputException(
                         Reason.TOO_MUCH,

@@ -7,6 +7,7 @@ import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.catalogue.Elements;
 import io.bindprep.catalogue.LiftLimit;
+import io.bindprep.catalogue.MeasuredErrors;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Clearances.Clearance;
@@ -186,6 +187,19 @@ public final class CatalogueJson {
         }
     }
 
+    private record ErrorRow(BigDecimal valueMm, BigDecimal toleranceMm) {
+        static @Nullable Map<String, ErrorRow> of(@Nullable MeasuredErrors errors) {
+            if (errors == null) {
+                return null;
+            }
+            Map<String, ErrorRow> rows = new LinkedHashMap<>();
+            errors.byName()
+                    .forEach((name, error) ->
+                            rows.put(name, new ErrorRow(Json.mm(error.value()), Json.mm(error.tolerance()))));
+            return rows;
+        }
+    }
+
     private record PunchRow(
             String id,
             String pattern,
@@ -199,6 +213,7 @@ public final class CatalogueJson {
             BigDecimal leastWebMm,
             @Nullable SizesRow elements,
             @Nullable BigDecimal registrationMm,
+            @Nullable Map<String, ErrorRow> measured,
             String source) {
         static PunchRow of(Punch p) {
             Map<String, LiftRow> lifts = new LinkedHashMap<>();
@@ -218,6 +233,7 @@ public final class CatalogueJson {
                     Json.mm(p.leastWeb()),
                     SizesRow.of(p.elements()),
                     Json.mmOrNull(p.registration()),
+                    ErrorRow.of(p.measured()),
                     p.source());
         }
     }

@@ -8,6 +8,7 @@ import io.bindprep.binding.Strands;
 import io.bindprep.binding.Strands.Strand;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Elements;
+import io.bindprep.catalogue.MeasuredErrors;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Patterns;
 import io.bindprep.catalogue.Punch;
@@ -99,6 +100,7 @@ record CatalogueListing<T>(
                     p -> p.registration() == null
                             ? "not measured"
                             : p.registration().inMm()),
+            alone("measured errors", CatalogueListing::measured),
             both("source", Punch::source));
 
     private static final List<CatalogueColumn<Clearance>> CLEARANCES = List.of(
@@ -175,6 +177,16 @@ record CatalogueListing<T>(
             return "all";
         }
         return pins.isEmpty() ? "none" : pins.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    }
+
+    private static String measured(Punch p) {
+        MeasuredErrors errors = p.measured();
+        return errors == null
+                ? "not measured"
+                : errors.byName().entrySet().stream()
+                        .map(e -> e.getKey() + " " + e.getValue().value().inMm() + " +-"
+                                + e.getValue().tolerance().inMm())
+                        .collect(Collectors.joining("; "));
     }
 
     private static String depths(Punch p, String between, boolean whole) {

@@ -157,7 +157,7 @@ final class StepWriter {
                 + (job.boundEdge() == BoundEdge.TOP ? "left side" : "head")
                 + ", and feed every lift with that end to the side guide"
                 + (parts.stream().anyMatch(p -> p.plan().sameEndToGuide())
-                        ? ": the row is not symmetric, a leaf fed turned over would miss the element."
+                        ? ": a leaf fed turned over would miss the element."
                         : ".");
     }
 

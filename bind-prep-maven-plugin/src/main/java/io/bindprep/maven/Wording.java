@@ -81,17 +81,22 @@ final class Wording {
 
     /** A result that the disk would not take. */
     static String cannotWrite(PdfInput document, IOException e) {
-        String why = e instanceof FileSystemException system && system.getReason() != null
-                ? system.getFile() + ": " + system.getReason()
-                : String.valueOf(e.getMessage());
-        return document.name() + ": its result cannot be written: " + why;
+        String why = e instanceof FileSystemException system
+                ? system.getFile() + ": " + Objects.requireNonNullElse(system.getReason(), "the system refuses it")
+                : e.getMessage();
+        return document.name() + ": its result cannot be written: " + why
+                + "\n  Make room for it, or name another folder (bindprep.reportDirectory).";
     }
 
-    /** Our own mistake. */
+    /** Our own mistake, but for memory. */
     static String internal(PdfInput document, Throwable e) {
         Throwable first = e;
         while (first.getCause() != null) {
             first = first.getCause();
+        }
+        if (first instanceof OutOfMemoryError) {
+            return document.name() + ": the memory that Maven may use ran out."
+                    + "\n  Give it more, for example with MAVEN_OPTS=-Xmx1g, or check the document in parts.";
         }
         return document.name() + ": internal error, " + first
                 + "\n  This is a bug in bind-prep, please report it with what mvn -X says, and with the file if you may.";

@@ -120,6 +120,18 @@ class GoalRunTest {
     }
 
     @Test
+    void memoryThatRunsOutIsNobodysMistake() {
+        Engine engine = request -> {
+            throw new IllegalStateException("the check failed", new OutOfMemoryError("Java heap space"));
+        };
+        assertThatThrownBy(() -> run(NOTHING_SAID, engine, "damaged.pdf"))
+                .isInstanceOf(MojoExecutionException.class)
+                .hasMessageStartingWith("damaged.pdf: the memory that Maven may use ran out.\n")
+                .hasMessageContaining("MAVEN_OPTS=-Xmx1g")
+                .hasMessageNotContaining("bug");
+    }
+
+    @Test
     void whatCannotBeWrittenIsSaid() throws Exception {
         Files.writeString(base.resolve("reports"), "a file where the folder belongs");
         assertThatThrownBy(() -> run(NOTHING_SAID, BindPrep::check, "members-handbook-a4.pdf"))

@@ -1,0 +1,55 @@
+package io.bindprep.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Where Java's memory runs out a sentence says so, wherever it was. */
+class MemoryTest {
+    private static final Path BOOK = Cli.ROOT.resolve("fixtures/members-handbook-a4.pdf");
+
+    @TempDir
+    private Path temp;
+
+    @ParameterizedTest
+    @ValueSource(ints = {2, 3, 4, 5, 6})
+    void noStackTraceInATinyHeap(int megabytes) throws Exception {
+        Path err = temp.resolve("err");
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xmx" + megabytes + "m",
+                        "-XX:+UseSerialGC",
+                        "-XX:TieredStopAtLevel=1",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        "io.bindprep.cli.Main",
+                        "check",
+                        BOOK.toString())
+                .redirectOutput(temp.resolve("out").toFile())
+                .redirectError(err.toFile())
+                .start();
+        int exit = process.waitFor();
+        String said = Files.readString(err);
+        assertThat(said).doesNotContain("Exception", "internal error", "bug");
+        assertThat(exit).as(said).isIn(ExitCode.UNREADABLE, ExitCode.INTERNAL);
+        assertThat(said).contains("memory");
+    }
+
+    @Test
+    void isNoBugOfOurs() throws IOException {
+        CheckCommand.Engine full = request -> {
+            throw new IllegalStateException("the check failed", new OutOfMemoryError("Java heap space"));
+        };
+        Cli run = Cli.run(full, "check", BOOK.toString());
+        assertThat(run.exit()).isEqualTo(ExitCode.INTERNAL);
+        assertThat(run.err())
+                .contains("members-handbook-a4.pdf: the memory that Java may use ran out.", "BINDPREP_JAVA_OPTS=-Xmx1g")
+                .doesNotContain("bug");
+    }
+}
