@@ -16,6 +16,10 @@ import org.jspecify.annotations.Nullable;
  * @param guideOff how much too far from the side guide the holes come where it is set by its own scale; zero where that
  *     was not measured, and where the guide is fixed
  * @param gap the stretch kept free for a hanger; null for none
+ * @param slant how much further from the bound edge the last hole lies than the first, as the punch was measured; negative
+ *     for nearer
+ * @param stretch how much longer the row is than its pattern says, first axis to last, as the punch was measured; negative
+ *     for shorter
  */
 public record HoleRow(
         Length length,
@@ -24,11 +28,25 @@ public record HoleRow(
         List<Integer> stuckPins,
         Length leastWeb,
         Length guideOff,
-        @Nullable Gap gap) {
+        @Nullable Gap gap,
+        Length slant,
+        Length stretch) {
     public HoleRow {
         holes = List.copyOf(holes);
         pulledPins = List.copyOf(pulledPins);
         stuckPins = List.copyOf(stuckPins);
+    }
+
+    /** A row as its pattern says. */
+    public HoleRow(
+            Length length,
+            List<Hole> holes,
+            List<Integer> pulledPins,
+            List<Integer> stuckPins,
+            Length leastWeb,
+            Length guideOff,
+            @Nullable Gap gap) {
+        this(length, holes, pulledPins, stuckPins, leastWeb, guideOff, gap, Length.ZERO, Length.ZERO);
     }
 
     /** A row without a gap, on a guide that stands as it should. */
@@ -49,9 +67,17 @@ public record HoleRow(
         return RowMaker.centred(pattern, length, count);
     }
 
-    /** How far the holes of a leaf fed turned over lie off those of the others; zero where the row is symmetric. */
+    /** The same row of a punch that was measured. */
+    HoleRow measured(Length slanted, Length stretched) {
+        return new HoleRow(length, holes, pulledPins, stuckPins, leastWeb, guideOff, gap, slanted, stretched);
+    }
+
+    /**
+     * How far the holes of a leaf fed turned over lie off those of the others, along the edge or across it; zero where the
+     * row is symmetric and does not slant.
+     */
     public Length offset() {
-        Length most = Length.ZERO;
+        Length most = slant.abs();
         for (int i = 0; i < holes.size(); i++) {
             Length mirrored = length.minus(holes.get(holes.size() - 1 - i).axis());
             most = most.max(holes.get(i).axis().minus(mirrored).abs());

@@ -58,6 +58,11 @@ record PinStand(Pattern pattern, Punch punch) {
         return row.holes().isEmpty() ? Length.ZERO : share(skew().value(), used(row));
     }
 
+    /** How much longer a row of holes is, first axis to last, than its pattern says. */
+    Length stretch(HoleRow row) {
+        return row.holes().isEmpty() ? Length.ZERO : share(pitch().value(), used(row));
+    }
+
     /**
      * How far off its planned place a hole may lie for all that was measured, at worst: across by the slant of the row,
      * which no setting takes out, and by the tolerances of depth and skew; along by those of side and pitch.

@@ -103,7 +103,8 @@ final class RowMaker {
         Length web = leastWeb(pattern, edge, holes);
         Gap gap = hanger == null ? null : gap(hanger, holes, pulled);
         Length guideOff = punch.firstPin() == null ? stand.side().value() : Length.ZERO;
-        return new HoleRow(edge, holes, pulled, stuck, web, guideOff, gap);
+        HoleRow row = new HoleRow(edge, holes, pulled, stuck, web, guideOff, gap);
+        return row.measured(stand.slant(row), stand.stretch(row));
     }
 
     /** Takes the holes over the gap out of the row and adds their pins to those pulled. */

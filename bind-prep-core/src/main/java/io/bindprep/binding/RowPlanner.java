@@ -236,7 +236,7 @@ final class RowPlanner {
     }
 
     private String own(HoleRow row) {
-        Length slant = new PinStand(pattern, punch).slant(row);
+        Length slant = row.slant();
         return slant.equals(Length.ZERO)
                 ? ""
                 : "; of this the punch itself takes " + slant.abs().inMm() + ", by which its last hole was measured "

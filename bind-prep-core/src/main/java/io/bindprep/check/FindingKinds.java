@@ -60,7 +60,7 @@ public final class FindingKinds {
             kind(
                     WARNING,
                     "feed-same-end",
-                    "The hole row is not symmetric: a leaf fed turned over would miss the element.",
+                    "The hole row is not symmetric, or slants: a leaf fed turned over would miss the element.",
                     "Put the same end to the side guide on every lift, or centre the row by a guide that moves."),
             kind(
                     WARNING,
@@ -182,6 +182,17 @@ public final class FindingKinds {
                     "stack-too-thick",
                     "No element of the method takes the stack.",
                     "Split the book into volumes, take a thinner stock, or bind by another method."),
+            kind(
+                    List.of(ERROR, WARNING),
+                    "strand-off-line",
+                    "The row of a punch that was measured slants by more than strand and paper leave; an error where a hole is"
+                            + " cut open.",
+                    "Have the back stop set square to the pins, and measure it again (testsheet, calibrate)."),
+            kind(
+                    ERROR,
+                    "strand-off-pitch",
+                    "The holes of a punch that was measured drift too far from the element's pitch for its strands to pass.",
+                    "Punch nothing with it: have its pins checked, and measure it again (testsheet, calibrate)."),
             kind(
                     NOTE,
                     "tabs-beyond-covers",

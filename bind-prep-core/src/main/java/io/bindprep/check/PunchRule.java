@@ -54,15 +54,19 @@ final class PunchRule implements Rule {
         if (s.plan().sameEndToGuide()) {
             boolean top = s.job().boundEdge() == BoundEdge.TOP;
             Length off = s.plan().row().offset();
+            boolean slants = off.equals(s.plan().row().slant().abs());
             findings.add(new Finding(
                     "feed-same-end",
                     Severity.WARNING,
                     List.of(),
-                    "The hole row is not symmetric: the holes of a leaf fed turned over would lie " + off.inMm()
+                    "The hole row " + (slants ? "slants, as the punch was measured" : "is not symmetric")
+                            + ": the holes of a leaf fed turned over would lie " + off.inMm()
                             + " off those of the others, beyond the registration of "
                             + s.plan().registration().inMm() + ", and miss the element.",
-                    "Put the " + (top ? "left end" : "head")
-                            + " to the side guide on every lift, covers too, or centre the row by a guide that moves.",
+                    "Put the " + (top ? "left end" : "head") + " to the side guide on every lift, covers too, or "
+                            + (slants
+                                    ? "have the back stop set square to the pins and measure it again (testsheet, calibrate)."
+                                    : "centre the row by a guide that moves."),
                     off.mm(),
                     s.plan().registration().mm(),
                     null));

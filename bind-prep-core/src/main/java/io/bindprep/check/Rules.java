@@ -20,6 +20,7 @@ final class Rules {
             new BleedRule(),
             new StackRule(),
             new PunchRule(),
+            new StrandRule(),
             new TurnRule(),
             new BlankBackRule(),
             new FileRule());

@@ -239,7 +239,7 @@ public final class JobNumbers {
         }
         if (plan.sameEndToGuide()) {
             more((report.job().boundEdge() == BoundEdge.TOP ? "Left end" : "Head")
-                    + " to the side guide on every lift: the row is not symmetric.");
+                    + " to the side guide on every lift: a leaf fed turned over would miss the element.");
         }
         Skew skew = plan.skew();
         if (skew != null) {

@@ -100,7 +100,8 @@ final class StepWriter {
                     need.width().equals(materials.leafWidth()) && need.height().equals(materials.leafHeight());
             if (!asTheBook) {
                 lines.add(leaves(need.aCopy()) + " a copy of " + need.stock().name() + " (" + word(need.use())
-                        + ") are cut to " + LengthText.area(need.width(), need.height())
+                        + (need.aCopy() == 1 ? ") is cut to " : ") are cut to ")
+                        + LengthText.area(need.width(), need.height())
                         + (need.use() == Use.TAB ? ", tabs included." : "."));
             }
             Press press = need.press();
@@ -156,7 +157,7 @@ final class StepWriter {
                 + (job.boundEdge() == BoundEdge.TOP ? "left side" : "head")
                 + ", and feed every lift with that end to the side guide"
                 + (parts.stream().anyMatch(p -> p.plan().sameEndToGuide())
-                        ? ": the row is not symmetric, a leaf fed turned over would miss the element."
+                        ? ": a leaf fed turned over would miss the element."
                         : ".");
     }
 

@@ -91,7 +91,10 @@ class MeasuredPunchTest {
         assertThat(row.gap()).isNull();
         // 27.9 - 3.5
         assertThat(row.leastWeb()).isEqualTo(Length.ofMm("24.4"));
-        assertThat(row.offset()).isEqualTo(Length.ZERO);
+        // symmetric along the edge; a leaf fed turned over has its deep end where the others have the shallow one
+        assertThat(row.offset()).isEqualTo(Length.ofMm("0.6"));
+        assertThat(row.slant()).isEqualTo(Length.ofMm("0.6"));
+        assertThat(row.stretch()).isEqualTo(Length.ofMm("1.2"));
         assertThat(stand.deeper(row)).isEqualTo(Length.ofMm("0.2"));
         assertThat(stand.slant(row)).isEqualTo(Length.ofMm("0.6"));
         // across: half the slant 0.3, depth 0.05, skew at the outer pins 0.24 / 2; along: 0.1 and 0.3

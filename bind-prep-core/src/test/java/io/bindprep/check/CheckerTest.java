@@ -430,6 +430,63 @@ class CheckerTest {
     }
 
     @Test
+    void holesThatDriftFromTheElementsPitchAreAnErrorOnceNoStrandPasses() {
+        // by hand: a hole of 5/32 in = 3.96875 mm less a strand of 1.2 mm leaves 2.76875 mm
+        Length room = Length.ofMm("2.76875");
+        for (Length drift : List.of(room, room.times(-1))) {
+            assertThat(Scenario.of(2).measured(Length.ZERO, drift).report().findings())
+                    .isEmpty();
+        }
+        Length beyond = room.plus(new Length(1));
+        Finding longer = only(Scenario.of(2).measured(Length.ZERO, beyond).report(), "strand-off-pitch");
+        assertThat(longer.severity()).isEqualTo(Severity.ERROR);
+        assertThat(longer.message())
+                .contains("the row is 2.77 mm longer than", "3.97 mm along the edge", "1.2 mm no more");
+        assertThat(longer.limitMm()).isEqualTo(2.76875);
+        Report shorter = Scenario.of(2).measured(Length.ZERO, beyond.times(-1)).report();
+        assertThat(only(shorter, "strand-off-pitch").message()).contains("2.77 mm shorter than");
+    }
+
+    @Test
+    void aSlantBeyondWhatTheStrandLeavesIsAWarningAndOneThatCutsAHoleOpenAnError() {
+        // the scenario's rise is 2.7 mm; a leaf fed turned over is told of beyond the registration of 1 mm
+        assertThat(Scenario.of(2)
+                        .measured(Length.ofMm("1"), Length.ZERO)
+                        .report()
+                        .findings())
+                .isEmpty();
+        assertThat(Scenario.of(2)
+                        .measured(Length.ofMm("2.7"), Length.ZERO)
+                        .report()
+                        .findings())
+                .extracting(Finding::rule)
+                .containsExactly("feed-same-end");
+        Report slanting =
+                Scenario.of(2).measured(Length.ofMm("-2.71"), Length.ZERO).report();
+        assertThat(slanting.findings()).extracting(Finding::rule).containsExactly("feed-same-end", "strand-off-line");
+        assertThat(slanting.findings().get(0).message()).startsWith("The hole row slants, as the punch was measured: ");
+        Finding warning = slanting.findings().get(1);
+        assertThat(warning.severity()).isEqualTo(Severity.WARNING);
+        assertThat(warning.message()).contains("slants by 2.71 mm", "no more than 2.7 mm is left");
+        // the scenario leaves 3.1 mm outside the holes, and half of a slant cuts into it
+        Length open = Length.ofMm("6.2");
+        Report just =
+                Scenario.of(2).measured(open.minus(new Length(1)), Length.ZERO).report();
+        assertThat(just.findings()).extracting(Finding::severity).containsOnly(Severity.WARNING);
+        Report cut = Scenario.of(2).measured(open, Length.ZERO).report();
+        Finding error = cut.findings().stream()
+                .filter(f -> f.rule().equals("strand-off-line"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(error.severity()).isEqualTo(Severity.ERROR);
+        assertThat(error.message()).contains("slants by 6.2 mm", "the first hole is cut open", "only 3.1 mm of paper");
+        Report other = Scenario.of(2).measured(open.times(-1), Length.ZERO).report();
+        assertThat(other.findings())
+                .extracting(Finding::message)
+                .anyMatch(m -> m.contains("the last hole is cut open"));
+    }
+
+    @Test
     void holesInTheHangersGapAreAnError() {
         Gap gap = new Gap(Length.ofMm(100), Length.ofMm(190), List.of(12), List.of(13, 14), null);
         Finding f = only(Scenario.of(2).gap(gap).report(), "hanger-pins-stuck");

@@ -89,6 +89,8 @@ public final class Scenario {
     private List<Element> straddles = List.of();
     private Measure measure;
     private Gap gap;
+    private Length slant = Length.ZERO;
+    private Length stretch = Length.ZERO;
     private Length turnsBelow = Length.ofMm("8.2");
     private ElementSizes closerTakes;
     private List<WhatIf> whatIf = List.of();
@@ -252,6 +254,12 @@ public final class Scenario {
     /** A row that ends so many holes before the sheet's end. */
     public Scenario shortRow(int holes) {
         fewer = holes;
+        return this;
+    }
+
+    public Scenario measured(Length slanted, Length stretched) {
+        slant = slanted;
+        stretch = stretched;
         return this;
     }
 
@@ -462,7 +470,16 @@ public final class Scenario {
                 Length.ofInch(5, 32),
                 Length.ofInch(5, 32),
                 false,
-                new HoleRow(Length.ofMm(along), shown, List.of(35, 36), stuck, Length.ofMm("6.8"), Length.ZERO, gap),
+                new HoleRow(
+                        Length.ofMm(along),
+                        shown,
+                        List.of(35, 36),
+                        stuck,
+                        Length.ofMm("6.8"),
+                        Length.ZERO,
+                        gap,
+                        slant,
+                        stretch),
                 34,
                 lifts,
                 element == null ? null : element.size(),

@@ -1,0 +1,76 @@
+package io.bindprep.check;
+
+import io.bindprep.binding.HoleRow;
+import io.bindprep.binding.Plan;
+import io.bindprep.binding.Skew;
+import io.bindprep.unit.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * {@code strand-off-pitch}: the holes of a punch that was measured drift so far from the element's pitch that its strands do
+ * not pass them all; {@code strand-off-line}: they slant by more than strand and paper leave. Both are derived from the hole,
+ * the strand and the paper outside the hole (see {@link Skew}); where no strand is known nothing is said.
+ */
+final class StrandRule implements Rule {
+    @Override
+    public List<Finding> find(Situation s) {
+        List<Finding> findings = new ArrayList<>();
+        Skew skew = s.plan().skew();
+        if (skew != null) {
+            pitch(s.plan(), skew, findings);
+            line(s.plan(), skew, findings);
+        }
+        return findings;
+    }
+
+    // an element put on in the middle is off by half of the drift at either end, and has half of the room there
+    private static void pitch(Plan plan, Skew skew, List<Finding> findings) {
+        Length drift = plan.row().stretch();
+        Length room = plan.holeAlong().minus(skew.strand()).max(Length.ZERO);
+        if (drift.abs().compareTo(room) > 0) {
+            findings.add(new Finding(
+                    "strand-off-pitch",
+                    Severity.ERROR,
+                    List.of(),
+                    "The element does not go in: from first to last hole the row is "
+                            + drift.abs().inMm()
+                            + (drift.compareTo(Length.ZERO) > 0 ? " longer" : " shorter")
+                            + " than the element's pitch, as the punch was measured, and holes of "
+                            + plan.holeAlong().inMm() + " along the edge leave a strand of "
+                            + skew.strand().inMm() + " no more than " + room.inMm() + ".",
+                    "Punch nothing with it: have its pins checked by the rules of its manual, and measure it again"
+                            + " (testsheet, calibrate).",
+                    drift.abs().mm(),
+                    room.mm(),
+                    null));
+        }
+    }
+
+    private static void line(Plan plan, Skew skew, List<Finding> findings) {
+        HoleRow row = plan.row();
+        Length slant = row.slant().abs();
+        Length outside = plan.depth().outside();
+        boolean open = slant.half().compareTo(outside) >= 0;
+        if (!open && slant.compareTo(skew.rise()) <= 0) {
+            return;
+        }
+        String end = row.slant().compareTo(Length.ZERO) > 0 ? "first" : "last";
+        findings.add(new Finding(
+                "strand-off-line",
+                open ? Severity.ERROR : Severity.WARNING,
+                List.of(),
+                "The row slants by " + slant.inMm() + " from first to last hole, as the punch was measured: "
+                        + (open
+                                ? "the " + end + " hole is cut open at the bound edge, for only " + outside.inMm()
+                                        + " of paper lies outside the holes in the middle of the row."
+                                : "no more than " + skew.rise().inMm()
+                                        + " is left by the strand in its hole and the paper outside, so a leaf fed turned over"
+                                        + " or askew keeps the element out or tears."),
+                "Have the back stop set square to the pins by the rules of its manual, and measure it again (testsheet,"
+                        + " calibrate).",
+                slant.mm(),
+                open ? outside.times(2).mm() : skew.rise().mm(),
+                null));
+    }
+}
