@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.pdfbox.cos.COSArray;
@@ -53,6 +54,22 @@ class IntakeTest {
         assertThat(e.reason()).isEqualTo(reason);
         assertThat(e).hasMessageContaining(words).hasMessageContaining("client.pdf");
         assertThat(e.remedy()).isNotBlank().endsWith(".");
+    }
+
+    @Test
+    void opensOnceMoreOnlyWhatIsStillTheSame() throws Exception {
+        Path file = Files.copy(FIXTURES.resolve("members-handbook-a4.pdf"), folder.resolve("book.pdf"));
+        try (OpenedPdf first = Intake.open(file, "client.pdf", null)) {
+            try (OpenedPdf again = Intake.again(file, first, null)) {
+                assertThat(again.facts()).isEqualTo(first.facts());
+            }
+            Files.writeString(file, "%", StandardOpenOption.APPEND);
+            UnreadableInputException e = catchThrowableOfType(
+                    UnreadableInputException.class,
+                    () -> Intake.again(file, first, null).close());
+            assertThat(e).hasMessage("client.pdf changed while it was read.");
+            assertThat(e.reason()).isEqualTo(Reason.REFUSED);
+        }
     }
 
     @Test
