@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Parts a copy into lifts: in order, covers by themselves, paper, board and film apart, each run in lifts of like thickness. */
 final class LiftMaker {
@@ -48,34 +49,49 @@ final class LiftMaker {
                 || before.stock().kind() != after.stock().kind();
     }
 
-    private static List<BigDecimal> calipers(List<Leaf> leaves) {
-        return leaves.stream().map(Leaf::nominalUm).toList();
-    }
-
     private static List<Integer> run(List<Leaf> leaves, LiftLimit limit) {
-        List<BigDecimal> calipers = calipers(leaves);
-        BigDecimal capacity = limit.thickness().micrometres();
-        BigDecimal total = calipers.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-        int count = 1;
-        while (count < calipers.size() && total.compareTo(capacity.multiply(BigDecimal.valueOf(count))) > 0) {
-            count++;
-        }
-        List<Integer> lifts = split(calipers, total, count);
-        while (count < calipers.size() && !allWithin(leaves, lifts, limit)) {
-            lifts = split(calipers, total, ++count);
+        // lifts of like thickness may be more than filled ones, never fewer
+        int count = filled(leaves, limit);
+        List<Integer> lifts = split(leaves, count);
+        while (!allWithin(leaves, lifts, limit)) {
+            lifts = split(leaves, ++count);
         }
         return lifts;
     }
 
+    /** How many lifts there are where each is filled before the next is begun. */
+    private static int filled(List<Leaf> leaves, LiftLimit limit) {
+        BigDecimal capacity = limit.thickness().micrometres();
+        BigDecimal sum = BigDecimal.ZERO;
+        int layers = 0;
+        int lifts = 1;
+        for (Leaf leaf : leaves) {
+            sum = sum.add(leaf.nominalUm());
+            layers += leaf.layers();
+            boolean first = layers == leaf.layers();
+            if (!first && over(sum, layers, capacity, limit.sheets())) {
+                sum = leaf.nominalUm();
+                layers = leaf.layers();
+                lifts++;
+            }
+        }
+        return lifts;
+    }
+
+    private static boolean over(BigDecimal thickness, int layers, BigDecimal capacity, @Nullable Integer most) {
+        return thickness.compareTo(capacity) > 0 || (most != null && layers > most);
+    }
+
     /** Cuts where the thickness so far reaches its share, so that lifts differ by a leaf at most on one stock. */
-    private static List<Integer> split(List<BigDecimal> calipers, BigDecimal total, int count) {
+    private static List<Integer> split(List<Leaf> leaves, int count) {
+        BigDecimal total = leaves.stream().map(Leaf::nominalUm).reduce(BigDecimal.ZERO, BigDecimal::add);
         List<Integer> lifts = new ArrayList<>();
         BigDecimal sum = BigDecimal.ZERO;
         int inLift = 0;
-        for (int i = 0; i < calipers.size(); i++) {
-            sum = sum.add(calipers.get(i));
+        for (int i = 0; i < leaves.size(); i++) {
+            sum = sum.add(leaves.get(i).nominalUm());
             inLift++;
-            int left = calipers.size() - i - 1;
+            int left = leaves.size() - i - 1;
             BigDecimal share = total.multiply(BigDecimal.valueOf(lifts.size() + 1L));
             boolean full = sum.multiply(BigDecimal.valueOf(count)).compareTo(share) >= 0;
             // every later lift must get a leaf; the last is full with the last leaf alone
@@ -90,7 +106,6 @@ final class LiftMaker {
 
     private static boolean allWithin(List<Leaf> leaves, List<Integer> lifts, LiftLimit limit) {
         BigDecimal capacity = limit.thickness().micrometres();
-        Integer most = limit.sheets();
         int at = 0;
         for (int lift : lifts) {
             BigDecimal sum = BigDecimal.ZERO;
@@ -99,7 +114,7 @@ final class LiftMaker {
                 sum = sum.add(leaf.nominalUm());
                 layers += leaf.layers();
             }
-            if (lift > 1 && (sum.compareTo(capacity) > 0 || (most != null && layers > most))) {
+            if (lift > 1 && over(sum, layers, capacity, limit.sheets())) {
                 return false;
             }
             at += lift;

@@ -1,12 +1,13 @@
 package io.bindprep.run;
 
 import io.bindprep.binding.Plan;
+import io.bindprep.catalogue.Element;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Job;
-import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /** The steps that differ by method: covers, threading, closing. */
 final class ClosingSteps {
@@ -46,7 +47,9 @@ final class ClosingSteps {
                 Step.Work.CLOSE,
                 List.of(
                         StepWriter.each(
-                                parts, p -> "Set the closer to " + closer(p.plan()) + ", the wire's nominal size."),
+                                parts,
+                                p -> "Set the closer to "
+                                        + LengthText.both(element(p.plan()).size()) + ", the wire's nominal size."),
                         "Close the first copy, look at it, correct the closer: too far crushes the loops, too little lets"
                                 + " leaves fall out."),
                 List.of(Caution.CLOSER)));
@@ -68,11 +71,6 @@ final class ClosingSteps {
 
     private static String hanger(Plan plan) {
         return plan.row().gap() == null ? "" : "; lay the hanger in the gap, its ends in the loops, before closing";
-    }
-
-    private static String closer(Plan plan) {
-        Length closer = plan.closer();
-        return closer == null ? name(plan) : LengthText.both(closer);
     }
 
     private static List<Step> coil(List<Bound> parts) {
@@ -137,6 +135,11 @@ final class ClosingSteps {
     }
 
     private static String name(Plan plan) {
-        return plan.element() == null ? "" : plan.element().name();
+        return element(plan).name();
+    }
+
+    // steps are written only where every part has one
+    private static Element element(Plan plan) {
+        return Objects.requireNonNull(plan.element());
     }
 }

@@ -12,16 +12,15 @@ final class Imposer {
 
     /** Leaves on a sheet; 0 where not one fits. */
     static int up(PressSheet sheet, Length width, Length height) {
-        boolean wide = sheet.width().compareTo(sheet.height()) >= 0;
-        Length w = wide ? sheet.width() : sheet.width().minus(sheet.gripper());
-        Length h = wide ? sheet.height().minus(sheet.gripper()) : sheet.height();
+        Length w = sheet.width().max(sheet.height());
+        Length h = sheet.width().min(sheet.height()).minus(sheet.gripper()).max(Length.ZERO);
         Length leafW = width.plus(sheet.bleed().times(2));
         Length leafH = height.plus(sheet.bleed().times(2));
         return (int) Math.max(grid(w, h, leafW, leafH), grid(w, h, leafH, leafW));
     }
 
     private static long grid(Length w, Length h, Length leafW, Length leafH) {
-        return w.units() < 0 || h.units() < 0 ? 0 : (w.units() / leafW.units()) * (h.units() / leafH.units());
+        return (w.units() / leafW.units()) * (h.units() / leafH.units());
     }
 
     /** Press sheets for so many leaves a copy of which each copy is cut and stacked by itself. */

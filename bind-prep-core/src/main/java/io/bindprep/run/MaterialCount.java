@@ -123,12 +123,10 @@ final class MaterialCount {
         List<Size> pieces = new ArrayList<>();
         int at = 0;
         for (int holes : plan.row().runs()) {
-            if (holes > 0) {
-                Length first = plan.row().holes().get(at).axis();
-                Length last = plan.row().holes().get(at + holes - 1).axis();
-                pieces.add(new Size(
-                        name, plan.loops() == 0 ? 0 : holes, last.minus(first).plus(plan.pitch())));
-            }
+            Length first = plan.row().holes().get(at).axis();
+            Length last = plan.row().holes().get(at + holes - 1).axis();
+            pieces.add(new Size(
+                    name, plan.loops() == 0 ? 0 : holes, last.minus(first).plus(plan.pitch())));
             at += holes;
         }
         return pieces;

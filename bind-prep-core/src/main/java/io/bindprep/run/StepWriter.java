@@ -114,7 +114,8 @@ final class StepWriter {
                     need.width().equals(materials.leafWidth()) && need.height().equals(materials.leafHeight());
             if (!asTheBook) {
                 lines.add(leaves(need.aCopy()) + " a copy of " + need.stock().name() + " (" + word(need.use())
-                        + ") are cut to " + LengthText.area(need.width(), need.height())
+                        + (need.aCopy() == 1 ? ") is cut to " : ") are cut to ")
+                        + LengthText.area(need.width(), need.height())
                         + (need.use() == Use.TAB ? ", tabs included." : "."));
             }
             Press press = need.press();

@@ -12,6 +12,8 @@ final class Cuts {
     /** How far off an even share a chapter's beginning may lie, in shares; our own, no source. */
     private static final double REACH = 0.25;
 
+    private static final int NONE = -1;
+
     /** What a cut before a leaf would be. */
     enum Place {
         CHAPTER,
@@ -48,28 +50,26 @@ final class Cuts {
     int @Nullable [] into(int volumes) {
         int[] cuts = new int[volumes + 1];
         int leaves = upTo.length - 1;
-        cuts[volumes] = leaves;
-        for (int v = 1; v < volumes; v++) {
-            int cut = cut(cuts[v - 1], volumes - v, leaves);
-            if (cut < 0) {
+        for (int v = 1; v <= volumes; v++) {
+            cuts[v] = cut(cuts[v - 1], volumes - v, leaves);
+            if (cuts[v] == NONE) {
                 return null;
             }
-            cuts[v] = cut;
         }
-        return upTo[leaves] - upTo[cuts[volumes - 1]] <= most && cuts[volumes - 1] < leaves ? cuts : null;
+        return cuts;
     }
 
-    /** The best first leaf of the next volume, or -1. */
+    /** The best first leaf of the next volume, behind the last leaf for the last volume; or none. */
     private int cut(int start, int volumesAfter, int leaves) {
         double share = (upTo[leaves] - upTo[start]) / (volumesAfter + 1);
         double even = upTo[start] + share;
-        int best = -1;
+        int best = NONE;
         for (int at = start + 1; at <= leaves - volumesAfter; at++) {
             if (upTo[at] - upTo[start] > most) {
                 break;
             }
             boolean restFits = upTo[leaves] - upTo[at] <= most * volumesAfter;
-            if (restFits && (best < 0 || rank(at, even, share) < rank(best, even, share))) {
+            if (restFits && (best == NONE || rank(at, even, share) < rank(best, even, share))) {
                 best = at;
             }
         }

@@ -55,8 +55,7 @@ final class ThinnerStock {
 
     // "offset-60" and "offset-50" are of one family
     private static String family(Stock stock) {
-        int dash = stock.name().lastIndexOf('-');
-        return dash < 0 ? stock.name() : stock.name().substring(0, dash);
+        return stock.name().replaceFirst("-[^-]*$", "");
     }
 
     // by grammage where both are known, else by thickness, in shares of the stock that is replaced

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.bindprep.binding.Depth.Decider;
 import io.bindprep.catalogue.Catalogue;
+import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.catalogue.Method;
 import io.bindprep.catalogue.Pattern;
@@ -90,6 +91,18 @@ class DepthTest {
         }
         assertThat(Turning.within(Length.parse(diameter), Length.parse(stack), limit))
                 .isFalse();
+    }
+
+    @Test
+    void paperThatJustTouchesDoesNotTurn() {
+        // 3-4-5: 6 mm outside the holes in a circle of 10 mm with 8 mm of stack touch it
+        DepthSetting setting = new DepthSetting("a", Length.ofMm(8), "invented");
+        Length limit = Turning.limit(Length.ofMm(10), Length.ofMm(8));
+        assertThat(new Depth(setting, Length.ofMm(6), limit, null).turnsFreely())
+                .isFalse();
+        assertThat(new Depth(setting, Length.ofMm(6), limit, null).binds()).isTrue();
+        assertThat(new Depth(setting, Length.ofMm("5.999"), limit, null).turnsFreely())
+                .isTrue();
     }
 
     @Test

@@ -9,7 +9,10 @@ import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.Method;
 import io.bindprep.paper.Stack;
+import io.bindprep.table.NamedText;
+import io.bindprep.table.OwnTables;
 import io.bindprep.unit.Length;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -80,6 +83,35 @@ class ElementReasonsTest {
                         + " practice, no source: some sizing gauges take the nominal size as the stack) needs 20 mm, the"
                         + " largest wire 3:1 is 9/16 in (common practice, no source)");
         assertThat(plan.measure()).isNull();
+    }
+
+    @Test
+    void whatNoSizeIsKnownFor() throws Exception {
+        // an invented pattern whose elements nobody sells
+        Catalogue shop = Catalogue.of(OwnTables.read(List.of(new NamedText(
+                "shop.csv",
+                "id,method,row,shape,hole_along,hole_across,spacing,axis,elements\n"
+                        + "x,rings,fixed,round,3 mm,3 mm,80 mm,12 mm,staples\n"))));
+        Fixtures job = Fixtures.of(Method.RINGS);
+        Sizing sizing =
+                new Sizing(shop.elements(), shop.patterns().byId("x").orElseThrow(), NONE, Length.ofMm(10), null);
+        List<String> said = new ArrayList<>();
+        ElementPlanner.Chosen chosen = new ElementPlanner(
+                        job.job(), job.block(3), job.stack(3), sizing, (topic, text) -> said.add(topic + " " + text))
+                .choose();
+        assertThat(chosen).isEqualTo(new ElementPlanner.Chosen(null, List.of(), null));
+        assertThat(said).containsExactly("ELEMENT no element: no sizes are known for x");
+    }
+
+    @Test
+    void strandsWithTheirSource() {
+        // Printing Impressions, Feb 2005: a coil's filament is 0.063 to 0.085 in
+        assertThat(Strands.all())
+                .contains(new Strands.Strand(
+                        "coil",
+                        Length.ofInch(85, 1000),
+                        "filament 0.063 to 0.085 in (Printing Impressions, Feb 2005)"));
+        assertThat(Strands.notes().get(0)).contains("thicker end of what is in use");
     }
 
     @Test

@@ -8,6 +8,7 @@ import io.bindprep.paper.Stock;
 import io.bindprep.unit.Length;
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -46,10 +47,22 @@ class LiftMakerTest {
     }
 
     @Test
+    void boardsThatGoOneByOneAreParted() {
+        // JCP Q20: 0.048 in are 1.2192 mm, so that 1.9 mm take one
+        Leaf board = leaf(1219, 1, Stock.Kind.BOARD);
+        assertThat(LiftMaker.lifts(Collections.nCopies(20_000, board), kind -> new LiftLimit(Length.ofMm("1.9"), null)))
+                .hasSize(20_000)
+                .containsOnly(1);
+    }
+
+    @Test
     void aLeafThickerThanALiftGoesByItselfAndTheOthersTogether() {
         // 1.7 mm are two lifts by thickness: 1.2 is beyond its share of 0.85 at once, the five of 0.1 follow
         assertThat(lifts(ONE_MM, 1200, 100, 100, 100, 100, 100)).containsExactly(1, 5);
         assertThat(lifts(ONE_MM, 1200, 1200)).containsExactly(1, 1);
+        // 3.3 mm would be four lifts by thickness, though the three of 0.1 go at once
+        assertThat(lifts(ONE_MM, 3000, 100, 100, 100)).containsExactly(1, 3);
+        assertThat(lifts(ONE_MM, 100, 3000, 100)).containsExactly(1, 1, 1);
     }
 
     @Test

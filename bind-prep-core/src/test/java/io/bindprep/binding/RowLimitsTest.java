@@ -337,8 +337,10 @@ class RowLimitsTest {
 
     @ParameterizedTest
     @CsvSource({
-        // 3.96875 mm of hole less a strand of 1.2 are 2.76875; so much paper lies outside it at 2.76875 + 1.984375
-        "4.753125,2.77,lets no more through",
+        // 3.96875 mm of hole less a strand of 1.2 are 2.76875; so much paper lies outside it at 2.76875 + 1.984375, in
+        // whole units of 1/914400 in
+        "4.753111111,2.77,lets no more through",
+        "4.753083333,2.77,would pass the hole of 3.97 mm up to 2.77 mm",
         "4.75,2.77,would pass the hole of 3.97 mm up to 2.77 mm",
         // half of the hole is 1.984375
         "1.985,0,would pass the hole of 3.97 mm up to 2.77 mm"

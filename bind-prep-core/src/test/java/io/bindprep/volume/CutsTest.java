@@ -56,6 +56,30 @@ class CutsTest {
     }
 
     @Test
+    void ofPlacesAsNearTheFirstIsTaken() {
+        // three leaves: the even share ends in the middle of the second
+        assertThat(cut(3, 2, 2)).containsExactly(0, 1, 3);
+    }
+
+    @Test
+    void ofPlacesBetterNotCutTheNearestIsTaken() {
+        assertThat(new Cuts(ones(6), places(6, Cuts.Place.AVOIDED, 1, 2, 3, 4, 5), 5).into(2))
+                .containsExactly(0, 3, 6);
+    }
+
+    @Test
+    void aVolumeMayBeOneLeafAndAsThickAsAnElementTakes() {
+        // the last leaf alone is 3 thick, which is the most; the two before it are 2
+        Cuts.Place[] plain = places(3, Cuts.Place.PLAIN);
+        assertThat(new Cuts(new double[] {1, 1, 3}, plain, 3).into(2)).containsExactly(0, 2, 3);
+        assertThat(new Cuts(new double[] {1, 1, 3}, plain, 3).into(3)).containsExactly(0, 1, 2, 3);
+        assertThat(new Cuts(new double[] {1, 1, 3}, plain, 5).into(1)).containsExactly(0, 3);
+        assertThat(new Cuts(new double[] {1, 1, 3}, plain, 4.9).into(1)).isNull();
+        // more volumes than leaves
+        assertThat(new Cuts(new double[] {1, 1, 3}, plain, 5).into(4)).isNull();
+    }
+
+    @Test
     void tooFewVolumesDoNotDo() {
         assertThat(cut(12, 5, 2)).isNull();
         assertThat(cut(3, 0.5, 3)).isNull();

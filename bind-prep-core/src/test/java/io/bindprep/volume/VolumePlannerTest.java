@@ -9,6 +9,7 @@ import io.bindprep.block.BlockBuilder;
 import io.bindprep.block.Leaf;
 import io.bindprep.block.LeafSizes;
 import io.bindprep.job.Job;
+import io.bindprep.job.JobFiles;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.page.Bookmark;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class VolumePlannerTest {
@@ -28,7 +30,12 @@ class VolumePlannerTest {
     private static final Length H = Length.ofMm(297);
 
     private static Split split(String yaml, int pages, Bookmark... bookmarks) throws Exception {
-        Job job = JobReader.toJob(JobSettings.read(yaml, "job.yaml"));
+        return split(yaml, "", pages, bookmarks);
+    }
+
+    private static Split split(String yaml, String table, int pages, Bookmark... bookmarks) throws Exception {
+        JobSettings settings = JobSettings.read(yaml, "job.yaml");
+        Job job = JobReader.toJob(settings, JobFiles.read(settings, (file, beside) -> table));
         Block block = BlockBuilder.build(job, pages);
         LeafSizes sizes = new LeafSizes(job, Pages.of(pages, 210, 297), W, H);
         Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
@@ -100,6 +107,97 @@ class VolumePlannerTest {
         Split split = split("stock: coverboard-48\nsides: one", 20_000);
         assertThat(split.volumes()).isEmpty();
         assertThat(split.because()).anyMatch(b -> b.contains("no split helps"));
+    }
+
+    @Test
+    void everyVolumeIsOnThePatternOfTheBook() throws Exception {
+        // 218 leaves of at most 0.0052 in (JCP A55) are 1.134 in: 2:1, in two; the chapter 27 leaves off the even 109
+        // is
+        // taken, and its 82 leaves of 0.427 in would go on 3:1 too
+        Split split = split("stock: offset-60", 436, new Bookmark("Fish", 165));
+        assertThat(split.volumes()).extracting(v -> v.block().bodyLeaves()).containsExactly(82, 136);
+        assertThat(split.volumes()).extracting(v -> v.plan().pitchName()).containsOnly("2:1");
+        assertThat(split.volumes()).extracting(Volume::number).containsExactly(1, 2);
+        assertThat(split.volumes().get(1).bookmark()).isEqualTo("Fish");
+    }
+
+    @Test
+    void theCoversTakeTheirRoomInEveryVolume() throws Exception {
+        // two boards of at most 0.032 in (JCP Q20) leave 1.061 of 1-1/8 in, 204 leaves of 0.0052: the chapter after 206
+        // of
+        // 340 leaves, within a quarter of a share, is out of reach
+        Split split = split(
+                "stock: offset-60\ncovers: front=coverboard-30, back=coverboard-30", 680, new Bookmark("Fish", 413));
+        assertThat(split.volumes()).extracting(Volume::lastPage).containsExactly(340, 680);
+        // after 204 it is within
+        Split near = split(
+                "stock: offset-60\ncovers: front=coverboard-30, back=coverboard-30", 680, new Bookmark("Fish", 409));
+        assertThat(near.volumes()).extracting(Volume::lastPage).containsExactly(408, 680);
+    }
+
+    @Test
+    void aVolumeOfOneLeaf() throws Exception {
+        // two sheets of 10 to 10.5 mm; 3:1 wire of 9/16 in takes 11.11 with 1/8 in
+        Split split = split("pitch: 3:1\nsides: one\nstock: 10 mm tolerance 0.5 mm", 2);
+        assertThat(split.volumes()).extracting(v -> v.block().bodyLeaves()).containsExactly(1, 1);
+    }
+
+    @Test
+    void blankBacksGoWithTheirLeaf() throws Exception {
+        // an insert of page 240 alone leaves its own back blank and that of page 239 before it
+        Split split = split("stock: offset-60\ninserts: 240 on tag-150", 480, new Bookmark("Fish", 240));
+        assertThat(split.volumes()).extracting(Volume::firstPage).containsExactly(1, 240);
+        assertThat(split.volumes())
+                .extracting(v -> v.block().addedBlankBacks())
+                .containsExactly(List.of(239), List.of(240));
+    }
+
+    @Test
+    void nothingIsKnownOfWhatNobodySells() throws Exception {
+        // an invented pattern without elements
+        Split split = split(
+                "tables: shop.csv\nbinding: rings\npitch: x\nstock: offset-60",
+                "id,method,row,shape,hole_along,hole_across,spacing,axis,elements\n"
+                        + "x,rings,fixed,round,3 mm,3 mm,80 mm,12 mm,staples\n",
+                480);
+        assertThat(split)
+                .isEqualTo(new Split(
+                        List.of(), null, List.of("no split: nothing is known of the thickness that an element takes")));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            nullValues = "-",
+            value = {
+                // wire is sold to 1-1/4 in (common practice, no source), 1-1/8 in of it stack; the shop's stock is "x";
+                // a
+                // stock of the same family first, up to the very limit: 225 x (0.0047 + 0.0003) in (JCP O-63) are 1-1/8
+                // in
+                "bond-32,paper,0.0053 in,0.0005 in,,|225|bond-28",
+                // 226 of them are not, then 0.0041 + 0.0003
+                "bond-32,paper,0.0053 in,0.0005 in,,|226|bond-24",
+                // no family: by grammage, 65 lb of 20 x 26 in at 2.704 g/m2 a pound (PrintWiki) are 175.8; 110 lb index
+                // (198.9) is nearer in caliper
+                "x,paper,0.0100 in,0.0005 in,175,|110|cover-65",
+                // what has a grammage for what has one: 170 lb index (307 g/m2), not a 14 pt board 1/1000 in thinner
+                "x,paper,0.0150 in,0.0008 in,350,|75|index-170",
+                // what has none for what has none, by caliper: 14 pt, not the index of 0.0138 in
+                "x,paper,0.0150 in,0.0008 in,,|75|c1s-14pt",
+                // a stock as thick is not thinner, however true it is: 0.0047 +-0.0001; bond-24 is 90.2 g/m2
+                "x,paper,0.0047 in,0.0005 in,88.8,|220|bond-24",
+                // film is not paper: the thinnest of 0.005 + 0.0005 in are too thick
+                "x,film,0.0100 in,0.0005 in,,|210|-"
+            })
+    void theThinnerStockByHand(String own, int leaves, String thinner) throws Exception {
+        String name = own.substring(0, own.indexOf(','));
+        Split split = split(
+                "tables: shop.csv\nsides: one\npitch: 2:1\nstock: " + name,
+                "id,kind,caliper,tolerance,gsm,source\n" + own
+                        + (name.equals("x") && own.contains("0.0047") ? "\ny,paper,0.0047 in,0.0001 in,88.8," : "")
+                        + "\n",
+                leaves);
+        assertThat(split.thinner() == null ? null : split.thinner().name()).isEqualTo(thinner);
     }
 
     @ParameterizedTest
