@@ -64,7 +64,7 @@ final class PageScan {
                 if (helper == null
                         && worthHelp(nanos.getAsLong() - start, pdf.openingNanos())
                         && request.helpers().tryAcquire()) {
-                    helper = helper(pdf.facts().sha256());
+                    helper = helper(pdf);
                 }
             }
             if (helper != null) {
@@ -87,10 +87,10 @@ final class PageScan {
     }
 
     /** Starts a helper, which gives its permit back before its result is there. */
-    private FutureTask<Void> helper(String sha256) {
+    private FutureTask<Void> helper(OpenedPdf first) {
         FutureTask<Void> helper = new FutureTask<>(() -> {
             try {
-                return help(sha256);
+                return help(first);
             } finally {
                 request.helpers().release();
             }
@@ -112,11 +112,8 @@ final class PageScan {
                 && (double) spent / looked * (pages - looked) > opening + LEFT_NANOS;
     }
 
-    private @Nullable Void help(String sha256) throws UnreadableInputException {
-        try (OpenedPdf again = Intake.open(request.file(), request.name(), request.password())) {
-            if (!again.facts().sha256().equals(sha256)) {
-                throw new IllegalStateException("the file changed while it was read");
-            }
+    private @Nullable Void help(OpenedPdf first) throws UnreadableInputException {
+        try (OpenedPdf again = Intake.again(request.file(), first, request.password())) {
             while (chunk(again)) {
                 // the chunk says whether there was one
             }

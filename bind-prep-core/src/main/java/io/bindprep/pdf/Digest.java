@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 
@@ -14,15 +15,22 @@ import java.util.concurrent.FutureTask;
 final class Digest {
     private final FutureTask<String> work;
 
-    private Digest(Path file) {
-        work = new FutureTask<>(() -> sha256(file));
+    private Digest(Callable<String> work) {
+        this.work = new FutureTask<>(work);
     }
 
     static Digest begin(Path file) {
-        Digest digest = new Digest(file);
+        Digest digest = new Digest(() -> sha256(file));
         Thread beside = new Thread(digest.work, "bind-prep digest");
         beside.setDaemon(true);
         beside.start();
+        return digest;
+    }
+
+    /** One that is known already. */
+    static Digest of(String known) {
+        Digest digest = new Digest(() -> known);
+        digest.work.run();
         return digest;
     }
 

@@ -32,6 +32,39 @@ public final class Intake {
         return open(file, name, password, LeanDocument.MANY);
     }
 
+    /**
+     * Opens a PDF once more for another thread.
+     *
+     * @param first the same file, open and as it was then
+     * @throws UnreadableInputException as {@link #open}, and where it is another file by now
+     */
+    public static OpenedPdf again(Path file, OpenedPdf first, @Nullable String password)
+            throws UnreadableInputException {
+        String name = first.facts().file();
+        try {
+            if (!FileState.of(file).equals(first.state())) {
+                throw new UnreadableInputException(
+                        Reason.REFUSED, name + " changed while it was read.", "Check it again once it is whole.");
+            }
+            return load(
+                    file,
+                    name,
+                    password,
+                    FileEnds.of(file),
+                    Digest.of(first.facts().sha256()),
+                    LeanDocument.MANY);
+        } catch (IOException e) {
+            throw refused(name);
+        }
+    }
+
+    private static UnreadableInputException refused(String name) {
+        return new UnreadableInputException(
+                Reason.REFUSED,
+                name + " cannot be read: the system refused it.",
+                "Check that the file is still there and that you may read it.");
+    }
+
     /** As above, letting go of what was parsed of pages where so many objects were met. */
     static OpenedPdf open(Path file, String name, @Nullable String password, int many) throws UnreadableInputException {
         try {
@@ -42,14 +75,11 @@ public final class Intake {
                 throw damaged(name + " breaks off before its end: it has no pointer to its table of contents"
                         + " (\"startxref\"), so pages may be missing.");
             }
-            return load(file, name, password, ends, many);
+            return load(file, name, password, ends, Digest.begin(file), many);
         } catch (NoSuchFileException e) {
             throw missing(name);
         } catch (IOException e) {
-            throw new UnreadableInputException(
-                    Reason.REFUSED,
-                    name + " cannot be read: the system refused it.",
-                    "Check that the file is still there and that you may read it.");
+            throw refused(name);
         }
     }
 
@@ -104,12 +134,13 @@ public final class Intake {
                 FileKinds.remedy(type));
     }
 
-    private static OpenedPdf load(Path file, String name, @Nullable String password, FileEnds ends, int many)
+    private static OpenedPdf load(
+            Path file, String name, @Nullable String password, FileEnds ends, Digest digest, int many)
             throws IOException, UnreadableInputException {
         long begun = System.nanoTime();
-        Digest digest = Digest.begin(file);
         PDDocument document = null;
         try {
+            FileState state = FileState.of(file);
             RandomAccessReadBufferedFile source = new RandomAccessReadBufferedFile(file.toFile());
             LeanParser parser = new LeanParser(
                     source,
@@ -117,7 +148,7 @@ public final class Intake {
                     MemoryUsageSetting.setupMixed(IN_MEMORY).streamCache,
                     many);
             document = parser.parse();
-            OpenedPdf opened = OpenedPdf.of(document, parser.lean(), name, digest, ends, begun);
+            OpenedPdf opened = OpenedPdf.of(document, parser.lean(), name, digest, ends, state, begun);
             document = null;
             return opened;
         } catch (InvalidPasswordException e) {

@@ -35,6 +35,7 @@ public final class OpenedPdf implements AutoCloseable {
     private final List<@Nullable String> problems;
     private final Layers layers;
     private final Budget budget;
+    private final FileState state;
     private final long openingNanos;
     private InkEngine engine;
     private DrawnFonts drawnFonts = new DrawnFonts();
@@ -46,6 +47,7 @@ public final class OpenedPdf implements AutoCloseable {
             List<PageTree.Entry> pages,
             List<@Nullable String> problems,
             Layers layers,
+            FileState state,
             long openingNanos) {
         this.document = document;
         this.objects = objects;
@@ -53,13 +55,20 @@ public final class OpenedPdf implements AutoCloseable {
         this.pages = pages;
         this.problems = problems;
         this.layers = layers;
+        this.state = state;
         this.openingNanos = openingNanos;
         this.budget = new Budget(pages.size());
         this.engine = new InkEngine(new Fonts(), layers, budget);
     }
 
     static OpenedPdf of(
-            PDDocument document, LeanDocument objects, String name, Digest sha256, FileEnds ends, long begun)
+            PDDocument document,
+            LeanDocument objects,
+            String name,
+            Digest sha256,
+            FileEnds ends,
+            FileState state,
+            long begun)
             throws UnreadableInputException, IOException {
         COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
         Layers layers = new Layers(catalog);
@@ -89,12 +98,18 @@ public final class OpenedPdf implements AutoCloseable {
                 found.lost(),
                 OutlineReader.read(catalog, found.pages()),
                 document.getCurrentAccessPermission().canPrint());
-        return new OpenedPdf(document, objects, known, found.pages(), problems, layers, System.nanoTime() - begun);
+        return new OpenedPdf(
+                document, objects, known, found.pages(), problems, layers, state, System.nanoTime() - begun);
     }
 
     /** How long opening it took, which is what opening it again would. */
     public long openingNanos() {
         return openingNanos;
+    }
+
+    /** The file as it was when it was opened. */
+    FileState state() {
+        return state;
     }
 
     /** What is known before content is looked at. */
@@ -168,8 +183,8 @@ public final class OpenedPdf implements AutoCloseable {
             StripCollector collector = new StripCollector(strip, toFrame);
             BasicsCollector basics = new BasicsCollector(f);
             engine.run(new PDPage(dictionary), visible(f), collector, basics);
-            StripRaster.Source drawing =
-                    new StripRaster.Source(document, dictionary, f, edge, depthMm, layers, budget, drawnFonts);
+            StripRaster.Source drawing = new StripRaster.Source(
+                    document, dictionary, f, edge, depthMm, layers, budget, drawnFonts, new DrawnPictures());
             return SecondLook.settled(page, collector.found(), engine.problem(), drawing, clearMm)
                     .with(basics.basics());
         } catch (Budget.Spent e) {

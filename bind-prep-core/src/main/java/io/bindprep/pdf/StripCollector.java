@@ -86,6 +86,17 @@ final class StripCollector {
         return strip;
     }
 
+    /** What of a filled outline lies in the strip; the outline itself where all of it does or none. */
+    Shape near(Path2D outline) {
+        Rectangle2D bounds = outline.getBounds2D();
+        if (strip.contains(bounds) || !reaches(bounds)) {
+            return outline;
+        }
+        Area area = new Area(outline);
+        area.intersect(new Area(strip));
+        return area;
+    }
+
     List<Found> found() {
         return found;
     }

@@ -45,6 +45,7 @@ final class StripDrawer extends PageDrawer {
     private final Layers layers;
     private final Budget budget;
     private final Rectangle2D near;
+    private final DrawnPictures pictures;
     private int nested;
     private int operators;
     private int leftOut;
@@ -66,10 +67,17 @@ final class StripDrawer extends PageDrawer {
     }
 
     /** Draws what lies in a rectangle of user space, which has some room around the strip. */
-    StripDrawer(PageDrawerParameters parameters, Left left, Layers layers, Budget budget, Rectangle2D near)
+    StripDrawer(
+            PageDrawerParameters parameters,
+            Left left,
+            Layers layers,
+            Budget budget,
+            Rectangle2D near,
+            DrawnPictures pictures)
             throws IOException {
         super(parameters);
         this.near = near;
+        this.pictures = pictures;
         this.left = left;
         this.layers = layers;
         this.budget = budget;
@@ -172,7 +180,7 @@ final class StripDrawer extends PageDrawer {
         budget.clock();
         PDGraphicsState state = getGraphicsState();
         Matrix ctm = state.getCurrentTransformationMatrix();
-        PictureCut cut = mute ? null : PictureCut.of(image, ctm, near, getResources());
+        PictureCut cut = mute ? null : pictures.of(image, ctm, near, getResources());
         if (cut != null) {
             state.setCurrentTransformationMatrix(cut.ctm());
             super.drawImage(cut.picture());

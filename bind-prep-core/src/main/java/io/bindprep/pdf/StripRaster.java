@@ -50,7 +50,8 @@ record StripRaster(
             double depthMm,
             Layers layers,
             Budget budget,
-            ResourceCache cache) {
+            ResourceCache cache,
+            DrawnPictures pictures) {
         /** The strip in user space, with room around it for what blends into its dots. */
         Rectangle2D near() {
             try {
@@ -190,7 +191,7 @@ record StripRaster(
 
         @Override
         protected PageDrawer createPageDrawer(PageDrawerParameters parameters) throws IOException {
-            drawer = new StripDrawer(parameters, left, source.layers, source.budget, source.near());
+            drawer = new StripDrawer(parameters, left, source.layers, source.budget, source.near(), source.pictures);
             return drawer;
         }
     }
