@@ -4,6 +4,7 @@ import io.bindprep.binding.Plan;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.Sides;
+import io.bindprep.paper.SheetSize;
 import io.bindprep.unit.Length;
 import io.bindprep.unit.LengthText;
 import java.math.BigDecimal;
@@ -90,10 +91,23 @@ final class StepWriter {
         return portrait != headToFoot();
     }
 
+    /** By its name where it has one: exactly, where the job says the size, within the tolerance it is cut to where it was measured. */
+    private String leafSize() {
+        Length width = materials.leafWidth();
+        Length height = materials.leafHeight();
+        SheetSize known = job.catalogue().sizes().nearest(width, height);
+        boolean named = job.trim() == null
+                ? known.matches(width, height)
+                : known.width().equals(width) && known.height().equals(height);
+        return named
+                ? known.name() + " (" + LengthText.area(known.width(), known.height()) + ")"
+                : LengthText.area(width, height);
+    }
+
     private List<String> trim() {
         List<String> lines = new ArrayList<>();
         lines.add("Leaves, covers too, are cut to "
-                + LengthText.area(materials.leafWidth(), materials.leafHeight())
+                + leafSize()
                 + "; where they were printed larger, cut the " + edge() + " edge first and measure from it.");
         for (StockNeed need : materials.stocks()) {
             boolean asTheBook =

@@ -117,7 +117,7 @@ class RunStepsTest {
                 .isEqualTo("21 press sheets A3 of bond-20 (text: 42 leaves a copy, 2 up; 0 of the total are overs).");
         assertThat(lines(stacked, Work.TRIM))
                 .containsExactly(
-                        "Leaves, covers too, are cut to 210 x 297 mm; where they were printed larger, cut the left edge first"
+                        "Leaves, covers too, are cut to A4 (210 x 297 mm); where they were printed larger, cut the left edge first"
                                 + " and measure from it.",
                         "The press sheets of text hold 2 leaves of one copy each: cut each copy's pile through and lay the"
                                 + " piles on each other in their order.");

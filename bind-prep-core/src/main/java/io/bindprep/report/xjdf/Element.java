@@ -1,5 +1,6 @@
 package io.bindprep.report.xjdf;
 
+import io.bindprep.binding.Plan;
 import io.bindprep.catalogue.Method;
 import io.bindprep.check.Report;
 import io.bindprep.job.BoundEdge;
@@ -8,11 +9,13 @@ import io.bindprep.xml.XmlText;
 /** What holds the leaves, in XJDF's words: twin-loop wire is a comb of wire there, told by its shape. */
 final class Element {
     private final Report report;
+    private final Plan plan;
     private final Method method;
 
-    Element(Report report) {
+    Element(Report report, Plan plan) {
         this.report = report;
-        this.method = report.plan().method();
+        this.plan = plan;
+        this.method = plan.method();
     }
 
     String bindingType() {
@@ -47,8 +50,8 @@ final class Element {
     /** BindingIntent's LooseBinding. */
     void intent(XmlText xml) {
         xml.open("LooseBinding", "Diameter", diameter());
-        if (Holes.CATALOG.contains(report.plan().pattern())) {
-            xml.empty("HolePattern", "Pattern", report.plan().pattern());
+        if (Holes.CATALOG.contains(plan.pattern())) {
+            xml.empty("HolePattern", "Pattern", plan.pattern());
         }
         switch (method) {
             case WIRE -> xml.empty("CombBinding", "CombShape", "Twin", "Material", "Steel");
@@ -60,7 +63,7 @@ final class Element {
     }
 
     private String diameter() {
-        io.bindprep.catalogue.Element element = report.plan().element();
+        io.bindprep.catalogue.Element element = plan.element();
         return element == null ? "" : Points.of(element.size());
     }
 

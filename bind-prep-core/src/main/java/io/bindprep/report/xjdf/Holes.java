@@ -50,9 +50,9 @@ final class Holes {
     private final Plan plan;
     private final List<Hole> holes;
 
-    Holes(Report report) {
+    Holes(Report report, Plan plan) {
         this.report = report;
-        this.plan = report.plan();
+        this.plan = plan;
         this.holes = plan.row().holes();
     }
 

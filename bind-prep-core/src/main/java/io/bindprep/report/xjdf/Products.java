@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** The product as intents: the book, and where it has covers or inserts each run of like leaves as a part of it. */
+/** One product as intents: a book or volume, and where it has covers or inserts each run of like leaves as a part of it. */
 final class Products {
     /** Leaves that follow each other and are alike. */
     private record Part(Leaf first, int leaves) {
@@ -25,13 +25,15 @@ final class Products {
     }
 
     private final Report report;
+    private final BoundBook book;
     private final XmlText xml;
     private final List<Part> parts;
 
-    Products(Report report, XmlText xml) {
+    Products(Report report, BoundBook book, XmlText xml) {
         this.report = report;
+        this.book = book;
         this.xml = xml;
-        this.parts = parts(report.block().leaves());
+        this.parts = parts(book.leaves());
     }
 
     private static List<Part> parts(List<Leaf> leaves) {
@@ -48,14 +50,22 @@ final class Products {
     }
 
     void write() {
-        xml.open("ProductList");
         int copies = report.job().copies();
-        xml.open("Product", "ID", "Book", "IsRoot", "true", "Amount", Integer.toString(copies));
+        xml.open(
+                "Product",
+                "ID",
+                book.id(),
+                "IsRoot",
+                "true",
+                "Amount",
+                Integer.toString(copies),
+                "DescriptiveName",
+                book.name());
         binding();
         layout(
                 FinishedSize.flat(report, Length.ZERO),
-                report.block().leaves().size(),
-                report.stack().nominal());
+                book.leaves().size(),
+                book.stack().nominal());
         // a book of one part is that part: ChildRefs takes two at least
         if (parts.size() == 1) {
             media(parts.get(0).first().stock());
@@ -66,15 +76,14 @@ final class Products {
                 part(parts.get(i), id(i), copies);
             }
         }
-        xml.close();
     }
 
-    private static String id(int index) {
-        return "Part" + (index + 1);
+    private String id(int index) {
+        return (book.name().isEmpty() ? "" : book.id()) + "Part" + (index + 1);
     }
 
     private void binding() {
-        Element element = new Element(report);
+        Element element = new Element(report, book.plan());
         xml.open("Intent", "Name", "BindingIntent");
         xml.open(
                 "BindingIntent",
@@ -85,9 +94,7 @@ final class Products {
                 "ChildRefs",
                 parts.size() == 1
                         ? ""
-                        : IntStream.range(0, parts.size())
-                                .mapToObj(Products::id)
-                                .collect(Collectors.joining(" ")));
+                        : IntStream.range(0, parts.size()).mapToObj(this::id).collect(Collectors.joining(" ")));
         element.intent(xml);
         xml.close().close();
     }

@@ -10,13 +10,15 @@ import io.bindprep.report.VerdictSentence;
 import io.bindprep.xml.XmlText;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 
 /**
  * Writes a report as a ticket of the binding: XJDF 2.2 (CIP4), the product as intents and the processes HoleMaking and
  * LooseBinding with their parameters. Lengths are points of 1/72 in, thickness micrometres, weight grams a square metre.
  *
- * <p>A job that failed is suspended and says so; a file that could not be read gets an aborted ticket without processes,
+ * <p>A book that is split is a product for each volume, with holes and element of its own. A job that failed is suspended and says so; a file that could not be read gets an aborted ticket without processes,
  * so that no older ticket of the same name stays in its place.
  */
 public final class XjdfTicket {
@@ -28,6 +30,7 @@ public final class XjdfTicket {
 
     /** The ticket, indented, ending in a line feed; the same bytes for the same report everywhere. */
     public static String write(Report report) {
+        List<BoundBook> books = BoundBook.of(report);
         boolean punched = !report.plan().row().holes().isEmpty();
         XmlText xml = opened(
                 jobId(report),
@@ -41,18 +44,19 @@ public final class XjdfTicket {
                 "InputSHA256",
                 "IDValue",
                 report.document().sha256());
-        new Products(report, xml).write();
+        xml.open("ProductList");
+        books.forEach(book -> new Products(report, book, xml).write());
+        xml.close();
         status(xml, report.failed() ? "Suspended" : "Waiting", report.failed() ? "FindingsAtOrAboveFailOn" : "");
         if (punched) {
-            Holes holes = new Holes(report);
-            resource(xml, "HoleMakingParams", "1", () -> {
+            resources(xml, "HoleMakingParams", "1", books, book -> {
                 xml.open("HoleMakingParams");
-                holes.write(xml);
+                new Holes(report, book.plan()).write(xml);
                 xml.close();
             });
-            resource(xml, "LooseBindingParams", "2", () -> new Element(report).params(xml));
+            resources(xml, "LooseBindingParams", "2", books, book -> new Element(report, book.plan()).params(xml));
         }
-        media(xml, report, punched);
+        media(xml, report, books, punched);
         preflight(xml, report);
         return xml.close().finish();
     }
@@ -76,11 +80,20 @@ public final class XjdfTicket {
         xml.close().close();
     }
 
-    private static void resource(XmlText xml, String name, String process, Runnable content) {
+    /** One for each book; that of a volume says which. */
+    private static void resources(
+            XmlText xml, String name, String process, List<BoundBook> books, Consumer<BoundBook> content) {
         xml.open("ResourceSet", "Name", name, "Usage", "Input", "CombinedProcessIndex", process);
-        xml.open("Resource");
-        content.run();
-        xml.close().close();
+        for (BoundBook book : books) {
+            xml.open("Resource");
+            if (books.size() > 1) {
+                // by its name the key for a product of the list, from memory: the schema does not say what it holds
+                xml.empty("Part", "Product", book.id());
+            }
+            content.accept(book);
+            xml.close();
+        }
+        xml.close();
     }
 
     /** A stock in one size; none is given for a fold-out, which goes into the printer unfolded. */
@@ -92,10 +105,12 @@ public final class XjdfTicket {
     }
 
     /** Each stock with the sheets that all copies take, at the finished size. */
-    private static void media(XmlText xml, Report report, boolean punched) {
+    private static void media(XmlText xml, Report report, List<BoundBook> books, boolean punched) {
         Map<Sheet, Long> sheets = new LinkedHashMap<>();
-        for (Leaf leaf : report.block().leaves()) {
-            sheets.merge(Sheet.of(report, leaf), (long) report.job().copies(), Long::sum);
+        for (BoundBook book : books) {
+            for (Leaf leaf : book.leaves()) {
+                sheets.merge(Sheet.of(report, leaf), (long) report.job().copies(), Long::sum);
+            }
         }
         xml.open("ResourceSet", "Name", "Media", "Usage", "Input", "CombinedProcessIndex", punched ? "1" : "");
         sheets.forEach((sheet, amount) -> {

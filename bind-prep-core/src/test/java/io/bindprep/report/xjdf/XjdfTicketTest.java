@@ -16,6 +16,7 @@ import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.xml.Parsed;
 import java.io.StringReader;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -74,15 +75,26 @@ class XjdfTicketTest {
         for (Element intent : all(ticket, "BindingIntent")) {
             if (intent.hasAttribute("ChildRefs")) {
                 assertThat(products).contains(intent.getAttribute("ChildRefs").split(" "));
-                assertThat(intent.getAttribute("ChildRefs").split(" ")).hasSize(products.size() - 1);
-            } else {
-                assertThat(products).hasSize(1);
             }
         }
-        all(ticket, "LooseBindingParams").forEach(p -> binding(ticket, p));
+        // each product is a root, or a part of one root
+        List<String> named = new ArrayList<>();
+        all(ticket, "BindingIntent").stream()
+                .filter(i -> i.hasAttribute("ChildRefs"))
+                .forEach(i -> named.addAll(List.of(i.getAttribute("ChildRefs").split(" "))));
+        all(ticket, "Product").stream()
+                .filter(p -> p.getAttribute("IsRoot").equals("true"))
+                .forEach(p -> named.add(p.getAttribute("ID")));
+        assertThat(named).containsExactlyInAnyOrderElementsOf(products);
+        List<Element> params = all(ticket, "LooseBindingParams");
+        List<Element> intents = all(ticket, "BindingIntent");
+        assertThat(params.isEmpty() || params.size() == intents.size()).isTrue();
+        for (int i = 0; i < params.size(); i++) {
+            binding(ticket, params.get(i), intents.get(i));
+        }
     }
 
-    private static void binding(Document ticket, Element params) {
+    private static void binding(Document ticket, Element params, Element intent) {
         String type = params.getAttribute("BindingType");
         Element details = only(params, type + "Details");
         String family =
@@ -92,7 +104,6 @@ class XjdfTicketTest {
             case "comb" -> "Plastic";
             default -> "";
         };
-        Element intent = only(ticket, "BindingIntent");
         assertThat(intent.getAttribute("BindingType")).isEqualTo(type);
         assertThat(only(intent, type).getAttribute("Material")).isEqualTo(material);
         assertThat(only(intent, "LooseBinding").getAttribute("Diameter")).isEqualTo(details.getAttribute("Diameter"));
@@ -324,6 +335,51 @@ class XjdfTicketTest {
         Document thick = valid(
                 XjdfTicket.write(Scenario.of(2).noElement().weightUnknown().report()));
         assertThat(only(thick, "CombBindingDetails").hasAttribute("Diameter")).isFalse();
+    }
+
+    @Test
+    void aBookThatIsSplitIsAProductForEachVolume() throws Exception {
+        Document ticket = valid(XjdfTicket.write(check("cookbook-letter.pdf", "stock=coverboard-48", "copies=3")));
+        List<Element> books = all(ticket, "Product").stream()
+                .filter(p -> p.getAttribute("IsRoot").equals("true"))
+                .toList();
+        assertThat(books).hasSizeGreaterThan(1);
+        int page = 1;
+        double surfaces = 0;
+        for (int i = 0; i < books.size(); i++) {
+            assertThat(books.get(i).getAttribute("ID")).isEqualTo("Volume" + (i + 1));
+            assertThat(books.get(i).getAttribute("Amount")).isEqualTo("3");
+            String name = books.get(i).getAttribute("DescriptiveName");
+            assertThat(name).startsWith("volume " + (i + 1) + " of " + books.size() + ", pages " + page + "-");
+            page = 1 + Integer.parseInt(name.replaceAll(".*pages \\d+-(\\d+).*", "$1"));
+            Element layout = only(books.get(i), "LayoutIntent");
+            surfaces += Double.parseDouble(layout.getAttribute("Pages"));
+            // each goes on its own element, which is larger than its stack
+            assertThat(numbers(only(books.get(i), "LooseBinding").getAttribute("Diameter"))[0])
+                    .isGreaterThan(numbers(layout.getAttribute("FinishedDimensions"))[2]);
+        }
+        // 100 pages (fixtures/README.md) on 50 leaves, without covers; 50 leaves for each of 3 copies
+        assertThat(page).isEqualTo(101);
+        assertThat(surfaces).isEqualTo(100);
+        assertThat(only(ticket, "PartAmount").getAttribute("Amount")).isEqualTo("150");
+        List<String> ids = books.stream().map(b -> b.getAttribute("ID")).toList();
+        for (String params : List.of("HoleMakingParams", "LooseBindingParams")) {
+            assertThat(all(ticket, params))
+                    .extracting(p -> only(p.getParentNode(), "Part").getAttribute("Product"))
+                    .containsExactlyElementsOf(ids);
+        }
+    }
+
+    @Test
+    void theCoversOfEachVolumeArePartsOfItsOwn() throws Exception {
+        String covers = "covers=front=film-75, back=coverboard-30";
+        Document ticket = valid(XjdfTicket.write(check("cookbook-letter.pdf", "stock=coverboard-48", covers)));
+        List<Element> intents = all(ticket, "BindingIntent");
+        assertThat(intents).hasSizeGreaterThan(1);
+        for (int i = 0; i < intents.size(); i++) {
+            String id = "Volume" + (i + 1) + "Part";
+            assertThat(intents.get(i).getAttribute("ChildRefs")).isEqualTo(id + "1 " + id + "2 " + id + "3");
+        }
     }
 
     @ParameterizedTest
