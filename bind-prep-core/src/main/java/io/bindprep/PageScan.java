@@ -24,10 +24,8 @@ final class PageScan {
     /** What must be left to do, beyond a second opening, for another thread to be worth it. */
     private static final long LEFT_NANOS = 300_000_000L;
 
-    /** A longer document opened twice would leave a small heap no room to work (measured at -Xmx128m on 17,208 pages). */
-    private static final int MANY_PAGES = 5_000;
-
-    private static final long ROOMY_BYTES = 512L * 1024 * 1024;
+    /** A longer document opened twice takes more than 300 MB (17,208 pages: 345), and a small heap has no room for it. */
+    private static final int MOST_TWICE = 5_000;
 
     /** Pages taken at once; small enough that both threads end together. */
     private static final int CHUNK = 4;
@@ -108,7 +106,7 @@ final class PageScan {
         int looked = next.get();
         return spent > SETTLED_NANOS
                 && Runtime.getRuntime().availableProcessors() > 1
-                && (pages <= MANY_PAGES || Runtime.getRuntime().maxMemory() >= ROOMY_BYTES)
+                && pages <= MOST_TWICE
                 && (double) spent / looked * (pages - looked) > opening + LEFT_NANOS;
     }
 
