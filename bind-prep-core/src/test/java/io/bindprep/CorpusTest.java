@@ -39,23 +39,7 @@ class CorpusTest {
     @Test
     void everyFileEndsInAVerdictOrASentence() throws Exception {
         assumeTrue(Files.isDirectory(CORPUS), "the corpus is not here");
-        Path told = folder.resolve("told");
-        Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xmx512m",
-                        "-XX:+UseSerialGC",
-                        "-XX:TieredStopAtLevel=1",
-                        "-Djava.awt.headless=true",
-                        "-Dbindprep.root=" + System.getProperty("bindprep.root"),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Run.class.getName())
-                .redirectErrorStream(true)
-                .redirectOutput(told.toFile())
-                .start();
-        int exit = process.waitFor();
-        List<String> lines = Files.readAllLines(told);
-        assertThat(exit).as(lines.toString()).isZero();
+        List<String> lines = OwnMachine.run("512m", folder, Run.class);
         assertThat(lines).filteredOn(line -> line.startsWith("WRONG")).isEmpty();
         long read = lines.stream().filter("read"::equals).count();
         long refused = lines.stream().filter("refused"::equals).count();

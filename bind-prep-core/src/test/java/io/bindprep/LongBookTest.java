@@ -31,22 +31,8 @@ class LongBookTest {
     void passesInASmallHeap() throws Exception {
         Path book = folder.resolve("book.pdf");
         write(book);
-        Path told = folder.resolve("told");
-        Path wrong = folder.resolve("wrong");
-        Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xmx128m",
-                        "-XX:+UseSerialGC",
-                        "-XX:TieredStopAtLevel=1",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Run.class.getName(),
-                        book.toString())
-                .redirectError(wrong.toFile())
-                .redirectOutput(told.toFile())
-                .start();
-        assertThat(process.waitFor()).as(Files.readString(wrong)).isZero();
-        assertThat(Files.readAllLines(told)).containsExactly("16248 pages", "punched 12345");
+        assertThat(OwnMachine.run("128m", folder, Run.class, book.toString()))
+                .containsExactly("16248 pages", "punched 12345");
     }
 
     /** The check, in a machine of its own. */

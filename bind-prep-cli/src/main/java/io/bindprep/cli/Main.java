@@ -15,6 +15,9 @@ import picocli.CommandLine.ParameterException;
 
 /** The process around the command: streams, exit code, and the promise that nobody ever sees a stack trace. */
 public final class Main {
+    private static final byte[] OUT_OF_MEMORY =
+            ("bind-prep: " + Problems.OUT_OF_MEMORY + "\n").getBytes(StandardCharsets.US_ASCII);
+
     private final InputStream in;
     private final PrintWriter out;
     private final PrintWriter err;
@@ -28,9 +31,6 @@ public final class Main {
         this.terminal = terminal;
         this.engine = engine;
     }
-
-    private static final byte[] OUT_OF_MEMORY =
-            ("bind-prep: " + Problems.OUT_OF_MEMORY + "\n").getBytes(StandardCharsets.US_ASCII);
 
     /** Runs the command and ends the process with its exit code. */
     public static void main(String[] args) {

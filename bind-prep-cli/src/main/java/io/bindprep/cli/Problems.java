@@ -18,6 +18,10 @@ import org.jspecify.annotations.Nullable;
 
 /** Words what went wrong for someone at a command line. */
 final class Problems {
+    /** No mistake of anyone's. */
+    static final String OUT_OF_MEMORY = "the memory that Java may use ran out."
+            + "\n  Give it more, for example with BINDPREP_JAVA_OPTS=-Xmx1g, or check the document in parts.";
+
     private static final Pattern KEY = Pattern.compile("([^.\\[]+)\\.?(.*)");
 
     private Problems() {}
@@ -51,10 +55,6 @@ final class Problems {
         }
         return first;
     }
-
-    /** No mistake of anyone's. */
-    static final String OUT_OF_MEMORY = "the memory that Java may use ran out."
-            + "\n  Give it more, for example with BINDPREP_JAVA_OPTS=-Xmx1g, or check the document in parts.";
 
     /** Our own mistake: its first cause and where in our code it showed, instead of a stack trace. */
     static String internal(String where, Throwable e) {

@@ -86,10 +86,9 @@ final class StripCollector {
         return strip;
     }
 
-    /** What of a filled outline lies in the strip; the outline itself where all of it does or none. */
-    Shape near(Path2D outline) {
-        Rectangle2D bounds = outline.getBounds2D();
-        if (strip.contains(bounds) || !reaches(bounds)) {
+    /** What of a filled outline with these bounds lies in the strip; the outline itself where all of it does. */
+    Shape near(Path2D outline, Rectangle2D bounds) {
+        if (strip.contains(bounds)) {
             return outline;
         }
         Area area = new Area(outline);

@@ -12,12 +12,12 @@ import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.catalogue.Method;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
+import io.bindprep.catalogue.PunchLike;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -239,22 +239,13 @@ class DepthTest {
     @Test
     void theClosersOwnSizesAndRegistrationCount() throws Exception {
         Pattern pattern = Catalogue.builtIn().patterns().byId("W3_1i-square-0t").orElseThrow();
-        Punch generic = Catalogue.builtIn().punches().generic(pattern);
-        Punch own = new Punch(
-                "ours",
-                pattern.id(),
+        Punch own = PunchLike.of(
+                pattern,
                 40,
                 null,
-                generic.depths(),
-                generic.capacity(),
-                Map.of(),
-                null,
-                generic.longestEdge(),
-                generic.leastWeb(),
                 ElementSizes.range(Length.ofInch(5, 16), Length.ofInch(3, 8)),
                 Length.ofMm("1.5"),
-                null,
-                "our own");
+                null);
         Fixtures job = Fixtures.of(Method.WIRE).registration(null);
         // 10 leaves of 20 lb bond go on 3/16 in, which it does not close; the next it closes is 5/16 in
         Plan thin = job.plan(10, A4, own);

@@ -38,6 +38,14 @@ record Fixtures(
     static final Length LETTER = Length.ofInch(11, 1);
     static final Length A5 = Length.ofMm(210);
 
+    /** What a plan says of a topic. */
+    static List<String> reasons(Plan plan, Reason.Topic topic) {
+        return plan.because().stream()
+                .filter(r -> r.topic() == topic)
+                .map(Reason::text)
+                .toList();
+    }
+
     static Fixtures of(Method method) {
         return new Fixtures(
                 method, null, null, null, Length.ofMm(1), Length.ofInch(1, 8), "bond-20", null, null, null, null);

@@ -10,9 +10,9 @@ import io.bindprep.catalogue.MeasuredErrors;
 import io.bindprep.catalogue.Method;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
+import io.bindprep.catalogue.PunchLike;
 import io.bindprep.unit.Length;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -40,22 +40,13 @@ class MeasuredPunchTest {
     }
 
     private static Punch punch(Pattern pattern, int pins, String firstPin, String registration, MeasuredErrors errors) {
-        Punch generic = Catalogue.builtIn().punches().generic(pattern);
-        return new Punch(
-                "ours",
-                pattern.id(),
+        return PunchLike.of(
+                pattern,
                 pins,
                 firstPin == null ? null : Length.ofMm(firstPin),
-                generic.depths(),
-                generic.capacity(),
-                Map.of(),
-                null,
-                generic.longestEdge(),
-                generic.leastWeb(),
                 null,
                 registration == null ? null : Length.ofMm(registration),
-                errors,
-                "our own");
+                errors);
     }
 
     private static Punch punch(MeasuredErrors errors) {
@@ -64,13 +55,6 @@ class MeasuredPunchTest {
 
     private static Plan plan(Punch punch, Length registration) throws Exception {
         return Fixtures.of(Method.COMB).registration(registration).plan(10, A4, punch);
-    }
-
-    private static List<String> reasons(Plan plan, Topic topic) {
-        return plan.because().stream()
-                .filter(r -> r.topic() == topic)
-                .map(Reason::text)
-                .toList();
     }
 
     @Test
@@ -104,20 +88,20 @@ class MeasuredPunchTest {
         // the shallow setting of 4.5 mm cuts 0.2 deeper
         assertThat(plan.edgeDistance()).isEqualTo(Length.ofMm("4.7"));
         assertThat(plan.depth().outside()).isEqualTo(Length.ofMm("3.2"));
-        assertThat(reasons(plan, Topic.FEED))
+        assertThat(Fixtures.reasons(plan, Topic.FEED))
                 .first()
                 .isEqualTo(
                         "set the side guide so that the first hole would come to 27.5 mm by the guide's own scale: it"
                                 + " was measured to bring holes 0.4 mm too far from it, to 0.1 mm");
-        assertThat(reasons(plan, Topic.ROW))
+        assertThat(Fixtures.reasons(plan, Topic.ROW))
                 .last()
                 .isEqualTo("the row of pins was measured 1.2 mm longer than the 240 mm of its pattern, to 0.3 mm, which"
                         + " grows from hole to hole");
-        assertThat(reasons(plan, Topic.DEPTH))
+        assertThat(Fixtures.reasons(plan, Topic.DEPTH))
                 .first()
                 .isEqualTo(
                         "in the middle of this row the holes were measured to lie 4.7 mm from the bound edge at shallow");
-        assertThat(reasons(plan, Topic.SKEW))
+        assertThat(Fixtures.reasons(plan, Topic.SKEW))
                 .singleElement()
                 .asString()
                 .endsWith("; of this the punch itself takes 0.6 mm, by which its last hole was measured deeper than its"
@@ -132,9 +116,15 @@ class MeasuredPunchTest {
         assertThat(plan.row().holes().get(20).axis()).isEqualTo(Length.ofMm("267.9"));
         assertThat(plan.edgeDistance()).isEqualTo(Length.ofMm("4.3"));
         assertThat(new PinStand(PATTERN, punch(OPPOSITE)).leftOpen(plan.row())).isEqualTo(Length.ofMm("0.47"));
-        assertThat(reasons(plan, Topic.FEED)).first().asString().contains("come to 29.5 mm", "0.4 mm too near to it");
-        assertThat(reasons(plan, Topic.ROW)).last().asString().contains("1.2 mm shorter than the 240 mm");
-        assertThat(reasons(plan, Topic.SKEW)).last().asString().contains("0.6 mm", "measured shallower than its first");
+        assertThat(Fixtures.reasons(plan, Topic.FEED))
+                .first()
+                .asString()
+                .contains("come to 29.5 mm", "0.4 mm too near to it");
+        assertThat(Fixtures.reasons(plan, Topic.ROW)).last().asString().contains("1.2 mm shorter than the 240 mm");
+        assertThat(Fixtures.reasons(plan, Topic.SKEW))
+                .last()
+                .asString()
+                .contains("0.6 mm", "measured shallower than its first");
     }
 
     @Test
@@ -164,11 +154,14 @@ class MeasuredPunchTest {
             assertThat(List.of(stand.deeper(row), stand.slant(row), stand.leftOpen(row)))
                     .containsOnly(Length.ZERO);
             Plan plan = plan(punch(errors), null);
-            assertThat(reasons(plan, Topic.FEED)).hasSize(1);
-            assertThat(reasons(plan, Topic.ROW)).hasSize(1);
+            assertThat(Fixtures.reasons(plan, Topic.FEED)).hasSize(1);
+            assertThat(Fixtures.reasons(plan, Topic.ROW)).hasSize(1);
             // why shallow, and nothing measured
-            assertThat(reasons(plan, Topic.DEPTH)).hasSize(1);
-            assertThat(reasons(plan, Topic.SKEW)).singleElement().asString().doesNotContain("the punch itself");
+            assertThat(Fixtures.reasons(plan, Topic.DEPTH)).hasSize(1);
+            assertThat(Fixtures.reasons(plan, Topic.SKEW))
+                    .singleElement()
+                    .asString()
+                    .doesNotContain("the punch itself");
         }
     }
 
@@ -203,9 +196,9 @@ class MeasuredPunchTest {
         Plan plan = plan(punch(PATTERN, 21, "10", null, which.equals("ALL") ? ALL : OPPOSITE), null);
         assertThat(plan.row().holes().get(0)).isEqualTo(new Hole(1, Length.ofMm(first)));
         assertThat(plan.row().guideOff()).isEqualTo(Length.ZERO);
-        assertThat(reasons(plan, Topic.ROW))
+        assertThat(Fixtures.reasons(plan, Topic.ROW))
                 .contains("pin 1 stands 0.4 mm " + way + " the fixed guide, as measured to 0.1 mm");
-        assertThat(reasons(plan, Topic.FEED)).hasSize(1);
+        assertThat(Fixtures.reasons(plan, Topic.FEED)).hasSize(1);
     }
 
     @Test
@@ -251,7 +244,7 @@ class MeasuredPunchTest {
             throws Exception {
         Plan plan = plan(punch(PATTERN, 21, null, stated, ALL), asked == null ? null : Length.ofMm(asked));
         assertThat(plan.registration()).isEqualTo(Length.ofMm(registration));
-        assertThat(reasons(plan, Topic.MARGIN)).contains("registration " + why);
+        assertThat(Fixtures.reasons(plan, Topic.MARGIN)).contains("registration " + why);
     }
 
     @ParameterizedTest
@@ -268,9 +261,9 @@ class MeasuredPunchTest {
         Plan plan = plan(punch(PATTERN, 21, null, stated, null), asked == null ? null : Length.ofMm(asked));
         assertThat(plan.registration()).isEqualTo(Length.ofMm(registration));
         // the clear margin is the other reason of its topic
-        assertThat(reasons(plan, Topic.MARGIN)).hasSize(why == null ? 1 : 2);
+        assertThat(Fixtures.reasons(plan, Topic.MARGIN)).hasSize(why == null ? 1 : 2);
         if (why != null) {
-            assertThat(reasons(plan, Topic.MARGIN)).contains(why);
+            assertThat(Fixtures.reasons(plan, Topic.MARGIN)).contains(why);
         }
     }
 }

@@ -58,13 +58,6 @@ class RowLimitsTest {
         return row.holes().stream().map(Hole::pin).toList();
     }
 
-    private static List<String> reasons(Plan plan, Topic topic) {
-        return plan.because().stream()
-                .filter(r -> r.topic() == topic)
-                .map(Reason::text)
-                .toList();
-    }
-
     @Test
     void anEdgeThatJustTakesItsHoles() {
         // 7 + 2 x 1 mm take one hole, 12 mm more another
@@ -170,7 +163,7 @@ class RowLimitsTest {
                 .hanger(new Hanger(Length.ofMm(250), null))
                 .plan(10, A4);
         assertThat(plan.row().runs()).containsExactly(2, 2);
-        assertThat(reasons(plan, Topic.HANGER))
+        assertThat(Fixtures.reasons(plan, Topic.HANGER))
                 .singleElement()
                 .asString()
                 .startsWith(
@@ -191,7 +184,7 @@ class RowLimitsTest {
     })
     void theWiderOfGapAndThumbCutIsNamed(String gap, String named) throws Exception {
         Hanger hanger = new Hanger(Length.ofMm(gap), new Hanger.ThumbCut(Length.ofMm(60), Length.ofMm(20)));
-        assertThat(reasons(Fixtures.of(Method.WIRE).hanger(hanger).plan(10, A4), Topic.HANGER))
+        assertThat(Fixtures.reasons(Fixtures.of(Method.WIRE).hanger(hanger).plan(10, A4), Topic.HANGER))
                 .singleElement()
                 .asString()
                 .contains("(" + named + ")");
@@ -201,22 +194,25 @@ class RowLimitsTest {
     void pinsAreSaidOnce() throws Exception {
         // 34 holes on A4: pin 35 is cut by the end, 36 stands off it by 6.15 mm; a gap of 90 mm takes 12 to 23
         Plan plain = Fixtures.of(Method.WIRE).plan(10, A4);
-        assertThat(reasons(plain, Topic.PINS)).singleElement().asString().startsWith("pull pins [35, 36] counted");
+        assertThat(Fixtures.reasons(plain, Topic.PINS))
+                .singleElement()
+                .asString()
+                .startsWith("pull pins [35, 36] counted");
         Plan hung = Fixtures.of(Method.WIRE)
                 .hanger(new Hanger(Length.ofMm(90), null))
                 .plan(10, A4);
-        assertThat(reasons(hung, Topic.PINS)).hasSize(2);
-        assertThat(reasons(hung, Topic.PINS).get(0)).startsWith("pull pins [35, 36] counted");
-        assertThat(reasons(hung, Topic.PINS).get(1))
+        assertThat(Fixtures.reasons(hung, Topic.PINS)).hasSize(2);
+        assertThat(Fixtures.reasons(hung, Topic.PINS).get(0)).startsWith("pull pins [35, 36] counted");
+        assertThat(Fixtures.reasons(hung, Topic.PINS).get(1))
                 .isEqualTo("pull pins [12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23] too, for the hanger's gap");
         // 22 pins that all cut holes on 11 in (RFC 3806 twentyTwoHoleUS)
         Plan whole = Fixtures.of(Method.WIRE).punch("rfc3806-22-hole-us").plan(10, LETTER);
-        assertThat(reasons(whole, Topic.PINS)).containsExactly("no pin needs pulling");
+        assertThat(Fixtures.reasons(whole, Topic.PINS)).containsExactly("no pin needs pulling");
         // all 36 pins stay: 35 would be cut open, 12 to 23 stand in the gap
         Plan stuck = Fixtures.of(Method.WIRE)
                 .hanger(new Hanger(Length.ofMm(90), null))
                 .plan(10, A4, punch(WIRE, 36, "", "none"));
-        assertThat(reasons(stuck, Topic.PINS))
+        assertThat(Fixtures.reasons(stuck, Topic.PINS))
                 .containsExactly(
                         "pins [35] of the punch ours cut a hole open or too near the end and cannot be pulled",
                         "pins [12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23] of the punch ours cut holes into the"
@@ -225,20 +221,20 @@ class RowLimitsTest {
         Plan between = Fixtures.of(Method.WIRE)
                 .hanger(new Hanger(Length.ofMm(1), null))
                 .plan(10, A4, punch(WIRE, 34, "", "all"));
-        assertThat(reasons(between, Topic.PINS)).containsExactly("no pin needs pulling");
+        assertThat(Fixtures.reasons(between, Topic.PINS)).containsExactly("no pin needs pulling");
     }
 
     @Test
     void whoAskedForTheWebIsSaid() throws Exception {
         Plan own = Fixtures.of(Method.WIRE).leastWeb(Length.ofMm(2)).plan(10, A4);
         // 34 pitches of 1/3 in are 287.87 mm: 4.57 on either side, less half of 5/32 in
-        assertThat(reasons(own, Topic.ROW))
+        assertThat(Fixtures.reasons(own, Topic.ROW))
                 .containsExactly(
                         "35 whole holes on 297 mm, the first 4.57 mm from the end, 2.58 mm of paper left at the"
                                 + " ends, at least 2 mm asked for (by the job; no standard gives it); row centred by the side guide"
                                 + " (XJDF 2.2, Appendix F)");
         Plan fixed = Fixtures.of(Method.COMB).plan(10, A4, punch(COMB, 20, "10 mm", "all"));
-        assertThat(reasons(fixed, Topic.ROW))
+        assertThat(Fixtures.reasons(fixed, Topic.ROW))
                 .containsExactly(
                         "20 whole holes on 297 mm, the first 10 mm from the end, 6.5 mm of paper left at the ends,"
                                 + " at least 1 mm asked for (by the punch; no standard gives it); the guide of the punch is fixed");
@@ -257,7 +253,7 @@ class RowLimitsTest {
                 .plan(10, A4, punch(COMB, 24, "10 mm", "all"));
         assertThat(plan.row().offset()).isEqualTo(Length.ofMm(1));
         assertThat(plan.sameEndToGuide()).isEqualTo(sameEnd);
-        assertThat(reasons(plan, Topic.FEED))
+        assertThat(Fixtures.reasons(plan, Topic.FEED))
                 .containsExactly(how + ": the holes of a leaf fed turned over would lie 1 mm off the others, " + where
                         + " the registration of 1 mm");
     }
@@ -315,7 +311,7 @@ class RowLimitsTest {
         Punch four = punch(pattern("R4m-DIN-A4"), 4, "20 mm", "all");
         Plan part = Fixtures.of(Method.RINGS).plan(10, Length.ofMm(210), four);
         assertThat(part.row().holes()).isEmpty();
-        assertThat(reasons(part, Topic.ROW))
+        assertThat(Fixtures.reasons(part, Topic.ROW))
                 .containsExactly("no hole row: the bound edge of 210 mm is too short for a hole with its web");
         assertThat(Fixtures.of(Method.RINGS).plan(10, A4, four).row().holes()).hasSize(4);
     }
@@ -331,7 +327,7 @@ class RowLimitsTest {
         Plan one = Fixtures.of(Method.WIRE).plan(10, Length.ofMm(20));
         assertThat(one.row().holes()).hasSize(1);
         assertThat(one.skew()).isNull();
-        assertThat(reasons(one, Topic.SKEW))
+        assertThat(Fixtures.reasons(one, Topic.SKEW))
                 .containsExactly("how skewed a sheet may sit is not known: there is no row that could slant");
     }
 
@@ -347,7 +343,7 @@ class RowLimitsTest {
     })
     void whatLimitsTheSkew(String depth, String rise, String why) throws Exception {
         Plan plan = Fixtures.of(Method.WIRE).depth(depth + " mm").plan(10, A4);
-        assertThat(reasons(plan, Topic.SKEW))
+        assertThat(Fixtures.reasons(plan, Topic.SKEW))
                 .singleElement()
                 .asString()
                 .startsWith("a sheet may sit skewed by " + rise + " mm over the 279.4 mm from first to last hole: ")

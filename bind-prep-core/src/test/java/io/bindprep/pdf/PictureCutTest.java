@@ -3,6 +3,7 @@ package io.bindprep.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.bindprep.OwnMachine;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageMarks;
@@ -247,21 +248,7 @@ class PictureCutTest {
                 page.resource(COSName.XOBJECT, "Im", picture)
                         .draw("q 160 0 0 160 2 100 cm /Im Do Q")
                         .bytes());
-        Path told = folder.resolve("told");
-        Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xmx64m",
-                        "-XX:+UseSerialGC",
-                        "-Djava.awt.headless=true",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        TwoAtOnce.class.getName(),
-                        file.toString())
-                .redirectErrorStream(true)
-                .redirectOutput(told.toFile())
-                .start();
-        assertThat(process.waitFor()).as(Files.readString(told)).isZero();
-        assertThat(Files.readAllLines(told))
+        assertThat(OwnMachine.run("64m", folder, TwoAtOnce.class, file.toString()))
                 .filteredOn(l -> !l.startsWith("SLF4J"))
                 .hasSize(4)
                 .allSatisfy(l -> assertThat(l).matches("null IMAGE 8\\.[0-2]\\d? 5[67]\\.\\d+"));

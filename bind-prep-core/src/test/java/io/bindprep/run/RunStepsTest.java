@@ -11,6 +11,7 @@ import io.bindprep.catalogue.Deviation;
 import io.bindprep.catalogue.MeasuredErrors;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
+import io.bindprep.catalogue.PunchLike;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
@@ -26,7 +27,6 @@ import io.bindprep.unit.Length;
 import io.bindprep.volume.Split;
 import io.bindprep.volume.VolumePlanner;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -69,22 +69,7 @@ class RunStepsTest {
 
     private static Punch own(Job job, Plan plan, int pins, Length firstPin, MeasuredErrors errors) {
         Pattern pattern = job.catalogue().patterns().byId(plan.pattern()).orElseThrow();
-        Punch generic = job.catalogue().punches().generic(pattern);
-        return new Punch(
-                "ours",
-                pattern.id(),
-                pins,
-                firstPin,
-                generic.depths(),
-                generic.capacity(),
-                Map.of(),
-                null,
-                generic.longestEdge(),
-                generic.leastWeb(),
-                null,
-                null,
-                errors,
-                "our own");
+        return PunchLike.of(pattern, pins, firstPin, null, null, errors);
     }
 
     @Test
