@@ -49,6 +49,11 @@ final class Budget {
 
     void startPage() {
         pageEnd = Math.min(documentEnd, cpu() + PAGE_TIME.toNanos());
+        again();
+    }
+
+    /** Counts the page's instructions anew, in what is left of its time. */
+    void again() {
         operators = 0;
         glyphs = 0;
         drawings = 0;

@@ -3,6 +3,7 @@ package io.bindprep.pdf;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
@@ -52,6 +53,20 @@ final class ContentSource implements AutoCloseable {
     /** Whether a stream broke off or is missing; certain once all was read. */
     boolean broken() {
         return broken;
+    }
+
+    /** All that is left; null where it is more than so many bytes. */
+    byte @Nullable [] all(int most) throws IOException {
+        byte[] all = new byte[RAW];
+        int n = 0;
+        for (int came = fill(all, n); came > 0; came = fill(all, n)) {
+            n += came;
+            if (n > most) {
+                return null;
+            }
+            all = n == all.length ? Arrays.copyOf(all, n * 2) : all;
+        }
+        return Arrays.copyOf(all, n);
     }
 
     /** Fills a buffer from an index on; returns how many bytes came, 0 at the end. */

@@ -20,6 +20,7 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.util.Matrix;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Interprets a page's content and hands each painted outline that reaches the strip to a collector.
@@ -29,6 +30,9 @@ import org.apache.pdfbox.util.Matrix;
  */
 final class InkEngine extends PaintEngine {
     private static final String BROKEN_OFF = "its drawing instructions break off";
+
+    /** Longer content is drawn as it is: this much is a hundred times that of a page of vector drawings. */
+    private static final int MOST_CONTENT = 4 * 1024 * 1024;
 
     private final FormContents formContents = new FormContents();
     private int compatibility;
@@ -43,6 +47,42 @@ final class InkEngine extends PaintEngine {
     void run(PDPage page, Rectangle2D visible, StripCollector collector, BasicsCollector whole) throws IOException {
         budget.startPage();
         COSDictionary dictionary = page.getCOSObject();
+        begin(dictionary, visible, collector, whole);
+        interpret(dictionary.getDictionaryObject(COSName.CONTENTS), false, BROKEN_OFF);
+        if (!path.isEmpty()) {
+            problem(BROKEN_OFF);
+        }
+        path.clear();
+        endUnclosed();
+        AnnotationPass.run(this, page, layers, collector);
+    }
+
+    /** A page's content without what paints away from a place; null where all of it had better be drawn. */
+    @Nullable
+    StripContent near(COSDictionary page, Rectangle2D visible, Rectangle2D place) throws IOException {
+        budget.again();
+        StripCollector near = StripCollector.touching(place);
+        begin(page, visible, near, BasicsCollector.ofNothing());
+        try (ContentSource source = new ContentSource(page.getDictionaryObject(COSName.CONTENTS), budget)) {
+            byte[] content = source.all(MOST_CONTENT);
+            if (content == null) {
+                return null;
+            }
+            StripContent.Steps steps = new StripContent.Steps(content);
+            Lexer lexer = new Lexer(content);
+            for (String name = lexer.next(); name != null; name = lexer.next()) {
+                operator(name, lexer);
+                boolean paintsNear = near.touched();
+                if (paintsNear && name.equals("BI")) {
+                    return null; // where its data ends is told by what follows
+                }
+                steps.add(name, lexer.end(), paintsNear || ink.text.mode.isClip());
+            }
+            return problem() == null && !lexer.broken() ? steps.nearOnly() : null;
+        }
+    }
+
+    private void begin(COSDictionary dictionary, Rectangle2D visible, StripCollector collector, BasicsCollector whole) {
         COSDictionary resources = dictionary.getCOSDictionary(COSName.RESOURCES);
         reset(visible, new PDResources(resources == null ? new COSDictionary() : resources));
         out = collector;
@@ -55,13 +95,6 @@ final class InkEngine extends PaintEngine {
         operators = 0;
         annotation = null;
         clippingText = false;
-        interpret(dictionary.getDictionaryObject(COSName.CONTENTS), false, BROKEN_OFF);
-        if (!path.isEmpty()) {
-            problem(BROKEN_OFF);
-        }
-        path.clear();
-        endUnclosed();
-        AnnotationPass.run(this, page, layers, collector);
     }
 
     @Override

@@ -25,6 +25,17 @@ final class Lexer {
         objects = new ObjectReader(in);
     }
 
+    /** Content that is all there. */
+    Lexer(byte[] all) {
+        in = new Scanner(all);
+        objects = new ObjectReader(in);
+    }
+
+    /** Offset behind the operator read last, in content that is all there. */
+    int end() {
+        return in.position();
+    }
+
     void reset(ContentSource source) {
         in.reset(source);
         operands.clear();

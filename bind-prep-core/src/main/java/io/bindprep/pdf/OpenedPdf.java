@@ -183,10 +183,11 @@ public final class OpenedPdf implements AutoCloseable {
             StripCollector collector = new StripCollector(strip, toFrame);
             BasicsCollector basics = new BasicsCollector(f);
             engine.run(new PDPage(dictionary), visible(f), collector, basics);
-            StripRaster.Source drawing = new StripRaster.Source(
-                    document, dictionary, f, edge, depthMm, layers, budget, drawnFonts, new DrawnPictures());
-            return SecondLook.settled(page, collector.found(), engine.problem(), drawing, clearMm)
-                    .with(basics.basics());
+            List<Found> found = collector.found();
+            PageMarks marks = engine.problem() != null || !SecondLook.isNeeded(found, clearMm)
+                    ? new PageMarks(page, found.stream().map(m -> m.mark).toList(), engine.problem())
+                    : SecondLook.settled(page, found, drawing(dictionary, f, edge, depthMm));
+            return marks.with(basics.basics());
         } catch (Budget.Spent e) {
             return new PageMarks(page, List.of(), String.valueOf(e.getMessage()));
         } catch (StackOverflowError e) {
@@ -194,6 +195,14 @@ public final class OpenedPdf implements AutoCloseable {
         } catch (IOException | RuntimeException | NoninvertibleTransformException e) {
             return new PageMarks(page, List.of(), "its content cannot be read");
         }
+    }
+
+    private StripRaster.Source drawing(COSDictionary page, PageFacts f, PageEdge edge, double depthMm)
+            throws IOException {
+        StripRaster.Source whole = new StripRaster.Source(
+                document, page, f, edge, depthMm, layers, budget, drawnFonts, new DrawnPictures(), null);
+        StripContent near = engine.near(page, visible(f), whole.near());
+        return near == null ? whole : whole.of(near);
     }
 
     /** The same document to change; what was scanned before stays as it was seen. */

@@ -43,14 +43,13 @@ final class SecondLook {
         this.whole = whole;
     }
 
+    /** Whether something nearer than that to the bound edge is in doubt. */
+    static boolean isNeeded(List<Found> found, double clearMm) {
+        return found.stream().anyMatch(f -> (f.isPicture() || f.doubtful) && f.mark.nearMm() < clearMm);
+    }
+
     /** The marks of a page, each settled by the stage it says. */
-    static PageMarks settled(
-            int page, List<Found> found, @Nullable String problem, StripRaster.Source source, double clearMm)
-            throws IOException {
-        boolean settled = found.stream().noneMatch(f -> (f.isPicture() || f.doubtful) && f.mark.nearMm() < clearMm);
-        if (problem != null || settled) {
-            return new PageMarks(page, found.stream().map(f -> f.mark).toList(), problem);
-        }
+    static PageMarks settled(int page, List<Found> found, StripRaster.Source source) throws IOException {
         SecondLook look = new SecondLook(found, source, source.draw(StripDrawer.Left.NOTHING));
         return new PageMarks(page, look.marks(), look.whole.problem());
     }

@@ -40,13 +40,25 @@ final class StripCollector {
     private final Rectangle2D strip;
     private final AffineTransform toFrame;
     private final List<Found> found = new ArrayList<>();
+    private final boolean gathers;
     private int subtracted;
+    private boolean touched;
     private Source source = new Source(0, "", null);
 
     /** A strip in user space and the transform from there to the bound-edge frame (millimetres). */
     StripCollector(Rectangle2D strip, AffineTransform toFrame) {
+        this(strip, toFrame, true);
+    }
+
+    private StripCollector(Rectangle2D strip, AffineTransform toFrame, boolean gathers) {
         this.strip = strip;
         this.toFrame = toFrame;
+        this.gathers = gathers;
+    }
+
+    /** Only notes whether something reaches a rectangle of user space. */
+    static StripCollector touching(Rectangle2D near) {
+        return new StripCollector(near, new AffineTransform(), false);
     }
 
     /**
@@ -75,11 +87,21 @@ final class StripCollector {
     record Source(int operator, String name, @Nullable COSDictionary annotation) {}
 
     boolean reaches(double x0, double y0, double x1, double y1) {
-        return x1 >= strip.getMinX() && x0 <= strip.getMaxX() && y1 >= strip.getMinY() && y0 <= strip.getMaxY();
+        boolean reaches =
+                x1 >= strip.getMinX() && x0 <= strip.getMaxX() && y1 >= strip.getMinY() && y0 <= strip.getMaxY();
+        touched |= reaches;
+        return reaches;
     }
 
     boolean reaches(Rectangle2D b) {
         return reaches(b.getMinX(), b.getMinY(), b.getMaxX(), b.getMaxY());
+    }
+
+    /** Whether anything was found to reach the strip since this was asked last. */
+    boolean touched() {
+        boolean was = touched;
+        touched = false;
+        return was;
     }
 
     Rectangle2D strip() {
@@ -107,7 +129,7 @@ final class StripCollector {
 
     /** Records what is visible of an outline; the caller has found its bounds to reach the strip. */
     void add(Shape outline, Clip clip, Paint paint) {
-        if (paint.tone() == Tone.NOTHING) {
+        if (!gathers || paint.tone() == Tone.NOTHING) {
             return;
         }
         Rectangle2D bounds = Shapes.bounds(outline);

@@ -46,6 +46,7 @@ final class StripDrawer extends PageDrawer {
     private final Budget budget;
     private final Rectangle2D near;
     private final DrawnPictures pictures;
+    private final int @Nullable [] numbers;
     private int nested;
     private int operators;
     private int leftOut;
@@ -66,18 +67,25 @@ final class StripDrawer extends PageDrawer {
         }
     }
 
-    /** Draws what lies in a rectangle of user space, which has some room around the strip. */
+    /**
+     * Draws what lies in a rectangle of user space, which has some room around the strip.
+     *
+     * @param numbers of each of the page's own operators, which it was before what lies away was dropped; null where all
+     *     are there
+     */
     StripDrawer(
             PageDrawerParameters parameters,
             Left left,
             Layers layers,
             Budget budget,
             Rectangle2D near,
-            DrawnPictures pictures)
+            DrawnPictures pictures,
+            int @Nullable [] numbers)
             throws IOException {
         super(parameters);
         this.near = near;
         this.pictures = pictures;
+        this.numbers = numbers;
         this.left = left;
         this.layers = layers;
         this.budget = budget;
@@ -110,7 +118,7 @@ final class StripDrawer extends PageDrawer {
         budget.operator();
         boolean own = nested == 0;
         if (own) {
-            String name = left.operators().get(++operators);
+            String name = left.operators().get(number(operators++));
             mute = operator.getName().equals(name);
             leftOut += mute ? 1 : 0;
         }
@@ -123,6 +131,11 @@ final class StripDrawer extends PageDrawer {
                 mute = false;
             }
         }
+    }
+
+    /** Which operator of the page's whole content one of those drawn is, from 1. */
+    private int number(int drawn) {
+        return numbers == null ? drawn + 1 : drawn < numbers.length ? numbers[drawn] : 0;
     }
 
     @Override

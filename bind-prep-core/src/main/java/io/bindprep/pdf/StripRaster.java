@@ -10,11 +10,13 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.io.IOException;
+import java.io.OutputStream;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSFloat;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.ResourceCache;
@@ -51,7 +53,8 @@ record StripRaster(
             Layers layers,
             Budget budget,
             ResourceCache cache,
-            DrawnPictures pictures) {
+            DrawnPictures pictures,
+            int @Nullable [] numbers) {
         /** The strip in user space, with room around it for what blends into its dots. */
         Rectangle2D near() {
             try {
@@ -67,6 +70,17 @@ record StripRaster(
             } catch (NoninvertibleTransformException e) {
                 throw new IllegalStateException("a page without extent", e);
             }
+        }
+
+        /** The same with that content only. */
+        Source of(StripContent content) throws IOException {
+            COSDictionary lean = new COSDictionary(page);
+            COSStream stream = new COSStream();
+            try (OutputStream out = stream.createRawOutputStream()) {
+                out.write(content.bytes());
+            }
+            lean.setItem(COSName.CONTENTS, stream);
+            return new Source(document, lean, facts, edge, depthMm, layers, budget, cache, pictures, content.numbers());
         }
 
         StripRaster draw(StripDrawer.Left left) throws IOException {
@@ -191,7 +205,8 @@ record StripRaster(
 
         @Override
         protected PageDrawer createPageDrawer(PageDrawerParameters parameters) throws IOException {
-            drawer = new StripDrawer(parameters, left, source.layers, source.budget, source.near(), source.pictures);
+            drawer = new StripDrawer(
+                    parameters, left, source.layers, source.budget, source.near(), source.pictures, source.numbers);
             return drawer;
         }
     }
