@@ -30,7 +30,7 @@ class LongBookTest {
     @Test
     void passesInASmallHeap() throws Exception {
         Path book = folder.resolve("book.pdf");
-        write(book);
+        write(book, PAGES);
         assertThat(OwnMachine.run("128m", folder, Run.class, book.toString()))
                 .containsExactly("16248 pages", "punched 12345");
     }
@@ -50,13 +50,13 @@ class LongBookTest {
     }
 
     /** A PDF written out by hand (ISO 32000-1:2008, 7.5), as PDFBox would keep all of it in memory. */
-    private static void write(Path file) throws Exception {
+    static void write(Path file, int pages) throws Exception {
         List<Long> places = new ArrayList<>();
         try (OutputStream out = Files.newOutputStream(file)) {
             long at = put(out, "%PDF-1.7\n");
-            int objects = 3 + PAGES * OBJECTS;
+            int objects = 3 + pages * OBJECTS;
             StringBuilder kids = new StringBuilder();
-            for (int page = 0; page < PAGES; page++) {
+            for (int page = 0; page < pages; page++) {
                 kids.append(3 + page * OBJECTS).append(" 0 R ");
             }
             for (int number = 1; number < objects; number++) {
@@ -65,7 +65,7 @@ class LongBookTest {
                 if (number == 1) {
                     body = "<< /Type /Catalog /Pages 2 0 R >>";
                 } else if (number == 2) {
-                    body = "<< /Type /Pages /Count " + PAGES + " /Kids [ " + kids + "] /MediaBox [ 0 0 612 792 ] >>";
+                    body = "<< /Type /Pages /Count " + pages + " /Kids [ " + kids + "] /MediaBox [ 0 0 612 792 ] >>";
                 } else {
                     body = object((number - 3) / OBJECTS + 1, (number - 3) % OBJECTS, number);
                 }

@@ -26,6 +26,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class PageScanTest {
     private static final Path BOOK = Path.of(System.getProperty("bindprep.root"), "fixtures", "cookbook-letter.pdf");
@@ -53,13 +54,17 @@ class PageScanTest {
                 .isGreaterThan(1);
     }
 
-    /** Scans the book as if each look at the clock came ten seconds after the one before. */
+    /** Scans the book of 100 pages as if each look at the clock came ten seconds after the one before. */
     private static List<PageVerdict> scan(Semaphore helpers) throws Exception {
+        return scan(BOOK, helpers, TimeUnit.SECONDS.toNanos(10));
+    }
+
+    private static List<PageVerdict> scan(Path book, Semaphore helpers, long eachLook) throws Exception {
         AtomicLong clock = new AtomicLong();
         Job job = JobReader.toJob(JobSettings.empty());
-        CheckRequest request = new CheckRequest(BOOK, "book.pdf", job, null, (done, total) -> {}, helpers);
+        CheckRequest request = new CheckRequest(book, "book.pdf", job, null, (done, total) -> {}, helpers);
         return Bounded.run("book.pdf", bound -> {
-            try (OpenedPdf pdf = Intake.open(BOOK, "book.pdf", null)) {
+            try (OpenedPdf pdf = Intake.open(book, "book.pdf", null)) {
                 List<PageFacts> pages = pdf.facts().pages();
                 bound.extendFor(pages.size());
                 Length width = Length.ofInch(17, 2);
@@ -69,8 +74,7 @@ class PageScanTest {
                 PlanChoices choices =
                         Planner.choices(job, block, StackEstimator.estimate(sizes.of(block.leaves())), height);
                 PlanTrial trial = new PlanTrial(choices.settings(), choices.others(), pages.size());
-                new PageScan(request, block, trial, bound, () -> clock.addAndGet(TimeUnit.SECONDS.toNanos(10)))
-                        .lead(pdf);
+                new PageScan(request, block, trial, bound, () -> clock.addAndGet(eachLook)).lead(pdf);
                 return trial.verdicts(0);
             }
         });
@@ -99,5 +103,22 @@ class PageScanTest {
         scan(many);
         assertThat(many.given).hasValue(1);
         assertThat(many.availablePermits()).isEqualTo(5);
+    }
+
+    @Test
+    void ofAHundredPagesAHelperComesWhereTheyTakeLong() throws Exception {
+        Told one = new Told(1);
+        scan(BOOK, one, 0);
+        assertThat(one.given).hasValue(0);
+    }
+
+    @Test
+    void ofMorePagesAHelperComesAtOnce(@TempDir Path folder) throws Exception {
+        Path book = folder.resolve("book.pdf");
+        LongBookTest.write(book, 101);
+        Told one = new Told(1);
+        List<PageVerdict> helped = scan(book, one, 0);
+        assertThat(one.given).hasValue(1);
+        assertThat(helped).hasSize(101).isEqualTo(scan(book, new Semaphore(0), 0));
     }
 }

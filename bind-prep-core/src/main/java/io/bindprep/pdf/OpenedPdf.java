@@ -186,7 +186,7 @@ public final class OpenedPdf implements AutoCloseable {
             List<Found> found = collector.found();
             PageMarks marks = engine.problem() != null || !SecondLook.isNeeded(found, clearMm)
                     ? new PageMarks(page, found.stream().map(m -> m.mark).toList(), engine.problem())
-                    : SecondLook.settled(page, found, drawing(dictionary, f, edge, depthMm));
+                    : SecondLook.settled(page, found, lean(strip(page, edge, depthMm)));
             return marks.with(basics.basics());
         } catch (Budget.Spent e) {
             return new PageMarks(page, List.of(), String.valueOf(e.getMessage()));
@@ -197,12 +197,25 @@ public final class OpenedPdf implements AutoCloseable {
         }
     }
 
-    private StripRaster.Source drawing(COSDictionary page, PageFacts f, PageEdge edge, double depthMm)
-            throws IOException {
-        StripRaster.Source whole = new StripRaster.Source(
-                document, page, f, edge, depthMm, layers, budget, drawnFonts, new DrawnPictures(), null);
-        StripContent near = engine.near(page, visible(f), whole.near());
-        return near == null ? whole : whole.of(near);
+    /** The strip of a page to draw, with all that the page paints. */
+    StripRaster.Source strip(int page, PageEdge edge, double depthMm) {
+        return new StripRaster.Source(
+                document,
+                pages.get(page - 1).whole(objects),
+                facts.pages().get(page - 1),
+                edge,
+                depthMm,
+                layers,
+                budget,
+                drawnFonts,
+                new DrawnPictures(),
+                null);
+    }
+
+    /** The same strip without what the page paints away from it. */
+    StripRaster.Source lean(StripRaster.Source strip) throws IOException {
+        StripContent near = engine.near(strip.page(), visible(strip.facts()), strip.near());
+        return near == null ? strip : strip.of(near);
     }
 
     /** The same document to change; what was scanned before stays as it was seen. */

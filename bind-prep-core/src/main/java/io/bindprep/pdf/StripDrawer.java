@@ -38,9 +38,6 @@ final class StripDrawer extends PageDrawer {
     /** A group whose own usage says that it does not print: how PDFBox is told that {@link Layers} hides something. */
     private static final COSDictionary HIDDEN = hidden();
 
-    /** No glyph reaches farther from its origin, in ems; common practice, no source. */
-    private static final int MOST_EMS = 8;
-
     private final Left left;
     private final Layers layers;
     private final Budget budget;
@@ -203,7 +200,7 @@ final class StripDrawer extends PageDrawer {
 
     /** Whether a glyph begins too far from the strip to reach it. */
     private boolean far(Matrix t) {
-        double em = Math.max(t.getScalingFactorX(), t.getScalingFactorY()) * MOST_EMS;
+        double em = Math.max(t.getScalingFactorX(), t.getScalingFactorY()) * TextEngine.REACH_EMS;
         return !near.intersects(t.getTranslateX() - em, t.getTranslateY() - em, 2 * em, 2 * em);
     }
 

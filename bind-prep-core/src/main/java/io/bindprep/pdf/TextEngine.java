@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Text: glyphs that come near the strip are gathered into one outline for each operator that shows text. */
 abstract class TextEngine extends StateEngine {
+    /** No glyph of a usual font leaves its origin by more than this many times its size; common practice, no source. */
+    static final double REACH_EMS = 2.5;
+
     private static final RenderingMode[] MODES = RenderingMode.values();
 
     StripCollector out = new StripCollector(new Rectangle2D.Double(), new AffineTransform());
@@ -102,8 +105,7 @@ abstract class TextEngine extends StateEngine {
         }
         run = null;
         Matrix placed = t.rendering(ctm());
-        // no glyph of a usual font leaves its origin by more than this many times its size
-        double reach = 2.5
+        double reach = REACH_EMS
                 * Math.max(
                         Math.abs(placed.getScaleX()) + Math.abs(placed.getShearX()),
                         Math.abs(placed.getScaleY()) + Math.abs(placed.getShearY()));
