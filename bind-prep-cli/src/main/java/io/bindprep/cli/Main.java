@@ -18,6 +18,9 @@ public final class Main {
     private static final byte[] OUT_OF_MEMORY =
             ("bind-prep: " + Problems.OUT_OF_MEMORY + "\n").getBytes(StandardCharsets.US_ASCII);
 
+    /** In less memory what fails for want of it must fail where that is told. */
+    private static final long ROOM_TO_PREPARE = 64L * 1024 * 1024;
+
     private final InputStream in;
     private final PrintWriter out;
     private final PrintWriter err;
@@ -38,6 +41,9 @@ public final class Main {
         System.setProperty("java.util.logging.config.class", NoLogging.class.getName());
         int exit;
         try {
+            if (args.length > 1) {
+                prepare();
+            }
             Main main = new Main(System.in, utf8(System.out), utf8(System.err), Terminal.ofProcess(), BindPrep::check);
             exit = main.run(args);
         } catch (OutOfMemoryError e) {
@@ -47,6 +53,25 @@ public final class Main {
             exit = ExitCode.INTERNAL;
         }
         System.exit(exit);
+    }
+
+    /** Has what a check needs loaded while its options are read, where there is a processor and memory to spare. */
+    private static void prepare() {
+        Runtime machine = Runtime.getRuntime();
+        if (machine.availableProcessors() < 2 || machine.maxMemory() < ROOM_TO_PREPARE) {
+            return;
+        }
+        Thread thread = new Thread(
+                () -> {
+                    try {
+                        BindPrep.prepare();
+                    } catch (RuntimeException | LinkageError e) {
+                        return; // the check meets the same and tells it
+                    }
+                },
+                "bind-prep prepare");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     /** Runs the command; returns its exit code. */
