@@ -27,7 +27,8 @@ final class AnnotationPass {
 
     private AnnotationPass() {}
 
-    static void run(InkEngine engine, PDPage page, Layers layers, StripCollector out) throws IOException {
+    static void run(InkEngine engine, PDPage page, LeanDocument objects, Layers layers, StripCollector out)
+            throws IOException {
         COSArray all = page.getCOSObject().getCOSArray(COSName.ANNOTS);
         if (all == null) {
             return;
@@ -36,9 +37,12 @@ final class AnnotationPass {
             throw new Budget.Spent("it holds more than " + MOST_ANNOTATIONS + " annotations");
         }
         for (int i = 0; i < all.size(); i++) {
-            if (all.getObject(i) instanceof COSDictionary dictionary) {
+            // most of a manual's are links, which must not stay in memory
+            if (objects.read(all.get(i)) instanceof COSDictionary alone) {
                 try {
-                    one(engine, dictionary, layers, out);
+                    if (mayPrint(alone) && all.getObject(i) instanceof COSDictionary dictionary) {
+                        one(engine, dictionary, layers, out);
+                    }
                 } catch (IOException | ClassCastException | IllegalArgumentException | NullPointerException e) {
                     engine.problem("one of its annotations cannot be read");
                 }
@@ -46,11 +50,14 @@ final class AnnotationPass {
         }
     }
 
+    private static boolean mayPrint(COSDictionary annotation) {
+        boolean silent = SILENT.contains(annotation.getNameAsString(COSName.SUBTYPE, ""));
+        return (annotation.getInt(COSName.F, 0) & (HIDDEN | PRINT)) == PRINT
+                && (annotation.containsKey(COSName.AP) || !silent);
+    }
+
     private static void one(InkEngine engine, COSDictionary dictionary, Layers layers, StripCollector out)
             throws IOException {
-        if ((dictionary.getInt(COSName.F, 0) & (HIDDEN | PRINT)) != PRINT) {
-            return;
-        }
         String kind = dictionary.getNameAsString(COSName.SUBTYPE, "");
         PDAnnotation annotation = PDAnnotation.createAnnotation(dictionary);
         PDRectangle rect = annotation.getRectangle();

@@ -35,12 +35,14 @@ final class InkEngine extends PaintEngine {
     private static final int MOST_CONTENT = 4 * 1024 * 1024;
 
     private final FormContents formContents = new FormContents();
+    private final LeanDocument objects;
     private int compatibility;
     private int clipRule = -1;
     private COSDictionary inline = new COSDictionary();
 
-    InkEngine(Fonts fonts, Layers layers, Budget budget) {
-        super(fonts, layers, budget);
+    InkEngine(LeanDocument objects, Layers layers, Budget budget) {
+        super(new Fonts(), layers, budget);
+        this.objects = objects;
     }
 
     /** Runs one page; what it paints in the strip goes to one collector, what is seen of the whole page to the other. */
@@ -54,7 +56,7 @@ final class InkEngine extends PaintEngine {
         }
         path.clear();
         endUnclosed();
-        AnnotationPass.run(this, page, layers, collector);
+        AnnotationPass.run(this, page, objects, layers, collector);
     }
 
     /** A page's content without what paints away from a place; null where all of it had better be drawn. */

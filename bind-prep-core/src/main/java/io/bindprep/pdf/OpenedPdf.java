@@ -58,7 +58,7 @@ public final class OpenedPdf implements AutoCloseable {
         this.state = state;
         this.openingNanos = openingNanos;
         this.budget = new Budget(pages.size());
-        this.engine = new InkEngine(new Fonts(), layers, budget);
+        this.engine = new InkEngine(objects, layers, budget);
     }
 
     static OpenedPdf of(
@@ -158,7 +158,7 @@ public final class OpenedPdf implements AutoCloseable {
     /** What was parsed of pages looked at before leaves the memory, and with it what was made of it. */
     private void forgetMany() {
         if (objects.forgetMany()) {
-            engine = new InkEngine(new Fonts(), layers, budget);
+            engine = new InkEngine(objects, layers, budget);
             drawnFonts = new DrawnFonts();
         }
     }
@@ -170,7 +170,7 @@ public final class OpenedPdf implements AutoCloseable {
         if (problem != null) {
             return new PageMarks(page, List.of(), problem);
         }
-        COSDictionary dictionary = pages.get(page - 1).whole(objects);
+        COSDictionary dictionary = page(page);
         if (contentLost(dictionary)) {
             return new PageMarks(page, List.of(), "its content is missing from the file");
         }
@@ -186,7 +186,7 @@ public final class OpenedPdf implements AutoCloseable {
             List<Found> found = collector.found();
             PageMarks marks = engine.problem() != null || !SecondLook.isNeeded(found, clearMm)
                     ? new PageMarks(page, found.stream().map(m -> m.mark).toList(), engine.problem())
-                    : SecondLook.settled(page, found, lean(strip(page, edge, depthMm)));
+                    : SecondLook.settled(page, found, lean(strip(dictionary, f, edge, depthMm)));
             return marks.with(basics.basics());
         } catch (Budget.Spent e) {
             return new PageMarks(page, List.of(), String.valueOf(e.getMessage()));
@@ -197,19 +197,15 @@ public final class OpenedPdf implements AutoCloseable {
         }
     }
 
+    /** A page's dictionary with what it inherits, read anew at each call. */
+    COSDictionary page(int page) {
+        return pages.get(page - 1).whole(objects);
+    }
+
     /** The strip of a page to draw, with all that the page paints. */
-    StripRaster.Source strip(int page, PageEdge edge, double depthMm) {
+    StripRaster.Source strip(COSDictionary page, PageFacts f, PageEdge edge, double depthMm) {
         return new StripRaster.Source(
-                document,
-                pages.get(page - 1).whole(objects),
-                facts.pages().get(page - 1),
-                edge,
-                depthMm,
-                layers,
-                budget,
-                drawnFonts,
-                new DrawnPictures(),
-                null);
+                document, page, f, edge, depthMm, layers, budget, drawnFonts, new DrawnPictures(), null);
     }
 
     /** The same strip without what the page paints away from it. */

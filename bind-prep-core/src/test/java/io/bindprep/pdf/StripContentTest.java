@@ -30,12 +30,16 @@ class StripContentTest {
     Path folder;
 
     private static void assertSame(OpenedPdf pdf, int page, PageEdge edge, String what) throws Exception {
-        StripRaster.Source whole = pdf.strip(page, edge, DEPTH_MM);
+        StripRaster.Source whole = strip(pdf, page, edge);
         StripRaster.Source lean = pdf.lean(whole);
         StripRaster all = whole.draw(StripDrawer.Left.NOTHING);
         StripRaster some = lean.draw(StripDrawer.Left.NOTHING);
         assertThat(some.problem()).as(what).isEqualTo(all.problem());
         assertThat(some.rgb()).as(what).isEqualTo(all.rgb());
+    }
+
+    private static StripRaster.Source strip(OpenedPdf pdf, int page, PageEdge edge) {
+        return pdf.strip(pdf.page(page), pdf.facts().pages().get(page - 1), edge, DEPTH_MM);
     }
 
     private static Stream<Path> fixtures() throws Exception {
@@ -136,7 +140,7 @@ class StripContentTest {
 
     private String near(String content) throws Exception {
         try (OpenedPdf pdf = page(content).open(folder)) {
-            byte[] near = pdf.lean(pdf.strip(1, PageEdge.LEFT, DEPTH_MM))
+            byte[] near = pdf.lean(strip(pdf, 1, PageEdge.LEFT))
                     .page()
                     .getCOSStream(COSName.CONTENTS)
                     .createInputStream()
