@@ -135,6 +135,52 @@ class SecondLookTest {
                 .hasSize(1);
     }
 
+    /** A square of 6 mm that says it prints, whose appearance is masked by what a group paints. */
+    private static UnaryOperator<PageMaker> annotation(String mask, boolean direct) {
+        return m -> {
+            COSStream appearance = with(
+                    m.stream("/M gs 0 g 0 0 6 6 re f"),
+                    "Type",
+                    name("XObject"),
+                    "Subtype",
+                    name("Form"),
+                    "BBox",
+                    numbers(0, 0, 6, 6),
+                    "Resources",
+                    dictionary(
+                            "ExtGState",
+                            dictionary(
+                                    "M",
+                                    dictionary("SMask", dictionary("S", name("Luminosity"), "G", group(m, mask))))));
+            double pt = 72 / 25.4;
+            COSDictionary square = dictionary(
+                    "Type",
+                    name("Annot"),
+                    "Subtype",
+                    name("Square"),
+                    "F",
+                    COSInteger.get(4),
+                    "Rect",
+                    numbers(5 * pt, 100 * pt, 11 * pt, 106 * pt),
+                    "AP",
+                    dictionary("N", appearance));
+            square.setDirect(direct);
+            COSArray all = new COSArray();
+            all.setDirect(direct);
+            all.add(square);
+            return m.with(page -> page.setItem(COSName.ANNOTS, all));
+        };
+    }
+
+    @Test
+    void anAnnotationThatAMaskHidesLeavesNothing() {
+        // 11.5.3 as above; 7.3.10: whether it is an object of its own makes no difference
+        for (boolean direct : new boolean[] {false, true}) {
+            assertThat(marks("", annotation("0 g 0 0 600 900 re f", direct))).isEmpty();
+            assertExtent(marks("", annotation("1 g 0 0 600 900 re f", direct)), 5, 11);
+        }
+    }
+
     @Test
     void aTintThatFadesOutBeforeTheEdgeIsNoBackground() {
         List<Mark> marks = marks("/M gs 0.5 g 0 0 210 297 re f", mask("1 g 7 0 600 900 re f"));
