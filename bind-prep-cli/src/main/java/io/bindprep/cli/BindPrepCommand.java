@@ -5,13 +5,14 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The word before the command's verbs; alone it can only tell its version and its verbs. */
 @Command(
         name = "bind-prep",
-        mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         versionProvider = BindPrepCommand.Version.class,
         synopsisSubcommandLabel = "COMMAND",
         description = "Checks a print-ready PDF before it is printed, punched and bound on wire, coil, comb or rings.",
@@ -23,6 +24,20 @@ import picocli.CommandLine.Spec;
             "  bind-prep spec --job bind-prep.yaml book.pdf -o book-sheet.pdf"
         })
 final class BindPrepCommand implements Callable<Integer> {
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "show this help")
+    @SuppressWarnings("unused") // read by picocli
+    private boolean help;
+
+    @Option(
+            names = {"-V", "--version"},
+            versionHelp = true,
+            description = "show the version and what it was built from")
+    @SuppressWarnings("unused") // read by picocli
+    private boolean version;
+
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before call
     private CommandSpec spec;

@@ -22,6 +22,7 @@ import picocli.CommandLine.Option;
 /** {@code bind-prep calibrate}: a punch file of what was read off a test sheet. */
 @Command(
         name = "calibrate",
+        addMethodSubcommands = false,
         description = "Turns what was read off a punched test sheet into the file of the punch.",
         customSynopsis = "bind-prep calibrate [OPTIONS] --punch PUNCH --depth SETTING READINGS -o FILE",
         sortOptions = false,

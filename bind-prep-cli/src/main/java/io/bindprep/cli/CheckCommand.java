@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
 /** {@code bind-prep check}: each file against one job, the worst answer as exit code. */
 @Command(
         name = "check",
+        addMethodSubcommands = false,
         description = "Says of each PDF whether to print it and how to bind it.",
         customSynopsis = {"bind-prep check [OPTIONS] FILE...", "       bind-prep check [OPTIONS] --watch DIR"},
         sortOptions = false,

@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 /** {@code bind-prep completion}: what teaches a shell the commands, options and words. */
 @Command(
         name = "completion",
+        addMethodSubcommands = false,
         description = "Prints a script that lets bash or zsh complete commands, options, stocks and other words.",
         customSynopsis = "bind-prep completion",
         sortOptions = false,

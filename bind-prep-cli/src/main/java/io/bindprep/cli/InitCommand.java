@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
 /** {@code bind-prep init}: a commented job or punch file to begin with. */
 @Command(
         name = "init",
+        addMethodSubcommands = false,
         description = "Writes a commented job file, or punch file, to begin with.",
         customSynopsis = "bind-prep init [OPTIONS] [FILE]",
         sortOptions = false,

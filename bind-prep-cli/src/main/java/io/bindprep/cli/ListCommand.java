@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
 /** {@code bind-prep list}: what a job may name, each row with its source. */
 @Command(
         name = "list",
+        addMethodSubcommands = false,
         description = "Lists what a job may name, each with its source.",
         customSynopsis = "bind-prep list [OPTIONS] [TABLE] [NAME]",
         sortOptions = false,

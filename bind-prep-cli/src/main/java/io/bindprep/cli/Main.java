@@ -10,8 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 
 /** The process around the command: streams, exit code, and the promise that nobody ever sees a stack trace. */
 public final class Main {
@@ -84,12 +87,12 @@ public final class Main {
         line.setExpandAtFiles(false)
                 .setOut(out)
                 .setErr(err)
-                .setParameterExceptionHandler(Main::wrongUsage)
-                .setExecutionExceptionHandler((e, command, parsed) -> internalError(e));
+                .setParameterExceptionHandler(new Failures(err))
+                .setExecutionExceptionHandler(new Failures(err));
         try {
             return written(line.execute(args));
         } catch (StackOverflowError e) {
-            return internalError(e);
+            return Failures.internal(err, e);
         } finally {
             out.flush();
             err.flush();
@@ -140,24 +143,38 @@ public final class Main {
         return line;
     }
 
-    private static int wrongUsage(ParameterException e, String[] args) {
-        CommandLine command = e.getCommandLine();
-        PrintWriter err = command.getErr();
-        err.println("bind-prep: " + e.getMessage());
-        String meant = Suggestion.of(e);
-        if (meant != null) {
-            err.println("Did you mean: " + meant);
-        }
-        err.println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
-        return ExitCode.USAGE;
-    }
-
-    private int internalError(Throwable e) {
-        err.println(Problems.internal("command line", e));
-        return ExitCode.INTERNAL;
-    }
-
     private static PrintWriter utf8(PrintStream stream) {
         return new PrintWriter(stream, false, StandardCharsets.UTF_8);
+    }
+
+    /** What ends badly is told. A class, not lambdas: for those no class of picocli's is taken into the class archive. */
+    private static final class Failures implements IParameterExceptionHandler, IExecutionExceptionHandler {
+        private final PrintWriter err;
+
+        Failures(PrintWriter err) {
+            this.err = err;
+        }
+
+        static int internal(PrintWriter err, Throwable e) {
+            err.println(Problems.internal("command line", e));
+            return ExitCode.INTERNAL;
+        }
+
+        @Override
+        public int handleParseException(ParameterException e, String[] args) {
+            CommandLine command = e.getCommandLine();
+            err.println("bind-prep: " + e.getMessage());
+            String meant = Suggestion.of(e);
+            if (meant != null) {
+                err.println("Did you mean: " + meant);
+            }
+            err.println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
+            return ExitCode.USAGE;
+        }
+
+        @Override
+        public int handleExecutionException(Exception e, CommandLine command, ParseResult parsed) {
+            return internal(err, e);
+        }
     }
 }

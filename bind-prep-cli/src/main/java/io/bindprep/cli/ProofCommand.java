@@ -14,6 +14,7 @@ import picocli.CommandLine.Option;
 /** {@code bind-prep proof}: a copy of one file with the holes drawn over it. */
 @Command(
         name = "proof",
+        addMethodSubcommands = false,
         description = "Writes a copy of a PDF with the holes, the clear margin and what was found drawn over it.",
         customSynopsis = "bind-prep proof [OPTIONS] FILE -o FILE",
         sortOptions = false,

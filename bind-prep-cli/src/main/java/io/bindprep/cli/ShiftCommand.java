@@ -23,6 +23,7 @@ import picocli.CommandLine.Option;
 /** {@code bind-prep shift}: a repaired copy of one file. */
 @Command(
         name = "shift",
+        addMethodSubcommands = false,
         description = "Writes a copy of a PDF with its content moved clear of the holes.",
         customSynopsis = "bind-prep shift [OPTIONS] FILE -o FILE",
         sortOptions = false,

@@ -19,6 +19,7 @@ import picocli.CommandLine.Option;
 /** {@code bind-prep spec}: the job sheet of one document. */
 @Command(
         name = "spec",
+        addMethodSubcommands = false,
         description =
                 "Writes the job sheet of a PDF: what to set, punch, gather and close, with the bound edge at true size.",
         customSynopsis = "bind-prep spec [OPTIONS] FILE -o FILE",

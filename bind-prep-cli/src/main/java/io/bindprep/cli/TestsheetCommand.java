@@ -15,6 +15,7 @@ import picocli.CommandLine.Option;
 /** {@code bind-prep testsheet}: what to print, punch and read to see how a punch stands. */
 @Command(
         name = "testsheet",
+        addMethodSubcommands = false,
         description = "Writes a PDF to print, punch and read, to see how a punch stands; and gauges of its elements.",
         customSynopsis = "bind-prep testsheet [OPTIONS] [-o FILE]",
         sortOptions = false,
