@@ -1,5 +1,6 @@
 package io.bindprep.pdf;
 
+import static io.bindprep.pdf.PageMaker.numbers;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -14,7 +15,6 @@ import java.util.function.UnaryOperator;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSFloat;
 import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
@@ -53,14 +53,6 @@ class BoundsTest {
         form.setItem(COSName.SUBTYPE, COSName.FORM);
         form.setItem(COSName.BBOX, numbers(0, 0, 300, 300));
         return form;
-    }
-
-    private static COSArray numbers(double... values) {
-        COSArray a = new COSArray();
-        for (double v : values) {
-            a.add(new COSFloat((float) v));
-        }
-        return a;
     }
 
     @Test

@@ -1,5 +1,6 @@
 package io.bindprep.pdf;
 
+import static io.bindprep.pdf.PageMaker.numbers;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -67,14 +68,6 @@ class InkPassTest {
         font.setItem(COSName.SUBTYPE, COSName.TYPE1);
         font.setName(COSName.BASE_FONT, "Helvetica");
         return font;
-    }
-
-    private static COSArray numbers(double... values) {
-        COSArray a = new COSArray();
-        for (double v : values) {
-            a.add(new COSFloat((float) v));
-        }
-        return a;
     }
 
     private static void assertBox(Mark m, double near, double far, double start, double end) {

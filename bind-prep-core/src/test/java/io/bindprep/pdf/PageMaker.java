@@ -39,13 +39,18 @@ final class PageMaker {
         return page(210, 297);
     }
 
+    /** An array of numbers, as they are. */
+    static COSArray numbers(double... values) {
+        COSArray a = new COSArray();
+        for (double v : values) {
+            a.add(new COSFloat((float) v));
+        }
+        return a;
+    }
+
     /** A box by any two opposite corners, millimetres. */
     PageMaker box(COSName name, double xa, double ya, double xb, double yb) {
-        COSArray a = new COSArray();
-        for (double v : new double[] {xa, ya, xb, yb}) {
-            a.add(new COSFloat((float) (v * PT)));
-        }
-        page.getCOSObject().setItem(name, a);
+        page.getCOSObject().setItem(name, numbers(xa * PT, ya * PT, xb * PT, yb * PT));
         return this;
     }
 

@@ -1,5 +1,6 @@
 package io.bindprep.pdf;
 
+import static io.bindprep.pdf.PageMaker.numbers;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -59,14 +60,6 @@ class SecondLookTest {
         assertThat(marks).isNotEmpty();
         assertThat(marks.stream().mapToDouble(Mark::nearMm).min().orElseThrow()).isCloseTo(near, within(0.3));
         assertThat(marks.stream().mapToDouble(Mark::farMm).max().orElseThrow()).isCloseTo(far, within(0.3));
-    }
-
-    private static COSArray numbers(double... values) {
-        COSArray a = new COSArray();
-        for (double v : values) {
-            a.add(new COSFloat((float) v));
-        }
-        return a;
     }
 
     private static COSDictionary dictionary(Object... pairs) {

@@ -1,5 +1,7 @@
 package io.bindprep.pdf;
 
+import static io.bindprep.pdf.PageMaker.numbers;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.LinkedHashMap;
@@ -44,14 +46,6 @@ final class StripCases {
 
     private void add(String name, String operators) {
         add(name, operators, m -> m);
-    }
-
-    private static COSArray numbers(double... values) {
-        COSArray a = new COSArray();
-        for (double v : values) {
-            a.add(new COSFloat((float) v));
-        }
-        return a;
     }
 
     private static COSName name(String name) {

@@ -1,5 +1,6 @@
 package io.bindprep.pdf;
 
+import static io.bindprep.pdf.PageMaker.numbers;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.bindprep.page.PageEdge;
@@ -12,9 +13,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
-import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSFloat;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.junit.jupiter.api.Test;
@@ -116,14 +115,6 @@ class StripContentTest {
                 .resource(COSName.SHADING, "S", shading)
                 .resource(COSName.FONT, "F", font)
                 .draw(content);
-    }
-
-    private static COSArray numbers(double... values) {
-        COSArray a = new COSArray();
-        for (double v : values) {
-            a.add(new COSFloat((float) v));
-        }
-        return a;
     }
 
     @Test
