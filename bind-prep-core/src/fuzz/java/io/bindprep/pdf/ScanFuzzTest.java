@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
@@ -32,6 +33,30 @@ class ScanFuzzTest {
     /** Bytes as a page's drawing instructions. */
     @FuzzTest(maxDuration = "150s")
     void instructions(byte[] bytes) throws IOException {
+        look(page(bytes));
+    }
+
+    /** Bytes as drawing instructions: what is drawn of them for a strip is what is drawn of all of them. */
+    @FuzzTest(maxDuration = "150s")
+    void strips(byte[] bytes) throws IOException, UnreadableInputException {
+        Path file = Files.write(folder.resolve("fuzzed.pdf"), page(bytes));
+        try (OpenedPdf pdf = Intake.open(file, "fuzzed.pdf", null)) {
+            if (pdf.scan(1, PageEdge.LEFT, 15).unread() != null) {
+                return;
+            }
+            StripRaster.Source whole =
+                    pdf.strip(pdf.page(1), pdf.facts().pages().get(0), PageEdge.LEFT, 15);
+            StripRaster all = whole.draw(StripDrawer.Left.NOTHING);
+            StripRaster near = pdf.lean(whole).draw(StripDrawer.Left.NOTHING);
+            if (!Arrays.equals(all.rgb(), near.rgb())) {
+                throw new IllegalStateException("another strip");
+            }
+        } catch (Budget.Spent e) {
+            return; // that is told of the page
+        }
+    }
+
+    private static byte[] page(byte[] bytes) throws IOException {
         try (PDDocument document = new PDDocument()) {
             PDPage page = new PDPage();
             COSStream content = document.getDocument().createCOSStream();
@@ -51,7 +76,7 @@ class ScanFuzzTest {
             document.addPage(page);
             ByteArrayOutputStream file = new ByteArrayOutputStream();
             document.save(file);
-            look(file.toByteArray());
+            return file.toByteArray();
         }
     }
 
