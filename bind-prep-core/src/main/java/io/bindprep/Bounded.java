@@ -12,6 +12,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One check on threads of its own, so that a hostile file can neither hang the caller nor overflow its stack.
@@ -67,7 +68,7 @@ final class Bounded {
             if (cause instanceof SettingException setting) {
                 throw setting;
             }
-            if (cause instanceof OutOfMemoryError || cause instanceof StackOverflowError) {
+            if (cause instanceof StackOverflowError || wantsMemory(cause)) {
                 UnreadableInputException tooMuch = new UnreadableInputException(
                         Reason.TOO_MUCH,
                         name + " asks for more memory than there is.",
@@ -81,6 +82,18 @@ final class Bounded {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("the check of " + name + " was interrupted", e);
         }
+    }
+
+    /** Java wraps it where it links code, and keeps only its name where a class could not be prepared for want of it. */
+    private static boolean wantsMemory(@Nullable Throwable e) {
+        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+            if (cause instanceof OutOfMemoryError
+                    || cause instanceof ExceptionInInitializerError
+                            && String.valueOf(cause.getMessage()).contains(OutOfMemoryError.class.getName())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private <T> T await(FutureTask<T> task, String name)

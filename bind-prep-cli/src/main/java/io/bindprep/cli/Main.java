@@ -49,7 +49,11 @@ public final class Main {
             }
             Main main = new Main(System.in, utf8(System.out), utf8(System.err), Terminal.ofProcess(), BindPrep::check);
             exit = main.run(args);
-        } catch (OutOfMemoryError e) {
+        } catch (Error e) {
+            // Java itself wraps it, for instance where it links a lambda
+            if (!(Problems.first(e) instanceof OutOfMemoryError)) {
+                throw e;
+            }
             // text made beforehand: there may be no memory for more
             System.err.write(OUT_OF_MEMORY, 0, OUT_OF_MEMORY.length);
             System.err.flush();

@@ -18,7 +18,7 @@ class MemoryTest {
     private Path temp;
 
     @ParameterizedTest
-    @ValueSource(ints = {2, 3, 4, 5, 6})
+    @ValueSource(ints = {2, 3, 4, 5, 6, 7, 8, 10})
     void noStackTraceInATinyHeap(int megabytes) throws Exception {
         Path err = temp.resolve("err");
         Process process = new ProcessBuilder(
