@@ -72,7 +72,7 @@ public final class Main {
                 () -> {
                     try {
                         BindPrep.prepare();
-                    } catch (RuntimeException | LinkageError e) {
+                    } catch (RuntimeException | Error e) {
                         return; // the check meets the same and tells it
                     }
                 },
@@ -151,7 +151,7 @@ public final class Main {
         return new PrintWriter(stream, false, StandardCharsets.UTF_8);
     }
 
-    /** What ends badly is told. A class, not lambdas: for those no class of picocli's is taken into the class archive. */
+    /** Tells what ends badly. A class, as lambdas would keep these types of picocli's out of the class archive. */
     private static final class Failures implements IParameterExceptionHandler, IExecutionExceptionHandler {
         private final PrintWriter err;
 
