@@ -5,6 +5,7 @@ import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Deque;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +18,9 @@ import org.jspecify.annotations.Nullable;
 record StripContent(byte[] bytes, int[] numbers) {
     /** Paints nothing and lets the path clip. */
     private static final byte[] END_PATH = {'\n', 'n'};
+
+    private static final Set<String> PATH = Set.of("m", "l", "c", "v", "y", "h", "re");
+    private static final Set<String> SHOWS = Set.of("Tj", "TJ");
 
     /** What lies between a q and its Q. */
     private static final class Saved {
@@ -100,25 +104,24 @@ record StripContent(byte[] bytes, int[] numbers) {
         }
 
         private void dropPaths(BitSet dropped, BitSet onlyClips) {
-            BitSet path = new BitSet();
+            int begin = 0;
             boolean clips = false;
             for (int i = 0; i < count; i++) {
                 switch (names[i]) {
-                    case "m", "l", "c", "v", "y", "h", "re" -> path.set(i);
                     case "W", "W*" -> clips = true;
                     case "S", "s", "f", "F", "f*", "B", "B*", "b", "b*", "n" -> {
                         if (!near.get(i) && clips) {
                             onlyClips.set(i);
                         } else if (!near.get(i)) {
-                            dropped.or(path);
+                            drop(dropped, PATH, begin, i);
                             dropped.set(i);
                         }
-                        path.clear();
+                        begin = i + 1;
                         clips = false;
                     }
                     case "Do", "sh", "BI" -> dropped.set(i, !near.get(i));
                     default -> {
-                        // sets the state, or is text
+                        // part of a path, sets the state, or is text
                     }
                 }
             }
@@ -126,19 +129,16 @@ record StripContent(byte[] bytes, int[] numbers) {
 
         /** What is shown moves what is shown behind it, up to where a place is set anew (ISO 32000-1:2008, 9.4.2). */
         private void dropTexts(BitSet dropped) {
-            BitSet line = new BitSet();
+            int begin = 0;
             boolean lineNear = false;
             for (int i = 0; i < count; i++) {
                 switch (names[i]) {
-                    case "Tj", "TJ" -> {
-                        line.set(i);
-                        lineNear |= near.get(i);
-                    }
+                    case "Tj", "TJ" -> lineNear |= near.get(i);
                     case "BT", "ET", "Td", "TD", "Tm", "T*", "'", "\"" -> {
                         if (!lineNear) {
-                            dropped.or(line);
+                            drop(dropped, SHOWS, begin, i);
                         }
-                        line.clear();
+                        begin = i + 1;
                         lineNear = near.get(i);
                     }
                     default -> {
@@ -147,7 +147,15 @@ record StripContent(byte[] bytes, int[] numbers) {
                 }
             }
             if (!lineNear) {
-                dropped.or(line);
+                drop(dropped, SHOWS, begin, count);
+            }
+        }
+
+        private void drop(BitSet dropped, Set<String> which, int from, int to) {
+            for (int i = from; i < to; i++) {
+                if (which.contains(names[i])) {
+                    dropped.set(i);
+                }
             }
         }
 
