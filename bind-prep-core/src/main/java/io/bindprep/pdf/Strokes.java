@@ -12,6 +12,9 @@ final class Strokes {
     /** A zero-width line prints as the thinnest line of the device: one dot at 600 dpi, in points. */
     private static final double THINNEST_PT = 0.12;
 
+    /** Java strokes a line dash by dash, in about a second so many; more than these is no drawing but an attack. */
+    private static final int MOST_DASHES = 1_000_000;
+
     private Strokes() {}
 
     /** How far ink may lie from the path, in user space. */
@@ -31,15 +34,59 @@ final class Strokes {
                 && Math.abs(Math.hypot(t.getScaleX(), t.getShearY()) - scale) < 1e-4 * scale;
         if (uniform || scale < 1e-9) {
             double width = Math.max(s.lineWidth * scale, THINNEST_PT);
-            return stroke(s, width, scale).createStrokedShape(userPath);
+            return stroked(stroke(s, width, scale), userPath);
         }
         try {
             Path2D own = new Path2D.Double(userPath, t.createInverse());
             double width = Math.max(s.lineWidth, THINNEST_PT / scale);
-            return t.createTransformedShape(stroke(s, width, 1).createStrokedShape(own));
+            return t.createTransformedShape(stroked(stroke(s, width, 1), own));
         } catch (NoninvertibleTransformException e) {
-            return stroke(s, THINNEST_PT, 1).createStrokedShape(userPath);
+            return stroked(stroke(s, THINNEST_PT, 1), userPath);
         }
+    }
+
+    private static Shape stroked(BasicStroke stroke, Path2D path) {
+        float[] dash = stroke.getDashArray();
+        if (dash != null) {
+            double sum = 0;
+            for (float d : dash) {
+                sum += d;
+            }
+            if (length(path) / sum * dash.length > MOST_DASHES) {
+                throw new Budget.Spent("a line in it has more than " + MOST_DASHES + " dashes");
+            }
+        }
+        return stroke.createStrokedShape(path);
+    }
+
+    /** The length of a path along its control points, which no curve exceeds. */
+    private static double length(Path2D path) {
+        double length = 0;
+        double[] p = new double[6];
+        double x = 0;
+        double y = 0;
+        double beginX = 0;
+        double beginY = 0;
+        for (PathIterator it = path.getPathIterator(null); !it.isDone(); it.next()) {
+            int kind = it.currentSegment(p);
+            if (kind == PathIterator.SEG_CLOSE) {
+                length += Math.hypot(beginX - x, beginY - y);
+                x = beginX;
+                y = beginY;
+                continue;
+            }
+            int points = kind == PathIterator.SEG_CUBICTO ? 3 : kind == PathIterator.SEG_QUADTO ? 2 : 1;
+            for (int i = 0; i < points; i++) {
+                length += kind == PathIterator.SEG_MOVETO ? 0 : Math.hypot(p[2 * i] - x, p[2 * i + 1] - y);
+                x = p[2 * i];
+                y = p[2 * i + 1];
+            }
+            if (kind == PathIterator.SEG_MOVETO) {
+                beginX = x;
+                beginY = y;
+            }
+        }
+        return length;
     }
 
     /** Without subpaths of one point, which only round caps paint: ISO 32000-1:2008, 8.5.3.2. */

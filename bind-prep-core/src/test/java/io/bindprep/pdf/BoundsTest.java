@@ -56,6 +56,16 @@ class BoundsTest {
     }
 
     @Test
+    void dashes() {
+        // lines of 900 m and of a million km along the edge, a dash and a gap of 2 mm
+        String dashed = "1 w [2 2] 0 d 5 0 m 5 %s l S";
+        assertThat(scan(dashed.formatted("900000"), m -> m).unread()).isNull();
+        assertThat(unread(dashed.formatted("1000000000000"))).contains("dashes");
+        assertThat(unread("1 w [2 2] 0 d 5 0 m 5 1000000 5 1000000000000 5 0 c h S"))
+                .contains("dashes");
+    }
+
+    @Test
     void operators() {
         assertThat(scan("n ".repeat(2_999_000), m -> m).unread()).isNull();
         assertThat(unread("n ".repeat(3_000_001))).contains("3000000 drawing operators");
