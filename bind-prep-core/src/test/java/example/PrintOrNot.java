@@ -1,7 +1,6 @@
 package example;
 
 import io.bindprep.BindPrep;
-import io.bindprep.CheckRequest;
 import io.bindprep.check.Finding;
 import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
@@ -10,6 +9,7 @@ import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.request.CheckRequest;
 import java.nio.file.Path;
 import java.util.Map;
 

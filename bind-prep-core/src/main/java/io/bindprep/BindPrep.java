@@ -1,40 +1,29 @@
 package io.bindprep;
 
-import io.bindprep.binding.Plan;
-import io.bindprep.binding.PlanChoices;
-import io.bindprep.binding.Planner;
-import io.bindprep.block.Block;
-import io.bindprep.block.BlockBuilder;
-import io.bindprep.block.LeafSizes;
 import io.bindprep.catalogue.Catalogue;
-import io.bindprep.check.Checker;
 import io.bindprep.check.Report;
 import io.bindprep.gauge.Calibration;
 import io.bindprep.gauge.Calibrator;
 import io.bindprep.gauge.Readings;
 import io.bindprep.gauge.TestSheet;
 import io.bindprep.gauge.TestSheetPdf;
-import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Job;
-import io.bindprep.job.Trim;
-import io.bindprep.page.DocumentFacts;
-import io.bindprep.page.PrevailingSize;
-import io.bindprep.paper.Stack;
-import io.bindprep.paper.StackEstimator;
 import io.bindprep.pdf.Intake;
-import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.proof.ProofReport;
 import io.bindprep.repair.ShiftReport;
 import io.bindprep.repair.SplitReport;
-import io.bindprep.run.Bound;
-import io.bindprep.run.Run;
-import io.bindprep.run.RunPlanner;
+import io.bindprep.request.CheckRequest;
+import io.bindprep.request.ProofRequest;
+import io.bindprep.request.ShiftRequest;
+import io.bindprep.stage.DocumentCheck;
+import io.bindprep.stage.PictureScan;
+import io.bindprep.stage.proof.ProofDrawing;
+import io.bindprep.stage.repair.DocumentRepair;
+import io.bindprep.stage.repair.VolumeRepair;
 import io.bindprep.unit.Length;
-import io.bindprep.volume.Split;
-import io.bindprep.volume.VolumePlanner;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -79,7 +68,7 @@ public final class BindPrep {
      * @throws SettingException where the job asks for what the document or the trade does not have
      */
     public static Report check(CheckRequest request) throws UnreadableInputException, SettingException {
-        return Bounded.run(request.name(), bound -> checkHere(request, bound));
+        return DocumentCheck.run(request);
     }
 
     /**
@@ -92,7 +81,7 @@ public final class BindPrep {
      */
     public static ShiftReport shift(ShiftRequest request)
             throws UnreadableInputException, SettingException, IOException {
-        return ShiftRun.run(request);
+        return DocumentRepair.run(request);
     }
 
     /**
@@ -106,7 +95,7 @@ public final class BindPrep {
      */
     public static SplitReport split(ShiftRequest request)
             throws UnreadableInputException, SettingException, IOException {
-        return SplitRun.run(request);
+        return VolumeRepair.run(request);
     }
 
     /**
@@ -133,7 +122,7 @@ public final class BindPrep {
      */
     public static ProofReport proof(ProofRequest request, Report report)
             throws UnreadableInputException, SettingException, IOException {
-        return new ProofRun(request, report).run();
+        return new ProofDrawing(request, report).run();
     }
 
     /**
@@ -161,35 +150,6 @@ public final class BindPrep {
         return Calibrator.calibrate(job, readings, afresh);
     }
 
-    private static Report checkHere(CheckRequest request, Bounded bound)
-            throws UnreadableInputException, SettingException {
-        Job job = request.job();
-        try (OpenedPdf pdf = Intake.open(request.file(), request.name(), request.password())) {
-            DocumentFacts facts = pdf.facts();
-            bound.extendFor(facts.pages().size());
-            Length width;
-            Length height;
-            Trim trim = job.trim();
-            if (trim != null) {
-                width = trim.width();
-                height = trim.height();
-            } else {
-                PrevailingSize size = PrevailingSize.of(facts.pages());
-                width = size.width();
-                height = size.height();
-            }
-            Block block = BlockBuilder.build(job, facts.pages().size());
-            LeafSizes sizes = new LeafSizes(job, facts.pages(), width, height);
-            Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
-            PlanChoices choices = Planner.choices(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
-            Weighed weighed = Weighed.of(request, pdf, block, choices, bound);
-            Plan plan = weighed.plan();
-            Split split = VolumePlanner.split(job, plan, block, sizes, facts.outline());
-            Run run = RunPlanner.plan(job, sizes, Bound.parts(block, stack, plan, split));
-            return Checker.report(facts, job, block, stack, plan, weighed.whatIf(), split, run, weighed.verdicts());
-        }
-    }
-
     /**
      * Pictures of the pages of a report that are not clear, for {@link io.bindprep.report.html.HtmlReport}: at most 30, those punched first,
      * then those unread, then those tight, and none further once they take 12 MB. In page order. Opens the file again.
@@ -198,22 +158,6 @@ public final class BindPrep {
      * @throws UnreadableInputException where the file cannot be opened any more
      */
     public static List<PagePicture> pictures(CheckRequest request, Report report) throws UnreadableInputException {
-        PictureScan scan = new PictureScan(request, report);
-        if (scan.pages() == 0) {
-            return List.of();
-        }
-        try {
-            return Bounded.run(request.name(), bound -> {
-                scan.run(bound);
-                return scan.drawn();
-            });
-        } catch (UnreadableInputException e) {
-            if (e.reason() == UnreadableInputException.Reason.TOO_MUCH) {
-                return scan.drawn(); // time or memory is spent: what there is shows the worst pages
-            }
-            throw e;
-        } catch (SettingException e) {
-            throw new IllegalStateException("pictures ask for no setting", e);
-        }
+        return PictureScan.run(request, report);
     }
 }

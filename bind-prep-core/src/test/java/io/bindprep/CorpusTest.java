@@ -10,6 +10,7 @@ import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.marks.Verdict;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.request.CheckRequest;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;

@@ -6,6 +6,7 @@ import io.bindprep.check.Report;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.marks.Verdict;
+import io.bindprep.request.CheckRequest;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -17,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** 16,248 pages, each with objects of its own, in a Java machine of 128 MB. */
-class LongBookTest {
+public class LongBookTest {
     private static final int PAGES = 16_248;
     /** Of each page: itself, its content, its resources, a state, and links like those of a manual's index. */
     private static final int OBJECTS = 4 + 8;
@@ -50,7 +51,7 @@ class LongBookTest {
     }
 
     /** A PDF written out by hand (ISO 32000-1:2008, 7.5), as PDFBox would keep all of it in memory. */
-    static void write(Path file, int pages) throws Exception {
+    public static void write(Path file, int pages) throws Exception {
         List<Long> places = new ArrayList<>();
         try (OutputStream out = Files.newOutputStream(file)) {
             long at = put(out, "%PDF-1.7\n");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
+import io.bindprep.request.CheckRequest;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.util.List;

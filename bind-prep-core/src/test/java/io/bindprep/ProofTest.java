@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.proof.ProofReport;
-import io.bindprep.proof.ProofReport.Outcome;
-import io.bindprep.report.ProofText;
-import io.bindprep.report.TextStyle;
+import io.bindprep.proof.ProofReport.Result;
+import io.bindprep.report.text.ProofText;
+import io.bindprep.report.text.TextStyle;
+import io.bindprep.request.CheckRequest;
+import io.bindprep.request.ProofRequest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -52,7 +54,7 @@ class ProofTest {
     @Test
     void everyPageIsWrittenAndWhatWasFoundIsListed() throws Exception {
         ProofReport proof = fixture("cookbook-letter.pdf", Map.of("pitch", "3:1"), false);
-        assertThat(proof.outcome()).isEqualTo(Outcome.WRITTEN);
+        assertThat(proof.outcome()).isEqualTo(Result.WRITTEN);
         assertThat(proof.pages()).hasSize(100);
         assertThat(proof.comments()).isEqualTo(7);
         assertThat(ProofText.write(proof, TextStyle.PLAIN))
@@ -81,14 +83,14 @@ class ProofTest {
     @Test
     void whereNoPageIsFlaggedNothingIsWritten() throws Exception {
         ProofReport proof = fixture("members-handbook-a4.pdf", Map.of(), true);
-        assertThat(proof.outcome()).isEqualTo(Outcome.NOTHING_FLAGGED);
+        assertThat(proof.outcome()).isEqualTo(Result.NOTHING_FLAGGED);
         assertThat(folder.resolve("out.pdf")).doesNotExist();
     }
 
     @Test
     void whatMayNotBeChangedIsRefused() throws Exception {
         ProofReport proof = fixture("owner-only.pdf", Map.of(), false);
-        assertThat(proof.outcome()).isEqualTo(Outcome.REFUSED);
+        assertThat(proof.outcome()).isEqualTo(Result.REFUSED);
         assertThat(proof.refusals()).singleElement().asString().contains("the owner's password");
         assertThat(folder.resolve("out.pdf")).doesNotExist();
     }
@@ -161,7 +163,7 @@ class ProofTest {
         Path signed = signedWithBookmarks();
         byte[] before = Files.readAllBytes(signed);
         ProofReport proof = proof(signed, Map.of(), false, null);
-        assertThat(proof.outcome()).isEqualTo(Outcome.WRITTEN);
+        assertThat(proof.outcome()).isEqualTo(Result.WRITTEN);
         assertThat(proof.comments()).isEqualTo(1);
         assertThat(proof.notes()).singleElement().asString().contains("signatures are taken out");
         assertThat(Files.readAllBytes(signed)).isEqualTo(before);

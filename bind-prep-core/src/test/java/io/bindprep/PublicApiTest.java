@@ -3,11 +3,11 @@ package io.bindprep;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.bindprep.job.JobReader;
-import io.bindprep.report.JsonReport;
-import io.bindprep.report.ProofText;
-import io.bindprep.report.ShiftText;
-import io.bindprep.report.SplitText;
-import io.bindprep.report.TextReport;
+import io.bindprep.report.json.JsonReport;
+import io.bindprep.report.text.ProofText;
+import io.bindprep.report.text.RepairText;
+import io.bindprep.report.text.SplitText;
+import io.bindprep.report.text.TextReport;
 import io.bindprep.sheet.SheetHtml;
 import io.bindprep.sheet.SheetPdf;
 import java.io.IOException;
@@ -33,7 +33,7 @@ class PublicApiTest {
             JobReader.class,
             JsonReport.class,
             TextReport.class,
-            ShiftText.class,
+            RepairText.class,
             SplitText.class,
             ProofText.class,
             SheetPdf.class,

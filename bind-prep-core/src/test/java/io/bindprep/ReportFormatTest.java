@@ -9,6 +9,7 @@ import io.bindprep.job.JobSettings;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.request.CheckRequest;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;

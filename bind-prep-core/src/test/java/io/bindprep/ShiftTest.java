@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import io.bindprep.files.PdfSource;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.marks.Verdict;
@@ -15,8 +16,10 @@ import io.bindprep.pdf.Intake;
 import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.pdf.Raster;
 import io.bindprep.repair.ShiftReport;
-import io.bindprep.repair.ShiftReport.Outcome;
+import io.bindprep.repair.ShiftReport.Result;
 import io.bindprep.repair.ShiftSettings;
+import io.bindprep.request.CheckRequest;
+import io.bindprep.request.ShiftRequest;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -63,7 +66,7 @@ class ShiftTest {
     }
 
     private static List<PageFacts> facts(Path file) throws Exception {
-        try (OpenedPdf pdf = Intake.open(file, "x.pdf", null)) {
+        try (OpenedPdf pdf = Intake.open(new PdfSource(file, "x.pdf", null))) {
             return pdf.facts().pages();
         }
     }
@@ -72,7 +75,7 @@ class ShiftTest {
     void theCookbookMovesMirroredAndIsClear() throws Exception {
         byte[] input = Files.readAllBytes(FIXTURES.resolve("cookbook-letter.pdf"));
         ShiftReport r = shift("cookbook-letter.pdf", Map.of("pitch", "3:1"), ShiftSettings.builtIn());
-        assertThat(r.outcome()).isEqualTo(Outcome.CHANGED);
+        assertThat(r.outcome()).isEqualTo(Result.CHANGED);
         assertThat(pages(r.before(), Verdict.PUNCHED)).isEqualTo(2);
         assertThat(pages(r.after(), Verdict.CLEAR)).isEqualTo(100);
         // page 14's text was measured at 2.98: to 9.525 it lacks 6.545
@@ -123,7 +126,7 @@ class ShiftTest {
     void theCalendarMovesDownFromItsTop() throws Exception {
         ShiftReport r = shift(
                 "calendar-a4-landscape.pdf", Map.of("bound-edge", "top", "sides", "one"), ShiftSettings.builtIn());
-        assertThat(r.outcome()).isEqualTo(Outcome.CHANGED);
+        assertThat(r.outcome()).isEqualTo(Result.CHANGED);
         // July's title was measured at 4.00
         assertThat(r.moves().get(7)).isEqualTo(new Move(PageEdge.TOP, 5.53, 1));
         Raster july = Raster.ofPoppler(folder.resolve("out.pdf"), 8);
@@ -134,7 +137,7 @@ class ShiftTest {
     @Test
     void thePlannersTintStaysAndItsPictureMoves() throws Exception {
         ShiftReport r = shift("planner-a5.pdf", Map.of("trim", "a5"), ShiftSettings.builtIn());
-        assertThat(r.outcome()).as(r.refusals() + "").isEqualTo(Outcome.CHANGED);
+        assertThat(r.outcome()).as(r.refusals() + "").isEqualTo(Result.CHANGED);
         assertThat(pages(r.after(), Verdict.CLEAR)).isEqualTo(16);
         assertThat(r.after().pages())
                 .allSatisfy(p -> assertThat(p.verdict().background()).isTrue());
@@ -158,7 +161,7 @@ class ShiftTest {
     @Test
     void aClearFileIsCopiedByteForByte() throws Exception {
         ShiftReport r = shift("members-handbook-a4.pdf", Map.of(), ShiftSettings.builtIn());
-        assertThat(r.outcome()).isEqualTo(Outcome.COPIED);
+        assertThat(r.outcome()).isEqualTo(Result.COPIED);
         assertThat(folder.resolve("out.pdf")).hasSameBinaryContentAs(FIXTURES.resolve("members-handbook-a4.pdf"));
     }
 
@@ -169,7 +172,7 @@ class ShiftTest {
                 "cookbook-letter.pdf",
                 Map.of("clear-margin", "40 mm"),
                 ShiftSettings.of(false, null, "30 mm", "99", false, false, false));
-        assertThat(r.outcome()).isEqualTo(Outcome.REFUSED);
+        assertThat(r.outcome()).isEqualTo(Result.REFUSED);
         assertThat(r.refusals()).anyMatch(s -> s.contains("40 mm") && s.contains("99 %"));
         assertThat(folder.resolve("out.pdf")).hasContent("old");
     }
@@ -186,11 +189,11 @@ class ShiftTest {
     void aLockedFileIsWrittenUnlockedAndSaidSoButNotAgainstItsOwnersWill() throws Exception {
         String password = Files.readAllLines(FIXTURES.resolve("password.txt")).get(0);
         ShiftReport open = shift(FIXTURES.resolve("locked.pdf"), Map.of(), gutter("2 mm"), password);
-        assertThat(open.outcome()).isEqualTo(Outcome.CHANGED);
+        assertThat(open.outcome()).isEqualTo(Result.CHANGED);
         assertThat(open.notes()).anyMatch(n -> n.contains("encrypted"));
         assertThat(facts(folder.resolve("out.pdf"))).hasSize(2);
         ShiftReport refused = shift("owner-only.pdf", Map.of(), gutter("2 mm"));
-        assertThat(refused.outcome()).isEqualTo(Outcome.REFUSED);
+        assertThat(refused.outcome()).isEqualTo(Result.REFUSED);
         assertThat(refused.refusals()).anyMatch(n -> n.contains("owner"));
     }
 
@@ -225,11 +228,11 @@ class ShiftTest {
                 "<< /Type /Annot /Subtype /Widget /FT /Sig /T (sign) /Rect [100 100 200 150] /V 6 0 R >>",
                 "<< /Type /Sig /Filter /Adobe.PPKLite /ByteRange [0 10 20 30] /Contents <00> >>");
         ShiftReport refused = shift(signed, Map.of(), ShiftSettings.builtIn(), null);
-        assertThat(refused.outcome()).isEqualTo(Outcome.REFUSED);
+        assertThat(refused.outcome()).isEqualTo(Result.REFUSED);
         assertThat(refused.refusals()).anyMatch(s -> s.contains("signed") && s.contains("allow-signed"));
         ShiftReport allowed =
                 shift(signed, Map.of(), ShiftSettings.of(false, null, null, null, false, false, true), null);
-        assertThat(allowed.outcome()).isEqualTo(Outcome.CHANGED);
+        assertThat(allowed.outcome()).isEqualTo(Result.CHANGED);
         assertThat(allowed.notes()).anyMatch(s -> s.contains("signatures"));
         assertThat(Files.readString(folder.resolve("out.pdf"), StandardCharsets.ISO_8859_1))
                 .doesNotContain("/ByteRange");
@@ -240,7 +243,7 @@ class ShiftTest {
     void aLineThatEndsAHairBeyondTheBoundEdgeStaysCutThere() throws Exception {
         Path file = pdf("", "", "-0.007 100 60 0.2 re f");
         ShiftReport r = shift(file, Map.of(), ShiftSettings.builtIn(), null);
-        assertThat(r.outcome()).as(r.refusals() + "").isEqualTo(Outcome.CHANGED);
+        assertThat(r.outcome()).as(r.refusals() + "").isEqualTo(Result.CHANGED);
         assertThat(pages(r.after(), Verdict.CLEAR)).isEqualTo(1);
         assertThat(r.notes()).anyMatch(n -> n.contains("runs off the bound edge"));
     }
@@ -250,7 +253,7 @@ class ShiftTest {
         // a bar 2 mm beyond the crop's left edge, as a neighbour of a cut spread would lie
         Path cropped = pdf("/CropBox [28.346 0 595.276 841.89]", "", "13 100 20 5 re f 2 50 6 100 re f");
         ShiftReport r = shift(cropped, Map.of(), ShiftSettings.builtIn(), null);
-        assertThat(r.outcome()).isEqualTo(Outcome.CHANGED);
+        assertThat(r.outcome()).isEqualTo(Result.CHANGED);
         assertThat(r.notes()).anyMatch(n -> n.contains("hidden beyond the page"));
         assertThat(Raster.ofPdfBox(Files.readAllBytes(folder.resolve("out.pdf")), 1)
                         .ink(PageEdge.LEFT))
@@ -261,7 +264,7 @@ class ShiftTest {
     void withoutRoomItIsMadeSmallerAndStaysInside() throws Exception {
         Path wide = pdf("", "", "4 100 202 5 re f 4 20 5 250 re f");
         ShiftReport r = shift(wide, Map.of(), ShiftSettings.builtIn(), null);
-        assertThat(r.outcome()).isEqualTo(Outcome.CHANGED);
+        assertThat(r.outcome()).isEqualTo(Result.CHANGED);
         // outermost 4 from the edge is kept: (210 - 4 - 9.525) / (210 - 4 - 4) = 0.97264
         assertThat(r.moves().get(0).scale()).isEqualTo(0.9726);
         Raster is = Raster.ofPdfBox(Files.readAllBytes(folder.resolve("out.pdf")), 1);
@@ -283,7 +286,7 @@ class ShiftTest {
                 "calendar-a4-landscape.pdf",
                 Map.of("bound-edge", "top", "covers", "front = page 1 on c1s-10pt"),
                 blanks);
-        assertThat(r.outcome()).isEqualTo(Outcome.CHANGED);
+        assertThat(r.outcome()).isEqualTo(Result.CHANGED);
         assertThat(r.blanks()).hasSize(13);
         assertThat(r.after().pages()).hasSize(26);
         assertThat(pages(r.after(), Verdict.CLEAR)).isEqualTo(26);
@@ -314,7 +317,7 @@ class ShiftTest {
                 "<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica >>");
         double[] before = word(linked);
         ShiftReport r = shift(linked, Map.of(), ShiftSettings.builtIn(), null);
-        assertThat(r.outcome()).isEqualTo(Outcome.CHANGED);
+        assertThat(r.outcome()).isEqualTo(Result.CHANGED);
         double[] after = word(folder.resolve("out.pdf"));
         double moved = after[0] - before[0];
         assertThat(moved).isCloseTo(r.moves().get(0).awayMm() * 72 / 25.4, within(0.01));

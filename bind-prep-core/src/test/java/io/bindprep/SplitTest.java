@@ -9,6 +9,8 @@ import io.bindprep.marks.Verdict;
 import io.bindprep.pdf.Raster;
 import io.bindprep.repair.ShiftSettings;
 import io.bindprep.repair.SplitReport;
+import io.bindprep.request.CheckRequest;
+import io.bindprep.request.ShiftRequest;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -67,7 +69,7 @@ class SplitTest {
         List<Integer> body = new ArrayList<>();
         int leaves = 0;
         for (int i = 0; i < n; i++) {
-            SplitReport.Part part = r.volumes().get(i);
+            SplitReport.WrittenVolume part = r.volumes().get(i);
             List<Integer> pages = part.pages();
             assertThat(pages).startsWith(1, 2).endsWith(99, 100);
             body.addAll(pages.subList(2, pages.size() - 2));

@@ -9,6 +9,7 @@ import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
+import io.bindprep.request.CheckRequest;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;

@@ -1,6 +1,23 @@
 package io.bindprep.cli;
 
 import io.bindprep.BindPrep;
+import io.bindprep.cli.command.BindPrepCommand;
+import io.bindprep.cli.command.CalibrateCommand;
+import io.bindprep.cli.command.CheckCommand;
+import io.bindprep.cli.command.CompletionCommand;
+import io.bindprep.cli.command.InitCommand;
+import io.bindprep.cli.command.ListCommand;
+import io.bindprep.cli.command.ProofCommand;
+import io.bindprep.cli.command.ShiftCommand;
+import io.bindprep.cli.command.SpecCommand;
+import io.bindprep.cli.command.TestsheetCommand;
+import io.bindprep.cli.console.CommandGroups;
+import io.bindprep.cli.console.ExitCode;
+import io.bindprep.cli.console.NoLogging;
+import io.bindprep.cli.console.Problems;
+import io.bindprep.cli.console.Suggestion;
+import io.bindprep.cli.console.Terminal;
+import io.bindprep.cli.job.JobOptions;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -131,7 +148,7 @@ public final class Main {
     }
 
     /** The command with all its verbs, to be described, not run. */
-    static CommandLine whole(InputStream in, PrintWriter out, PrintWriter err) {
+    public static CommandLine whole(InputStream in, PrintWriter out, PrintWriter err) {
         return new Main(in, out, err, new Terminal(false, false, Map.of()), BindPrep::check).whole();
     }
 

@@ -5,6 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import io.bindprep.BindPrep;
+import io.bindprep.cli.batch.Answer;
+import io.bindprep.cli.batch.Summary;
+import io.bindprep.cli.command.CheckCommand;
+import io.bindprep.cli.input.FolderWalk;
+import io.bindprep.cli.input.InputFile;
+import io.bindprep.cli.input.StandardInput;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.problem.UnreadableInputException.Reason;
 import java.io.ByteArrayInputStream;

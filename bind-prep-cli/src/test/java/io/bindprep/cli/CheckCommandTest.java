@@ -3,6 +3,7 @@ package io.bindprep.cli;
 import static io.bindprep.cli.Cli.fixture;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.bindprep.cli.command.CheckCommand;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;

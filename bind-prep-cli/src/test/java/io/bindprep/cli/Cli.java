@@ -1,6 +1,8 @@
 package io.bindprep.cli;
 
 import io.bindprep.BindPrep;
+import io.bindprep.cli.command.CheckCommand;
+import io.bindprep.cli.console.Terminal;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -8,15 +10,15 @@ import java.nio.file.Path;
 import java.util.Map;
 
 /** What one run of the command, in this process, answered. */
-record Cli(int exit, String out, String err) {
+public record Cli(int exit, String out, String err) {
     static final Path ROOT = Path.of(System.getProperty("bindprep.root"));
     static final Terminal NONE = new Terminal(false, false, Map.of());
 
-    static Cli run(String... args) {
+    public static Cli run(String... args) {
         return run(BindPrep::check, args);
     }
 
-    static Cli run(CheckCommand.Engine engine, String... args) {
+    public static Cli run(CheckCommand.Engine engine, String... args) {
         return run(InputStream.nullInputStream(), engine, args);
     }
 
@@ -27,7 +29,7 @@ record Cli(int exit, String out, String err) {
         return new Cli(exit, out.toString(), err.toString());
     }
 
-    static String fixture(String name) {
+    public static String fixture(String name) {
         return ROOT.resolve("fixtures").resolve(name).toString();
     }
 }

@@ -2,6 +2,8 @@ package io.bindprep.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.bindprep.cli.command.CheckCommand;
+import io.bindprep.cli.console.ExitCode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -2,6 +2,7 @@ package io.bindprep.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.bindprep.cli.console.ExitCode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;

@@ -3,6 +3,7 @@ package io.bindprep.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.bindprep.BindPrep;
+import io.bindprep.cli.console.ExitCode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;

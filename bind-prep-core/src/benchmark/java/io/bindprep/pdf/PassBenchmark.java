@@ -1,5 +1,6 @@
 package io.bindprep.pdf;
 
+import io.bindprep.files.PdfSource;
 import io.bindprep.marks.PageMarks;
 import io.bindprep.page.PageEdge;
 import io.bindprep.problem.UnreadableInputException;
@@ -46,7 +47,7 @@ public class PassBenchmark {
     }
 
     private OpenedPdf opened() throws UnreadableInputException {
-        return Intake.open(Path.of(System.getProperty("bindprep.root", ".."), "fixtures", file), file, null);
+        return Intake.open(new PdfSource(Path.of(System.getProperty("bindprep.root", ".."), "fixtures", file), file, null));
     }
 
     /** Reading the file, its page tree and its boxes. */

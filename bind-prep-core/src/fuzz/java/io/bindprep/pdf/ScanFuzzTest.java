@@ -1,8 +1,12 @@
 package io.bindprep.pdf;
 
+import io.bindprep.files.PdfSource;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import io.bindprep.marks.PageMarks;
 import io.bindprep.page.PageEdge;
+import io.bindprep.pdf.strip.StripDrawer;
+import io.bindprep.pdf.strip.StripRaster;
+import io.bindprep.pdf.syntax.Budget;
 import io.bindprep.problem.UnreadableInputException;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -40,7 +44,7 @@ class ScanFuzzTest {
     @FuzzTest(maxDuration = "150s")
     void strips(byte[] bytes) throws IOException, UnreadableInputException {
         Path file = Files.write(folder.resolve("fuzzed.pdf"), page(bytes));
-        try (OpenedPdf pdf = Intake.open(file, "fuzzed.pdf", null)) {
+        try (OpenedPdf pdf = Intake.open(new PdfSource(file, "fuzzed.pdf", null))) {
             if (pdf.scan(1, PageEdge.LEFT, 15).unread() != null) {
                 return;
             }
@@ -82,7 +86,7 @@ class ScanFuzzTest {
 
     private static void look(byte[] bytes) throws IOException {
         Path file = Files.write(folder.resolve("fuzzed.pdf"), bytes);
-        try (OpenedPdf pdf = Intake.open(file, "fuzzed.pdf", null)) {
+        try (OpenedPdf pdf = Intake.open(new PdfSource(file, "fuzzed.pdf", null))) {
             int pages = Math.min(MOST_PAGES, pdf.facts().pages().size());
             for (int page = 1; page <= pages; page++) {
                 for (PageEdge edge : PageEdge.values()) {

@@ -6,7 +6,7 @@ import io.bindprep.catalogue.Method;
 import io.bindprep.job.Job;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

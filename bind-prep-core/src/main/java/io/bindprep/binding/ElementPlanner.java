@@ -49,7 +49,7 @@ final class ElementPlanner {
     record Chosen(
             @Nullable Element element,
             List<Element> straddles,
-            @Nullable Measure measure) {}
+            @Nullable PackMeasure measure) {}
 
     Chosen choose() {
         List<Elements.Entry> known = sizing.known();
@@ -111,7 +111,7 @@ final class ElementPlanner {
             return new Chosen(large, List.of(), null);
         }
         Element small = thin.element();
-        Measure measure = measure(sizing.most(thin));
+        PackMeasure measure = measure(sizing.most(thin));
         because.accept(
                 Topic.ELEMENT,
                 (large == null
@@ -129,7 +129,7 @@ final class ElementPlanner {
     }
 
     /** A pack of the stock of most leaves, the first of them where several are equal. */
-    private Measure measure(Length stackAtMost) {
+    private PackMeasure measure(Length stackAtMost) {
         Map<Stock, Integer> counts = new LinkedHashMap<>();
         for (Leaf leaf : block.leaves()) {
             counts.merge(leaf.stock(), 1, Integer::sum);
@@ -155,6 +155,6 @@ final class ElementPlanner {
                 .subtract(others)
                 .multiply(BigDecimal.valueOf(sheets))
                 .divide(BigDecimal.valueOf(counts.getOrDefault(most, 1)), 0, RoundingMode.FLOOR);
-        return new Measure(stackAtMost, most.name(), sheets, Length.ofMicrometres(pack));
+        return new PackMeasure(stackAtMost, most.name(), sheets, Length.ofMicrometres(pack));
     }
 }

@@ -53,7 +53,7 @@ public record Plan(
         Length clearMargin,
         Length registration,
         List<Element> straddles,
-        @Nullable Measure measure,
+        @Nullable PackMeasure measure,
         @Nullable Skew skew,
         List<Reason> because) {
     public Plan {

@@ -13,7 +13,7 @@ import io.bindprep.job.Job;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -40,7 +40,7 @@ public final class Planner {
     private final PunchChoice choice;
     private final Pattern pattern;
     private final Punch punch;
-    private final PinStand stand;
+    private final MeasuredPins stand;
     private final List<Reason> because = new ArrayList<>();
 
     private Planner(Job job, Block block, Stack stack, Length edge, PunchChoice choice) {
@@ -51,7 +51,7 @@ public final class Planner {
         this.choice = choice;
         this.pattern = choice.pattern();
         this.punch = choice.punch();
-        this.stand = new PinStand(pattern, punch);
+        this.stand = new MeasuredPins(pattern, punch);
     }
 
     /**

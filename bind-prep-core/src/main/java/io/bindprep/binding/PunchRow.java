@@ -23,6 +23,6 @@ public record PunchRow(Pattern pattern, Punch punch, List<DepthSetting> settings
      * @param measured a punch of the same pattern
      */
     public Length leftOpen(Punch measured) {
-        return new PinStand(pattern, measured).leftOpen(row);
+        return new MeasuredPins(pattern, measured).leftOpen(row);
     }
 }

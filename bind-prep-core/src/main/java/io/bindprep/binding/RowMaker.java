@@ -27,7 +27,7 @@ final class RowMaker {
     private final Length leastWeb;
     private final @Nullable Hanger hanger;
     private final Length half;
-    private final PinStand stand;
+    private final MeasuredPins stand;
 
     RowMaker(Pattern pattern, Punch punch, Length edge, Length leastWeb, @Nullable Hanger hanger) {
         this.pattern = pattern;
@@ -36,7 +36,7 @@ final class RowMaker {
         this.leastWeb = leastWeb;
         this.hanger = hanger;
         this.half = pattern.holeAlong().half();
-        this.stand = new PinStand(pattern, punch);
+        this.stand = new MeasuredPins(pattern, punch);
     }
 
     /** How many whole holes a centred row has, 0 where not even one keeps its web (or a fixed set does not fit). */

@@ -157,7 +157,7 @@ final class RowPlanner {
     }
 
     private void measured(HoleRow row) {
-        PinStand stand = new PinStand(pattern, punch);
+        MeasuredPins stand = new MeasuredPins(pattern, punch);
         Length off = row.guideOff();
         if (!off.equals(Length.ZERO)) {
             because.accept(

@@ -49,7 +49,7 @@ public final class BlockBuilder {
             throw wrong("covers.back", text(back), "the back cover's pages are the front cover's already");
         }
         cover(job.frontCover(), front, Leaf.Role.FRONT_COVER);
-        for (Piece piece : new Pieces(job, pages, next, bodyEnd).inOrder()) {
+        for (LeafGroup piece : new LeafGroups(job, pages, next, bodyEnd).inOrder()) {
             lay(piece);
         }
         cover(job.backCover(), back, Leaf.Role.BACK_COVER);
@@ -91,7 +91,7 @@ public final class BlockBuilder {
     }
 
     /** Lays pages from a fresh leaf on; what follows starts on a fresh leaf too. */
-    private void lay(Piece piece) {
+    private void lay(LeafGroup piece) {
         if (piece.blank()) {
             leaves.add(piece.leaf(null, null));
             return;
@@ -112,7 +112,7 @@ public final class BlockBuilder {
     }
 
     private PagePlace place(int page, boolean recto) {
-        return PlaceMaker.place(job, page, recto);
+        return PagePlaces.place(job, page, recto);
     }
 
     static String text(@Nullable PageRange range) {

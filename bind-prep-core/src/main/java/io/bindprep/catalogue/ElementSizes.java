@@ -1,7 +1,7 @@
 package io.bindprep.catalogue;
 
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.List;
 import java.util.stream.Collectors;
 

@@ -1,12 +1,12 @@
 package io.bindprep.catalogue;
 
 import io.bindprep.setting.KeyDescription;
-import io.bindprep.setting.Shape;
-import io.bindprep.setting.Shape.Either;
-import io.bindprep.setting.Shape.Items;
-import io.bindprep.setting.Shape.Parts;
-import io.bindprep.setting.Shape.Text;
-import io.bindprep.setting.Shape.Whole;
+import io.bindprep.setting.ValueShape;
+import io.bindprep.setting.ValueShape.Either;
+import io.bindprep.setting.ValueShape.Items;
+import io.bindprep.setting.ValueShape.Parts;
+import io.bindprep.setting.ValueShape.Text;
+import io.bindprep.setting.ValueShape.Whole;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,20 +32,20 @@ final class PunchKeys {
     static final List<String> KINDS = List.of("paper", "board", "film");
     static final List<String> ERRORS = List.of("depth", "side", "skew", "pitch");
 
-    private static final Shape LIMIT =
-            new Text("\\s*(" + Shape.LENGTH + "|\\d{1,4} sheets?|" + Shape.LENGTH + "\\s*,\\s*\\d{1,4} sheets?)\\s*");
-    private static final Shape ERROR =
-            new Text("\\s*-?" + Shape.LENGTH + "\\s*(\\+-|\u00b1)\\s*" + Shape.LENGTH + "\\s*");
-    private static final Shape PIN =
+    private static final ValueShape LIMIT = new Text(
+            "\\s*(" + ValueShape.LENGTH + "|\\d{1,4} sheets?|" + ValueShape.LENGTH + "\\s*,\\s*\\d{1,4} sheets?)\\s*");
+    private static final ValueShape ERROR =
+            new Text("\\s*-?" + ValueShape.LENGTH + "\\s*(\\+-|\u00b1)\\s*" + ValueShape.LENGTH + "\\s*");
+    private static final ValueShape PIN =
             new Either(List.of(new Whole(1, Punches.MOST_PINS), new Text("\\s*\\d{1,4}(-\\d{1,4})?\\s*")));
 
     static final List<KeyDescription> ALL = List.of(
-            key(ID, "its name", null, "the name of the file", "", Shape.text(), "bench-3-1"),
+            key(ID, "its name", null, "the name of the file", "", ValueShape.text(), "bench-3-1"),
             KeyDescription.required(
                     PATTERN,
                     "the hole pattern that it cuts",
                     "the id of a pattern",
-                    Shape.text(),
+                    ValueShape.text(),
                     List.of("W3_1i-square-0t")),
             KeyDescription.required(PINS, "how many pins it has", "", new Whole(1, Punches.MOST_PINS), List.of("34")),
             key(
@@ -54,7 +54,7 @@ final class PunchKeys {
                     "movable",
                     "",
                     "a length where the guide is fixed; movable where a row can be centred by it",
-                    Shape.either(Shape.words("movable"), Shape.length()),
+                    ValueShape.either(ValueShape.words("movable"), ValueShape.length()),
                     "movable",
                     "1/6 in"),
             key(
@@ -63,7 +63,7 @@ final class PunchKeys {
                     "all",
                     "",
                     "all, none, or pins and ranges of pins",
-                    Shape.either(
+                    ValueShape.either(
                             new Text("\\s*(all|none|\\d{1,4}(-\\d{1,4})?([ ,]+\\d{1,4}(-\\d{1,4})?)*)\\s*"),
                             new Whole(1, Punches.MOST_PINS),
                             new Items(PIN)),
@@ -77,7 +77,7 @@ final class PunchKeys {
                     null,
                     "the pattern's own axis, fixed",
                     "",
-                    new Shape.Table(Shape.length()),
+                    new ValueShape.Table(ValueShape.length()),
                     "{shallow: 4.5 mm, middle: 0.2 in, deep: 6 mm}"),
             key(
                     LIFT,
@@ -85,9 +85,9 @@ final class PunchKeys {
                     "1.9 mm",
                     "",
                     "a thickness for all, sheets or a thickness for a kind",
-                    Shape.either(
-                            Shape.length(),
-                            new Parts(parts(THICKNESS, Shape.length(), KINDS, LIMIT), List.of(THICKNESS))),
+                    ValueShape.either(
+                            ValueShape.length(),
+                            new Parts(parts(THICKNESS, ValueShape.length(), KINDS, LIMIT), List.of(THICKNESS))),
                     "1.9 mm",
                     "{thickness: 1.9 mm, paper: 20 sheets, board: 2 sheets, film: \"0.5 mm, 3 sheets\"}"),
             key(
@@ -96,7 +96,7 @@ final class PunchKeys {
                     "17 in",
                     "",
                     "",
-                    Shape.length(),
+                    ValueShape.length(),
                     "14 in",
                     "330 mm"),
             key(
@@ -105,7 +105,7 @@ final class PunchKeys {
                     null,
                     "that of the pattern's generic punch",
                     "",
-                    Shape.length(),
+                    ValueShape.length(),
                     "3/16 in"),
             key(
                     ELEMENTS,
@@ -113,9 +113,9 @@ final class PunchKeys {
                     null,
                     "no bound is known",
                     "a range or a list",
-                    Shape.either(
-                            new Text("\\s*" + Shape.LENGTH + "(\\s+to\\s+" + Shape.LENGTH + ")?\\s*"),
-                            new Items(Shape.length())),
+                    ValueShape.either(
+                            new Text("\\s*" + ValueShape.LENGTH + "(\\s+to\\s+" + ValueShape.LENGTH + ")?\\s*"),
+                            new Items(ValueShape.length())),
                     "3/16 in to 9/16 in",
                     "[1/4 in, 5/16 in, 3/8 in]"),
             key(
@@ -124,7 +124,7 @@ final class PunchKeys {
                     null,
                     "not measured: the job's registration holds",
                     "",
-                    Shape.length(),
+                    ValueShape.length(),
                     "0.5 mm"),
             key(
                     MEASURED,
@@ -136,7 +136,14 @@ final class PunchKeys {
                     "",
                     new Parts(parts(ERRORS.get(0), ERROR, ERRORS.subList(1, 4), ERROR), List.of()),
                     "{depth: 0 mm +- 0.2 mm, side: 0.3 mm +- 0.1 mm, skew: -0.2 mm +- 0.1 mm, pitch: 0 mm +- 0.1 mm}"),
-            key(SOURCE, "where these numbers come from", null, "the file", "", Shape.text(), "\"measured on waste\""));
+            key(
+                    SOURCE,
+                    "where these numbers come from",
+                    null,
+                    "the file",
+                    "",
+                    ValueShape.text(),
+                    "\"measured on waste\""));
 
     private PunchKeys() {}
 
@@ -144,8 +151,9 @@ final class PunchKeys {
         return ALL.stream().map(KeyDescription::key).toList();
     }
 
-    private static Map<String, Shape> parts(String first, Shape firstShape, List<String> others, Shape otherShape) {
-        Map<String, Shape> parts = new LinkedHashMap<>();
+    private static Map<String, ValueShape> parts(
+            String first, ValueShape firstShape, List<String> others, ValueShape otherShape) {
+        Map<String, ValueShape> parts = new LinkedHashMap<>();
         parts.put(first, firstShape);
         others.forEach(name -> parts.put(name, otherShape));
         return parts;
@@ -157,7 +165,7 @@ final class PunchKeys {
             @Nullable String builtIn,
             String otherwise,
             String form,
-            Shape shape,
+            ValueShape shape,
             String... examples) {
         return new KeyDescription(key, "", meaning, builtIn, otherwise, form, List.of(examples), shape);
     }

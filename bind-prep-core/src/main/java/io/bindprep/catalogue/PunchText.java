@@ -3,7 +3,7 @@ package io.bindprep.catalogue;
 import io.bindprep.paper.Stock;
 import io.bindprep.setting.FileText;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;

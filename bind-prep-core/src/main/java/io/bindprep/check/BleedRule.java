@@ -3,7 +3,7 @@ package io.bindprep.check;
 import io.bindprep.marks.PageBasics;
 import io.bindprep.marks.PageVerdict;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -7,7 +7,7 @@ import io.bindprep.paper.SheetSize;
 import io.bindprep.paper.SheetSizes;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.List;
 
 /** The size that pages should have and how far each side may lie off. */

@@ -5,7 +5,8 @@ import io.bindprep.job.SpecialLeaves;
 import io.bindprep.page.PageFacts;
 import io.bindprep.run.Fold;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
+import io.bindprep.wording.PageLists;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -84,7 +85,7 @@ final class FoldOutRule implements Rule {
                         + " times as far from it (page " + widest.page() + ", " + flat.inMm()
                         + "): a fold-out, by the look of it.",
                 panels <= MOST_PANELS
-                        ? "Name it under fold-outs (" + PageRanges.compact(numbers, 3) + " in " + panels
+                        ? "Name it under fold-outs (" + PageLists.compact(numbers, 3) + " in " + panels
                                 + " panels keep clear of the holes and the trim), or ask for it at the book's size."
                         : "Ask for it at the book's size.",
                 flat.mm(),

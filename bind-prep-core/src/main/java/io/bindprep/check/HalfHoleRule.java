@@ -6,7 +6,7 @@ import io.bindprep.block.PagePlace;
 import io.bindprep.job.Trim;
 import io.bindprep.page.PageFacts;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -7,7 +7,7 @@ import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

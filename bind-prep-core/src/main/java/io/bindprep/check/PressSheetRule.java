@@ -2,7 +2,7 @@ package io.bindprep.check;
 
 import io.bindprep.job.PressSheet;
 import io.bindprep.run.StockNeed;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 

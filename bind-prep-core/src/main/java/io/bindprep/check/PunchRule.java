@@ -7,7 +7,8 @@ import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
+import io.bindprep.wording.PageLists;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -127,6 +128,6 @@ final class PunchRule implements Rule {
     }
 
     private static String pins(List<Integer> pins) {
-        return (pins.size() == 1 ? "Pin " : "Pins ") + PageRanges.compact(pins);
+        return (pins.size() == 1 ? "Pin " : "Pins ") + PageLists.compact(pins);
     }
 }

@@ -1,6 +1,7 @@
 package io.bindprep.check;
 
 import io.bindprep.page.PageEdge;
+import io.bindprep.wording.PageLists;
 import java.util.List;
 
 /** Wording that several rules share. */
@@ -16,7 +17,7 @@ public final class Say {
 
     /** "pin 5", "pins 5-7, 9". */
     public static String pins(List<Integer> pins) {
-        return (pins.size() == 1 ? "pin " : "pins ") + PageRanges.compact(pins);
+        return (pins.size() == 1 ? "pin " : "pins ") + PageLists.compact(pins);
     }
 
     /** Where lengths along the bound edge are counted from on a page. */

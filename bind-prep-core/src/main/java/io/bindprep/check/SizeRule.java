@@ -6,7 +6,7 @@ import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.Trim;
 import io.bindprep.page.PageFacts;
 import io.bindprep.paper.SheetSizes;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

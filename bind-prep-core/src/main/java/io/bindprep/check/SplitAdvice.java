@@ -1,9 +1,9 @@
 package io.bindprep.check;
 
 import io.bindprep.paper.Stock;
-import io.bindprep.unit.LengthText;
 import io.bindprep.volume.Split;
 import io.bindprep.volume.Volume;
+import io.bindprep.wording.LengthText;
 import java.math.BigDecimal;
 import java.util.stream.Collectors;
 

@@ -1,13 +1,13 @@
 package io.bindprep.check;
 
-import io.bindprep.binding.Measure;
+import io.bindprep.binding.PackMeasure;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.Elements;
 import io.bindprep.catalogue.Method;
 import io.bindprep.job.Job;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.List;
 import java.util.Locale;
 
@@ -88,7 +88,7 @@ final class StackRule implements Rule {
 
     // at least 2.5 mm of stock, as calipers are true to a few hundredths
     private static String pack(Situation s) {
-        Measure measure = s.plan().measure();
+        PackMeasure measure = s.plan().measure();
         if (measure == null) {
             return "Measure a pack of the real stock, at least 2.5 mm of it.";
         }

@@ -2,7 +2,7 @@ package io.bindprep.check;
 
 import io.bindprep.block.Leaf;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.List;
 
 /** {@code tabs-beyond-covers}: tabs stand out beyond covers that are cut to the trim. */

@@ -5,7 +5,7 @@ import io.bindprep.catalogue.Elements;
 import io.bindprep.catalogue.Method;
 import io.bindprep.paint.Ink;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -2,7 +2,7 @@ package io.bindprep.gauge;
 
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.math.BigDecimal;
 import java.util.List;
 

@@ -4,7 +4,7 @@ import io.bindprep.binding.Hole;
 import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.paint.Ink;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.io.IOException;
 import java.util.List;
 

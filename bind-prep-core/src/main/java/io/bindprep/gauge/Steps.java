@@ -1,6 +1,6 @@
 package io.bindprep.gauge;
 
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;

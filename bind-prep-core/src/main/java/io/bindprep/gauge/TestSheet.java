@@ -14,7 +14,7 @@ import io.bindprep.job.Job;
 import io.bindprep.job.Trim;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;

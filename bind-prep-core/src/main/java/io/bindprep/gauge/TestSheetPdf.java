@@ -4,7 +4,7 @@ import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.paint.Ink;
 import io.bindprep.paint.PaintedPdf;
 import io.bindprep.paint.Type;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.io.IOException;
 import java.io.OutputStream;
 

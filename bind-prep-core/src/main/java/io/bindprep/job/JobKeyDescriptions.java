@@ -3,11 +3,11 @@ package io.bindprep.job;
 import io.bindprep.catalogue.Method;
 import io.bindprep.setting.KeyDescription;
 import io.bindprep.setting.Scalars;
-import io.bindprep.setting.Shape;
-import io.bindprep.setting.Shape.Items;
-import io.bindprep.setting.Shape.Parts;
-import io.bindprep.setting.Shape.Text;
-import io.bindprep.setting.Shape.Whole;
+import io.bindprep.setting.ValueShape;
+import io.bindprep.setting.ValueShape.Items;
+import io.bindprep.setting.ValueShape.Parts;
+import io.bindprep.setting.ValueShape.Text;
+import io.bindprep.setting.ValueShape.Whole;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,14 +15,14 @@ import java.util.Map;
 
 /** Every key of a job, in the order of the job file; a key that is not here is no key. */
 final class JobKeyDescriptions {
-    private static final Shape PAGES = Shape.either(
+    private static final ValueShape PAGES = ValueShape.either(
             new Whole(1, 1_000_000), new Text("\\s*([pP][aA][gG][eE][sS]?\\s+)?\\d{1,7}(\\s*-\\s*\\d{1,7})?\\s*"));
-    private static final Shape PAGE_LIST = Shape.either(PAGES, Shape.text(), new Items(PAGES));
-    private static final Shape LENGTH_OR_NONE = Shape.either(Shape.length(), Shape.words("none"));
-    private static final Shape NUMBER = Shape.either(new Whole(0, 1_000_000), new Text("\\s*[\\d.]+.*"));
-    private static final Shape STOCK = Shape.either(Shape.text(), stockParts());
-    private static final Shape COVER =
-            Shape.either(Shape.text(), new Parts(ordered("stock", STOCK, "pages", PAGES), List.of("stock")));
+    private static final ValueShape PAGE_LIST = ValueShape.either(PAGES, ValueShape.text(), new Items(PAGES));
+    private static final ValueShape LENGTH_OR_NONE = ValueShape.either(ValueShape.length(), ValueShape.words("none"));
+    private static final ValueShape NUMBER = ValueShape.either(new Whole(0, 1_000_000), new Text("\\s*[\\d.]+.*"));
+    private static final ValueShape STOCK = ValueShape.either(ValueShape.text(), stockParts());
+    private static final ValueShape COVER =
+            ValueShape.either(ValueShape.text(), new Parts(ordered("stock", STOCK, "pages", PAGES), List.of("stock")));
 
     static final List<KeyDescription> ALL = List.of(
             value(JobKeys.COPIES, "NUMBER", "how many books", "1", "", new Whole(1, 1_000_000), "40"),
@@ -34,7 +34,7 @@ final class JobKeyDescriptions {
                     "page size expected",
                     "that of most pages",
                     "a size by name, landscape added where it lies on its side, or width x height",
-                    Shape.text(),
+                    ValueShape.text(),
                     "a4",
                     "a4 landscape",
                     "210 x 297 mm",
@@ -57,7 +57,7 @@ final class JobKeyDescriptions {
                     "front and back cover",
                     "none",
                     "each a stock, with the pages of the PDF that it carries where it is printed",
-                    Shape.either(Shape.text(), new Parts(ordered("front", COVER, "back", COVER), List.of())),
+                    ValueShape.either(ValueShape.text(), new Parts(ordered("front", COVER, "back", COVER), List.of())),
                     "front=film-75, back=coverboard-30",
                     "{front: pages 1-2 on c1s-10pt, back: coverboard-30}"),
             value(
@@ -66,10 +66,10 @@ final class JobKeyDescriptions {
                     "pages on other stock",
                     "none",
                     "pages and their stock; they begin a fresh leaf",
-                    Shape.either(
-                            Shape.text(),
-                            new Items(Shape.either(
-                                    Shape.text(),
+                    ValueShape.either(
+                            ValueShape.text(),
+                            new Items(ValueShape.either(
+                                    ValueShape.text(),
                                     new Parts(ordered("pages", PAGES, "stock", STOCK), List.of("pages", "stock"))))),
                     "5-8 on tag-150; 20 on index-110",
                     "[{pages: 9-12, stock: tag-150}]"),
@@ -79,10 +79,10 @@ final class JobKeyDescriptions {
                     "dividers, blank before a page or printed",
                     "none",
                     "the pages each stands before or carries, its stock, how far its tab stands out (1/2 in)",
-                    Shape.either(
-                            Shape.text(),
-                            new Items(Shape.either(
-                                    Shape.text(),
+                    ValueShape.either(
+                            ValueShape.text(),
+                            new Items(ValueShape.either(
+                                    ValueShape.text(),
                                     new Parts(
                                             parts(
                                                     "before",
@@ -102,10 +102,10 @@ final class JobKeyDescriptions {
                     "pages on leaves that fold out",
                     "none",
                     "pages and panels; a stock of their own; what folds keep from the trim and the punched zone (3 mm)",
-                    Shape.either(
-                            Shape.text(),
-                            new Items(Shape.either(
-                                    Shape.text(),
+                    ValueShape.either(
+                            ValueShape.text(),
+                            new Items(ValueShape.either(
+                                    ValueShape.text(),
                                     new Parts(
                                             parts(
                                                     "pages",
@@ -125,14 +125,14 @@ final class JobKeyDescriptions {
                     "pages that lie a quarter turned in the book",
                     "none",
                     "pages, and the side their head lies at (left)",
-                    Shape.either(
+                    ValueShape.either(
                             new Whole(1, 1_000_000),
-                            Shape.text(),
-                            new Items(Shape.either(
+                            ValueShape.text(),
+                            new Items(ValueShape.either(
                                     new Whole(1, 1_000_000),
-                                    Shape.text(),
+                                    ValueShape.text(),
                                     new Parts(
-                                            ordered("pages", PAGE_LIST, "head", Shape.words("left", "right")),
+                                            ordered("pages", PAGE_LIST, "head", ValueShape.words("left", "right")),
                                             List.of("pages"))))),
                     "12, 14-15; 20 head right",
                     "[{pages: 12, head: left}]"),
@@ -142,12 +142,12 @@ final class JobKeyDescriptions {
                     "pages whose leaves are cut to another size",
                     "none",
                     "pages and their size; flush with the others at the bound edge and the head",
-                    Shape.either(
-                            Shape.text(),
-                            new Items(Shape.either(
-                                    Shape.text(),
+                    ValueShape.either(
+                            ValueShape.text(),
+                            new Items(ValueShape.either(
+                                    ValueShape.text(),
                                     new Parts(
-                                            ordered("pages", PAGE_LIST, "size", Shape.text()),
+                                            ordered("pages", PAGE_LIST, "size", ValueShape.text()),
                                             List.of("pages", "size"))))),
                     "9 at letter; 12-13 at 200 x 297 mm",
                     "[{pages: 9, size: letter}]"),
@@ -158,7 +158,7 @@ final class JobKeyDescriptions {
                     "pitch of the holes",
                     "what suits the stack",
                     "a pitch or the id of a hole pattern",
-                    Shape.text(),
+                    ValueShape.text(),
                     "3:1",
                     "2:1",
                     "W3_1i-square-0t"),
@@ -168,7 +168,7 @@ final class JobKeyDescriptions {
                     "the punch it runs on",
                     "the pattern's own",
                     "a punch by name, or a file that describes one (.yaml, .yml, .json)",
-                    Shape.text(),
+                    ValueShape.text(),
                     "generic-W3_1i-square-0t",
                     "shop-punch.yaml"),
             open(
@@ -177,7 +177,7 @@ final class JobKeyDescriptions {
                     "setting of the punch's depth stop",
                     "what suits stack and content",
                     "a setting by name, or the distance from the bound edge to the hole axis",
-                    Shape.text(),
+                    ValueShape.text(),
                     "shallow",
                     "5 mm"),
             open(
@@ -186,7 +186,7 @@ final class JobKeyDescriptions {
                     "what print keeps from the bound edge",
                     "the pattern's own",
                     "",
-                    Shape.length(),
+                    ValueShape.length(),
                     "10 mm",
                     "3/8 in"),
             open(
@@ -195,7 +195,7 @@ final class JobKeyDescriptions {
                     "how far a hole may lie off, either way",
                     "the punch's own, else 1 mm",
                     "",
-                    Shape.length(),
+                    ValueShape.length(),
                     "1 mm",
                     "0.5 mm",
                     "1/32 in"),
@@ -205,7 +205,7 @@ final class JobKeyDescriptions {
                     "what the element is wider than the stack",
                     "1/8 in",
                     "a rule by name or a length of your own",
-                    Shape.either(Shape.length(), clearances()),
+                    ValueShape.either(ValueShape.length(), clearances()),
                     "usual",
                     "none",
                     "close",
@@ -217,7 +217,7 @@ final class JobKeyDescriptions {
                     "paper between a hole and the end of the sheet",
                     "the punch's own",
                     "",
-                    Shape.length(),
+                    ValueShape.length(),
                     "3 mm",
                     "1/8 in"),
             value(
@@ -226,9 +226,11 @@ final class JobKeyDescriptions {
                     "free stretch for a calendar's hanger",
                     "none",
                     "the stretch without holes in the middle of the bound edge; the notch for the thumb where there is one",
-                    Shape.either(
-                            Shape.text(),
-                            new Parts(ordered("gap", Shape.length(), "thumb-cut", Shape.text()), List.of("gap"))),
+                    ValueShape.either(
+                            ValueShape.text(),
+                            new Parts(
+                                    ordered("gap", ValueShape.length(), "thumb-cut", ValueShape.text()),
+                                    List.of("gap"))),
                     "90 mm",
                     "{gap: 90 mm, thumb-cut: 60 x 20 mm}"),
             value(
@@ -237,8 +239,8 @@ final class JobKeyDescriptions {
                     "spare sheets of each stock",
                     "5 %, at least 10",
                     "a percentage of the sheets needed, a least number of sheets, or both",
-                    Shape.either(
-                            Shape.words("none"),
+                    ValueShape.either(
+                            ValueShape.words("none"),
                             new Text("\\s*(\\d.*%)?[\\s,]*([aA][tT] [lL][eE][aA][sS][tT]\\s+\\d+.*)?\\s*"),
                             new Parts(ordered("percent", NUMBER, "least", new Whole(0, 100_000)), List.of())),
                     "3 %",
@@ -250,10 +252,16 @@ final class JobKeyDescriptions {
                     "sheet that leaves are printed on and cut from",
                     "none",
                     "its size, the bleed round each leaf (3 mm), the gripper edge (10 mm); none: sheets of the leaf's size",
-                    Shape.either(
-                            Shape.text(),
+                    ValueShape.either(
+                            ValueShape.text(),
                             new Parts(
-                                    parts("size", Shape.text(), "bleed", LENGTH_OR_NONE, "gripper", LENGTH_OR_NONE),
+                                    parts(
+                                            "size",
+                                            ValueShape.text(),
+                                            "bleed",
+                                            LENGTH_OR_NONE,
+                                            "gripper",
+                                            LENGTH_OR_NONE),
                                     List.of("size"))),
                     "sra3",
                     "\"450 x 320 mm, bleed 2 mm, gripper 8 mm\"",
@@ -272,7 +280,7 @@ final class JobKeyDescriptions {
                     "how far art at the trim goes beyond it",
                     "3 mm",
                     "none where leaves are not cut",
-                    Shape.either(Shape.length(), Shape.words("none")),
+                    ValueShape.either(ValueShape.length(), ValueShape.words("none")),
                     "1/8 in",
                     "none"),
             words(JobKeys.FAIL_ON, "SEVERITY", "least severity that fails", "error", FailOn.values()),
@@ -282,41 +290,42 @@ final class JobKeyDescriptions {
                     "the shop's own stocks, sizes, patterns, elements, punches",
                     "none",
                     "CSV files that add rows to the built-in tables or replace those of the same id",
-                    Shape.either(Shape.text(), new Items(Shape.text())),
+                    ValueShape.either(ValueShape.text(), new Items(ValueShape.text())),
                     "shop-stocks.csv; shop-punches.csv",
                     "[shop-stocks.csv]"));
 
     private JobKeyDescriptions() {}
 
-    private static Shape clearances() {
-        return new Shape.Words(
+    private static ValueShape clearances() {
+        return new ValueShape.Words(
                 Clearances.all().stream().map(Clearances.Clearance::name).toList());
     }
 
     private static Parts stockParts() {
-        Map<String, Shape> parts = new LinkedHashMap<>();
-        parts.put("name", Shape.text());
+        Map<String, ValueShape> parts = new LinkedHashMap<>();
+        parts.put("name", ValueShape.text());
         for (String number : List.of("grammage", "bulk", "caliper", "basis-weight")) {
             parts.put(number, NUMBER);
         }
-        parts.put("basis-sheet", Shape.text());
-        parts.put("measured", Shape.text());
-        parts.put("tolerance", Shape.text());
-        parts.put("kind", Shape.words("paper", "board", "film"));
+        parts.put("basis-sheet", ValueShape.text());
+        parts.put("measured", ValueShape.text());
+        parts.put("tolerance", ValueShape.text());
+        parts.put("kind", ValueShape.words("paper", "board", "film"));
         return new Parts(parts, List.of());
     }
 
     /** Names and shapes by turns. */
-    private static Map<String, Shape> parts(Object... namesAndShapes) {
-        Map<String, Shape> parts = new LinkedHashMap<>();
+    private static Map<String, ValueShape> parts(Object... namesAndShapes) {
+        Map<String, ValueShape> parts = new LinkedHashMap<>();
         for (int i = 0; i < namesAndShapes.length; i += 2) {
-            parts.put((String) namesAndShapes[i], (Shape) namesAndShapes[i + 1]);
+            parts.put((String) namesAndShapes[i], (ValueShape) namesAndShapes[i + 1]);
         }
         return parts;
     }
 
-    private static Map<String, Shape> ordered(String first, Shape firstShape, String second, Shape secondShape) {
-        Map<String, Shape> parts = new LinkedHashMap<>();
+    private static Map<String, ValueShape> ordered(
+            String first, ValueShape firstShape, String second, ValueShape secondShape) {
+        Map<String, ValueShape> parts = new LinkedHashMap<>();
         parts.put(first, firstShape);
         parts.put(second, secondShape);
         return parts;
@@ -325,18 +334,30 @@ final class JobKeyDescriptions {
     /** A key with one of a few words. */
     private static KeyDescription words(String key, String label, String meaning, String builtIn, Enum<?>[] values) {
         List<String> words = Arrays.stream(values).map(Scalars::word).toList();
-        return new KeyDescription(key, label, meaning, builtIn, "", "", words, new Shape.Words(words));
+        return new KeyDescription(key, label, meaning, builtIn, "", "", words, new ValueShape.Words(words));
     }
 
     /** A key for which a value is built in. */
     private static KeyDescription value(
-            String key, String label, String meaning, String builtIn, String form, Shape shape, String... examples) {
+            String key,
+            String label,
+            String meaning,
+            String builtIn,
+            String form,
+            ValueShape shape,
+            String... examples) {
         return new KeyDescription(key, label, meaning, builtIn, "", form, List.of(examples), shape);
     }
 
     /** A key for which no one value is built in. */
     private static KeyDescription open(
-            String key, String label, String meaning, String otherwise, String form, Shape shape, String... examples) {
+            String key,
+            String label,
+            String meaning,
+            String otherwise,
+            String form,
+            ValueShape shape,
+            String... examples) {
         return new KeyDescription(key, label, meaning, null, otherwise, form, List.of(examples), shape);
     }
 }

@@ -1,5 +1,12 @@
 package io.bindprep.pdf;
 
+import io.bindprep.files.PdfSource;
+import io.bindprep.pdf.document.Digest;
+import io.bindprep.pdf.document.FileIdentity;
+import io.bindprep.pdf.document.FileKinds;
+import io.bindprep.pdf.document.FileMarkers;
+import io.bindprep.pdf.document.LeanDocument;
+import io.bindprep.pdf.document.LeanParser;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.problem.UnreadableInputException.Reason;
 import java.io.IOException;
@@ -15,7 +22,6 @@ import org.apache.pdfbox.io.RandomAccessReadBufferedFile;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 import org.apache.tika.Tika;
-import org.jspecify.annotations.Nullable;
 
 /** Opens a file that claims to be a PDF, or says what it is instead and what to ask the client for. */
 public final class Intake {
@@ -45,13 +51,10 @@ public final class Intake {
     /**
      * Opens a PDF.
      *
-     * @param file where it is
-     * @param name how people know it
-     * @param password null for none
      * @throws UnreadableInputException where it is not a PDF that can be opened, with what to ask the client for
      */
-    public static OpenedPdf open(Path file, String name, @Nullable String password) throws UnreadableInputException {
-        return open(file, name, password, LeanDocument.MANY);
+    public static OpenedPdf open(PdfSource source) throws UnreadableInputException {
+        return open(source, LeanDocument.MANY);
     }
 
     /**
@@ -60,21 +63,15 @@ public final class Intake {
      * @param first the same file, open and as it was then
      * @throws UnreadableInputException as {@link #open}, and where it is another file by now
      */
-    public static OpenedPdf again(Path file, OpenedPdf first, @Nullable String password)
-            throws UnreadableInputException {
-        String name = first.facts().file();
+    public static OpenedPdf again(PdfSource source, OpenedPdf first) throws UnreadableInputException {
+        Path file = source.file();
+        String name = source.name();
         try {
-            if (!FileState.of(file).equals(first.state())) {
+            if (!FileIdentity.of(file).equals(first.state())) {
                 throw new UnreadableInputException(
                         Reason.REFUSED, name + " changed while it was read.", "Check it again once it is whole.");
             }
-            return load(
-                    file,
-                    name,
-                    password,
-                    FileEnds.of(file),
-                    Digest.of(first.facts().sha256()),
-                    LeanDocument.MANY);
+            return load(source, FileMarkers.of(file), Digest.of(first.facts().sha256()), LeanDocument.MANY);
         } catch (IOException e) {
             throw refused(name);
         }
@@ -88,16 +85,18 @@ public final class Intake {
     }
 
     /** As above, letting go of what was parsed of pages where so many objects were met. */
-    static OpenedPdf open(Path file, String name, @Nullable String password, int many) throws UnreadableInputException {
+    public static OpenedPdf open(PdfSource source, int many) throws UnreadableInputException {
+        Path file = source.file();
+        String name = source.name();
         try {
             checkPlainFile(file, name);
-            FileEnds ends = FileEnds.of(file);
+            FileMarkers ends = FileMarkers.of(file);
             checkType(file, name, ends);
             if (!ends.pointer()) {
                 throw damaged(name + " breaks off before its end: it has no pointer to its table of contents"
                         + " (\"startxref\"), so pages may be missing.");
             }
-            return load(file, name, password, ends, Digest.begin(file), many);
+            return load(source, ends, Digest.begin(file), many);
         } catch (NoSuchFileException e) {
             throw missing(name);
         } catch (IOException e) {
@@ -136,7 +135,8 @@ public final class Intake {
     }
 
     /** The type by the bytes alone: a name proves nothing. */
-    private static void checkType(Path file, String name, FileEnds ends) throws IOException, UnreadableInputException {
+    private static void checkType(Path file, String name, FileMarkers ends)
+            throws IOException, UnreadableInputException {
         if (ends.headerAt() == 0) {
             return; // loading Tika takes half as long as a check of one page
         }
@@ -156,16 +156,18 @@ public final class Intake {
                 FileKinds.remedy(type));
     }
 
-    private static OpenedPdf load(
-            Path file, String name, @Nullable String password, FileEnds ends, Digest digest, int many)
+    private static OpenedPdf load(PdfSource source, FileMarkers ends, Digest digest, int many)
             throws IOException, UnreadableInputException {
+        Path file = source.file();
+        String name = source.name();
+        String password = source.password();
         long begun = System.nanoTime();
         PDDocument document = null;
         try {
-            FileState state = FileState.of(file);
-            RandomAccessReadBufferedFile source = new RandomAccessReadBufferedFile(file.toFile());
+            FileIdentity state = FileIdentity.of(file);
+            RandomAccessReadBufferedFile bytes = new RandomAccessReadBufferedFile(file.toFile());
             LeanParser parser = new LeanParser(
-                    source,
+                    bytes,
                     password == null ? "" : password,
                     MemoryUsageSetting.setupMixed(IN_MEMORY).streamCache,
                     many);

@@ -5,6 +5,26 @@ import io.bindprep.page.Box;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
+import io.bindprep.pdf.document.Digest;
+import io.bindprep.pdf.document.FileIdentity;
+import io.bindprep.pdf.document.FileMarkers;
+import io.bindprep.pdf.document.Layers;
+import io.bindprep.pdf.document.LeanDocument;
+import io.bindprep.pdf.document.OutlineReader;
+import io.bindprep.pdf.document.PageBoxes;
+import io.bindprep.pdf.document.PageTree;
+import io.bindprep.pdf.edit.EditedPdf;
+import io.bindprep.pdf.ink.BasicsCollector;
+import io.bindprep.pdf.ink.FoundMark;
+import io.bindprep.pdf.ink.InkEngine;
+import io.bindprep.pdf.ink.StripCollector;
+import io.bindprep.pdf.ink.StripContent;
+import io.bindprep.pdf.strip.DrawnFonts;
+import io.bindprep.pdf.strip.DrawnPictures;
+import io.bindprep.pdf.strip.PagePictures;
+import io.bindprep.pdf.strip.SecondLook;
+import io.bindprep.pdf.strip.StripRaster;
+import io.bindprep.pdf.syntax.Budget;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.problem.UnreadableInputException.Reason;
 import java.awt.geom.AffineTransform;
@@ -35,7 +55,7 @@ public final class OpenedPdf implements AutoCloseable {
     private final List<@Nullable String> problems;
     private final Layers layers;
     private final Budget budget;
-    private final FileState state;
+    private final FileIdentity state;
     private final long openingNanos;
     private InkEngine engine;
     private DrawnFonts drawnFonts = new DrawnFonts();
@@ -47,7 +67,7 @@ public final class OpenedPdf implements AutoCloseable {
             List<PageTree.Entry> pages,
             List<@Nullable String> problems,
             Layers layers,
-            FileState state,
+            FileIdentity state,
             long openingNanos) {
         this.document = document;
         this.objects = objects;
@@ -66,8 +86,8 @@ public final class OpenedPdf implements AutoCloseable {
             LeanDocument objects,
             String name,
             Digest sha256,
-            FileEnds ends,
-            FileState state,
+            FileMarkers ends,
+            FileIdentity state,
             long begun)
             throws UnreadableInputException, IOException {
         COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
@@ -108,7 +128,7 @@ public final class OpenedPdf implements AutoCloseable {
     }
 
     /** The file as it was when it was opened. */
-    FileState state() {
+    FileIdentity state() {
         return state;
     }
 
@@ -183,7 +203,7 @@ public final class OpenedPdf implements AutoCloseable {
             StripCollector collector = new StripCollector(strip, toFrame);
             BasicsCollector basics = new BasicsCollector(f);
             engine.run(new PDPage(dictionary), visible(f), collector, basics);
-            List<Found> found = collector.found();
+            List<FoundMark> found = collector.found();
             PageMarks marks = engine.problem() != null || !SecondLook.isNeeded(found, clearMm)
                     ? new PageMarks(page, found.stream().map(m -> m.mark).toList(), engine.problem())
                     : SecondLook.settled(page, found, lean(strip(dictionary, f, edge, depthMm)));
@@ -198,18 +218,18 @@ public final class OpenedPdf implements AutoCloseable {
     }
 
     /** A page's dictionary with what it inherits, read anew at each call. */
-    COSDictionary page(int page) {
+    public COSDictionary page(int page) {
         return pages.get(page - 1).whole(objects);
     }
 
     /** The strip of a page to draw, with all that the page paints. */
-    StripRaster.Source strip(COSDictionary page, PageFacts f, PageEdge edge, double depthMm) {
+    public StripRaster.Source strip(COSDictionary page, PageFacts f, PageEdge edge, double depthMm) {
         return new StripRaster.Source(
                 document, page, f, edge, depthMm, layers, budget, drawnFonts, new DrawnPictures(), null);
     }
 
     /** The same strip without what the page paints away from it. */
-    StripRaster.Source lean(StripRaster.Source strip) throws IOException {
+    public StripRaster.Source lean(StripRaster.Source strip) throws IOException {
         StripContent near = engine.near(strip.page(), visible(strip.facts()), strip.near());
         return near == null ? strip : strip.of(near);
     }

@@ -8,7 +8,7 @@ import io.bindprep.check.Say;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.Verdict;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -14,7 +14,7 @@ import java.util.List;
  * @param refusals why no file was written; empty where one was
  */
 public record ProofReport(
-        Outcome outcome,
+        Result outcome,
         String output,
         Report report,
         List<Integer> pages,
@@ -22,7 +22,7 @@ public record ProofReport(
         List<String> notes,
         List<String> refusals) {
     /** What was written. */
-    public enum Outcome {
+    public enum Result {
         /** A file. */
         WRITTEN,
         /** None, as only flagged pages were asked for and there is none. */

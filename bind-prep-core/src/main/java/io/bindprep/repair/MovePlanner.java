@@ -1,11 +1,11 @@
 package io.bindprep.repair;
 
-import io.bindprep.check.PageRanges;
 import io.bindprep.check.Say;
 import io.bindprep.marks.Mark;
 import io.bindprep.page.Move;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
+import io.bindprep.wording.PageLists;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -237,7 +237,7 @@ public final class MovePlanner {
 
     private static String pages(List<PageRoom> rooms) {
         List<Integer> numbers = rooms.stream().map(PageRoom::page).sorted().toList();
-        return (numbers.size() == 1 ? "page " : "pages ") + PageRanges.compact(numbers, MOST_RANGES);
+        return (numbers.size() == 1 ? "page " : "pages ") + PageLists.compact(numbers, MOST_RANGES);
     }
 
     private Optional<String> narrower(List<PageRoom> pages) {

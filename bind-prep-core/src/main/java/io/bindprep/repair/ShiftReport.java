@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param refusals why no file was written; empty where one was
  */
 public record ShiftReport(
-        Outcome outcome,
+        Result outcome,
         String output,
         Report before,
         @Nullable Report after,
@@ -28,7 +28,7 @@ public record ShiftReport(
         List<String> notes,
         List<String> refusals) {
     /** What was written. */
-    public enum Outcome {
+    public enum Result {
         /** A file with content moved or pages added; the check confirmed it. */
         CHANGED,
         /** A copy of the input, which needed nothing. */

@@ -11,7 +11,7 @@ import java.util.List;
  * @param notes what to know of the files that were written
  * @param refusals why no file was written; empty where they were
  */
-public record SplitReport(Report before, List<Part> volumes, List<String> notes, List<String> refusals) {
+public record SplitReport(Report before, List<WrittenVolume> volumes, List<String> notes, List<String> refusals) {
     /**
      * One volume.
      *
@@ -19,8 +19,8 @@ public record SplitReport(Report before, List<Part> volumes, List<String> notes,
      * @param bookmark the title of the bookmark that it begins with; empty where it begins with none. Hostile text
      * @param made what became of it, with its output and its checks
      */
-    public record Part(List<Integer> pages, String bookmark, ShiftReport made) {
-        public Part {
+    public record WrittenVolume(List<Integer> pages, String bookmark, ShiftReport made) {
+        public WrittenVolume {
             pages = List.copyOf(pages);
         }
     }

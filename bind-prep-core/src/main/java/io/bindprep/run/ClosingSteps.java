@@ -4,7 +4,7 @@ import io.bindprep.binding.Plan;
 import io.bindprep.catalogue.Element;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Job;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -13,7 +13,7 @@ import java.util.Objects;
 final class ClosingSteps {
     private ClosingSteps() {}
 
-    static List<Step> of(Job job, List<Bound> parts) {
+    static List<Step> of(Job job, List<BookPart> parts) {
         return switch (job.binding()) {
             case WIRE -> wire(job, parts);
             case COIL -> coil(parts);
@@ -26,7 +26,7 @@ final class ClosingSteps {
      * Laid on the front, outside down, and turned round the wire to the back, a cover ends up with its outside out and
      * the seam between it and the last leaf (common practice; the turn is derived).
      */
-    private static List<Step> wire(Job job, List<Bound> parts) {
+    private static List<Step> wire(Job job, List<BookPart> parts) {
         boolean cover = job.backCover() != null;
         String last = cover ? "back cover" : "last leaf";
         boolean top = job.boundEdge() == BoundEdge.TOP;
@@ -73,7 +73,7 @@ final class ClosingSteps {
         return plan.row().gap() == null ? "" : "; lay the hanger in the gap, its ends in the loops, before closing";
     }
 
-    private static List<Step> coil(List<Bound> parts) {
+    private static List<Step> coil(List<BookPart> parts) {
         return List.of(
                 gather(),
                 new Step(
@@ -92,7 +92,7 @@ final class ClosingSteps {
                         List.of(Caution.ENDS)));
     }
 
-    private static List<Step> comb(List<Bound> parts) {
+    private static List<Step> comb(List<BookPart> parts) {
         return List.of(
                 gather(),
                 new Step(
@@ -110,7 +110,7 @@ final class ClosingSteps {
                         List.of()));
     }
 
-    private static List<Step> rings(List<Bound> parts) {
+    private static List<Step> rings(List<BookPart> parts) {
         return List.of(
                 gather(),
                 new Step(

@@ -8,7 +8,7 @@ import io.bindprep.job.Job;
 import io.bindprep.job.PressSheet;
 import io.bindprep.paper.Sheet;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,16 +20,16 @@ import org.jspecify.annotations.Nullable;
 final class MaterialCount {
     private final Job job;
     private final LeafSizes sizes;
-    private final List<Bound> parts;
+    private final List<BookPart> parts;
     private final List<String> because = new ArrayList<>();
 
-    private MaterialCount(Job job, LeafSizes sizes, List<Bound> parts) {
+    private MaterialCount(Job job, LeafSizes sizes, List<BookPart> parts) {
         this.job = job;
         this.sizes = sizes;
         this.parts = parts;
     }
 
-    static Materials of(Job job, LeafSizes sizes, List<Bound> parts) {
+    static Materials of(Job job, LeafSizes sizes, List<BookPart> parts) {
         return new MaterialCount(job, sizes, parts).materials();
     }
 
@@ -45,7 +45,7 @@ final class MaterialCount {
 
     private List<StockNeed> stocks() {
         Map<Key, Integer> counts = new LinkedHashMap<>();
-        for (Bound part : parts) {
+        for (BookPart part : parts) {
             for (Leaf leaf : part.block().leaves()) {
                 counts.merge(new Key(Use.of(leaf), leaf.printed(), sizes.of(leaf)), 1, Integer::sum);
             }
@@ -95,7 +95,7 @@ final class MaterialCount {
 
     private List<ElementNeed> elements() {
         Map<Size, Long> counts = new LinkedHashMap<>();
-        for (Bound part : parts) {
+        for (BookPart part : parts) {
             Plan plan = part.plan();
             Element element = plan.element();
             if (element == null || plan.row().holes().isEmpty()) {
@@ -134,7 +134,7 @@ final class MaterialCount {
 
     private @Nullable BigDecimal copyG() {
         BigDecimal sum = BigDecimal.ZERO;
-        for (Bound part : parts) {
+        for (BookPart part : parts) {
             BigDecimal grams = part.stack().weightG();
             if (grams == null) {
                 because.add("no weight: the grammage of a stock is not known");

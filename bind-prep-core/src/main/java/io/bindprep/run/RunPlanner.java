@@ -20,7 +20,7 @@ public final class RunPlanner {
      * @param sizes how large each leaf is cut
      * @param parts the copy, or its volumes in order
      */
-    public static Run plan(Job job, LeafSizes sizes, List<Bound> parts) {
+    public static Run plan(Job job, LeafSizes sizes, List<BookPart> parts) {
         List<Lift> lifts = lifts(parts);
         List<Fold> folds = parts.stream()
                 .flatMap(p -> FoldFinder.folds(job, p.block(), p.plan(), sizes).stream())
@@ -31,10 +31,10 @@ public final class RunPlanner {
         return new Run(materials, folds, lifts, pulls, steps, List.of(Caution.MANUAL, Caution.WASTE_FIRST));
     }
 
-    private static List<Lift> lifts(List<Bound> parts) {
+    private static List<Lift> lifts(List<BookPart> parts) {
         List<Lift> lifts = new ArrayList<>();
         for (int volume = 1; volume <= parts.size(); volume++) {
-            Bound part = parts.get(volume - 1);
+            BookPart part = parts.get(volume - 1);
             int first = 0;
             for (int leaves : part.plan().lifts()) {
                 lifts.add(lift(volume, first, part.block().leaves().subList(first, first + leaves)));

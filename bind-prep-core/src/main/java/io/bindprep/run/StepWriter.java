@@ -6,7 +6,7 @@ import io.bindprep.job.Job;
 import io.bindprep.job.Sides;
 import io.bindprep.paper.SheetSize;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,11 +19,11 @@ final class StepWriter {
     private final Job job;
     private final Materials materials;
     private final List<Fold> folds;
-    private final List<Bound> parts;
+    private final List<BookPart> parts;
     private final List<Lift> lifts;
     private final long pulls;
 
-    StepWriter(Job job, Materials materials, List<Fold> folds, List<Bound> parts, List<Lift> lifts, long pulls) {
+    StepWriter(Job job, Materials materials, List<Fold> folds, List<BookPart> parts, List<Lift> lifts, long pulls) {
         this.job = job;
         this.materials = materials;
         this.folds = folds;
@@ -142,7 +142,7 @@ final class StepWriter {
                         + "; every fold stays inside the trim and clear of the holes.";
     }
 
-    private String setPunch(Bound part) {
+    private String setPunch(BookPart part) {
         Plan plan = part.plan();
         List<Integer> pulled = plan.row().pulledPins();
         return "Punch for " + plan.pattern() + ", hole axis " + LengthText.both(plan.edgeDistance())
@@ -175,7 +175,7 @@ final class StepWriter {
                         : ".");
     }
 
-    private String punch(Bound part) {
+    private String punch(BookPart part) {
         int volume = parts.indexOf(part) + 1;
         List<Lift> own = lifts.stream().filter(l -> l.volume() == volume).toList();
         String thickest = own.stream()
@@ -228,12 +228,12 @@ final class StepWriter {
         return job.boundEdge().name().toLowerCase(Locale.ROOT);
     }
 
-    private String each(Function<Bound, String> sentence) {
+    private String each(Function<BookPart, String> sentence) {
         return each(parts, sentence);
     }
 
     /** A sentence for each volume, said once where they are all alike. */
-    static String each(List<Bound> parts, Function<Bound, String> sentence) {
+    static String each(List<BookPart> parts, Function<BookPart, String> sentence) {
         List<String> said = parts.stream().map(sentence).toList();
         if (said.stream().distinct().count() == 1) {
             return said.get(0);

@@ -47,18 +47,18 @@ public final class FileText {
 
     private static void describe(StringBuilder out, KeyDescription key, boolean set) {
         String form = key.form();
-        if (key.shape() instanceof Shape.Words words) {
+        if (key.shape() instanceof ValueShape.Words words) {
             form = String.join(" | ", words.words());
-        } else if (key.shape() instanceof Shape.Whole whole) {
+        } else if (key.shape() instanceof ValueShape.Whole whole) {
             form = "a whole number from " + whole.least() + " to " + whole.most();
-        } else if (form.isEmpty() && key.shape().equals(Shape.length())) {
+        } else if (form.isEmpty() && key.shape().equals(ValueShape.length())) {
             form = "a length";
         }
         comment(
                 out,
                 key.meaning() + (form.isEmpty() ? "" : "; " + form) + " (" + (key.required() ? "" : "left out: ")
                         + key.unsaid() + ")");
-        if (!(key.shape() instanceof Shape.Words)) {
+        if (!(key.shape() instanceof ValueShape.Words)) {
             // the first one stands below where nothing is set
             for (String example :
                     key.examples().subList(set ? 0 : 1, key.examples().size())) {

@@ -23,7 +23,7 @@ public record KeyDescription(
         String otherwise,
         String form,
         List<String> examples,
-        Shape shape) {
+        ValueShape shape) {
     private static final String REQUIRED = "must be given";
 
     public KeyDescription {
@@ -34,7 +34,8 @@ public record KeyDescription(
     }
 
     /** A key that no file can be without, so that nothing is built in. */
-    public static KeyDescription required(String key, String meaning, String form, Shape shape, List<String> examples) {
+    public static KeyDescription required(
+            String key, String meaning, String form, ValueShape shape, List<String> examples) {
         return new KeyDescription(key, "", meaning, null, REQUIRED, form, examples, shape);
     }
 

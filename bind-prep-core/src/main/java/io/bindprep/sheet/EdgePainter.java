@@ -4,7 +4,7 @@ import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.Plan;
 import io.bindprep.unit.Length;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.io.IOException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -12,12 +12,12 @@ final class Flow {
     private static final double FOOT = 9;
 
     private final PaintedPdf document;
-    private final Paper paper;
+    private final SheetPaper paper;
     private Ink ink;
     private double y;
 
     @SuppressWarnings("NullAway.Init") // the first page is opened here
-    Flow(PaintedPdf document, Paper paper) throws IOException {
+    Flow(PaintedPdf document, SheetPaper paper) throws IOException {
         this.document = document;
         this.paper = paper;
         newPage();

@@ -4,22 +4,22 @@ import io.bindprep.binding.Plan;
 import io.bindprep.binding.Reason;
 import io.bindprep.check.Finding;
 import io.bindprep.check.Outcome;
-import io.bindprep.check.PageRanges;
 import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
 import io.bindprep.job.BoundEdge;
 import io.bindprep.job.Job;
-import io.bindprep.report.JobNumbers;
-import io.bindprep.report.JsonReport;
-import io.bindprep.report.VerdictSentence;
-import io.bindprep.run.Bound;
+import io.bindprep.report.json.JsonReport;
+import io.bindprep.report.words.JobNumbers;
+import io.bindprep.report.words.VerdictSentence;
+import io.bindprep.run.BookPart;
 import io.bindprep.run.Caution;
 import io.bindprep.run.ElementNeed;
 import io.bindprep.run.Lift;
 import io.bindprep.run.Materials;
 import io.bindprep.run.Step;
 import io.bindprep.run.StockNeed;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
+import io.bindprep.wording.PageLists;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -50,7 +50,7 @@ public record JobSheet(
         String verdict,
         List<String> faults,
         List<JobNumbers.Entry> numbers,
-        List<Part> parts,
+        List<VolumeSettings> parts,
         List<LiftLine> lifts,
         long pulls,
         int copies,
@@ -64,8 +64,8 @@ public record JobSheet(
     private static final int SHORT = 16;
 
     /** What is bound as one. */
-    public record Part(String name, List<Setting> settings, EdgeDrawing edge) {
-        public Part {
+    public record VolumeSettings(String name, List<OperatorSetting> settings, EdgeDrawing edge) {
+        public VolumeSettings {
             settings = List.copyOf(settings);
         }
     }
@@ -126,13 +126,13 @@ public record JobSheet(
     private static String fault(Finding f) {
         String pages = f.pages().isEmpty()
                 ? ""
-                : (f.pages().size() == 1 ? " page " : " pages ") + PageRanges.compact(f.pages(), 8) + ":";
+                : (f.pages().size() == 1 ? " page " : " pages ") + PageLists.compact(f.pages(), 8) + ":";
         return f.severity() + pages + " " + f.message() + " Do: " + f.remedy();
     }
 
-    private static List<Part> parts(Report report) {
-        List<Bound> bound = Bound.parts(report.block(), report.stack(), report.plan(), report.split());
-        List<Part> parts = new ArrayList<>();
+    private static List<VolumeSettings> parts(Report report) {
+        List<BookPart> bound = BookPart.parts(report.block(), report.stack(), report.plan(), report.split());
+        List<VolumeSettings> parts = new ArrayList<>();
         boolean top = report.job().boundEdge() == BoundEdge.TOP;
         for (int i = 0; i < bound.size(); i++) {
             Plan plan = bound.get(i).plan();
@@ -141,7 +141,7 @@ public record JobSheet(
                     .filter(l -> l.volume() == volume)
                     .toList();
             String name = bound.size() == 1 ? "" : "Volume " + volume;
-            parts.add(new Part(name, Setting.of(plan, lifts, top), new EdgeDrawing(plan, top)));
+            parts.add(new VolumeSettings(name, OperatorSetting.of(plan, lifts, top), new EdgeDrawing(plan, top)));
         }
         return parts;
     }

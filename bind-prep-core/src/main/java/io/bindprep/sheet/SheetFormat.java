@@ -1,7 +1,7 @@
 package io.bindprep.sheet;
 
 import io.bindprep.check.Report;
-import io.bindprep.report.JsonReport;
+import io.bindprep.report.json.JsonReport;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -15,21 +15,21 @@ public enum SheetFormat {
     /** To be printed at full size. */
     PDF {
         @Override
-        public void write(Report report, Paper paper, OutputStream out) throws IOException {
+        public void write(Report report, SheetPaper paper, OutputStream out) throws IOException {
             SheetPdf.write(JobSheet.of(report), paper, out);
         }
     },
     /** For a screen at the punch. */
     HTML {
         @Override
-        public void write(Report report, Paper paper, OutputStream out) throws IOException {
+        public void write(Report report, SheetPaper paper, OutputStream out) throws IOException {
             out.write(SheetHtml.write(JobSheet.of(report)).getBytes(StandardCharsets.UTF_8));
         }
     },
     /** For programs: the report with its run, without its pages. */
     JSON {
         @Override
-        public void write(Report report, Paper paper, OutputStream out) throws IOException {
+        public void write(Report report, SheetPaper paper, OutputStream out) throws IOException {
             out.write(JsonReport.write(report, false).getBytes(StandardCharsets.UTF_8));
         }
     };
@@ -55,5 +55,5 @@ public enum SheetFormat {
      * @param paper what a PDF is printed on
      * @throws IOException where the stream cannot be written
      */
-    public abstract void write(Report report, Paper paper, OutputStream out) throws IOException;
+    public abstract void write(Report report, SheetPaper paper, OutputStream out) throws IOException;
 }

@@ -4,7 +4,7 @@ import io.bindprep.binding.Reason;
 import io.bindprep.paint.Ink;
 import io.bindprep.paint.PaintedPdf;
 import io.bindprep.paint.Type;
-import io.bindprep.report.JobNumbers;
+import io.bindprep.report.words.JobNumbers;
 import io.bindprep.run.Caution;
 import io.bindprep.run.Step;
 import java.io.IOException;
@@ -39,7 +39,7 @@ public final class SheetPdf {
      *
      * @throws IOException where the stream cannot be written
      */
-    public static void write(JobSheet sheet, Paper paper, OutputStream out) throws IOException {
+    public static void write(JobSheet sheet, SheetPaper paper, OutputStream out) throws IOException {
         try (PaintedPdf document = new PaintedPdf()) {
             Type plain = document.plain();
             SheetPdf pdf = new SheetPdf(sheet, new Flow(document, paper), plain, document.bold());
@@ -54,7 +54,7 @@ public final class SheetPdf {
     private void paint() throws IOException {
         new TitleBlock(sheet, plain, bold).paint(flow);
         verdict();
-        for (JobSheet.Part part : sheet.parts()) {
+        for (JobSheet.VolumeSettings part : sheet.parts()) {
             settings(part);
             edge(part);
         }
@@ -88,13 +88,13 @@ public final class SheetPdf {
         }
     }
 
-    private void settings(JobSheet.Part part) throws IOException {
+    private void settings(JobSheet.VolumeSettings part) throws IOException {
         int rows = (part.settings().size() + TILES - 1) / TILES;
         flow.heading(bold, (part.name().isEmpty() ? "" : part.name() + ": ") + "settings, in this order", rows * TILE);
         Ink ink = flow.ink();
         double width = flow.room() / TILES;
         for (int i = 0; i < part.settings().size(); i++) {
-            Setting setting = part.settings().get(i);
+            OperatorSetting setting = part.settings().get(i);
             double x = flow.left() + i % TILES * width;
             double y = flow.y() + i / TILES * TILE + 1;
             ink.width(0.2);
@@ -121,7 +121,7 @@ public final class SheetPdf {
         flow.down(rows * TILE + 2);
     }
 
-    private void edge(JobSheet.Part part) throws IOException {
+    private void edge(JobSheet.VolumeSettings part) throws IOException {
         EdgePainter painter = new EdgePainter(part.edge(), flow.room());
         flow.heading(bold, "The bound edge at true size: lay a punched sheet on it", painter.pieceHeight());
         for (int piece = 0; piece < painter.pieces(); piece++) {

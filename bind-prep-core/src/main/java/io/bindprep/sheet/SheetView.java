@@ -18,7 +18,7 @@ public record SheetView(JobSheet sheet, List<PartView> parts, String code, int c
     private static final double ROOM_MM = 180;
 
     /** What is bound as one, with its edge in pieces. */
-    public record PartView(String heading, List<Setting> settings, List<Piece> pieces) {
+    public record PartView(String heading, List<OperatorSetting> settings, List<Piece> pieces) {
         public PartView {
             settings = List.copyOf(settings);
             pieces = List.copyOf(pieces);
@@ -41,7 +41,7 @@ public record SheetView(JobSheet sheet, List<PartView> parts, String code, int c
         return new SheetView(sheet, sheet.parts().stream().map(SheetView::part).toList(), path(code), code.size);
     }
 
-    private static PartView part(JobSheet.Part part) {
+    private static PartView part(JobSheet.VolumeSettings part) {
         EdgePainter painter = new EdgePainter(part.edge(), ROOM_MM);
         List<Piece> pieces = new ArrayList<>();
         for (int i = 0; i < painter.pieces(); i++) {

@@ -1,7 +1,7 @@
 package io.bindprep.sheet;
 
 import io.bindprep.paint.Ink;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.math.BigDecimal;
 
 /** Draws as the inside of an SVG whose user unit is a millimetre, in the colour of the text around it. */

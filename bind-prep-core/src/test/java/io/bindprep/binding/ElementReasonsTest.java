@@ -124,7 +124,8 @@ class ElementReasonsTest {
         assertThat(plan.straddles()).extracting(Element::name).containsExactly("1/2 in", "9/16 in");
         // 0.1 in (F. T. Carson, NBS RP69) are 22 sheets; (12.7 mm - 2 x 0.27432) x 22 / 100 are 2.6733 mm, to the um
         // below
-        assertThat(plan.measure()).isEqualTo(new Measure(Length.ofInch(1, 2), "offset-60", 22, Length.ofMm("2.673")));
+        assertThat(plan.measure())
+                .isEqualTo(new PackMeasure(Length.ofInch(1, 2), "offset-60", 22, Length.ofMm("2.673")));
         assertThat(reasons(plan, Topic.ELEMENT))
                 .last()
                 .isEqualTo(
@@ -139,7 +140,7 @@ class ElementReasonsTest {
         Plan plan = Fixtures.of(Method.WIRE).pitch("2:1").clearance(NONE).planOf(range("31", "32"), A4);
         assertThat(plan.element()).isNull();
         assertThat(plan.straddles()).isEmpty();
-        assertThat(plan.measure()).isEqualTo(new Measure(Length.ofInch(5, 4), "bond-20", 28, Length.ofMm("88.9")));
+        assertThat(plan.measure()).isEqualTo(new PackMeasure(Length.ofInch(5, 4), "bond-20", 28, Length.ofMm("88.9")));
         assertThat(reasons(plan, Topic.ELEMENT))
                 .last()
                 .asString()

@@ -60,7 +60,7 @@ class MeasuredPunchTest {
     @Test
     void theWholeRowOnA4() throws Exception {
         Punch punch = punch(ALL);
-        PinStand stand = new PinStand(PATTERN, punch);
+        MeasuredPins stand = new MeasuredPins(PATTERN, punch);
         assertThat(stand.at(1)).isEqualTo(Length.ZERO);
         assertThat(stand.at(11)).isEqualTo(Length.ofMm("120.6"));
         assertThat(stand.at(21)).isEqualTo(Length.ofMm("241.2"));
@@ -115,7 +115,8 @@ class MeasuredPunchTest {
         assertThat(plan.row().holes().get(0).axis()).isEqualTo(Length.ofMm("29.1"));
         assertThat(plan.row().holes().get(20).axis()).isEqualTo(Length.ofMm("267.9"));
         assertThat(plan.edgeDistance()).isEqualTo(Length.ofMm("4.3"));
-        assertThat(new PinStand(PATTERN, punch(OPPOSITE)).leftOpen(plan.row())).isEqualTo(Length.ofMm("0.47"));
+        assertThat(new MeasuredPins(PATTERN, punch(OPPOSITE)).leftOpen(plan.row()))
+                .isEqualTo(Length.ofMm("0.47"));
         assertThat(Fixtures.reasons(plan, Topic.FEED))
                 .first()
                 .asString()
@@ -132,7 +133,7 @@ class MeasuredPunchTest {
         // 12 holes on 150 mm, pins 1 to 12: 132 mm of the 240, their middle 54 mm short of that of the whole
         HoleRow row = new RowMaker(PATTERN, punch(ALL), Length.ofMm(150), Length.ofMm(1), null).row();
         assertThat(row.holes()).hasSize(12);
-        PinStand stand = new PinStand(PATTERN, punch(ALL));
+        MeasuredPins stand = new MeasuredPins(PATTERN, punch(ALL));
         // 0.2 - 0.6 x 54 / 240
         assertThat(stand.deeper(row)).isEqualTo(Length.ofMm("0.065"));
         assertThat(stand.slant(row)).isEqualTo(Length.ofMm("0.33"));
@@ -140,13 +141,13 @@ class MeasuredPunchTest {
         assertThat(stand.leftOpen(row)).isEqualTo(Length.ofMm("0.335"));
         // along goes first where the side was measured badly: 0.3 + 0.165
         MeasuredErrors side = new MeasuredErrors(DEPTH, deviation("0.4", "0.3"), SKEW, PITCH);
-        assertThat(new PinStand(PATTERN, punch(side)).leftOpen(row)).isEqualTo(Length.ofMm("0.465"));
+        assertThat(new MeasuredPins(PATTERN, punch(side)).leftOpen(row)).isEqualTo(Length.ofMm("0.465"));
     }
 
     @Test
     void whatWasNotMeasuredIsLeftAsThePatternHasIt() throws Exception {
         for (MeasuredErrors errors : new MeasuredErrors[] {null, new MeasuredErrors(null, null, null, null)}) {
-            PinStand stand = new PinStand(PATTERN, punch(errors));
+            MeasuredPins stand = new MeasuredPins(PATTERN, punch(errors));
             HoleRow row = new RowMaker(PATTERN, punch(errors), A4, Length.ofMm(1), null).row();
             // (297 - 240) / 2
             assertThat(row.holes().get(0).axis()).isEqualTo(Length.ofMm("28.5"));
@@ -170,7 +171,7 @@ class MeasuredPunchTest {
         // 7 mm of hole and two webs of 1 mm do not go on 8 mm
         HoleRow none = new RowMaker(PATTERN, punch(ALL), Length.ofMm(8), Length.ofMm(1), null).row();
         assertThat(none.holes()).isEmpty();
-        PinStand stand = new PinStand(PATTERN, punch(ALL));
+        MeasuredPins stand = new MeasuredPins(PATTERN, punch(ALL));
         assertThat(stand.deeper(none)).isEqualTo(Length.ofMm("0.2"));
         assertThat(stand.slant(none)).isEqualTo(Length.ZERO);
         assertThat(stand.leftOpen(none)).isEqualTo(Length.ZERO);
@@ -178,7 +179,7 @@ class MeasuredPunchTest {
 
     @Test
     void onePinHasNoRowToShareOver() {
-        PinStand one = new PinStand(PATTERN, punch(PATTERN, 1, null, null, ALL));
+        MeasuredPins one = new MeasuredPins(PATTERN, punch(PATTERN, 1, null, null, ALL));
         HoleRow row = new RowMaker(PATTERN, punch(PATTERN, 1, null, null, ALL), A4, Length.ofMm(1), null).row();
         assertThat(row.holes()).containsExactly(new Hole(1, Length.ofMm("148.5")));
         assertThat(one.deeper(row)).isEqualTo(Length.ofMm("0.2"));

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.bindprep.binding.Gap;
-import io.bindprep.binding.Measure;
+import io.bindprep.binding.PackMeasure;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.ElementSizes;
@@ -377,7 +377,7 @@ class CheckerTest {
     @Test
     void aStackBetweenTwoElementsAsksForAMeasuredPack() {
         // 1/4 in less the clearance of 1/8 in is 3.175 mm
-        Measure settles = new Measure(Length.ofMm("3.175"), "bond-20", 28, Length.ofMm("2.6"));
+        PackMeasure settles = new PackMeasure(Length.ofMm("3.175"), "bond-20", 28, Length.ofMm("2.6"));
         Finding f = only(Scenario.of(2).straddles(SMALL, LARGE).measure(settles).report(), "stack-straddles");
         assertThat(f.severity()).isEqualTo(Severity.WARNING);
         assertThat(f.message()).contains("1/4 in would do for the thinnest, 5/16 in for the thickest");

@@ -4,7 +4,7 @@ import io.bindprep.binding.Depth;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
-import io.bindprep.binding.Measure;
+import io.bindprep.binding.PackMeasure;
 import io.bindprep.binding.Plan;
 import io.bindprep.binding.Reason;
 import io.bindprep.binding.Skew;
@@ -40,7 +40,7 @@ import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.Stock;
-import io.bindprep.run.Bound;
+import io.bindprep.run.BookPart;
 import io.bindprep.run.Run;
 import io.bindprep.run.RunPlanner;
 import io.bindprep.unit.Length;
@@ -87,7 +87,7 @@ public final class Scenario {
     private FailOn failOn = FailOn.ERROR;
     private Element element = new Element("3/8 in", Length.ofInch(3, 8), "common practice, no source");
     private List<Element> straddles = List.of();
-    private Measure measure;
+    private PackMeasure measure;
     private Gap gap;
     private Length slant = Length.ZERO;
     private Length stretch = Length.ZERO;
@@ -218,7 +218,7 @@ public final class Scenario {
         return this;
     }
 
-    public Scenario measure(Measure settles) {
+    public Scenario measure(PackMeasure settles) {
         measure = settles;
         return this;
     }
@@ -358,7 +358,7 @@ public final class Scenario {
 
     public Report report() {
         LeafSizes cut = new LeafSizes(job(), document().pages(), Length.ofMm(210), Length.ofMm(297));
-        Run run = RunPlanner.plan(job(), cut, List.of(new Bound(block(), stack(), plan(liftsOfItsLeaves()))));
+        Run run = RunPlanner.plan(job(), cut, List.of(new BookPart(block(), stack(), plan(liftsOfItsLeaves()))));
         return registered(
                 Checker.report(document(), job(), block(), stack(), plan(lifts), whatIf, split, run, verdicts));
     }

@@ -3,7 +3,7 @@ package io.bindprep.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.bindprep.setting.KeyDescription;
-import io.bindprep.setting.Shape;
+import io.bindprep.setting.ValueShape;
 import java.lang.reflect.Field;
 import java.util.Arrays;
 import java.util.List;
@@ -59,7 +59,7 @@ class JobKeyDescriptionsTest {
 
     @Test
     void wordsOfAKeyAreAllThatItsReaderKnows() {
-        assertThat(keys().filter(k -> k.shape() instanceof Shape.Words).map(KeyDescription::key))
+        assertThat(keys().filter(k -> k.shape() instanceof ValueShape.Words).map(KeyDescription::key))
                 .containsExactly("sides", "bound-edge", "binding", "fail-on");
     }
 

@@ -4,6 +4,7 @@ import static io.bindprep.pdf.PageMaker.numbers;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.bindprep.files.PdfSource;
 import io.bindprep.marks.PageMarks;
 import io.bindprep.page.PageEdge;
 import io.bindprep.problem.UnreadableInputException;
@@ -191,7 +192,7 @@ class BoundsTest {
                 .draw("n")
                 .bytes();
         Path file = Files.write(folder.resolve("many.pdf"), bytes);
-        assertThatThrownBy(() -> Intake.open(file, "many.pdf", null))
+        assertThatThrownBy(() -> Intake.open(new PdfSource(file, "many.pdf", null)))
                 .isInstanceOf(UnreadableInputException.class)
                 .hasMessageContaining("100000 pages");
     }

@@ -3,8 +3,10 @@ package io.bindprep.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.bindprep.files.PdfSource;
 import io.bindprep.page.Move;
 import io.bindprep.page.PageEdge;
+import io.bindprep.pdf.edit.EditedPdf;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.io.ByteArrayOutputStream;
@@ -355,7 +357,7 @@ class EditedPdfTest {
         byte[] before = shared();
         Path file = Files.write(folder.resolve("shared.pdf"), before);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (OpenedPdf pdf = Intake.open(file, "shared.pdf", null)) {
+        try (OpenedPdf pdf = Intake.open(new PdfSource(file, "shared.pdf", null))) {
             EditedPdf edited = pdf.edit();
             edited.move(1, new Move(PageEdge.LEFT, 6, 1), EditedPdf.Beyond.MOVES);
             edited.move(2, new Move(PageEdge.RIGHT, 9, 1), EditedPdf.Beyond.MOVES);
@@ -400,7 +402,7 @@ class EditedPdfTest {
         }
         Path file = Files.write(folder.resolve("labelled.pdf"), labelled.toByteArray());
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (OpenedPdf pdf = Intake.open(file, "labelled.pdf", null)) {
+        try (OpenedPdf pdf = Intake.open(new PdfSource(file, "labelled.pdf", null))) {
             EditedPdf edited = pdf.edit();
             edited.blanksAfter(List.of(1, 2));
             edited.save(out, "test");
@@ -419,8 +421,8 @@ class EditedPdfTest {
     void theSameBytesEachTimeAndAnotherIdentifierForAnotherChange() throws Exception {
         byte[] page = page(0, 1, 0, 0).bytes();
         Path file = Files.write(folder.resolve("same.pdf"), page);
-        byte[] one = moved(Intake.open(file, "same.pdf", null), new Move(PageEdge.LEFT, 6, 1), 1);
-        byte[] two = moved(Intake.open(file, "same.pdf", null), new Move(PageEdge.LEFT, 6, 1), 1);
+        byte[] one = moved(Intake.open(new PdfSource(file, "same.pdf", null)), new Move(PageEdge.LEFT, 6, 1), 1);
+        byte[] two = moved(Intake.open(new PdfSource(file, "same.pdf", null)), new Move(PageEdge.LEFT, 6, 1), 1);
         assertThat(two).isEqualTo(one);
         assertThat(Files.readAllBytes(file)).isEqualTo(page);
     }

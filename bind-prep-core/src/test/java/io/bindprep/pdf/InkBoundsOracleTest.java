@@ -3,6 +3,7 @@ package io.bindprep.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import io.bindprep.files.PdfSource;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.PageMarks;
 import io.bindprep.marks.Stage;
@@ -62,7 +63,7 @@ class InkBoundsOracleTest {
         List<String> off = new ArrayList<>();
         int compared = 0;
         for (Map.Entry<String, List<Box>> file : read(recorded).entrySet()) {
-            try (OpenedPdf pdf = Intake.open(folder.resolve(file.getKey()), file.getKey(), null)) {
+            try (OpenedPdf pdf = Intake.open(new PdfSource(folder.resolve(file.getKey()), file.getKey(), null))) {
                 assertThat(pdf.facts().pages()).hasSameSizeAs(file.getValue());
                 for (int page = 1; page <= file.getValue().size(); page++) {
                     Box theirs = file.getValue().get(page - 1);

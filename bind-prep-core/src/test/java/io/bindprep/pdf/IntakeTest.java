@@ -3,6 +3,7 @@ package io.bindprep.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import io.bindprep.files.PdfSource;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.problem.UnreadableInputException.Reason;
 import java.io.IOException;
@@ -36,7 +37,7 @@ class IntakeTest {
     private static UnreadableInputException refusal(Path file, String password) {
         return catchThrowableOfType(
                 UnreadableInputException.class,
-                () -> Intake.open(file, "client.pdf", password).close());
+                () -> Intake.open(new PdfSource(file, "client.pdf", password)).close());
     }
 
     @ParameterizedTest
@@ -59,14 +60,15 @@ class IntakeTest {
     @Test
     void opensOnceMoreOnlyWhatIsStillTheSame() throws Exception {
         Path file = Files.copy(FIXTURES.resolve("members-handbook-a4.pdf"), folder.resolve("book.pdf"));
-        try (OpenedPdf first = Intake.open(file, "client.pdf", null)) {
-            try (OpenedPdf again = Intake.again(file, first, null)) {
+        try (OpenedPdf first = Intake.open(new PdfSource(file, "client.pdf", null))) {
+            try (OpenedPdf again = Intake.again(new PdfSource(file, "client.pdf", null), first)) {
                 assertThat(again.facts()).isEqualTo(first.facts());
             }
             Files.writeString(file, "%", StandardOpenOption.APPEND);
             UnreadableInputException e = catchThrowableOfType(
                     UnreadableInputException.class,
-                    () -> Intake.again(file, first, null).close());
+                    () -> Intake.again(new PdfSource(file, "client.pdf", null), first)
+                            .close());
             assertThat(e).hasMessage("client.pdf changed while it was read.");
             assertThat(e.reason()).isEqualTo(Reason.REFUSED);
         }
@@ -76,10 +78,10 @@ class IntakeTest {
     void aLockedFileOpensWithItsPasswordOnly() throws Exception {
         Path locked = FIXTURES.resolve("locked.pdf");
         assertThat(refusal(locked, "wrong")).hasMessageContaining("does not open it");
-        try (OpenedPdf pdf = Intake.open(locked, "locked.pdf", "tide-table")) {
+        try (OpenedPdf pdf = Intake.open(new PdfSource(locked, "locked.pdf", "tide-table"))) {
             assertThat(pdf.facts().pages()).hasSize(2);
         }
-        try (OpenedPdf pdf = Intake.open(FIXTURES.resolve("owner-only.pdf"), "owner-only.pdf", null)) {
+        try (OpenedPdf pdf = Intake.open(new PdfSource(FIXTURES.resolve("owner-only.pdf"), "owner-only.pdf", null))) {
             assertThat(pdf.facts().pages()).hasSize(2);
             assertThat(pdf.facts().printable()).as("printing is allowed").isTrue();
         }
@@ -87,7 +89,7 @@ class IntakeTest {
 
     @Test
     void junkBeforeTheHeaderIsReadAndTold() throws Exception {
-        try (OpenedPdf pdf = Intake.open(FIXTURES.resolve("junk-before-header.pdf"), "junk.pdf", null)) {
+        try (OpenedPdf pdf = Intake.open(new PdfSource(FIXTURES.resolve("junk-before-header.pdf"), "junk.pdf", null))) {
             assertThat(pdf.facts().pages()).hasSize(2);
             assertThat(pdf.facts().bytesBeforeHeader()).isEqualTo(1000);
             assertThat(pdf.facts().repaired()).isFalse();
@@ -98,7 +100,7 @@ class IntakeTest {
     void theNameProvesNothing() throws Exception {
         Path named = folder.resolve("report.docx");
         Files.copy(FIXTURES.resolve("mixed-sizes.pdf"), named);
-        try (OpenedPdf pdf = Intake.open(named, "report.docx", null)) {
+        try (OpenedPdf pdf = Intake.open(new PdfSource(named, "report.docx", null))) {
             assertThat(pdf.facts().pages()).hasSize(12);
         }
     }
@@ -126,7 +128,7 @@ class IntakeTest {
             document.protect(policy);
             document.save(file.toFile());
         }
-        try (OpenedPdf pdf = Intake.open(file, "view-only.pdf", null)) {
+        try (OpenedPdf pdf = Intake.open(new PdfSource(file, "view-only.pdf", null))) {
             assertThat(pdf.facts().printable()).isFalse();
         }
     }
@@ -134,7 +136,7 @@ class IntakeTest {
     private boolean open(byte[] bytes) throws Exception {
         Path file = Files.createTempFile(folder, "x", ".pdf");
         Files.write(file, bytes);
-        try (OpenedPdf pdf = Intake.open(file, "x.pdf", null)) {
+        try (OpenedPdf pdf = Intake.open(new PdfSource(file, "x.pdf", null))) {
             assertThat(pdf.facts().pages()).hasSize(1);
             return pdf.facts().repaired();
         }
@@ -166,7 +168,7 @@ class IntakeTest {
         Arrays.fill(broken, start + 600, start + 700, (byte) 0xff);
         Path file = folder.resolve("broken.pdf");
         Files.write(file, broken);
-        try (OpenedPdf pdf = Intake.open(file, "broken.pdf", null)) {
+        try (OpenedPdf pdf = Intake.open(new PdfSource(file, "broken.pdf", null))) {
             assertThat(pdf.scan(1, io.bindprep.page.PageEdge.LEFT, 15).unread()).isNotNull();
         } catch (UnreadableInputException e) {
             throw new AssertionError(e);

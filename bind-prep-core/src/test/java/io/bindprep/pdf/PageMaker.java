@@ -1,5 +1,6 @@
 package io.bindprep.pdf;
 
+import io.bindprep.files.PdfSource;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -19,7 +20,7 @@ import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 
 /** Builds one-page PDFs in millimetres, with content as raw operators so that a test says exactly what is painted. */
-final class PageMaker {
+public final class PageMaker {
     private static final double PT = 72 / 25.4;
 
     private final PDDocument document = new PDDocument();
@@ -35,12 +36,12 @@ final class PageMaker {
         return new PageMaker(widthMm, heightMm);
     }
 
-    static PageMaker a4() {
+    public static PageMaker a4() {
         return page(210, 297);
     }
 
     /** An array of numbers, as they are. */
-    static COSArray numbers(double... values) {
+    public static COSArray numbers(double... values) {
         COSArray a = new COSArray();
         for (double v : values) {
             a.add(new COSFloat((float) v));
@@ -64,7 +65,7 @@ final class PageMaker {
         return this;
     }
 
-    PageMaker resource(COSName kind, String name, org.apache.pdfbox.cos.COSBase value) {
+    public PageMaker resource(COSName kind, String name, org.apache.pdfbox.cos.COSBase value) {
         COSDictionary resources = (COSDictionary) page.getCOSObject().getDictionaryObject(COSName.RESOURCES);
         COSDictionary of = resources.getCOSDictionary(kind);
         if (of == null) {
@@ -88,7 +89,7 @@ final class PageMaker {
         return (COSDictionary) page.getCOSObject().getDictionaryObject(COSName.RESOURCES);
     }
 
-    COSStream stream(String content) {
+    public COSStream stream(String content) {
         COSStream s = document.getDocument().createCOSStream();
         try (OutputStream out = s.createOutputStream()) {
             out.write(content.getBytes(StandardCharsets.ISO_8859_1));
@@ -99,7 +100,7 @@ final class PageMaker {
     }
 
     /** Content in millimetres, y up from the media box's origin. */
-    PageMaker draw(String operators) {
+    public PageMaker draw(String operators) {
         return drawInPoints(PT + " 0 0 " + PT + " 0 0 cm\n" + operators);
     }
 
@@ -125,11 +126,11 @@ final class PageMaker {
         return out.toByteArray();
     }
 
-    OpenedPdf open(Path folder) {
+    public OpenedPdf open(Path folder) {
         try {
             Path file = Files.createTempFile(folder, "page", ".pdf");
             Files.write(file, bytes());
-            return Intake.open(file, "page.pdf", null);
+            return Intake.open(new PdfSource(file, "page.pdf", null));
         } catch (Exception e) {
             throw new IllegalStateException(e);
         }

@@ -3,9 +3,9 @@ package io.bindprep.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.bindprep.page.PageEdge;
+import io.bindprep.picture.CloseUpWindow;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.picture.Picture;
-import io.bindprep.picture.Window;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -25,7 +25,7 @@ class PagePicturesTest {
     @TempDir
     Path folder;
 
-    private PagePicture draw(PageMaker page, PageEdge edge, Window window) {
+    private PagePicture draw(PageMaker page, PageEdge edge, CloseUpWindow window) {
         try (OpenedPdf pdf = page.open(folder)) {
             return pdf.pictures(1).draw(1, edge, 20, List.of(window));
         }
@@ -64,8 +64,10 @@ class PagePicturesTest {
     @ParameterizedTest
     @CsvSource({"LEFT,.5,.5", "RIGHT,.5,.5", "TOP,.5,.5", "BOTTOM,.5,.5"})
     void aCloseUpShowsItsStretchOfTheBoundEdge(PageEdge edge, double x, double y) {
-        Picture closeUp =
-                draw(square(edge), edge, new Window(40, 60)).closeUps().get(0).picture();
+        Picture closeUp = draw(square(edge), edge, new CloseUpWindow(40, 60))
+                .closeUps()
+                .get(0)
+                .picture();
         assertThat(closeUp.width()).isEqualTo(240);
         assertThat(closeUp.height()).isEqualTo(240);
         assertThat(red(closeUp, x, y)).isTrue();
@@ -75,8 +77,8 @@ class PagePicturesTest {
 
     @Test
     void theWholePageKeepsItsShape() {
-        Picture whole =
-                draw(square(PageEdge.LEFT), PageEdge.LEFT, new Window(40, 60)).whole();
+        Picture whole = draw(square(PageEdge.LEFT), PageEdge.LEFT, new CloseUpWindow(40, 60))
+                .whole();
         assertThat(whole.width()).isEqualTo(600);
         assertThat(whole.height()).isEqualTo(900);
         assertThat(red(whole, .1, 1 / 3.0)).isTrue();
@@ -89,7 +91,7 @@ class PagePicturesTest {
         PageMaker page = PageMaker.page(100, 100)
                 .draw("1 0 0 rg 88 48 4 4 re f")
                 .with(d -> d.setItem(COSName.ROTATE, COSInteger.get(rotate)));
-        assertThat(red(draw(page, PageEdge.LEFT, new Window(0, 10)).whole(), x, y))
+        assertThat(red(draw(page, PageEdge.LEFT, new CloseUpWindow(0, 10)).whole(), x, y))
                 .isTrue();
     }
 
@@ -98,7 +100,7 @@ class PagePicturesTest {
         PageMaker page = PageMaker.page(120, 120)
                 .box(COSName.TRIM_BOX, 10, 10, 110, 110)
                 .draw("1 0 0 rg 0 0 9.5 120 re f 12 58 4 4 re f");
-        PagePicture picture = draw(page, PageEdge.LEFT, new Window(40, 60));
+        PagePicture picture = draw(page, PageEdge.LEFT, new CloseUpWindow(40, 60));
         assertThat(red(picture.whole(), .005, .5)).isFalse();
         assertThat(red(picture.whole(), .04, .5)).isTrue();
         assertThat(red(picture.closeUps().get(0).picture(), .2, .5)).isTrue();
@@ -111,7 +113,7 @@ class PagePicturesTest {
                 .draw("1 0 0 rg 4 23 2 4 re f");
         // 10 mm from the left edge and 150 mm from the head
         assertThat(red(
-                        draw(page, PageEdge.LEFT, new Window(140, 160))
+                        draw(page, PageEdge.LEFT, new CloseUpWindow(140, 160))
                                 .closeUps()
                                 .get(0)
                                 .picture(),
@@ -123,14 +125,15 @@ class PagePicturesTest {
     @Test
     void whatCannotBeDrawnIsSaid() {
         PageMaker page = PageMaker.a4().with(d -> d.removeItem(COSName.MEDIA_BOX));
-        PagePicture picture = draw(page, PageEdge.LEFT, new Window(40, 60));
+        PagePicture picture = draw(page, PageEdge.LEFT, new CloseUpWindow(40, 60));
         assertThat(picture.whole()).isNull();
         assertThat(picture.problem()).isEqualTo("it declares no usable MediaBox");
     }
 
     @Test
     void aPageThatAsksForTooMuchIsLeftOut() {
-        PagePicture picture = draw(PageMaker.a4().draw("q Q\n".repeat(1_600_000)), PageEdge.LEFT, new Window(40, 60));
+        PagePicture picture =
+                draw(PageMaker.a4().draw("q Q\n".repeat(1_600_000)), PageEdge.LEFT, new CloseUpWindow(40, 60));
         assertThat(picture.whole()).isNull();
         assertThat(picture.problem()).contains("drawing operators");
     }
@@ -142,23 +145,23 @@ class PagePicturesTest {
         form.setItem(COSName.SUBTYPE, COSName.FORM);
         form.setItem(COSName.RESOURCES, page.resources());
         page.resource(COSName.XOBJECT, "F", form).draw("/F Do");
-        PagePicture picture = draw(page, PageEdge.LEFT, new Window(40, 60));
+        PagePicture picture = draw(page, PageEdge.LEFT, new CloseUpWindow(40, 60));
         assertThat(picture.whole() != null || picture.problem() != null).isTrue();
     }
 
     @Test
     void aLayerThatDoesNotPrintIsNotShown() {
         PageMaker page = PageMaker.page(100, 150);
-        PagePicture shown = draw(page.draw("1 0 0 rg 8 98 4 4 re f"), PageEdge.LEFT, new Window(40, 60));
+        PagePicture shown = draw(page.draw("1 0 0 rg 8 98 4 4 re f"), PageEdge.LEFT, new CloseUpWindow(40, 60));
         assertThat(red(shown.closeUps().get(0).picture(), .5, .5)).isTrue();
-        PagePicture hidden = draw(Hidden.layer(PageMaker.page(100, 150)), PageEdge.LEFT, new Window(40, 60));
+        PagePicture hidden = draw(Hidden.layer(PageMaker.page(100, 150)), PageEdge.LEFT, new CloseUpWindow(40, 60));
         assertThat(red(hidden.closeUps().get(0).picture(), .5, .5)).isFalse();
     }
 
     @Test
     void drawnTwiceItIsTheSame() {
-        PagePicture first = draw(square(PageEdge.LEFT), PageEdge.LEFT, new Window(40, 60));
-        assertThat(draw(square(PageEdge.LEFT), PageEdge.LEFT, new Window(40, 60)))
+        PagePicture first = draw(square(PageEdge.LEFT), PageEdge.LEFT, new CloseUpWindow(40, 60));
+        assertThat(draw(square(PageEdge.LEFT), PageEdge.LEFT, new CloseUpWindow(40, 60)))
                 .isEqualTo(first);
     }
 

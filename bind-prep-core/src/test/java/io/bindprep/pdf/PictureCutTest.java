@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.bindprep.OwnMachine;
+import io.bindprep.files.PdfSource;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageMarks;
@@ -260,7 +261,7 @@ class PictureCutTest {
             Path file = Path.of(args[0]);
             CompletableFuture<?>[] both = IntStream.range(0, 2)
                     .mapToObj(i -> CompletableFuture.runAsync(() -> {
-                        try (OpenedPdf pdf = Intake.open(file, "large.pdf", null)) {
+                        try (OpenedPdf pdf = Intake.open(new PdfSource(file, "large.pdf", null))) {
                             for (int n = 0; n < 2; n++) {
                                 PageMarks found = pdf.scan(1, PageEdge.LEFT, 15);
                                 Mark m = found.marks().isEmpty()

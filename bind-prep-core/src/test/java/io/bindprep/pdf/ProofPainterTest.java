@@ -2,8 +2,11 @@ package io.bindprep.pdf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.bindprep.files.PdfSource;
 import io.bindprep.marks.Verdict;
 import io.bindprep.page.PageEdge;
+import io.bindprep.pdf.document.Layers;
+import io.bindprep.pdf.edit.EditedPdf;
 import io.bindprep.proof.Comment;
 import io.bindprep.proof.Outline;
 import io.bindprep.proof.ProofPage;
@@ -174,7 +177,7 @@ class ProofPainterTest {
         PageMaker maker = PageMaker.page(100, 150).draw(MARKS);
         byte[] before = maker.bytes();
         Path file = Files.write(folder.resolve("in.pdf"), before);
-        byte[] after = proofed(Intake.open(file, "in.pdf", null), proof(1, PageEdge.LEFT, punched("x")));
+        byte[] after = proofed(Intake.open(new PdfSource(file, "in.pdf", null)), proof(1, PageEdge.LEFT, punched("x")));
         assertThat(Files.readAllBytes(file)).isEqualTo(before);
         assertThat(streams(after).subList(1, 2)).isEqualTo(streams(before));
     }
@@ -286,7 +289,7 @@ class ProofPainterTest {
         byte[] after =
                 proofed(PageMaker.page(100, 150).draw(MARKS).open(folder), proof(1, PageEdge.LEFT, punched("words")));
         Path file = Files.write(folder.resolve("again.pdf"), after);
-        try (OpenedPdf pdf = Intake.open(file, "again.pdf", null)) {
+        try (OpenedPdf pdf = Intake.open(new PdfSource(file, "again.pdf", null))) {
             assertThat(pdf.scan(1, PageEdge.LEFT, 18).marks()).isEmpty();
             assertThat(pdf.scan(1, PageEdge.LEFT, 18).unread()).isNull();
         }
@@ -303,8 +306,8 @@ class ProofPainterTest {
     void theSameBytesEachTime() throws Exception {
         Path file = Files.write(
                 folder.resolve("in.pdf"), PageMaker.page(100, 150).draw(MARKS).bytes());
-        byte[] first = proofed(Intake.open(file, "in.pdf", null), proof(1, PageEdge.LEFT, punched("x")));
-        assertThat(proofed(Intake.open(file, "in.pdf", null), proof(1, PageEdge.LEFT, punched("x"))))
+        byte[] first = proofed(Intake.open(new PdfSource(file, "in.pdf", null)), proof(1, PageEdge.LEFT, punched("x")));
+        assertThat(proofed(Intake.open(new PdfSource(file, "in.pdf", null)), proof(1, PageEdge.LEFT, punched("x"))))
                 .isEqualTo(first);
     }
 
@@ -320,7 +323,7 @@ class ProofPainterTest {
         }
         Path file = Files.write(folder.resolve("five.pdf"), out.toByteArray());
         ByteArrayOutputStream kept = new ByteArrayOutputStream();
-        try (OpenedPdf pdf = Intake.open(file, "five.pdf", null)) {
+        try (OpenedPdf pdf = Intake.open(new PdfSource(file, "five.pdf", null))) {
             EditedPdf edited = pdf.edit();
             edited.proof(proof(2, PageEdge.RIGHT));
             edited.only(List.of(2, 4));

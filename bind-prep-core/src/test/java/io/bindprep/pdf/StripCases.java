@@ -20,7 +20,7 @@ import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** Small pages, each with one thing in the 15 mm along its left edge, to ask other renderers about. */
-final class StripCases {
+public final class StripCases {
     private static final String FRAME = "0 g 1 w ";
     private static final String INK = "0 g 6 100 6 10 re f ";
 
@@ -28,7 +28,7 @@ final class StripCases {
 
     private StripCases() {}
 
-    static Map<String, Supplier<PageMaker>> all() {
+    public static Map<String, Supplier<PageMaker>> all() {
         StripCases all = new StripCases();
         all.outlines();
         all.text();

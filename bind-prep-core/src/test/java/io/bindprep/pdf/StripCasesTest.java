@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import io.bindprep.files.PdfSource;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.PageMarks;
 import io.bindprep.page.PageEdge;
@@ -115,7 +116,7 @@ class StripCasesTest {
             Path file =
                     Files.write(folder.resolve("case.pdf"), c.getValue().get().bytes());
             PageFacts page;
-            try (OpenedPdf pdf = Intake.open(file, "case.pdf", null)) {
+            try (OpenedPdf pdf = Intake.open(new PdfSource(file, "case.pdf", null))) {
                 page = pdf.facts().pages().get(0);
             }
             lines.add(c.getKey() + ",poppler,"

@@ -3,6 +3,7 @@ package io.bindprep.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import io.bindprep.files.PdfSource;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageMarks;
@@ -57,7 +58,7 @@ class StripOracleTest {
         int compared = 0;
         for (Path file : files(folder)) {
             String name = folder.relativize(file).toString();
-            try (OpenedPdf pdf = Intake.open(file, name, null)) {
+            try (OpenedPdf pdf = Intake.open(new PdfSource(file, name, null))) {
                 for (PageFacts page : pdf.facts().pages()) {
                     Compared c = compare(pdf, file, page);
                     table.add(name + "," + c);

@@ -36,7 +36,7 @@ class RunPlannerTest {
         LeafSizes sizes = new LeafSizes(job, facts, width, height);
         Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
         Plan plan = Planner.plan(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
-        return RunPlanner.plan(job, sizes, List.of(new Bound(block, stack, plan)));
+        return RunPlanner.plan(job, sizes, List.of(new BookPart(block, stack, plan)));
     }
 
     private static Run run(String yaml, int pages, Length width, Length height) throws Exception {

@@ -52,7 +52,7 @@ class RunStepsTest {
             plan = Planner.plan(job, block, stack, edge, own.of(job, plan));
         }
         Split split = VolumePlanner.split(job, plan, block, sizes, List.of(bookmarks));
-        return RunPlanner.plan(job, sizes, Bound.parts(block, stack, plan, split));
+        return RunPlanner.plan(job, sizes, BookPart.parts(block, stack, plan, split));
     }
 
     private static Run a4(String yaml, int pages) throws Exception {

@@ -1,12 +1,12 @@
 package io.bindprep.setting;
 
-import io.bindprep.setting.Shape.Either;
-import io.bindprep.setting.Shape.Items;
-import io.bindprep.setting.Shape.Parts;
-import io.bindprep.setting.Shape.Table;
-import io.bindprep.setting.Shape.Text;
-import io.bindprep.setting.Shape.Whole;
-import io.bindprep.setting.Shape.Words;
+import io.bindprep.setting.ValueShape.Either;
+import io.bindprep.setting.ValueShape.Items;
+import io.bindprep.setting.ValueShape.Parts;
+import io.bindprep.setting.ValueShape.Table;
+import io.bindprep.setting.ValueShape.Text;
+import io.bindprep.setting.ValueShape.Whole;
+import io.bindprep.setting.ValueShape.Words;
 import java.util.List;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -55,7 +55,7 @@ final class ShapeSchema {
         return YAML.readTree(text);
     }
 
-    private static ObjectNode schema(Shape shape) {
+    private static ObjectNode schema(ValueShape shape) {
         ObjectNode node = NODES.objectNode();
         if (shape instanceof Words words) {
             words.words().forEach(node.putArray("enum")::add);

@@ -10,12 +10,12 @@ import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import io.bindprep.BindPrep;
-import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobFiles;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
+import io.bindprep.request.CheckRequest;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -68,7 +68,7 @@ class SheetPdfTest {
         return BindPrep.check(CheckRequest.of(FIXTURES.resolve(file), file, JobReader.toJob(JobSettings.of(job))));
     }
 
-    private static byte[] pdf(JobSheet sheet, Paper paper) throws IOException {
+    private static byte[] pdf(JobSheet sheet, SheetPaper paper) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         SheetPdf.write(sheet, paper, out);
         return out.toByteArray();
@@ -153,12 +153,12 @@ class SheetPdfTest {
 
     @Test
     void theEdgeIsDrawnAtTrueSize() throws Exception {
-        assertTrueSize(firstPage(pdf(JobSheet.of(handbook), Paper.A4)));
+        assertTrueSize(firstPage(pdf(JobSheet.of(handbook), SheetPaper.A4)));
     }
 
     @Test
     void popplerDrawsItAtTrueSizeToo() throws Exception {
-        Path file = Files.write(temp.resolve("sheet.pdf"), pdf(JobSheet.of(handbook), Paper.A4));
+        Path file = Files.write(temp.resolve("sheet.pdf"), pdf(JobSheet.of(handbook), SheetPaper.A4));
         Process process;
         try {
             process = new ProcessBuilder(
@@ -187,7 +187,7 @@ class SheetPdfTest {
         Map<String, Object> job = Map.of(
                 "bound-edge", "top", "sides", "one", "hanger", Map.of("gap", "90 mm", "thumb-cut", "60 x 20 mm"));
         Report calendar = report("calendar-a4-landscape.pdf", job);
-        BufferedImage image = firstPage(pdf(JobSheet.of(calendar), Paper.A4));
+        BufferedImage image = firstPage(pdf(JobSheet.of(calendar), SheetPaper.A4));
         // to the cut 118.5 mm of edge are left, of which each end is half a hairline longer
         int edge = 0;
         while (Math.abs(longestRun(image, edge) - 1185) > 6) {
@@ -203,13 +203,13 @@ class SheetPdfTest {
                     .as("%s tenths of a millimetre down", down)
                     .anyMatch(x -> Math.abs(x - left - expected) <= 3);
         }
-        assertThat(text(pdf(JobSheet.of(calendar), Paper.A4))).contains("thumb cut 60 x 20 mm");
+        assertThat(text(pdf(JobSheet.of(calendar), SheetPaper.A4))).contains("thumb cut 60 x 20 mm");
     }
 
     @Test
     void theCodeHoldsTheDigestsOfDocumentAndJob() throws Exception {
         JobSheet sheet = JobSheet.of(handbook);
-        BufferedImage image = firstPage(pdf(sheet, Paper.A4));
+        BufferedImage image = firstPage(pdf(sheet, SheetPaper.A4));
         int[] dots = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
         LuminanceSource light = new RGBLuminanceSource(image.getWidth(), image.getHeight(), dots);
         // zxing reads the dots, not our module grid
@@ -222,10 +222,10 @@ class SheetPdfTest {
 
     @Test
     void aDocumentThatLosesTextSaysSoFirst() throws Exception {
-        String bad = text(pdf(JobSheet.of(cookbook), Paper.LETTER));
+        String bad = text(pdf(JobSheet.of(cookbook), SheetPaper.LETTER));
         assertThat(bad.indexOf("DO NOT PRINT")).isBetween(0, bad.indexOf("SETTINGS"));
         assertThat(bad).contains("ERROR page 14:").doesNotContain("GOOD TO PRINT");
-        assertThat(text(pdf(JobSheet.of(handbook), Paper.A4)))
+        assertThat(text(pdf(JobSheet.of(handbook), SheetPaper.A4)))
                 .contains("GOOD TO PRINT AND BIND")
                 .doesNotContain("DO NOT PRINT");
     }
@@ -238,7 +238,7 @@ class SheetPdfTest {
 
     @ParameterizedTest
     @EnumSource
-    void nothingOverlapsAtAnyLength(Paper paper) throws Exception {
+    void nothingOverlapsAtAnyLength(SheetPaper paper) throws Exception {
         JobSheet usual = JobSheet.of(cookbook);
         assertDisjoint(pdf(usual, paper));
         String title = "Überaus-langer-Dateiname-ohne-jede-Lücke_".repeat(9) + " çok uzun ❄ \u202Eخ.pdf";
@@ -350,11 +350,11 @@ class SheetPdfTest {
 
     @Test
     void theSameSheetGivesTheSameBytesInAnyLocale() throws Exception {
-        byte[] once = pdf(JobSheet.of(cookbook), Paper.A4);
+        byte[] once = pdf(JobSheet.of(cookbook), SheetPaper.A4);
         Locale before = Locale.getDefault();
         try {
             Locale.setDefault(Locale.forLanguageTag("tr"));
-            assertThat(pdf(JobSheet.of(cookbook), Paper.A4)).isEqualTo(once);
+            assertThat(pdf(JobSheet.of(cookbook), SheetPaper.A4)).isEqualTo(once);
         } finally {
             Locale.setDefault(before);
         }
@@ -362,7 +362,7 @@ class SheetPdfTest {
 
     @Test
     void blackAndGreyWithEveryTypefaceEmbedded() throws Exception {
-        try (PDDocument document = Loader.loadPDF(pdf(JobSheet.of(cookbook), Paper.A4))) {
+        try (PDDocument document = Loader.loadPDF(pdf(JobSheet.of(cookbook), SheetPaper.A4))) {
             assertThat(document.getNumberOfPages()).isEqualTo(2);
             for (PDPage page : document.getPages()) {
                 for (COSName font : page.getResources().getFontNames()) {
@@ -380,7 +380,7 @@ class SheetPdfTest {
     @Test
     void keyNumbersReadFromAMetreAway() throws Exception {
         // 24 pt is 8.5 mm: well over what letters of 1/200 of the distance ask for (from memory, no source)
-        try (PDDocument document = Loader.loadPDF(pdf(JobSheet.of(handbook), Paper.LETTER))) {
+        try (PDDocument document = Loader.loadPDF(pdf(JobSheet.of(handbook), SheetPaper.LETTER))) {
             StringBuilder large = new StringBuilder();
             new PDFTextStripper() {
                 @Override

@@ -1,10 +1,10 @@
 package io.bindprep.maven;
 
-import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
 import io.bindprep.job.Job;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.request.CheckRequest;
 import java.io.IOException;
 import java.lang.ref.SoftReference;
 import java.util.Map;

@@ -1,11 +1,11 @@
 package io.bindprep.maven;
 
-import io.bindprep.CheckRequest;
 import io.bindprep.ReportFormat;
 import io.bindprep.check.Outcome;
 import io.bindprep.check.Report;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.request.CheckRequest;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

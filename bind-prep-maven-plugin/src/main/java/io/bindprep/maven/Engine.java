@@ -1,9 +1,9 @@
 package io.bindprep.maven;
 
-import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.request.CheckRequest;
 
 /** The check itself, so that a goal is tested without a PDF. */
 @FunctionalInterface

@@ -131,7 +131,7 @@ abstract class GoalMojo extends AbstractMojo {
         OutputFolder folder = new OutputFolder(base, real(reportDirectory, base));
         BuildChecks checks = BuildChecks.of(getPluginContext(), BindPrep::check);
         Work work = work(folder, request -> checks.check(request, getLog()));
-        List<GoalRun.Task> tasks = tasks(base, checks);
+        List<GoalExecution.Task> tasks = tasks(base, checks);
         if (tasks.isEmpty()) {
             if (failIfNoFiles) {
                 throw new MojoFailureException("there is no PDF\n  Make one in an earlier phase,"
@@ -140,22 +140,22 @@ abstract class GoalMojo extends AbstractMojo {
             getLog().debug("there is no PDF");
             return;
         }
-        new GoalRun(work, folder, upToDate(base), new Attachments(attach ? project : null, projects), getLog())
+        new GoalExecution(work, folder, upToDate(base), new Attachments(attach ? project : null, projects), getLog())
                 .run(tasks);
     }
 
-    private List<GoalRun.Task> tasks(Path base, BuildChecks checks) throws MojoExecutionException {
+    private List<GoalExecution.Task> tasks(Path base, BuildChecks checks) throws MojoExecutionException {
         JobSource source = new JobSource(job, jobFile, failOn);
         // a wrong job is told of even where there is nothing to check yet
         JobSource.Asked asked = source.read(base);
         PasswordSource passwords = new PasswordSource(password, passwordFile, serverId);
         PasswordSource.Keys keys = new PasswordSource.Keys(settings, decrypter);
-        List<GoalRun.Task> tasks = new ArrayList<>();
+        List<GoalExecution.Task> tasks = new ArrayList<>();
         for (PdfInput input : inputs(base)) {
             Document own = input.document();
             JobSource itsSource = own == null ? source : own.over(source, input.name());
             PasswordSource itsPassword = own == null ? passwords : own.over(passwords);
-            tasks.add(new GoalRun.Task(
+            tasks.add(new GoalExecution.Task(
                     input,
                     itsSource,
                     checks.known(itsSource == source ? asked : itsSource.read(base)),

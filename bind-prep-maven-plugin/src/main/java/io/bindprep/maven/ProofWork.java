@@ -1,12 +1,12 @@
 package io.bindprep.maven;
 
 import io.bindprep.BindPrep;
-import io.bindprep.CheckRequest;
-import io.bindprep.ProofRequest;
 import io.bindprep.check.Report;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.proof.ProofReport;
+import io.bindprep.request.CheckRequest;
+import io.bindprep.request.ProofRequest;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -36,7 +36,7 @@ final class ProofWork implements Work {
         Path file = folder.file(document, ENDING);
         Report report = engine.check(request);
         ProofReport proof = BindPrep.proof(new ProofRequest(request, file, folder.shown(file), flagged), report);
-        boolean written = proof.outcome() == ProofReport.Outcome.WRITTEN;
+        boolean written = proof.outcome() == ProofReport.Result.WRITTEN;
         if (!written) {
             folder.remove(document, ENDING);
         }
@@ -48,7 +48,7 @@ final class ProofWork implements Work {
     }
 
     private static Made.Level level(ProofReport proof) {
-        if (proof.outcome() == ProofReport.Outcome.REFUSED) {
+        if (proof.outcome() == ProofReport.Result.REFUSED) {
             return Made.Level.BAD;
         }
         return proof.notes().isEmpty() ? Made.Level.GOOD : Made.Level.CARE;

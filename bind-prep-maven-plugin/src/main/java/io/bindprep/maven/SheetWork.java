@@ -1,12 +1,12 @@
 package io.bindprep.maven;
 
-import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.request.CheckRequest;
 import io.bindprep.sheet.JobSheet;
-import io.bindprep.sheet.Paper;
 import io.bindprep.sheet.SheetFormat;
+import io.bindprep.sheet.SheetPaper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,10 +19,10 @@ import org.apache.maven.plugin.MojoExecutionException;
 final class SheetWork implements Work {
     private final OutputFolder folder;
     private final List<SheetFormat> formats;
-    private final Paper paper;
+    private final SheetPaper paper;
     private final Engine engine;
 
-    SheetWork(OutputFolder folder, List<SheetFormat> formats, Paper paper, Engine engine) {
+    SheetWork(OutputFolder folder, List<SheetFormat> formats, SheetPaper paper, Engine engine) {
         this.folder = folder;
         this.formats = List.copyOf(formats);
         this.paper = paper;
@@ -50,10 +50,10 @@ final class SheetWork implements Work {
     }
 
     /** The paper of this name. */
-    static Paper paper(String name) throws MojoExecutionException {
+    static SheetPaper paper(String name) throws MojoExecutionException {
         return switch (name.strip().toLowerCase(Locale.ROOT)) {
-            case "a4" -> Paper.A4;
-            case "letter" -> Paper.LETTER;
+            case "a4" -> SheetPaper.A4;
+            case "letter" -> SheetPaper.LETTER;
             default ->
                 throw new MojoExecutionException(
                         "<paper> (bindprep.paper): no paper is called \"" + name + "\"\n  Known: a4, letter.");

@@ -1,14 +1,14 @@
 package io.bindprep.maven;
 
 import io.bindprep.check.Finding;
-import io.bindprep.check.PageRanges;
 import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.proof.ProofReport;
-import io.bindprep.report.Counted;
-import io.bindprep.report.VerdictSentence;
+import io.bindprep.report.words.VerdictSentence;
+import io.bindprep.wording.Counted;
+import io.bindprep.wording.PageLists;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.util.ArrayList;
@@ -132,6 +132,6 @@ final class Wording {
         if (pages.isEmpty() || pages.size() == 1 && finding.message().contains("page " + pages.get(0))) {
             return "";
         }
-        return (pages.size() == 1 ? "page " : "pages ") + PageRanges.compact(pages, MOST_RANGES) + ": ";
+        return (pages.size() == 1 ? "page " : "pages ") + PageLists.compact(pages, MOST_RANGES) + ": ";
     }
 }

@@ -1,8 +1,8 @@
 package io.bindprep.maven;
 
-import io.bindprep.CheckRequest;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.request.CheckRequest;
 import java.io.IOException;
 
 /** What a goal does with one document. */

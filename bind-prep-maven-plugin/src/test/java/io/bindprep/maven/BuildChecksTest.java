@@ -3,8 +3,8 @@ package io.bindprep.maven;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.bindprep.BindPrep;
-import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
+import io.bindprep.request.CheckRequest;
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;

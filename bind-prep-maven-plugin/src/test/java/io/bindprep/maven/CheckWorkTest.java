@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.bindprep.BindPrep;
-import io.bindprep.CheckRequest;
 import io.bindprep.ReportFormat;
 import io.bindprep.check.Report;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.request.CheckRequest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -51,14 +51,14 @@ class ImageReadersTest {
     private void check(Path pdf) throws Exception {
         JobSource source = new JobSource(null, null, null);
         OutputFolder folder = new OutputFolder(base, base.resolve("reports"));
-        GoalRun run = new GoalRun(
+        GoalExecution run = new GoalExecution(
                 new CheckWork(folder, List.of(ReportFormat.TEXT), BindPrep::check),
                 folder,
                 new UpToDate(base, "check", null),
                 new Attachments(null, null),
                 new RecordedLog());
         PdfInput input = new PdfInput(pdf, "scan.pdf", "scan", null);
-        run.run(List.of(new GoalRun.Task(input, source, source.read(base), null)));
+        run.run(List.of(new GoalExecution.Task(input, source, source.read(base), null)));
     }
 
     /** An A4 page with a black square over the holes; two pages make it a leaf. */

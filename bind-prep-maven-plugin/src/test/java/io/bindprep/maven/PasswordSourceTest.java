@@ -47,7 +47,8 @@ class PasswordSourceTest {
         PasswordSource source = new PasswordSource("secret", null, null);
         assertThat(source.toString()).doesNotContain("secret");
         PdfInput input = new PdfInput(base.resolve("a.pdf"), "a.pdf", "a", null);
-        assertThat(new GoalRun.Task(input, null, null, "secret").toString()).doesNotContain("secret");
+        assertThat(new GoalExecution.Task(input, null, null, "secret").toString())
+                .doesNotContain("secret");
     }
 
     @Test

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.bindprep.BindPrep;
-import io.bindprep.CheckRequest;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.UnreadableInputException;
-import io.bindprep.sheet.Paper;
+import io.bindprep.request.CheckRequest;
 import io.bindprep.sheet.SheetFormat;
+import io.bindprep.sheet.SheetPaper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -32,7 +32,7 @@ class SheetAndProofTest {
     }
 
     private Work sheets() {
-        return new SheetWork(folder(), List.of(SheetFormat.PDF), Paper.A4, BindPrep::check);
+        return new SheetWork(folder(), List.of(SheetFormat.PDF), SheetPaper.A4, BindPrep::check);
     }
 
     private static PdfInput input(String fixture) {
@@ -71,7 +71,7 @@ class SheetAndProofTest {
     @Test
     void aSheetInEveryForm() throws Exception {
         List<SheetFormat> all = SheetWork.formats(List.of("pdf", " HTML", "json", "pdf"));
-        Work work = new SheetWork(folder(), all, Paper.A4, BindPrep::check);
+        Work work = new SheetWork(folder(), all, SheetPaper.A4, BindPrep::check);
         Made made = make(work, "members-handbook-a4.pdf");
         assertThat(made.message())
                 .isEqualTo("members-handbook-a4.pdf: job sheet: out/book.job-sheet.pdf, out/book.job-sheet.html,"
@@ -95,8 +95,8 @@ class SheetAndProofTest {
 
     @Test
     void paperByItsName() throws Exception {
-        assertThat(SheetWork.paper(" Letter")).isEqualTo(Paper.LETTER);
-        assertThat(SheetWork.paper("a4")).isEqualTo(Paper.A4);
+        assertThat(SheetWork.paper(" Letter")).isEqualTo(SheetPaper.LETTER);
+        assertThat(SheetWork.paper("a4")).isEqualTo(SheetPaper.A4);
         assertThatThrownBy(() -> SheetWork.paper("a3"))
                 .isInstanceOf(MojoExecutionException.class)
                 .hasMessageContaining("<paper>")
@@ -141,8 +141,8 @@ class SheetAndProofTest {
         List<SheetFormat> pdf = List.of(SheetFormat.PDF);
         List<SheetFormat> html = List.of(SheetFormat.HTML);
         assertThat(sheets().settings())
-                .isNotEqualTo(new SheetWork(folder(), pdf, Paper.LETTER, BindPrep::check).settings())
-                .isNotEqualTo(new SheetWork(folder(), html, Paper.A4, BindPrep::check).settings());
+                .isNotEqualTo(new SheetWork(folder(), pdf, SheetPaper.LETTER, BindPrep::check).settings())
+                .isNotEqualTo(new SheetWork(folder(), html, SheetPaper.A4, BindPrep::check).settings());
         assertThat(new ProofWork(folder(), true, BindPrep::check).settings())
                 .isNotEqualTo(new ProofWork(folder(), false, BindPrep::check).settings());
     }

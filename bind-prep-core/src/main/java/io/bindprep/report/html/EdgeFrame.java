@@ -2,7 +2,7 @@ package io.bindprep.report.html;
 
 import io.bindprep.check.PageReport;
 import io.bindprep.page.PageEdge;
-import io.bindprep.picture.Window;
+import io.bindprep.picture.CloseUpWindow;
 
 /**
  * From the bound-edge frame (distance from the bound edge, distance along it) to the page as the reader sees it, x to the
@@ -38,7 +38,7 @@ record EdgeFrame(PageEdge edge, double width, double height) {
         };
     }
 
-    Rect strip(Window window, double depthMm) {
+    Rect strip(CloseUpWindow window, double depthMm) {
         return rect(0, depthMm, window.startMm(), window.endMm());
     }
 

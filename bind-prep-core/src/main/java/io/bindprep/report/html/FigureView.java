@@ -2,9 +2,9 @@ package io.bindprep.report.html;
 
 import io.bindprep.binding.Plan;
 import io.bindprep.catalogue.Element;
-import io.bindprep.check.PageRanges;
 import io.bindprep.check.Report;
-import io.bindprep.report.Counted;
+import io.bindprep.wording.Counted;
+import io.bindprep.wording.PageLists;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -37,7 +37,7 @@ public record FigureView(String label, String value, String note) {
                 plan.row().pulledPins().isEmpty()
                         ? "no pin to pull"
                         : "pull " + (plan.row().pulledPins().size() == 1 ? "pin " : "pins ")
-                                + PageRanges.compact(plan.row().pulledPins(), MOST_PINS)));
+                                + PageLists.compact(plan.row().pulledPins(), MOST_PINS)));
         figures.add(new FigureView(
                 "Lifts a copy",
                 Integer.toString(plan.lifts().size()),

@@ -1,10 +1,10 @@
 package io.bindprep.report.html;
 
-import io.bindprep.check.PageRanges;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.Stage;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
+import io.bindprep.wording.PageLists;
 
 /**
  * A mark that is punched or tight, as a row of its page's table.
@@ -24,7 +24,7 @@ public record HitView(
                 Texts.clean(m.words()),
                 LengthText.mm(m.nearMm()),
                 LengthText.mm(m.alongStartMm(), m.alongEndMm()),
-                PageRanges.compact(hit.pins()),
+                PageLists.compact(hit.pins()),
                 m.stage() == Stage.GEOMETRY ? "outline" : "pixels");
     }
 }

@@ -1,6 +1,6 @@
 package io.bindprep.report.html;
 
-import io.bindprep.check.PageRanges;
+import io.bindprep.wording.PageLists;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -35,7 +35,7 @@ public record PageLink(String text, @Nullable String target) {
                     .findFirst()
                     .map(PageLink::id)
                     .orElse(null);
-            links.add(new PageLink(PageRanges.compact(range), target));
+            links.add(new PageLink(PageLists.compact(range), target));
         }
         if (i < pages.size()) {
             links.add(new PageLink("and " + (pages.size() - i) + " more", null));

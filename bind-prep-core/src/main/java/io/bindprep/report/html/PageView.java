@@ -7,7 +7,7 @@ import io.bindprep.marks.PageVerdict;
 import io.bindprep.picture.CloseUp;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.picture.Picture;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -49,13 +49,13 @@ public record PageView(
 
     static PageView of(Plan plan, PageReport page, PagePicture picture) {
         EdgeFrame frame = EdgeFrame.of(page);
-        Draughtsman draughtsman = new Draughtsman(plan, page);
+        FigureDrawing draughtsman = new FigureDrawing(plan, page);
         Picture whole = picture.whole();
         List<Labelled> closeUps = new ArrayList<>();
         for (CloseUp c : picture.closeUps()) {
             int i = closeUps.size();
             String caption = LengthText.mm(c.window().startMm(), c.window().endMm()) + " from " + frame.origin();
-            closeUps.add(new Labelled(Draughtsman.letter(i), caption, draughtsman.closeUp(c, picture.depthMm(), i)));
+            closeUps.add(new Labelled(FigureDrawing.letter(i), caption, draughtsman.closeUp(c, picture.depthMm(), i)));
         }
         List<HitView> hits = new ArrayList<>();
         for (Hit hit : page.verdict().hits()) {

@@ -6,10 +6,10 @@ import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
 import io.bindprep.marks.Verdict;
 import io.bindprep.picture.PagePicture;
-import io.bindprep.report.Caution;
-import io.bindprep.report.Counted;
-import io.bindprep.report.JobNumbers;
-import io.bindprep.report.VerdictSentence;
+import io.bindprep.report.words.JobNumbers;
+import io.bindprep.report.words.SafetyLine;
+import io.bindprep.report.words.VerdictSentence;
+import io.bindprep.wording.Counted;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -90,7 +90,7 @@ public record ReportView(
                 pages,
                 rest,
                 beyond,
-                Caution.TEXT);
+                SafetyLine.TEXT);
     }
 
     private static JobNumbers.Entry clean(JobNumbers.Entry entry) {

@@ -4,7 +4,7 @@ import io.bindprep.check.PageReport;
 import io.bindprep.check.Say;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.util.List;
 
 /** A page that is not clear and has no picture here, in a line. */

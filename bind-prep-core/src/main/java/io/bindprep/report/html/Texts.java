@@ -1,6 +1,6 @@
 package io.bindprep.report.html;
 
-import io.bindprep.unit.LengthText;
+import io.bindprep.wording.LengthText;
 import java.math.BigDecimal;
 import java.util.Locale;
 

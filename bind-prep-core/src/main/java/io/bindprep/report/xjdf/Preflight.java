@@ -1,8 +1,8 @@
 package io.bindprep.report.xjdf;
 
 import io.bindprep.check.Finding;
-import io.bindprep.check.PageRanges;
 import io.bindprep.check.Severity;
+import io.bindprep.wording.PageLists;
 import io.bindprep.xml.XmlText;
 
 /** A finding as PreflightCheck. Its pages stand in words, where nobody can take them for indexes from 0. */
@@ -22,7 +22,7 @@ final class Preflight {
                 "Comment",
                 (f.pages().isEmpty()
                                 ? ""
-                                : (f.pages().size() == 1 ? "Page " : "Pages ") + PageRanges.compact(f.pages()) + ": ")
+                                : (f.pages().size() == 1 ? "Page " : "Pages ") + PageLists.compact(f.pages()) + ": ")
                         + f.message() + "\nDo: " + f.remedy());
         xml.close();
     }

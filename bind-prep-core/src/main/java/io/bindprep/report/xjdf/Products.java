@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
 /** One product as intents: a book or volume, and where it has covers or inserts each run of like leaves as a part of it. */
 final class Products {
     /** Leaves that follow each other and are alike. */
-    private record Part(Leaf first, int leaves) {
+    private record ProductPart(Leaf first, int leaves) {
         boolean takes(Leaf leaf) {
             return first.role() == leaf.role()
                     && first.stock().equals(leaf.stock())
@@ -27,7 +27,7 @@ final class Products {
     private final Report report;
     private final BoundBook book;
     private final XmlText xml;
-    private final List<Part> parts;
+    private final List<ProductPart> parts;
 
     Products(Report report, BoundBook book, XmlText xml) {
         this.report = report;
@@ -36,14 +36,14 @@ final class Products {
         this.parts = parts(book.leaves());
     }
 
-    private static List<Part> parts(List<Leaf> leaves) {
-        List<Part> parts = new ArrayList<>();
+    private static List<ProductPart> parts(List<Leaf> leaves) {
+        List<ProductPart> parts = new ArrayList<>();
         for (Leaf leaf : leaves) {
-            Part last = parts.isEmpty() ? null : parts.get(parts.size() - 1);
+            ProductPart last = parts.isEmpty() ? null : parts.get(parts.size() - 1);
             if (last != null && last.takes(leaf)) {
-                parts.set(parts.size() - 1, new Part(last.first(), last.leaves() + 1));
+                parts.set(parts.size() - 1, new ProductPart(last.first(), last.leaves() + 1));
             } else {
-                parts.add(new Part(leaf, 1));
+                parts.add(new ProductPart(leaf, 1));
             }
         }
         return parts;
@@ -99,7 +99,7 @@ final class Products {
         xml.close().close();
     }
 
-    private void part(Part part, String id, int copies) {
+    private void part(ProductPart part, String id, int copies) {
         xml.open(
                 "Product",
                 "ID",

@@ -5,8 +5,8 @@ import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
 import io.bindprep.paper.Stock;
 import io.bindprep.problem.UnreadableInputException;
-import io.bindprep.report.Caution;
-import io.bindprep.report.VerdictSentence;
+import io.bindprep.report.words.SafetyLine;
+import io.bindprep.report.words.VerdictSentence;
 import io.bindprep.xml.XmlText;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
@@ -37,7 +37,7 @@ public final class XjdfTicket {
                 punched ? "Product HoleMaking LooseBinding" : "Product",
                 report.document().file(),
                 VerdictSentence.of(report));
-        xml.leaf("Comment", Caution.TEXT, "Type", "Caution");
+        xml.leaf("Comment", SafetyLine.TEXT, "Type", "Caution");
         xml.empty(
                 "GeneralID",
                 "IDUsage",

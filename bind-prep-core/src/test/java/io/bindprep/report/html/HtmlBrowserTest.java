@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.bindprep.BindPrep;
-import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
 import io.bindprep.check.Scenario;
 import io.bindprep.job.JobReader;
@@ -12,6 +11,7 @@ import io.bindprep.job.JobSettings;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
 import io.bindprep.picture.PagePicture;
+import io.bindprep.request.CheckRequest;
 import io.bindprep.sheet.JobSheet;
 import io.bindprep.sheet.SheetHtml;
 import java.awt.image.BufferedImage;

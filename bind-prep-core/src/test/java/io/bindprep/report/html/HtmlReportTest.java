@@ -9,9 +9,9 @@ import io.bindprep.job.Sides;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
 import io.bindprep.picture.CloseUp;
+import io.bindprep.picture.CloseUpWindow;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.picture.Picture;
-import io.bindprep.picture.Window;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
@@ -32,7 +32,7 @@ class HtmlReportTest {
     }
 
     private static PagePicture picture(int page) {
-        return new PagePicture(page, PICTURE, 21.5, List.of(new CloseUp(new Window(87, 131), PICTURE)), null);
+        return new PagePicture(page, PICTURE, 21.5, List.of(new CloseUp(new CloseUpWindow(87, 131), PICTURE)), null);
     }
 
     private static String html(Scenario scenario, PagePicture... pictures) {

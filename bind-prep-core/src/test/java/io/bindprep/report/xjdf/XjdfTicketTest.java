@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.bindprep.BindPrep;
-import io.bindprep.CheckRequest;
 import io.bindprep.check.Report;
 import io.bindprep.check.Scenario;
 import io.bindprep.job.JobReader;
@@ -13,6 +12,7 @@ import io.bindprep.job.JobSettings;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.request.CheckRequest;
 import io.bindprep.xml.Parsed;
 import java.io.StringReader;
 import java.nio.file.Path;

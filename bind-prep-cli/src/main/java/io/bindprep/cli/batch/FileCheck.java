@@ -1,0 +1,192 @@
+package io.bindprep.cli.batch;
+
+import io.bindprep.check.Report;
+import io.bindprep.check.Severity;
+import io.bindprep.cli.command.CheckCommand;
+import io.bindprep.cli.console.ExitCode;
+import io.bindprep.cli.console.Problems;
+import io.bindprep.cli.input.InputFile;
+import io.bindprep.cli.job.JobInput;
+import io.bindprep.cli.output.ReportFiles;
+import io.bindprep.cli.output.ReportOutput;
+import io.bindprep.job.Job;
+import io.bindprep.marks.Verdict;
+import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.request.CheckRequest;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.locks.Lock;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
+import org.jspecify.annotations.Nullable;
+
+/** Checks one file and words the answer, whatever happens; safe on several threads at once. */
+public final class FileCheck {
+    private final CheckCommand.Engine engine;
+    private final Job job;
+    private final @Nullable String password;
+    private final JobInput input;
+    private final ReportOutput output;
+    private final ReportFiles written;
+    private final Semaphore pageThreads;
+    // shared by all checks; for one alone where memory ran short, so that company changes no verdict
+    private final ReentrantReadWriteLock memory = new ReentrantReadWriteLock();
+
+    /**
+     * A check of files against one job.
+     *
+     * @param pageThreads a permit for each thread that looks at pages, of all files together
+     */
+    public FileCheck(
+            CheckCommand.Engine engine,
+            Job job,
+            @Nullable String password,
+            JobInput input,
+            ReportOutput output,
+            ReportFiles written,
+            Semaphore pageThreads) {
+        this.engine = engine;
+        this.job = job;
+        this.password = password;
+        this.input = input;
+        this.output = output;
+        this.written = written;
+        this.pageThreads = pageThreads;
+    }
+
+    /**
+     * Checks a file.
+     *
+     * @param index its place among the inputs, from 0
+     */
+    public Answer answer(int index, InputFile file, CheckRequest.Progress progress) {
+        try {
+            UnreadableInputException known = file.problem();
+            if (known != null) {
+                return unreadable(index, file, known);
+            }
+            CheckRequest request = new CheckRequest(file.file(), file.name(), job, password, progress, pageThreads);
+            // one for the check itself; while another file's helper has it, that file is nearly done
+            pageThreads.acquireUninterruptibly();
+            try {
+                return checked(index, request);
+            } finally {
+                pageThreads.release();
+            }
+        } catch (UnreadableInputException e) {
+            return unreadable(index, file, e);
+        } catch (SettingException e) {
+            ReportOutput.Said said = output.wrongSetting(file.name(), e, input.problem(e));
+            String gist = "--" + e.key() + ": " + e.getMessage();
+            return new Answer(
+                    file.name(), Answer.Kind.WRONG_SETTING, ExitCode.USAGE, said.out(), said.err(), gist, 0, false);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            // one file's trouble keeps no other from its answer
+            ReportOutput.Said said = output.internal(file.name(), Problems.internal(file.name(), e));
+            return new Answer(
+                    file.name(),
+                    Answer.Kind.INTERNAL,
+                    ExitCode.INTERNAL,
+                    said.out(),
+                    said.err(),
+                    Problems.first(e) instanceof OutOfMemoryError ? "the memory ran out" : "this is a bug in bind-prep",
+                    0,
+                    false);
+        }
+    }
+
+    private Answer checked(int index, CheckRequest request) throws UnreadableInputException, SettingException {
+        Lock shared = memory.readLock();
+        shared.lock();
+        try {
+            return report(index, request);
+        } catch (UnreadableInputException e) {
+            if (!(e.getCause() instanceof OutOfMemoryError)) {
+                throw e;
+            }
+        } finally {
+            shared.unlock();
+        }
+        Lock alone = memory.writeLock();
+        alone.lock();
+        try {
+            return report(index, request);
+        } finally {
+            alone.unlock();
+        }
+    }
+
+    private Answer report(int index, CheckRequest request) throws UnreadableInputException, SettingException {
+        Report report = engine.check(request);
+        String unwritten = told(written.write(index, request, report));
+        ReportOutput.Said said = output.report(report);
+        int exit = Math.max(
+                report.failed() ? ExitCode.FINDINGS : ExitCode.GOOD,
+                unwritten.isEmpty() ? ExitCode.GOOD : ExitCode.USAGE);
+        Answer.Kind kind = report.failed() ? Answer.Kind.FINDINGS : Answer.Kind.GOOD;
+        int errors = count(report, Severity.ERROR);
+        return new Answer(
+                request.name(),
+                kind,
+                exit,
+                said.out(),
+                said.err() + unwritten,
+                gist(report),
+                errors,
+                !unwritten.isEmpty());
+    }
+
+    private Answer unreadable(int index, InputFile file, UnreadableInputException e) {
+        String unwritten = told(written.unreadable(index, file.name(), e));
+        ReportOutput.Said said = output.unreadable(file.name(), e);
+        String message = String.valueOf(e.getMessage());
+        // the name stands before it already
+        String gist = message.startsWith(file.name() + " ")
+                ? message.substring(file.name().length() + 1)
+                : message;
+        return new Answer(
+                file.name(),
+                Answer.Kind.UNREADABLE,
+                ExitCode.UNREADABLE,
+                said.out(),
+                said.err() + unwritten,
+                gist,
+                0,
+                !unwritten.isEmpty());
+    }
+
+    private String told(List<ReportFiles.Unwritten> unwritten) {
+        StringBuilder lines = new StringBuilder();
+        unwritten.forEach(u -> lines.append(Problems.cannotWrite(written.option(), u.file(), u.why()))
+                .append('\n'));
+        return lines.toString();
+    }
+
+    private static String gist(Report report) {
+        List<String> parts = new ArrayList<>();
+        add(parts, count(report, Verdict.PUNCHED), "page punched", "pages punched");
+        add(parts, count(report, Verdict.UNREAD), "page unread", "pages unread");
+        add(parts, count(report, Severity.ERROR), "error", "errors");
+        add(parts, count(report, Severity.WARNING), "warning", "warnings");
+        return String.join(", ", parts);
+    }
+
+    private static void add(List<String> parts, int count, String one, String many) {
+        if (count > 0) {
+            parts.add(count + " " + (count == 1 ? one : many));
+        }
+    }
+
+    private static int count(Report report, Verdict verdict) {
+        return (int) report.pages().stream()
+                .filter(page -> page.verdict().verdict() == verdict)
+                .count();
+    }
+
+    private static int count(Report report, Severity severity) {
+        return (int) report.findings().stream()
+                .filter(finding -> finding.severity() == severity)
+                .count();
+    }
+}

@@ -1,0 +1,68 @@
+package io.bindprep.cli.command;
+
+import java.io.InputStream;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The word before the command's verbs; alone it can only tell its version and its verbs. */
+@Command(
+        name = "bind-prep",
+        addMethodSubcommands = false,
+        versionProvider = BindPrepCommand.Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        description = "Checks a print-ready PDF before it is printed, punched and bound on wire, coil, comb or rings.",
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  bind-prep check book.pdf",
+            "  bind-prep check --help",
+            "  bind-prep init",
+            "  bind-prep spec --job bind-prep.yaml book.pdf -o book-sheet.pdf"
+        })
+public final class BindPrepCommand implements Callable<Integer> {
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "show this help")
+    @SuppressWarnings("unused") // read by picocli
+    private boolean help;
+
+    @Option(
+            names = {"-V", "--version"},
+            versionHelp = true,
+            description = "show the version and what it was built from")
+    @SuppressWarnings("unused") // read by picocli
+    private boolean version;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by picocli before call
+    private CommandSpec spec;
+
+    private final InputStream in;
+
+    public BindPrepCommand(InputStream in) {
+        this.in = in;
+    }
+
+    /** Standard input, for verbs that take a document by it. */
+    InputStream in() {
+        return in;
+    }
+
+    @Override
+    public Integer call() {
+        throw new ParameterException(spec.commandLine(), "say what to do, for instance: bind-prep check book.pdf");
+    }
+
+    /** The version this was built as. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return BuildFacts.read().lines();
+        }
+    }
+}

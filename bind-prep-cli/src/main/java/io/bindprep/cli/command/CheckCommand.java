@@ -1,0 +1,215 @@
+package io.bindprep.cli.command;
+
+import io.bindprep.BindPrep;
+import io.bindprep.check.Report;
+import io.bindprep.cli.batch.BatchCheck;
+import io.bindprep.cli.batch.FileCheck;
+import io.bindprep.cli.batch.Summary;
+import io.bindprep.cli.console.ExitCode;
+import io.bindprep.cli.console.Terminal;
+import io.bindprep.cli.input.InputFile;
+import io.bindprep.cli.input.InputFiles;
+import io.bindprep.cli.job.JobInput;
+import io.bindprep.cli.job.NamedFiles;
+import io.bindprep.cli.output.ReportOutput;
+import io.bindprep.cli.output.WrittenReports;
+import io.bindprep.cli.watch.WatchSession;
+import io.bindprep.job.Job;
+import io.bindprep.job.JobOrigin;
+import io.bindprep.job.JobReader;
+import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.report.text.JobExplanation;
+import io.bindprep.request.CheckRequest;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Semaphore;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code bind-prep check}: each file against one job, the worst answer as exit code. */
+@Command(
+        name = "check",
+        addMethodSubcommands = false,
+        description = "Says of each PDF whether to print it and how to bind it.",
+        customSynopsis = {"bind-prep check [OPTIONS] FILE...", "       bind-prep check [OPTIONS] --watch DIR"},
+        sortOptions = false,
+        exitCodeListHeading = "%nExit codes, of several files the highest:%n",
+        exitCodeList = {
+            "0:good",
+            "1:findings at or above --fail-on",
+            "2:wrong usage or settings",
+            "3:a file could not be read",
+            "4:internal error, a bug in bind-prep"
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  bind-prep check --stock bond-20 --sides two --pitch 3:1 book.pdf",
+            "  bind-prep check --job job.yaml --write reports/ book.pdf",
+            "  bind-prep check --format jsonl incoming/ > incoming.jsonl",
+            "  pdf-maker | bind-prep check -",
+            "  bind-prep check --watch incoming/ --out reports/ --reports html,json"
+        })
+public final class CheckCommand implements Callable<Integer> {
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "0..*",
+            description = "the PDF files; of a folder every .pdf in it and below; - for standard input")
+    private List<Path> named = List.of();
+
+    @Option(names = "--job", paramLabel = "FILE", description = "job file, YAML or JSON")
+    private @Nullable Path jobFile;
+
+    @Option(
+            names = "--password-file",
+            paramLabel = "FILE",
+            description = "file whose first line is the password of encrypted PDFs")
+    private @Nullable Path passwordFile;
+
+    @Option(
+            names = "--explain-job",
+            description =
+                    "check nothing; tell what each key of the job says, and who says so: an option, the job file by"
+                            + " line, or nobody, so that the built-in value holds")
+    private boolean explainJob;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "show this help")
+    @SuppressWarnings("unused") // read by picocli
+    private boolean help;
+
+    @ArgGroup(validate = false, order = 10, heading = "%nAnswers:%n")
+    private final OutputOptions answers = new OutputOptions();
+
+    @ArgGroup(validate = false, order = 20, heading = "%nMany files:%n")
+    private final BatchOptions batch = new BatchOptions();
+
+    @ArgGroup(validate = false, order = 30, heading = "%nWatching a folder:%n")
+    private final WatchOptions watch = new WatchOptions();
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by picocli before call
+    private CommandSpec spec;
+
+    /** The check itself. */
+    @FunctionalInterface
+    public interface Engine {
+        /** As {@link BindPrep#check}. */
+        Report check(CheckRequest request) throws UnreadableInputException, SettingException;
+    }
+
+    private final InputStream in;
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Terminal terminal;
+    private final Engine engine;
+
+    public CheckCommand(InputStream in, PrintWriter out, PrintWriter err, Terminal terminal, Engine engine) {
+        this.in = in;
+        this.out = out;
+        this.err = err;
+        this.terminal = terminal;
+        this.engine = engine;
+    }
+
+    @Override
+    public Integer call() {
+        int threads = batch.threads(spec);
+        checkUsage();
+        JobInput input = new JobInput(spec, jobFile);
+        Job job;
+        try {
+            if (explainJob) {
+                explain(input);
+            }
+            job = input.read();
+        } catch (SettingException e) {
+            err.println(input.problem(e));
+            return ExitCode.USAGE;
+        }
+        if (explainJob) {
+            return ExitCode.GOOD;
+        }
+        String password = passwordFile == null ? null : NamedFiles.password(spec, passwordFile);
+        try {
+            return watch.asked() ? watch(job, password, input, threads) : check(job, password, input, threads);
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
+        }
+    }
+
+    // before the job is judged: what is wrong with it is told after where it comes from
+    private void explain(JobInput input) throws SettingException {
+        List<JobOrigin> rows = JobReader.origins(input.settings());
+        boolean text = answers.format() == OutputOptions.Format.text;
+        out.print(text ? JobExplanation.text(rows, "--") : JobExplanation.json(rows));
+        out.flush();
+    }
+
+    private void checkUsage() {
+        if (!watch.asked()) {
+            watch.checkUnused(spec);
+            if (named.isEmpty() && !explainJob) {
+                throw new ParameterException(
+                        spec.commandLine(), "say which FILE to check, for instance: bind-prep check book.pdf");
+            }
+        } else if (!named.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(), "--watch goes without FILE: what comes into its folder is checked");
+        } else if (!answers.writes().isEmpty() || answers.format() == OutputOptions.Format.json) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--watch goes without --write and with --format text or jsonl; say --reports and --out");
+        }
+    }
+
+    private int watch(Job job, @Nullable String password, JobInput input, int threads) {
+        ReportOutput form = answers.open(out, terminal, true);
+        Semaphore pageThreads = batch.pageThreads(spec, true);
+        return new WatchSession(out, err, answers)
+                .run(
+                        watch.settings(spec),
+                        reports -> new FileCheck(engine, job, password, input, form, reports, pageThreads),
+                        threads,
+                        input.wording(),
+                        passwordFile);
+    }
+
+    private int check(Job job, @Nullable String password, JobInput input, int threads) {
+        try (InputFiles inputs = InputFiles.of(named, in)) {
+            List<InputFile> files = inputs.files();
+            WrittenReports written = written(files);
+            Summary summary = new Summary();
+            int exit;
+            try (ReportOutput output = answers.open(out, terminal, inputs.several())) {
+                Semaphore pageThreads = batch.pageThreads(spec, inputs.several());
+                FileCheck check = new FileCheck(engine, job, password, input, output, written, pageThreads);
+                BatchCheck run = new BatchCheck(out, err, terminal.showsProgress(), check, output);
+                exit = inputs.several() ? run.many(files, threads, summary) : run.one(files.get(0));
+            }
+            if (inputs.several()) {
+                err.print(summary.text());
+            }
+            return exit;
+        }
+    }
+
+    private WrittenReports written(List<InputFile> files) {
+        try {
+            return WrittenReports.of(answers.writes(), files);
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), "--write " + e.getMessage(), e);
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package io.bindprep.cli.command;
+
+import io.bindprep.cli.console.ExitCode;
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import picocli.AutoComplete;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code bind-prep completion}: what teaches a shell the commands, options and words. */
+@Command(
+        name = "completion",
+        addMethodSubcommands = false,
+        description = "Prints a script that lets bash or zsh complete commands, options, stocks and other words.",
+        customSynopsis = "bind-prep completion",
+        sortOptions = false,
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:printed", "2:wrong usage", "4:internal error, a bug in bind-prep"},
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  . <(bind-prep completion)",
+            "  bind-prep completion > ~/.local/share/bash-completion/completions/bind-prep"
+        })
+public final class CompletionCommand implements Callable<Integer> {
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "show this help")
+    @SuppressWarnings("unused") // read by picocli
+    private boolean help;
+
+    private final PrintWriter out;
+    private final Supplier<CommandLine> whole;
+
+    /** Of the whole command, with all its verbs. */
+    public CompletionCommand(PrintWriter out, Supplier<CommandLine> whole) {
+        this.out = out;
+        this.whole = whole;
+    }
+
+    @Override
+    public Integer call() {
+        out.print(script(whole.get()));
+        return ExitCode.GOOD;
+    }
+
+    public static String script(CommandLine line) {
+        return AutoComplete.bash("bind-prep", line).replace("\r\n", "\n");
+    }
+}

@@ -1,0 +1,135 @@
+package io.bindprep.cli.command;
+
+import io.bindprep.cli.console.ExitCode;
+import io.bindprep.cli.console.Problems;
+import io.bindprep.cli.console.ProgressLine;
+import io.bindprep.cli.console.Terminal;
+import io.bindprep.cli.input.StandardInput;
+import io.bindprep.cli.job.JobInput;
+import io.bindprep.cli.job.NamedFiles;
+import io.bindprep.files.Scratch;
+import io.bindprep.job.Job;
+import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.report.text.TextReport;
+import io.bindprep.report.text.TextStyle;
+import io.bindprep.request.CheckRequest;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.function.ToIntFunction;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What the commands share that make one file of another: the two files, the job, and the exit code of what went wrong. */
+final class OneFile {
+    @Parameters(paramLabel = "FILE", description = "the PDF file, - for standard input; it stays as it is")
+    @SuppressWarnings("NullAway.Init") // set by picocli before call
+    private Path file;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            required = true,
+            description = "the file to write; one that is there is replaced")
+    @SuppressWarnings("NullAway.Init") // set by picocli before call
+    private Path output;
+
+    @Option(names = "--job", paramLabel = "FILE", description = "job file, YAML or JSON")
+    private @Nullable Path jobFile;
+
+    @Option(
+            names = "--password-file",
+            paramLabel = "FILE",
+            description = "file whose first line is the password of an encrypted PDF; what is written is not encrypted")
+    private @Nullable Path passwordFile;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "show this help")
+    @SuppressWarnings("unused") // read by picocli
+    private boolean help;
+
+    @Spec(Spec.Target.MIXEE)
+    @SuppressWarnings("NullAway.Init") // set by picocli before call
+    private CommandSpec command;
+
+    private final PrintWriter err;
+    private final Terminal terminal;
+
+    OneFile(PrintWriter err, Terminal terminal) {
+        this.err = err;
+        this.terminal = terminal;
+    }
+
+    /** What a command makes of its file. */
+    @FunctionalInterface
+    interface Work<T> {
+        T of(CheckRequest request) throws UnreadableInputException, SettingException, IOException;
+    }
+
+    Path file() {
+        return file;
+    }
+
+    Path output() {
+        return output;
+    }
+
+    /**
+     * Does the work and returns the exit code.
+     *
+     * @param answer tells what was made, once the line of progress is gone; gives the exit code
+     */
+    <T> int run(Work<T> work, ToIntFunction<T> answer) {
+        boolean piped = file.equals(StandardInput.DASH);
+        String name = piped ? StandardInput.NAME : file.toString();
+        JobInput input = new JobInput(command, jobFile);
+        Scratch spooled = null;
+        try {
+            Job job = input.read();
+            if (piped) {
+                spooled = spooled();
+                file = spooled.path();
+            }
+            return answer.applyAsInt(made(work, name, job));
+        } catch (UnreadableInputException e) {
+            err.print(TextReport.unreadable(
+                    name, e, new TextStyle(false, terminal.style().width())));
+            return ExitCode.UNREADABLE;
+        } catch (SettingException e) {
+            err.println(input.problem(e));
+            return ExitCode.USAGE;
+        } catch (IOException e) {
+            err.println(Problems.cannotWrite("--output", output, e));
+            return ExitCode.USAGE;
+        } finally {
+            if (spooled != null) {
+                spooled.close();
+            }
+        }
+    }
+
+    private Scratch spooled() {
+        BindPrepCommand root = (BindPrepCommand) command.root().userObject();
+        try {
+            return StandardInput.spooled(root.in());
+        } catch (IOException e) {
+            throw new ParameterException(
+                    command.commandLine(), "- (standard input): it cannot be kept: " + e.getMessage(), e);
+        }
+    }
+
+    private <T> T made(Work<T> work, String name, Job job)
+            throws UnreadableInputException, SettingException, IOException {
+        String password = passwordFile == null ? null : NamedFiles.password(command, passwordFile);
+        try (ProgressLine progress = new ProgressLine(err, terminal.showsProgress(), System::nanoTime)) {
+            return work.of(new CheckRequest(file, name, job, password, progress));
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package io.bindprep.cli.command;
+
+import io.bindprep.cli.console.Terminal;
+import io.bindprep.cli.output.JsonOutput;
+import io.bindprep.cli.output.LineOutput;
+import io.bindprep.cli.output.ReportOutput;
+import io.bindprep.cli.output.TextOutput;
+import java.io.PrintWriter;
+import java.util.List;
+import picocli.CommandLine.Option;
+
+/** How and where {@code check} writes its answers. */
+public final class OutputOptions {
+    /** How answers are written. */
+    public enum Format {
+        text,
+        json,
+        jsonl
+    }
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            description = "text; json: one object, an array of them for several files or a folder; or jsonl: one line a"
+                    + " file (text)")
+    private Format format = Format.text;
+
+    @Option(
+            names = "--write",
+            paramLabel = "FORMAT=FILE",
+            description =
+                    "also write a report to a file, in the format text, json, html, sarif, junit or xjdf; {name} in it"
+                            + " stands for each PDF's name; or DIR/: every format into that folder; may be repeated")
+    private List<String> writes = List.of();
+
+    @Option(
+            names = "--all-pages",
+            description = "list every page in the JSON on standard output, not only those that are not clear")
+    private boolean allPages;
+
+    public Format format() {
+        return format;
+    }
+
+    /** What was asked for, each as it was typed. */
+    List<String> writes() {
+        return writes;
+    }
+
+    /** Standard output in the form asked for. */
+    ReportOutput open(PrintWriter out, Terminal terminal, boolean several) {
+        return switch (format) {
+            case json -> new JsonOutput(out, several, allPages);
+            case jsonl -> new LineOutput(out, allPages);
+            case text -> new TextOutput(out, terminal.style(), several);
+        };
+    }
+}

@@ -1,0 +1,133 @@
+package io.bindprep.cli.command;
+
+import io.bindprep.BindPrep;
+import io.bindprep.check.Report;
+import io.bindprep.cli.console.ExitCode;
+import io.bindprep.cli.console.Terminal;
+import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.repair.ShiftReport;
+import io.bindprep.repair.ShiftSettings;
+import io.bindprep.repair.SplitReport;
+import io.bindprep.report.text.RepairText;
+import io.bindprep.report.text.SplitText;
+import io.bindprep.request.CheckRequest;
+import io.bindprep.request.ShiftRequest;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code bind-prep shift}: a repaired copy of one file. */
+@Command(
+        name = "shift",
+        addMethodSubcommands = false,
+        description = "Writes a copy of a PDF with its content moved clear of the holes.",
+        customSynopsis = "bind-prep shift [OPTIONS] FILE -o FILE",
+        sortOptions = false,
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:written, and its check is good",
+            "1:written, but its check still has findings at or above --fail-on; or nothing written, as it cannot be done",
+            "2:wrong usage or settings, or the file could not be written",
+            "3:the file could not be read",
+            "4:internal error, a bug in bind-prep"
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  bind-prep shift --stock bond-20 book.pdf -o book-shifted.pdf",
+            "  bind-prep shift --stock bond-20 --split thick.pdf -o volume.pdf"
+        })
+public final class ShiftCommand implements Callable<Integer> {
+    @Option(names = "--page-by-page", description = "move each page only as far as it must, not all pages alike")
+    private boolean pageByPage;
+
+    @Option(
+            names = "--gutter",
+            paramLabel = "LENGTH",
+            description = "move every page by this much, whatever the check finds")
+    private @Nullable String gutter;
+
+    @Option(
+            names = "--outer-margin",
+            paramLabel = "LENGTH",
+            description = "what is moved keeps this from the outer edge (5 mm)")
+    private @Nullable String outerMargin;
+
+    @Option(
+            names = "--least-scale",
+            paramLabel = "PERCENT",
+            description = "where there is no room to move, scale to no less than this (90 %%)")
+    private @Nullable String leastScale;
+
+    @Option(
+            names = "--blank-versos",
+            description = "a blank page behind each page: a one-sided document on a two-sided machine")
+    private boolean blankVersos;
+
+    @Option(names = "--pad", description = "blank pages where the book leaves a back blank, so that each leaf has two")
+    private boolean pad;
+
+    @Option(names = "--allow-signed", description = "change a signed document; the copy's signatures are taken out")
+    private boolean allowSigned;
+
+    @Option(
+            names = "--split",
+            description =
+                    "a book too thick for any element: write the volumes the check proposes, as FILE-1, FILE-2, ...,"
+                            + " each with its own covers")
+    private boolean split;
+
+    @Mixin
+    private final OneFile files;
+
+    private final PrintWriter out;
+    private final Terminal terminal;
+
+    public ShiftCommand(PrintWriter out, PrintWriter err, Terminal terminal) {
+        this.files = new OneFile(err, terminal);
+        this.out = out;
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        return split ? files.run(this::volumes, this::told) : files.run(this::shifted, this::told);
+    }
+
+    private SplitReport volumes(CheckRequest check) throws UnreadableInputException, SettingException, IOException {
+        return BindPrep.split(request(check));
+    }
+
+    private ShiftReport shifted(CheckRequest check) throws UnreadableInputException, SettingException, IOException {
+        return BindPrep.shift(request(check));
+    }
+
+    private ShiftRequest request(CheckRequest check) throws SettingException {
+        ShiftSettings settings =
+                ShiftSettings.of(pageByPage, gutter, outerMargin, leastScale, blankVersos, pad, allowSigned);
+        Path output = files.output();
+        return new ShiftRequest(check, output, output.toString(), settings);
+    }
+
+    private int told(ShiftReport shift) {
+        out.print(RepairText.write(shift, terminal.style()));
+        Report after = shift.after();
+        boolean good = shift.outcome() != ShiftReport.Result.REFUSED && after != null && !after.failed();
+        return good ? ExitCode.GOOD : ExitCode.FINDINGS;
+    }
+
+    private int told(SplitReport volumes) {
+        out.print(SplitText.write(volumes, terminal.style()));
+        boolean good = !volumes.volumes().isEmpty()
+                && volumes.volumes().stream().allMatch(v -> {
+                    Report after = v.made().after();
+                    return after != null && !after.failed();
+                });
+        return good ? ExitCode.GOOD : ExitCode.FINDINGS;
+    }
+}

@@ -1,0 +1,65 @@
+package io.bindprep.cli.command;
+
+import io.bindprep.BindPrep;
+import io.bindprep.files.WholeFile;
+import io.bindprep.gauge.TestSheet;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code bind-prep testsheet}: what to print, punch and read to see how a punch stands. */
+@Command(
+        name = "testsheet",
+        addMethodSubcommands = false,
+        description = "Writes a PDF to print, punch and read, to see how a punch stands; and gauges of its elements.",
+        customSynopsis = "bind-prep testsheet [OPTIONS] [-o FILE]",
+        sortOptions = false,
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:written",
+            "2:wrong usage or settings, or the sheet could not be written",
+            "4:internal error, a bug in bind-prep"
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  bind-prep testsheet --trim a4 --punch bench.yaml -o testsheet.pdf",
+            "  bind-prep testsheet --trim letter --binding coil --pitch 4:1",
+            "What to do with it stands on it; bind-prep calibrate takes the readings."
+        })
+public final class TestsheetCommand implements Callable<Integer> {
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            description = "the file to write; one that is there is replaced (testsheet.pdf)")
+    private Path output = Path.of("testsheet.pdf");
+
+    @Mixin
+    private final NoDocument input;
+
+    private final PrintWriter out;
+
+    public TestsheetCommand(PrintWriter out, PrintWriter err) {
+        this.input = new NoDocument(err);
+        this.out = out;
+    }
+
+    @Override
+    public Integer call() {
+        return input.run(output, job -> {
+            ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+            TestSheet sheet = BindPrep.testSheet(job, pdf);
+            WholeFile.write(output, pdf::writeTo);
+            String settings = sheet.punched().settings().stream()
+                    .map(d -> d.name() + " at " + d.axis().inMm())
+                    .collect(Collectors.joining(", "));
+            out.println("Test sheet written: " + output);
+            out.println("A page for each depth setting (" + settings + "), one to read holes on, and gauges.");
+            out.println("Print it at full size, punch and read it as it says, then: bind-prep calibrate");
+        });
+    }
+}

@@ -1,0 +1,5 @@
+/** The commands: options and what each does with them. */
+@NullMarked
+package io.bindprep.cli.command;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,53 @@
+package io.bindprep.cli.job;
+
+import java.util.List;
+
+/** How the keys of a job are grouped in the help; one that is named nowhere comes last. */
+enum JobGroups {
+    BOOK(
+            "The job, by the keys of a job file (in brackets: where nothing is said): the book",
+            "copies",
+            "sides",
+            "bound-edge",
+            "trim",
+            "stock",
+            "covers",
+            "inserts",
+            "tabs",
+            "fold-outs",
+            "turned",
+            "other-sizes"),
+    BINDING(
+            "The job: how it is punched and bound",
+            "binding",
+            "pitch",
+            "punch",
+            "depth",
+            "clear-margin",
+            "registration",
+            "clearance",
+            "least-web",
+            "hanger"),
+    REST("The job: material, limits and tables");
+
+    private final String heading;
+    private final List<String> keys;
+
+    JobGroups(String heading, String... keys) {
+        this.heading = heading;
+        this.keys = List.of(keys);
+    }
+
+    String heading() {
+        return heading;
+    }
+
+    static JobGroups of(String key) {
+        for (JobGroups group : values()) {
+            if (group.keys.contains(key)) {
+                return group;
+            }
+        }
+        return REST;
+    }
+}

@@ -1,0 +1,63 @@
+package io.bindprep.cli.job;
+
+import io.bindprep.cli.console.Problems;
+import io.bindprep.files.TextFile;
+import io.bindprep.job.Job;
+import io.bindprep.job.JobFiles;
+import io.bindprep.job.JobReader;
+import io.bindprep.job.JobSettings;
+import io.bindprep.problem.SettingException;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** The job that a command line asks for: its options over its job file, with the files that either names. */
+public final class JobInput {
+    private final CommandSpec command;
+    private final @Nullable Path jobFile;
+    private JobSettings settings;
+    private JobFiles files = JobFiles.NONE;
+    private boolean together;
+
+    public JobInput(CommandSpec command, @Nullable Path jobFile) {
+        this(command, jobFile, JobOptions.settings(command.commandLine().getParseResult()));
+    }
+
+    public JobInput(CommandSpec command, @Nullable Path jobFile, JobSettings options) {
+        this.command = command;
+        this.jobFile = jobFile;
+        this.settings = options;
+    }
+
+    /** The settings of options and job file together, not yet judged. */
+    public JobSettings settings() throws SettingException {
+        if (jobFile != null && !together) {
+            settings = settings.over(JobSettings.read(NamedFiles.text(command, "--job", jobFile), jobFile.toString()));
+        }
+        together = true;
+        return settings;
+    }
+
+    public Job read() throws SettingException {
+        settings();
+        files = JobFiles.read(settings, this::named);
+        return JobReader.toJob(settings, files);
+    }
+
+    /** All that was read, as text that differs where a job could. */
+    public String wording() {
+        return settings + "\n" + files;
+    }
+
+    /** What to say of a wrong setting, with its place in the job file. */
+    public String problem(SettingException e) {
+        return Problems.setting(e, settings.place(e.key()).orElse(null));
+    }
+
+    // what a job file names counts from its folder, what an option names from where we are
+    private String named(String file, boolean besideJobFile) throws IOException {
+        Path named = Path.of(file);
+        return TextFile.read(besideJobFile && jobFile != null ? jobFile.resolveSibling(named) : named);
+    }
+}

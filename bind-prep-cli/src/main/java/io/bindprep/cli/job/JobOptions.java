@@ -1,0 +1,93 @@
+package io.bindprep.cli.job;
+
+import io.bindprep.catalogue.Catalogue;
+import io.bindprep.job.JobReader;
+import io.bindprep.job.JobSettings;
+import io.bindprep.report.catalogue.CatalogueSection;
+import io.bindprep.report.catalogue.CatalogueText;
+import io.bindprep.setting.KeyDescription;
+import io.bindprep.setting.ValueShape;
+import java.util.List;
+import picocli.CommandLine.Model.ArgGroupSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
+import picocli.CommandLine.ParseResult;
+
+/** Every job key as an option of the same name; which values will do, and which stand built in, is the core's to say. */
+public final class JobOptions {
+    private JobOptions() {}
+
+    /** Gives a command these options, under headings of their own. */
+    public static void addTo(CommandSpec command) {
+        int order = 1;
+        for (JobGroups group : JobGroups.values()) {
+            ArgGroupSpec.Builder made = ArgGroupSpec.builder()
+                    .heading("%n" + group.heading() + ":%n")
+                    .validate(false)
+                    .order(order++);
+            int place = 0;
+            for (KeyDescription row : JobReader.descriptions()) {
+                if (JobGroups.of(row.key()) == group) {
+                    made.addArg(option(row, place++));
+                }
+            }
+            command.addArgGroup(made.build());
+        }
+    }
+
+    private static OptionSpec option(KeyDescription row, int order) {
+        return OptionSpec.builder("--" + row.key())
+                .paramLabel(row.label())
+                // picocli formats it
+                .description(help(row).replace("%", "%%"))
+                // a list, as in a group picocli takes a repeated option without a word
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .completionCandidates(() -> words(row).iterator())
+                .order(order)
+                .build();
+    }
+
+    // asked only where a shell is taught
+    private static List<String> words(KeyDescription row) {
+        if (row.shape() instanceof ValueShape.Words words) {
+            return words.words();
+        }
+        CatalogueSection section = switch (row.key()) {
+            case "stock" -> CatalogueSection.STOCKS;
+            case "trim" -> CatalogueSection.SIZES;
+            case "punch" -> CatalogueSection.PUNCHES;
+            default -> null;
+        };
+        return section == null ? List.of() : CatalogueText.names(Catalogue.builtIn(), List.of(section));
+    }
+
+    // words that will do or an example, and what holds where nothing is said
+    private static String help(KeyDescription row) {
+        String words = row.shape() instanceof ValueShape.Words w ? ": " + String.join(", ", w.words()) : "";
+        String example = words.isEmpty() && !row.form().isEmpty()
+                ? ", such as \"" + row.examples().get(0) + "\""
+                : "";
+        return row.meaning() + words + example + " (" + row.unsaid() + ")";
+    }
+
+    /** The settings that options gave. */
+    static JobSettings settings(ParseResult parsed) {
+        JobSettings settings = JobSettings.empty();
+        for (KeyDescription row : JobReader.descriptions()) {
+            String option = "--" + row.key();
+            List<String> values = parsed.matchedOptionValue(option, List.of());
+            if (values.size() > 1) {
+                throw new OverwrittenOptionException(
+                        parsed.commandSpec().commandLine(),
+                        parsed.matchedOption(option),
+                        "option '" + option + "' should be specified only once");
+            }
+            if (!values.isEmpty()) {
+                settings = settings.with(row.key(), values.get(0));
+            }
+        }
+        return settings;
+    }
+}

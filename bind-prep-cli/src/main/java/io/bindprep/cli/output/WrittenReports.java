@@ -1,0 +1,168 @@
+package io.bindprep.cli.output;
+
+import io.bindprep.ReportFormat;
+import io.bindprep.check.Report;
+import io.bindprep.cli.input.InputFile;
+import io.bindprep.files.ReportNames;
+import io.bindprep.files.WholeFile;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.request.CheckRequest;
+import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The files that {@code --write} asks for: which report of which document goes where. */
+public final class WrittenReports implements ReportFiles {
+    private static final String NAME = "{name}";
+
+    /** One report to write. */
+    private record Target(ReportFormat format, Path file) {}
+
+    private final List<InputFile> inputs;
+    // looked up for each report, so that thousands of files take no longer each than one
+    private final Set<Path> inputPaths = new HashSet<>();
+    private final List<List<Target>> targets = new ArrayList<>();
+
+    private WrittenReports(List<InputFile> inputs) {
+        this.inputs = inputs;
+    }
+
+    /**
+     * Reads what was asked for, before anything is checked.
+     *
+     * @param asked {@code FORMAT=FILE} or {@code DIR/}, each as it was typed
+     * @param inputs the documents
+     * @throws IllegalArgumentException where that cannot be done; the message says which, why, and what would do
+     */
+    public static WrittenReports of(List<String> asked, List<InputFile> inputs) {
+        WrittenReports reports = new WrittenReports(inputs);
+        if (asked.isEmpty()) {
+            inputs.forEach(input -> reports.targets.add(List.of()));
+            return reports;
+        }
+        for (InputFile input : inputs) {
+            Path path = input.file().toAbsolutePath().normalize();
+            reports.inputPaths.add(path);
+            reports.inputPaths.add(followed(path));
+        }
+        List<String> stems = ReportNames.of(inputs.stream().map(InputFile::name).toList());
+        Map<Path, String> taken = new HashMap<>();
+        for (int i = 0; i < inputs.size(); i++) {
+            List<Target> ofOne = new ArrayList<>();
+            for (String one : asked) {
+                for (Target target : targets(one, stems.get(i), inputs.size() > 1)) {
+                    reports.check(one, target.file(), taken);
+                    ofOne.add(target);
+                }
+            }
+            reports.targets.add(ofOne);
+        }
+        return reports;
+    }
+
+    private static List<Target> targets(String asked, String stem, boolean several) {
+        int equals = asked.indexOf('=');
+        if (equals < 0) {
+            if (!folder(asked)) {
+                throw new IllegalArgumentException(asked
+                        + ": neither FORMAT=FILE nor a folder (which ends in / where it is not there yet); formats: "
+                        + String.join(", ", ReportFormat.ids()));
+            }
+            return List.of(ReportFormat.values()).stream()
+                    .map(f -> new Target(f, Path.of(asked, stem + f.ending())))
+                    .toList();
+        }
+        String id = asked.substring(0, equals);
+        ReportFormat format = ReportFormat.of(id)
+                .orElseThrow(() -> new IllegalArgumentException(asked + ": no format is called \"" + id
+                        + "\"; formats: " + String.join(", ", ReportFormat.ids())));
+        String file = asked.substring(equals + 1);
+        if (file.isEmpty()) {
+            throw new IllegalArgumentException(asked + ": say which file, as in " + id + "=book" + format.ending());
+        }
+        if (folder(file)) {
+            return List.of(new Target(format, Path.of(file, stem + format.ending())));
+        }
+        if (several && !file.contains(NAME)) {
+            throw new IllegalArgumentException(
+                    asked + ": several files would go into one; put " + NAME + " where each one's name belongs, as in "
+                            + id + "=" + NAME + format.ending() + ", or give a folder");
+        }
+        return List.of(new Target(format, Path.of(file.replace(NAME, stem))));
+    }
+
+    private static boolean folder(String path) {
+        return path.endsWith("/") || path.endsWith("\\") || Files.isDirectory(Path.of(path));
+    }
+
+    private void check(String asked, Path file, Map<Path, String> taken) {
+        Path whole = file.toAbsolutePath().normalize();
+        String other = taken.put(whole, asked);
+        if (other != null) {
+            throw new IllegalArgumentException(asked + ": " + file + " is already written by " + other);
+        }
+        if (inputPaths.contains(whole)) {
+            throw new IllegalArgumentException(asked + ": " + file + " is an input, which is never overwritten");
+        }
+        Path folder = whole.getParent();
+        boolean ours = folder(asked.substring(asked.indexOf('=') + 1));
+        if (folder != null && !ours && !Files.isDirectory(folder)) {
+            throw new IllegalArgumentException(asked + ": there is no folder " + folder);
+        }
+    }
+
+    @Override
+    public String option() {
+        return "--write";
+    }
+
+    @Override
+    public List<Unwritten> write(int input, CheckRequest request, Report report) throws UnreadableInputException {
+        List<Unwritten> failed = new ArrayList<>();
+        for (Target target : targets.get(input)) {
+            put(input, target, target.format().write(request, report), failed);
+        }
+        return failed;
+    }
+
+    @Override
+    public List<Unwritten> unreadable(int input, String name, UnreadableInputException why) {
+        List<Unwritten> failed = new ArrayList<>();
+        for (Target target : targets.get(input)) {
+            put(input, target, target.format().unreadable(name, why), failed);
+        }
+        return failed;
+    }
+
+    private void put(int input, Target target, String content, List<Unwritten> failed) {
+        try {
+            Path folder = target.file().toAbsolutePath().getParent();
+            if (folder != null) {
+                Files.createDirectories(folder);
+            }
+            if (inputPaths.contains(followed(target.file().toAbsolutePath()))) {
+                throw new FileSystemException(
+                        target.file().toString(), null, "this is an input, which is never overwritten");
+            }
+            WholeFile.write(target.file(), content, inputs.get(input).file());
+        } catch (IOException e) {
+            failed.add(new Unwritten(target.file(), e));
+        }
+    }
+
+    // by whatever link it is reached; one that is not there yet stands for itself
+    private static Path followed(Path file) {
+        try {
+            return file.toRealPath();
+        } catch (IOException e) {
+            return file.normalize();
+        }
+    }
+}

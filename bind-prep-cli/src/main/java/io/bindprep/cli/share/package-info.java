@@ -1,0 +1,5 @@
+/** What is handed out beside the command: manual pages and completion. */
+@NullMarked
+package io.bindprep.cli.share;
+
+import org.jspecify.annotations.NullMarked;

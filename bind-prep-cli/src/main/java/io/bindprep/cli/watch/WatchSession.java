@@ -1,0 +1,132 @@
+package io.bindprep.cli.watch;
+
+import io.bindprep.cli.batch.Answer;
+import io.bindprep.cli.batch.Summary;
+import io.bindprep.cli.command.BuildFacts;
+import io.bindprep.cli.command.OutputOptions;
+import io.bindprep.cli.command.WatchOptions;
+import io.bindprep.cli.console.ExitCode;
+import io.bindprep.cli.console.Problems;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+
+/** A watch as a command: what it prints, its exit code, and its end by Ctrl-C or a signal to terminate. */
+public final class WatchSession {
+    private static final int MOST_SECONDS_TO_END = 10;
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final OutputOptions answers;
+    private final Summary summary = new Summary();
+
+    public WatchSession(PrintWriter out, PrintWriter err, OutputOptions answers) {
+        this.out = out;
+        this.err = err;
+        this.answers = answers;
+    }
+
+    /**
+     * Watches; returns the exit code.
+     *
+     * @param wording of the job
+     * @param passwordFile that opens encrypted files; null for none
+     */
+    public int run(
+            WatchOptions.Settings settings,
+            Watch.Checker checker,
+            int threads,
+            String wording,
+            @Nullable Path passwordFile) {
+        String digest =
+                digest(BuildFacts.read() + "\n" + wording + "\n" + settings.reports() + "\n" + mark(passwordFile));
+        Watch watch = new Watch(settings, checker, threads, digest, err, this::told);
+        CountDownLatch ended = new CountDownLatch(1);
+        Thread watching = Thread.currentThread();
+        Thread hook = new Thread(() -> end(watch, watching, ended));
+        Runtime.getRuntime().addShutdownHook(hook);
+        try {
+            int worst = watch.run();
+            if (settings.once()) {
+                err.print(summary.text());
+            }
+            return settings.once() ? worst : ExitCode.GOOD;
+        } catch (IOException e) {
+            err.println(Problems.cannotWrite("--out", settings.out().resolve(Ledger.NAME), e));
+            return ExitCode.USAGE;
+        } finally {
+            ended.countDown();
+            remove(hook);
+        }
+    }
+
+    private boolean told(Answer answer) {
+        summary.add(answer);
+        if (answers.format() == OutputOptions.Format.jsonl) {
+            out.print(answer.out());
+        } else {
+            String gist = answer.gist().isEmpty() ? "" : ": " + answer.gist();
+            out.print(answer.kind().column() + Problems.shown(answer.name() + gist) + "\n");
+        }
+        out.flush();
+        // what is wrong with the file stands in its line; what is wrong with us or the disk does not
+        if (answer.unwritten() || answer.kind() == Answer.Kind.INTERNAL) {
+            err.print(answer.err());
+            err.flush();
+        }
+        return !out.checkError();
+    }
+
+    // runs in the process's end; the exit code would be that of the signal, though all ended as it should
+    private void end(Watch watch, Thread watching, CountDownLatch ended) {
+        watch.stop();
+        watching.interrupt();
+        try {
+            if (ended.await(MOST_SECONDS_TO_END, TimeUnit.SECONDS)) {
+                err.println("bind-prep: stopped; what was not finished is checked the next time");
+                err.flush();
+                out.flush();
+                Runtime.getRuntime().halt(ExitCode.GOOD);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private static void remove(Thread hook) {
+        try {
+            Runtime.getRuntime().removeShutdownHook(hook);
+        } catch (IllegalStateException e) {
+            return; // it is running
+        }
+    }
+
+    // another password may open what this one did not; the password itself is kept nowhere
+    private static String mark(@Nullable Path passwordFile) {
+        try {
+            if (passwordFile == null) {
+                return "";
+            }
+            FileStamp stamp = FileStamp.of(passwordFile);
+            return passwordFile + " " + stamp.size() + " " + stamp.modifiedNanos();
+        } catch (IOException e) {
+            return "";
+        }
+    }
+
+    private static String digest(String text) {
+        try {
+            byte[] bytes = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(bytes);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has it", e);
+        }
+    }
+}

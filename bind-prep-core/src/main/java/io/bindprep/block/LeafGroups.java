@@ -1,0 +1,148 @@
+package io.bindprep.block;
+
+import io.bindprep.job.Insert;
+import io.bindprep.job.Job;
+import io.bindprep.job.PageRange;
+import io.bindprep.job.SpecialLeaves.FoldOut;
+import io.bindprep.job.SpecialLeaves.OtherSize;
+import io.bindprep.job.SpecialLeaves.Tab;
+import io.bindprep.job.SpecialLeaves.Turned;
+import io.bindprep.problem.SettingException;
+import io.bindprep.unit.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Parts the pages of the body into pieces: plain ones, inserts, fold-outs, dividers. */
+final class LeafGroups {
+    private final Job job;
+    private final int pages;
+    private final int from;
+    private final int to;
+
+    /** The body's pages {@code from} to {@code to}, of a PDF with so many. */
+    LeafGroups(Job job, int pages, int from, int to) {
+        this.job = job;
+        this.pages = pages;
+        this.from = from;
+        this.to = to;
+    }
+
+    List<LeafGroup> inOrder() throws SettingException {
+        List<LeafGroup> own = own();
+        List<LeafGroup> blanks = blanks(own);
+        List<LeafGroup> all = new ArrayList<>();
+        int next = from;
+        int b = 0;
+        for (LeafGroup piece : own) {
+            for (;
+                    b < blanks.size()
+                            && blanks.get(b).pages().first() <= piece.pages().first();
+                    b++) {
+                next = plain(all, next, blanks.get(b).pages().first() - 1);
+                all.add(blanks.get(b));
+            }
+            plain(all, next, piece.pages().first() - 1);
+            next = piece.pages().first();
+            for (;
+                    b < blanks.size()
+                            && blanks.get(b).pages().first() <= piece.pages().last();
+                    b++) {
+                int at = blanks.get(b).pages().first();
+                if (at > next) {
+                    all.add(piece.of(next, at - 1));
+                    next = at;
+                }
+                all.add(blanks.get(b));
+            }
+            all.add(piece.of(next, piece.pages().last()));
+            next = piece.pages().last() + 1;
+        }
+        for (; b < blanks.size(); b++) {
+            next = plain(all, next, blanks.get(b).pages().first() - 1);
+            all.add(blanks.get(b));
+        }
+        plain(all, next, to);
+        return all;
+    }
+
+    private int plain(List<LeafGroup> all, int first, int last) {
+        if (first <= last) {
+            all.add(LeafGroup.plain(new PageRange(first, last), job.stock()));
+        }
+        return Math.max(first, last + 1);
+    }
+
+    /** What takes pages of its own, in order and apart. */
+    private List<LeafGroup> own() throws SettingException {
+        List<LeafGroup> own = new ArrayList<>();
+        for (Insert i : job.inserts()) {
+            own.add(new LeafGroup("inserts", i.pages(), false, Leaf.Role.INSERT, i.stock(), 1, Length.ZERO));
+        }
+        for (FoldOut f : job.special().foldOuts()) {
+            own.add(new LeafGroup(
+                    "fold-outs",
+                    f.pages(),
+                    false,
+                    Leaf.Role.FOLD_OUT,
+                    f.stock() == null ? job.stock() : f.stock(),
+                    f.panels(),
+                    Length.ZERO));
+        }
+        for (Tab t : job.special().tabs()) {
+            if (t.printed()) {
+                own.add(new LeafGroup("tabs", t.pages(), false, Leaf.Role.TAB, t.stock(), 1, t.extension()));
+            }
+        }
+        own.sort(Comparator.comparingInt(p -> p.pages().first()));
+        int free = from;
+        for (LeafGroup piece : own) {
+            inPdf(piece.key(), piece.pages());
+            if (piece.pages().first() < free || piece.pages().last() > to) {
+                throw wrong(piece.key(), piece.pages(), "these pages overlap another insert, fold-out, tab or cover");
+            }
+            free = piece.pages().last() + 1;
+        }
+        for (Turned t : job.special().turned()) {
+            inPdf("turned", t.pages());
+        }
+        for (OtherSize s : job.special().sizes()) {
+            inPdf("other-sizes", s.pages());
+        }
+        return own;
+    }
+
+    /** Blank dividers, in order; only an insert may be parted by one. */
+    private List<LeafGroup> blanks(List<LeafGroup> own) throws SettingException {
+        List<LeafGroup> blanks = new ArrayList<>();
+        for (Tab t : job.special().tabs()) {
+            if (!t.printed()) {
+                inPdf("tabs", t.pages());
+                int at = t.pages().first();
+                if (at < from || at > to) {
+                    throw wrong("tabs", t.pages(), "a tab can only stand before a page of the body, not of a cover");
+                }
+                for (LeafGroup piece : own) {
+                    boolean inside =
+                            piece.pages().first() < at && at <= piece.pages().last();
+                    if (inside && piece.role() != Leaf.Role.INSERT) {
+                        throw wrong("tabs", t.pages(), "a tab cannot stand inside a fold-out or another tab");
+                    }
+                }
+                blanks.add(new LeafGroup("tabs", t.pages(), true, Leaf.Role.TAB, t.stock(), 1, t.extension()));
+            }
+        }
+        blanks.sort(Comparator.comparingInt(p -> p.pages().first()));
+        return blanks;
+    }
+
+    private void inPdf(String key, PageRange range) throws SettingException {
+        if (range.first() < 1 || range.last() > pages || range.count() < 1) {
+            throw wrong(key, range, "these pages must be among those of the PDF, first to last");
+        }
+    }
+
+    private SettingException wrong(String key, PageRange range, String why) {
+        return BlockBuilder.wrong(key, BlockBuilder.text(range), why, pages);
+    }
+}

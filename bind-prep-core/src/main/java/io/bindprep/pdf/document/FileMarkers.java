@@ -1,0 +1,53 @@
+package io.bindprep.pdf.document;
+
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Whether a file begins and ends as a PDF does (ISO 32000-1:2008, 7.5.2, 7.5.5), since a reader that repairs silently
+ * would hide a file cut short on its way.
+ *
+ * @param headerAt where "%PDF-" stands; -1 where it is not found
+ * @param pointer whether "startxref" stands near the end
+ * @param pointerHolds whether it leads to a cross-reference table or stream
+ */
+public record FileMarkers(long headerAt, boolean pointer, boolean pointerHolds) {
+    /** Print systems put up to 50 lines of comments before the header; 64 KiB is generous. */
+    private static final int HEAD = 64 * 1024;
+
+    private static final int TAIL = 8 * 1024;
+    private static final Pattern START_XREF = Pattern.compile("startxref\\s+(\\d{1,18})");
+    private static final Pattern XREF_OR_OBJECT =
+            Pattern.compile("\\s*(xref\\b|\\d+\\s+\\d+\\s+obj\\b).*", Pattern.DOTALL);
+
+    public static FileMarkers of(Path file) throws IOException {
+        try (RandomAccessFile in = new RandomAccessFile(file.toFile(), "r")) {
+            long length = in.length();
+            long header = text(in, 0, HEAD).indexOf("%PDF-");
+            String tail = text(in, Math.max(0, length - TAIL), TAIL);
+            Matcher m = START_XREF.matcher(tail);
+            long offset = -1;
+            while (m.find()) {
+                offset = Long.parseLong(m.group(1));
+            }
+            boolean holds = offset >= 0 && (leads(in, offset) || header > 0 && leads(in, offset + header));
+            return new FileMarkers(header, offset >= 0, holds);
+        }
+    }
+
+    private static boolean leads(RandomAccessFile in, long offset) throws IOException {
+        return offset < in.length()
+                && XREF_OR_OBJECT.matcher(text(in, offset, 48)).matches();
+    }
+
+    private static String text(RandomAccessFile in, long offset, int most) throws IOException {
+        byte[] bytes = new byte[(int) Math.max(0, Math.min(most, in.length() - offset))];
+        in.seek(offset);
+        in.readFully(bytes);
+        return new String(bytes, StandardCharsets.ISO_8859_1);
+    }
+}

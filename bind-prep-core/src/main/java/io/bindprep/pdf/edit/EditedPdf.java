@@ -1,0 +1,186 @@
+package io.bindprep.pdf.edit;
+
+import io.bindprep.page.Box;
+import io.bindprep.page.DocumentFacts;
+import io.bindprep.page.Move;
+import io.bindprep.page.PageFacts;
+import io.bindprep.pdf.document.PageTree;
+import io.bindprep.pdf.syntax.Budget;
+import io.bindprep.proof.ProofPage;
+import java.awt.geom.AffineTransform;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSObject;
+import org.apache.pdfbox.cos.COSString;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A PDF whose pages' content is moved or drawn over, or that gets or loses pages. What pages paint stays the streams that
+ * it was, with more put before and behind them; whatever points into a moved page moves with it. No file is changed.
+ */
+public final class EditedPdf {
+    private static final int ID_BYTES = 16;
+
+    private final PDDocument document;
+    private final DocumentFacts facts;
+    private final PageOrder order;
+    private final ContentWrap content;
+    private final PatternMove patterns;
+    private final AnnotationMove annotations = new AnnotationMove();
+    private final PageReferences references = new PageReferences();
+    private @Nullable ProofPainter painter;
+
+    public EditedPdf(PDDocument document, DocumentFacts facts, List<PageTree.Entry> pages) {
+        this.document = document;
+        this.facts = facts;
+        this.order = new PageOrder(document.getDocumentCatalog().getCOSObject(), pages);
+        this.content = new ContentWrap(document.getDocument());
+        this.patterns = new PatternMove(document.getDocument());
+    }
+
+    /** Whether the file's permissions let its pages be changed (ISO 32000-1:2008, Table 22, bit 4). */
+    public boolean mayChange() {
+        return document.getCurrentAccessPermission().canModify();
+    }
+
+    /** Whether the file is encrypted; what is saved is not. */
+    public boolean encrypted() {
+        return document.isEncrypted();
+    }
+
+    /** How many digital signatures it holds; a change makes each of them void. */
+    public int signatures() {
+        return Signatures.count(document.getDocumentCatalog().getCOSObject());
+    }
+
+    /** Takes void signatures out; what they show on a page stays. */
+    public void dropSignatures() {
+        Signatures.drop(document.getDocumentCatalog().getCOSObject());
+    }
+
+    /** Whether a moved page loses what stands beyond its bleed, where printer's marks are. */
+    public boolean dropsMarks(int page) {
+        return ContentWrap.hasRoomForMarks(facts.pages().get(page - 1));
+    }
+
+    /** What becomes of what reaches over the bound edge of a page that moves. */
+    public enum Beyond {
+        /** It moves with the rest, and what lay beyond the edge comes in. */
+        MOVES,
+        /** Tints and pictures that run through the edge stay in their place, the rest moves. */
+        STAYS,
+        /** It moves with the rest, cut at the bleed or, where none is declared, at the trim. */
+        CUT
+    }
+
+    /**
+     * Moves all that a page shows, once for each page. What stands beyond the bleed, such as printer's marks, is left out:
+     * marks that moved would have the page cut in the wrong place.
+     *
+     * @param beyond what becomes of what reaches over the page's edge
+     */
+    public void move(int page, Move move, Beyond beyond) {
+        PageFacts f = facts.pages().get(page - 1);
+        COSDictionary own = order.page(page);
+        AffineTransform t = move.inUserSpace(f);
+        Box keep = beyond == Beyond.CUT || ContentWrap.hasRoomForMarks(f) ? ContentWrap.bleed(f) : null;
+        COSBase resources = order.inherited(page, COSName.RESOURCES);
+        byte[] all = beyond == Beyond.STAYS ? ContentWrap.content(own) : null;
+        Map<Integer, String> staying =
+                all == null ? Map.of() : Backgrounds.staying(all, dictionary(resources), f, move);
+        if (all == null || staying.isEmpty()) {
+            content.wrap(own, t, keep);
+        } else {
+            content.wrap(own, t, keep == null ? null : ContentWrap.staying(keep, t), all, staying);
+        }
+        COSBase moved = patterns.moved(resources, t);
+        if (moved != resources) {
+            own.setItem(COSName.RESOURCES, moved);
+        }
+        annotations.movePage(own, t);
+        own.removeItem(COSName.getPDFName("Thumb")); // a picture of the page as it was
+        references.moved(own, t);
+    }
+
+    private static @Nullable COSDictionary dictionary(@Nullable COSBase item) {
+        COSBase object = item instanceof COSObject reference ? reference.getObject() : item;
+        return object instanceof COSDictionary found ? found : null;
+    }
+
+    /** Puts a blank page of the same size and turn behind each of these pages, ascending numbers from 1. */
+    public void blanksAfter(List<Integer> pages) {
+        order.blanksAfter(pages);
+    }
+
+    /**
+     * Draws a proof over a page, once for each page: layers behind its content, and an annotation for each comment.
+     *
+     * @return whether the layers could be drawn; where the content breaks off or asks for too much only the annotations are
+     */
+    public boolean proof(ProofPage proof) {
+        if (painter == null) {
+            painter = new ProofPainter(
+                    document.getDocument(),
+                    document.getDocumentCatalog().getCOSObject(),
+                    new Budget(facts.pages().size()));
+        }
+        int page = proof.page();
+        return painter.paint(
+                order.page(page), facts.pages().get(page - 1), order.inherited(page, COSName.RESOURCES), proof);
+    }
+
+    /**
+     * Leaves all pages out but these, ascending numbers from 1. Each keeps its label, or gets its number as one; bookmarks,
+     * article threads and structure go, and links to pages left out lead nowhere.
+     */
+    public void only(List<Integer> pages) {
+        order.only(pages);
+    }
+
+    /**
+     * Writes it, the same bytes each time, without encryption; afterwards this can no longer be changed.
+     *
+     * @param change what was done, so that files that differ have identifiers that differ
+     */
+    public void save(OutputStream out, String change) throws IOException {
+        COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
+        references.apply(catalog);
+        order.apply();
+        identify(change);
+        document.setAllSecurityToBeRemoved(true);
+        boolean packed = document.getDocument().isXRefStream();
+        // a file without object streams may be of a kind that forbids them (PDF/A-1, PDF/X-3)
+        document.save(out, packed ? CompressParameters.DEFAULT_COMPRESSION : CompressParameters.NO_COMPRESSION);
+    }
+
+    /** ISO 32000-1:2008, 14.4: the first part stays, the second changes with the file; no clock in it. */
+    private void identify(String change) {
+        COSDictionary trailer = document.getDocument().getTrailer();
+        byte[] digest;
+        try {
+            MessageDigest sha = MessageDigest.getInstance("SHA-256");
+            digest = Arrays.copyOf(
+                    sha.digest((facts.sha256() + " " + change).getBytes(StandardCharsets.UTF_8)), ID_BYTES);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+        COSArray before = trailer.getCOSArray(COSName.ID);
+        boolean kept = before != null && before.size() == 2 && before.getObject(0) instanceof COSString;
+        COSArray id = new COSArray();
+        id.add(kept && before != null ? before.getObject(0) : new COSString(digest));
+        id.add(new COSString(digest));
+        trailer.setItem(COSName.ID, id);
+    }
+}

@@ -1,0 +1,160 @@
+package io.bindprep.pdf.edit;
+
+import io.bindprep.marks.Verdict;
+import io.bindprep.proof.Comment;
+import io.bindprep.proof.Outline;
+import io.bindprep.proof.ProofPage;
+import io.bindprep.proof.Strip;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSDocument;
+import org.apache.pdfbox.cos.COSFloat;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSObject;
+import org.apache.pdfbox.cos.COSStream;
+
+/** The drawings of a proof's layers, in the bound-edge frame of a page, millimetres; pages that look alike share them. */
+final class ProofForms {
+    /** A circle as four curves: 4/3 (sqrt 2 - 1). */
+    private static final double KAPPA = 0.5522847498;
+
+    /** Paper around what is drawn, so that no line is cut. */
+    private static final double AIR = 2;
+
+    private static final String BLUE = "0.04 0.31 0.48";
+
+    private final COSDocument document;
+    private final ProofGroups groups;
+    private final Map<Strip, COSObject> holes = new HashMap<>();
+    private final Map<Strip, COSObject> margins = new HashMap<>();
+
+    ProofForms(COSDocument document, ProofGroups groups) {
+        this.document = document;
+        this.groups = groups;
+    }
+
+    COSObject holes(Strip strip) {
+        return holes.computeIfAbsent(strip, s -> {
+            StringBuilder out = new StringBuilder("/Tint gs ").append(BLUE).append(" rg\n");
+            rectangle(out, new Outline(false, 0, s.zoneMm(), 0, s.lengthMm())).append("f\n");
+            out.append("/Hole gs 1 1 1 rg ").append(BLUE).append(" RG 0.25 w\n");
+            s.holes().forEach(hole -> shape(out, hole).append("B\n"));
+            out.append("0.12 w [0.4 0.4] 0 d\n");
+            s.reach().forEach(hole -> shape(out, hole).append("S\n"));
+            return form(out, s.zoneMm(), s.lengthMm(), groups.holes());
+        });
+    }
+
+    COSObject margin(Strip strip) {
+        return margins.computeIfAbsent(strip, s -> {
+            StringBuilder out = new StringBuilder(BLUE).append(" RG 0.25 w [2.5 0.8 0.5 0.8] 0 d\n");
+            out.append(number(s.marginMm())).append(" 0 m ").append(number(s.marginMm()));
+            out.append(' ').append(number(s.lengthMm())).append(" l S\n");
+            return form(out, s.marginMm(), s.lengthMm(), groups.margin());
+        });
+    }
+
+    /** Solid outlines for what is punched, dashed ones for the rest. */
+    COSObject hits(ProofPage page) {
+        StringBuilder out = new StringBuilder("0.35 w\n");
+        double far = 0;
+        for (Comment c : page.comments()) {
+            out.append(c.verdict() == Verdict.PUNCHED ? "0.7 0 0.18 RG [] 0 d\n" : "0.54 0.29 0 RG [1.2 0.7] 0 d\n");
+            rectangle(out, c.place()).append("S\n");
+            far = Math.max(far, c.place().farMm());
+        }
+        return form(out, far, page.strip().lengthMm(), groups.hits());
+    }
+
+    /** Nothing at all: what an annotation shows whose place the layer outlines. */
+    COSObject empty(COSBase rect) {
+        COSStream stream = stream("");
+        stream.setItem(COSName.BBOX, rect);
+        return new COSObject(stream);
+    }
+
+    private static StringBuilder rectangle(StringBuilder out, Outline o) {
+        return out.append(number(o.nearMm()))
+                .append(' ')
+                .append(number(o.startMm()))
+                .append(' ')
+                .append(number(o.farMm() - o.nearMm()))
+                .append(' ')
+                .append(number(o.endMm() - o.startMm()))
+                .append(" re ");
+    }
+
+    private static StringBuilder shape(StringBuilder out, Outline o) {
+        if (!o.round()) {
+            return rectangle(out, o);
+        }
+        double x = (o.nearMm() + o.farMm()) / 2;
+        double y = (o.startMm() + o.endMm()) / 2;
+        double a = (o.farMm() - o.nearMm()) / 2;
+        double b = (o.endMm() - o.startMm()) / 2;
+        points(out, x + a, y).append("m ");
+        curve(out, x + a, y + KAPPA * b, x + KAPPA * a, y + b, x, y + b);
+        curve(out, x - KAPPA * a, y + b, x - a, y + KAPPA * b, x - a, y);
+        curve(out, x - a, y - KAPPA * b, x - KAPPA * a, y - b, x, y - b);
+        curve(out, x + KAPPA * a, y - b, x + a, y - KAPPA * b, x + a, y);
+        return out.append("h ");
+    }
+
+    private static void curve(StringBuilder out, double... points) {
+        points(out, points).append("c ");
+    }
+
+    private static StringBuilder points(StringBuilder out, double... points) {
+        for (double p : points) {
+            out.append(number(p)).append(' ');
+        }
+        return out;
+    }
+
+    private static String number(double v) {
+        return ContentEnd.number(v);
+    }
+
+    private COSObject form(StringBuilder operators, double deep, double length, COSObject group) {
+        COSStream stream = stream(operators.toString());
+        COSArray box = new COSArray();
+        for (double v : List.of(-AIR, -AIR, deep + AIR, length + AIR)) {
+            box.add(new COSFloat((float) v));
+        }
+        stream.setItem(COSName.BBOX, box);
+        COSDictionary states = new COSDictionary();
+        states.setItem(COSName.getPDFName("Tint"), filled(0.14f));
+        states.setItem(COSName.getPDFName("Hole"), filled(0.5f));
+        COSDictionary resources = new COSDictionary();
+        resources.setItem(COSName.EXT_G_STATE, states);
+        stream.setItem(COSName.RESOURCES, resources);
+        stream.setItem(COSName.OC, group);
+        return new COSObject(stream);
+    }
+
+    private static COSDictionary filled(float opacity) {
+        COSDictionary state = new COSDictionary();
+        state.setItem(COSName.CA_NS, new COSFloat(opacity));
+        return state;
+    }
+
+    private COSStream stream(String operators) {
+        COSStream stream = document.createCOSStream();
+        stream.setItem(COSName.TYPE, COSName.XOBJECT);
+        stream.setItem(COSName.SUBTYPE, COSName.FORM);
+        try (OutputStream out = stream.createOutputStream(COSName.FLATE_DECODE)) {
+            out.write(operators.getBytes(StandardCharsets.US_ASCII));
+        } catch (IOException e) {
+            throw new UncheckedIOException("a few bytes in memory", e);
+        }
+        return stream;
+    }
+}

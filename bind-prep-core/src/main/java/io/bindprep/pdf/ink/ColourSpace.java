@@ -1,0 +1,235 @@
+package io.bindprep.pdf.ink;
+
+import io.bindprep.pdf.ink.InkState.Tone;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Collections;
+import java.util.List;
+import java.util.Set;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSNumber;
+import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.cos.COSString;
+import org.apache.pdfbox.pdmodel.PDResources;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Just enough of a colour space to tell white from ink: no profile is read and no colour is converted.
+ *
+ * <p>ISO 32000-1:2008, 8.6. What is not understood counts as ink.
+ */
+record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Colorants colorants) {
+    private static final double NEAR = 0.002;
+    private static final int MOST_NESTED = 4;
+    private static final int MOST_COLORANTS = 32;
+    private static final int MOST_PALETTE = 256 * MOST_COLORANTS;
+    private static final Set<String> PROCESS = Set.of("Cyan", "Magenta", "Yellow", "Black", "All");
+
+    /**
+     * What the colorants of a Separation or DeviceN are.
+     *
+     * @param none bit by bit, which are None and print nothing (8.6.6.4, 8.6.6.5)
+     * @param spot whether one is neither None nor a process ink
+     */
+    record Colorants(long none, boolean spot) {
+        static final Colorants USUAL = new Colorants(0, false);
+    }
+
+    enum Family {
+        /** One or three components, 1 is white. */
+        LIGHT,
+        /** Ink amounts, 0 is white. */
+        INKS,
+        /** DeviceCMYK itself, to which overprint mode 1 applies (8.6.7). */
+        DEVICE_INKS,
+        /** Separation and DeviceN: amounts of named inks, 0 is white. */
+        NAMED_INKS,
+        LAB,
+        /** The colorant None: no mark whatever the tint. */
+        NONE,
+        INDEXED_LIGHT,
+        INDEXED_INKS,
+        OTHER
+    }
+
+    static final ColourSpace GRAY = of(Family.LIGHT);
+    static final ColourSpace CMYK = of(Family.DEVICE_INKS);
+    private static final ColourSpace OTHER = of(Family.OTHER);
+
+    private static ColourSpace of(Family family) {
+        return new ColourSpace(family, null, 0, Colorants.USUAL);
+    }
+
+    static ColourSpace of(@Nullable COSBase base, @Nullable PDResources resources) {
+        return of(base, resources, 0);
+    }
+
+    private static ColourSpace of(@Nullable COSBase base, @Nullable PDResources resources, int depth) {
+        if (depth > MOST_NESTED) {
+            return OTHER;
+        }
+        if (base instanceof COSName name) {
+            return named(name, resources, depth);
+        }
+        if (!(base instanceof COSArray array) || array.size() == 0) {
+            return OTHER;
+        }
+        String family = array.getName(0, "");
+        return switch (family) {
+            case "CalGray", "CalRGB", "DeviceGray", "DeviceRGB", "G", "RGB" -> GRAY;
+            case "DeviceCMYK", "CMYK" -> CMYK;
+            case "Lab" -> of(Family.LAB);
+            case "ICCBased" -> icc(array.getObject(1));
+            case "Separation" -> named(new COSArray(Collections.singletonList(array.getObject(1))));
+            case "DeviceN" -> array.getObject(1) instanceof COSArray names ? named(names) : OTHER;
+            case "Indexed", "I" -> indexed(array, resources, depth);
+            default -> OTHER;
+        };
+    }
+
+    private static ColourSpace named(COSName name, @Nullable PDResources resources, int depth) {
+        switch (name.getName()) {
+            case "DeviceGray", "DeviceRGB", "G", "RGB", "CalGray", "CalRGB":
+                return GRAY;
+            case "DeviceCMYK", "CMYK":
+                return CMYK;
+            default:
+        }
+        if (resources == null) {
+            return OTHER;
+        }
+        COSDictionary spaces = resources.getCOSObject().getCOSDictionary(COSName.COLORSPACE);
+        COSBase found = spaces == null ? null : spaces.getDictionaryObject(name);
+        return found == null ? OTHER : of(found, null, depth + 1);
+    }
+
+    private static ColourSpace icc(@Nullable COSBase base) {
+        int n = base instanceof COSStream stream ? stream.getInt(COSName.N, 0) : 0;
+        return n == 4 ? of(Family.INKS) : n == 1 || n == 3 ? GRAY : OTHER;
+    }
+
+    private static ColourSpace named(COSArray colorants) {
+        int n = colorants.size();
+        long none = 0;
+        boolean spot = false;
+        for (int i = 0; i < n; i++) {
+            String name = colorants.getName(i, "");
+            if (name.equals("None") && i < MOST_COLORANTS) {
+                none |= 1L << i;
+            } else {
+                spot |= !PROCESS.contains(name);
+            }
+        }
+        return n > 0 && n <= MOST_COLORANTS && none == (1L << n) - 1
+                ? of(Family.NONE)
+                : new ColourSpace(Family.NAMED_INKS, null, 0, new Colorants(none, spot));
+    }
+
+    private static ColourSpace indexed(COSArray array, @Nullable PDResources resources, int depth) {
+        ColourSpace base = of(array.getObject(1), resources, depth + 1);
+        COSBase table = array.getObject(3);
+        byte[] bytes = table(table);
+        int high = array.getInt(2, -1);
+        if (high < 0 || high > 255 || bytes.length == 0 || bytes.length % (high + 1) != 0) {
+            return OTHER;
+        }
+        int step = bytes.length / (high + 1);
+        return switch (base.family) {
+            case LIGHT -> new ColourSpace(Family.INDEXED_LIGHT, bytes, step, Colorants.USUAL);
+            case INKS, DEVICE_INKS, NAMED_INKS -> new ColourSpace(Family.INDEXED_INKS, bytes, step, base.colorants);
+            case NONE -> base;
+            default -> OTHER;
+        };
+    }
+
+    private static byte[] table(@Nullable COSBase table) {
+        if (table instanceof COSString string) {
+            return string.getBytes();
+        }
+        if (table instanceof COSStream stream) {
+            try (InputStream in = stream.createInputStream()) {
+                return in.readNBytes(MOST_PALETTE);
+            } catch (IOException e) {
+                return new byte[0]; // counts as ink
+            }
+        }
+        return new byte[0];
+    }
+
+    /** What a picture in this space leaves: only None leaves nothing for sure. */
+    Tone tone() {
+        return family == Family.NONE ? Tone.NOTHING : Tone.INK;
+    }
+
+    /** Whether white in this space, overprinted, leaves what lies below: ISO 32000-1:2008, 8.6.7 and Table 149. */
+    boolean leavesOthers(boolean overprintMode1) {
+        return family == Family.NAMED_INKS || family == Family.DEVICE_INKS && overprintMode1;
+    }
+
+    private Tone ink() {
+        return colorants.spot ? Tone.SPOT : Tone.INK;
+    }
+
+    /** The tone that a space starts with (8.6.5 and on: all but Indexed start as ink or cannot be white). */
+    Tone initial() {
+        return family == Family.NONE ? Tone.NOTHING : ink();
+    }
+
+    /** The tone of the operands of a colour operator. */
+    Tone tone(List<COSBase> operands) {
+        double[] v = new double[operands.size()];
+        for (int i = 0; i < v.length; i++) {
+            if (!(operands.get(i) instanceof COSNumber number)) {
+                return family == Family.NONE ? Tone.NOTHING : Tone.PATTERN; // or broken
+            }
+            v[i] = number.floatValue();
+        }
+        if (v.length == 0) {
+            return Tone.INK;
+        }
+        return switch (family) {
+            case LIGHT -> white(all(v, 1 - NEAR, true));
+            case INKS, DEVICE_INKS -> white(all(v, NEAR, false));
+            case NAMED_INKS -> {
+                for (int i = 0; i < Math.min(v.length, MOST_COLORANTS); i++) {
+                    v[i] = (colorants.none >> i & 1) == 1 ? 0 : v[i];
+                }
+                yield all(v, NEAR, false) ? Tone.WHITE : ink();
+            }
+            case LAB -> white(v[0] >= 99.8);
+            case NONE -> Tone.NOTHING;
+            case INDEXED_LIGHT, INDEXED_INKS -> palette((int) v[0]);
+            case OTHER -> Tone.INK;
+        };
+    }
+
+    private Tone palette(int index) {
+        if (palette == null || index < 0 || (index + 1) * paletteStep > palette.length) {
+            return ink();
+        }
+        int wanted = family == Family.INDEXED_LIGHT ? 255 : 0;
+        for (int i = 0; i < paletteStep; i++) {
+            boolean prints = i >= MOST_COLORANTS || (colorants.none >> i & 1) == 0;
+            if (prints && (palette[index * paletteStep + i] & 0xff) != wanted) {
+                return ink();
+            }
+        }
+        return Tone.WHITE;
+    }
+
+    private static boolean all(double[] v, double limit, boolean atLeast) {
+        for (double x : v) {
+            if (atLeast ? x < limit : x > limit) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Tone white(boolean is) {
+        return is ? Tone.WHITE : Tone.INK;
+    }
+}

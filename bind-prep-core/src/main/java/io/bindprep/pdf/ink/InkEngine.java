@@ -1,0 +1,321 @@
+package io.bindprep.pdf.ink;
+
+import io.bindprep.marks.MarkKind;
+import io.bindprep.pdf.document.Layers;
+import io.bindprep.pdf.document.LeanDocument;
+import io.bindprep.pdf.syntax.Budget;
+import io.bindprep.pdf.syntax.ContentSource;
+import io.bindprep.pdf.syntax.Lexer;
+import io.bindprep.pdf.syntax.Operands;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.util.NoSuchElementException;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDType3CharProc;
+import org.apache.pdfbox.pdmodel.font.PDType3Font;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
+import org.apache.pdfbox.util.Matrix;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Interprets a page's content and hands each painted outline that reaches the strip to a collector.
+ *
+ * <p>No image is decoded, no colour converted and no area computed away from the strip. One engine serves one document,
+ * page by page.
+ */
+public final class InkEngine extends PaintEngine {
+    private static final String BROKEN_OFF = "its drawing instructions break off";
+
+    /** Longer content is drawn as it is; the busiest cover of 14 books has a quarter of this (measured). */
+    private static final int MOST_CONTENT = 4 * 1024 * 1024;
+
+    private final FormContents formContents = new FormContents();
+    private final LeanDocument objects;
+    private int compatibility;
+    private int clipRule = -1;
+    private COSDictionary inline = new COSDictionary();
+
+    public InkEngine(LeanDocument objects, Layers layers, Budget budget) {
+        super(new Fonts(), layers, budget);
+        this.objects = objects;
+    }
+
+    /** Runs one page; what it paints in the strip goes to one collector, what is seen of the whole page to the other. */
+    public void run(PDPage page, Rectangle2D visible, StripCollector collector, BasicsCollector whole)
+            throws IOException {
+        budget.startPage();
+        COSDictionary dictionary = page.getCOSObject();
+        begin(dictionary, visible, collector, whole);
+        interpret(dictionary.getDictionaryObject(COSName.CONTENTS), false, BROKEN_OFF);
+        if (!path.isEmpty()) {
+            problem(BROKEN_OFF);
+        }
+        path.clear();
+        endUnclosed();
+        AnnotationPass.run(this, page, objects, layers, collector);
+    }
+
+    /** A page's content without what paints away from a place; null where all of it had better be drawn. */
+    @Nullable
+    public StripContent near(COSDictionary page, Rectangle2D visible, Rectangle2D place) throws IOException {
+        budget.again();
+        StripCollector near = StripCollector.touching(place);
+        begin(page, visible, near, BasicsCollector.ofNothing());
+        try (ContentSource source = new ContentSource(page.getDictionaryObject(COSName.CONTENTS), budget)) {
+            byte[] content = source.all(MOST_CONTENT);
+            if (content == null) {
+                return null;
+            }
+            StripContent.Steps steps = new StripContent.Steps(content);
+            Lexer lexer = new Lexer(content);
+            for (String name = lexer.next(); name != null; name = lexer.next()) {
+                operator(name, lexer);
+                boolean paintsNear = near.touched();
+                if (paintsNear && name.equals("BI")) {
+                    return null; // where its data ends is told by what follows
+                }
+                steps.add(name, lexer.end(), paintsNear || ink.text.mode.isClip());
+            }
+            return problem() == null && !lexer.broken() ? steps.nearOnly() : null;
+        }
+    }
+
+    private void begin(COSDictionary dictionary, Rectangle2D visible, StripCollector collector, BasicsCollector whole) {
+        COSDictionary resources = dictionary.getCOSDictionary(COSName.RESOURCES);
+        reset(visible, new PDResources(resources == null ? new COSDictionary() : resources));
+        out = collector;
+        basics = whole;
+        glyphNested = 0;
+        compatibility = 0;
+        forced = null;
+        clipRule = -1;
+        lastOperator = "";
+        operators = 0;
+        annotation = null;
+        clippingText = false;
+    }
+
+    @Override
+    void operator(String name, Lexer read) throws IOException {
+        budget.operator();
+        if (isTopLevel()) {
+            lastOperator = name;
+            operators++;
+        }
+        inline = read.image();
+        try {
+            if (!graphics(name, read.operands()) && !text(name, read.operands()) && compatibility == 0) {
+                problem("it holds an unknown operator");
+            }
+        } catch (IOException
+                | ArithmeticException
+                | ClassCastException
+                | IndexOutOfBoundsException
+                | IllegalArgumentException
+                | IllegalStateException
+                | NullPointerException
+                | NoSuchElementException e) {
+            problem("its operator \"" + name + "\" cannot be carried out");
+        }
+    }
+
+    private boolean graphics(String name, Operands o) throws IOException {
+        switch (name) {
+            case "m" -> path.move(ctm(), num(o, 0), num(o, 1));
+            case "l" -> path.line(ctm(), num(o, 0), num(o, 1));
+            case "c" -> path.curve(ctm(), num(o, 0), num(o, 1), num(o, 2), num(o, 3), num(o, 4), num(o, 5));
+            case "v" -> path.curveFromHere(ctm(), num(o, 0), num(o, 1), num(o, 2), num(o, 3));
+            case "y" -> path.curve(ctm(), num(o, 0), num(o, 1), num(o, 2), num(o, 3), num(o, 2), num(o, 3));
+            case "h" -> path.close();
+            case "re" -> path.rectangle(ctm(), num(o, 0), num(o, 1), num(o, 2), num(o, 3));
+            case "S" -> paint(-1, true, false);
+            case "s" -> paint(-1, true, true);
+            case "f", "F" -> paint(Path2D.WIND_NON_ZERO, false, false);
+            case "f*" -> paint(Path2D.WIND_EVEN_ODD, false, false);
+            case "B" -> paint(Path2D.WIND_NON_ZERO, true, false);
+            case "B*" -> paint(Path2D.WIND_EVEN_ODD, true, false);
+            case "b" -> paint(Path2D.WIND_NON_ZERO, true, true);
+            case "b*" -> paint(Path2D.WIND_EVEN_ODD, true, true);
+            case "n" -> paint(-1, false, false);
+            case "W" -> clipRule = Path2D.WIND_NON_ZERO;
+            case "W*" -> clipRule = Path2D.WIND_EVEN_ODD;
+            case "cm" ->
+                ink.ctm = new Matrix(o.number(0), o.number(1), o.number(2), o.number(3), o.number(4), o.number(5))
+                        .multiply(ink.ctm);
+            case "w" -> ink.lineWidth = num(o, 0);
+            case "J" -> ink.cap = (int) num(o, 0);
+            case "j" -> ink.join = (int) num(o, 0);
+            case "M" -> ink.miter = num(o, 0);
+            case "d" -> ExtGState.dash(ink, (COSArray) o.get(0), num(o, 1));
+            case "q" -> saveGraphicsState();
+            case "Q" -> restoreGraphicsState();
+            case "gs" -> extGState((COSName) o.get(0));
+            case "Tf" -> font((COSName) o.get(0), o.number(1));
+            case "ET" -> {
+                endTextClip();
+                return false;
+            }
+            case "sh" -> shade();
+            case "Do" -> xobject((COSName) o.get(0));
+            case "BI" -> image(inline, COSName.IM);
+            case "BMC" -> beginMarked();
+            case "BDC" -> marked(o);
+            case "EMC" -> endMarked();
+            case "BX" -> compatibility++;
+            case "EX" -> compatibility = Math.max(0, compatibility - 1);
+            case "MP", "DP", "ri", "i", "d0", "d1" -> {}
+            default -> {
+                return colour(name, o);
+            }
+        }
+        return true;
+    }
+
+    private void paint(int fillRule, boolean strokes, boolean close) {
+        if (close) {
+            path.close();
+        }
+        try {
+            boolean near = !path.isEmpty() && !isHidden();
+            if (near && fillRule >= 0 && ink.fillAlpha > 0 && path.reaches(out, 0)) {
+                Shape outline = path.flat() ? Strokes.hairline(path.outline(fillRule)) : path.outline(fillRule);
+                emit(outline, ink.fillTone(), MarkKind.ART, Way.COVER, "");
+            }
+            if (near && fillRule >= 0 && ink.fillAlpha > 0 && path.reaches(basics)) {
+                noteArt(path.bounds(), ink.fillTone());
+            }
+            if (near && strokes && ink.strokeAlpha > 0) {
+                strokePath();
+            }
+            if (clipRule >= 0) {
+                ink.clip = path.isEmpty()
+                        ? Clip.of(new Rectangle2D.Double())
+                        : ink.clip.narrowedTo(path.outline(clipRule));
+            }
+        } finally {
+            clipRule = -1;
+            path.clear();
+        }
+    }
+
+    private void strokePath() {
+        AffineTransform t = ctm().createAffineTransform();
+        double reach = Strokes.reach(ink, t);
+        if (path.reaches(out, reach)) {
+            emit(
+                    Strokes.outline(path.outline(Path2D.WIND_NON_ZERO), ink, t),
+                    ink.strokeTone(),
+                    MarkKind.LINE,
+                    Way.STROKE,
+                    "");
+        }
+    }
+
+    private void xobject(COSName name) throws IOException {
+        if (!(resource(COSName.XOBJECT, name) instanceof COSStream stream)) {
+            problem("its picture or form \"" + name.getName() + "\" is missing");
+            return;
+        }
+        if (!layers.prints(stream.getDictionaryObject(COSName.OC))) {
+            return;
+        }
+        String kind = stream.getNameAsString(COSName.SUBTYPE, "");
+        if (kind.equals("Image")) {
+            image(stream, COSName.IMAGE_MASK);
+        } else if (kind.equals("Form")) {
+            form(new PDFormXObject(stream), stream);
+        }
+    }
+
+    private void form(PDFormXObject form, COSStream stream) throws IOException {
+        AffineTransform t = new AffineTransform(ctm().createAffineTransform());
+        t.concatenate(form.getMatrix().createAffineTransform());
+        PDRectangle box = form.getBBox();
+        Shape outline = box == null ? null : quad(t, box);
+        if (outline != null && !out.reaches(outline.getBounds2D())) {
+            // clipped to its box, so nothing of it can reach the strip
+            FormContents.Contents contents = formContents.of(stream);
+            boolean matters = contents.pictures() || basics.reachesTrim(outline.getBounds2D());
+            if (!matters) {
+                contents.fontsMissing().forEach(basics::font);
+                return;
+            }
+        }
+        if (ink.fillAlpha <= 0 && stream.containsKey(COSName.GROUP)) {
+            return;
+        }
+        COSDictionary group = stream.getCOSDictionary(COSName.GROUP);
+        InkState inner = group == null ? ink.copy() : ink.forGroup(group.getBoolean(COSName.K, false));
+        if (outline != null) {
+            inner.clip = inner.clip.narrowedTo(outline);
+        }
+        inner.ctm = form.getMatrix().multiply(ink.ctm);
+        nest(inner, form.getResources(), () -> interpret(stream, false, "a form in it breaks off"));
+    }
+
+    private static Shape quad(AffineTransform t, PDRectangle box) {
+        return Outlines.quad(t, box.getLowerLeftX(), box.getLowerLeftY(), box.getUpperRightX(), box.getUpperRightY());
+    }
+
+    /** An annotation's appearance, with everything in it an annotation: ISO 32000-1:2008, 12.5.5. */
+    void annotation(PDAnnotation shown, PDAppearanceStream appearance, Clip page) throws IOException {
+        PDRectangle box = appearance.getBBox();
+        PDRectangle rect = shown.getRectangle();
+        if (rect == null || box == null || !(rect.getWidth() > 0 && rect.getHeight() > 0)) {
+            return;
+        }
+        Matrix own = appearance.getMatrix();
+        Rectangle2D turned = box.transform(own).getBounds2D();
+        if (turned.isEmpty()) {
+            return;
+        }
+        Matrix fitted = Matrix.getTranslateInstance(rect.getLowerLeftX(), rect.getLowerLeftY());
+        fitted.scale((float) (rect.getWidth() / turned.getWidth()), (float) (rect.getHeight() / turned.getHeight()));
+        fitted.translate((float) -turned.getX(), (float) -turned.getY());
+        InkState inner = new InkState(page);
+        inner.ctm = own.multiply(fitted);
+        forced = MarkKind.ANNOTATION;
+        annotation = shown.getCOSObject();
+        try {
+            nest(
+                    inner,
+                    appearance.getResources(),
+                    () -> interpret(appearance.getCOSObject(), false, "one of its annotations breaks off"));
+        } finally {
+            forced = null;
+            annotation = null;
+        }
+    }
+
+    @Override
+    void type3(Matrix t, TextFont font, int code) throws IOException {
+        PDType3Font drawn = (PDType3Font) font.pdf();
+        PDType3CharProc glyph = Type3.mayReach(t, drawn, out) ? drawn.getCharProc(code) : null;
+        if (glyph == null) {
+            return;
+        }
+        InkState inner = ink.copy();
+        inner.ctm = glyph.getMatrix().multiply(t);
+        inner.text.begin();
+        glyphNested++;
+        try {
+            nest(
+                    inner,
+                    glyph.getResources(),
+                    () -> interpret(glyph.getCOSObject(), true, "a character in it breaks off"));
+        } finally {
+            glyphNested--;
+        }
+    }
+}

@@ -1,0 +1,108 @@
+package io.bindprep.pdf.ink;
+
+import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.Stage;
+import io.bindprep.pdf.document.Layers;
+import io.bindprep.pdf.ink.InkState.Tone;
+import io.bindprep.pdf.syntax.Budget;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.jspecify.annotations.Nullable;
+
+/** Hands what is painted to the collector, with what is known of its opacity and of the operator that paints it. */
+public abstract class PaintEngine extends TextEngine {
+    private static final COSName SMASK_IN_DATA = COSName.getPDFName("SMaskInData");
+
+    int glyphNested;
+
+    @Nullable
+    MarkKind forced;
+    /** How many of the page's own operators have run, and the last of them. */
+    int operators;
+
+    String lastOperator = "";
+
+    @Nullable
+    COSDictionary annotation;
+
+    PaintEngine(Fonts fonts, Layers layers, Budget budget) {
+        super(fonts, layers, budget);
+    }
+
+    @Override
+    void emit(Shape outline, Tone tone, MarkKind kind, Way way, String words) {
+        MarkKind shown = glyphNested > 0 ? MarkKind.TEXT : kind;
+        double alpha = way == Way.STROKE ? ink.strokeAlpha : ink.fillAlpha;
+        boolean doubtful = ink.doubtfulAt(alpha) || tone == Tone.PATTERN;
+        // an ink that overprints lets others through; white that does so too is no tone at all by now
+        boolean covers = way == Way.COVER
+                && ink.fillAlpha >= 1
+                && (!ink.overprintFill || tone == Tone.WHITE)
+                && tone != Tone.NOTHING;
+        out.from(new StripCollector.Source(annotation == null ? operators : 0, lastOperator, annotation));
+        out.add(
+                outline,
+                ink.clip,
+                new StripCollector.Paint(
+                        forced == null ? shown : forced,
+                        tone,
+                        way != Way.STROKE,
+                        covers,
+                        covers && !doubtful && !ink.seeThrough && forced == null,
+                        doubtful,
+                        kind == MarkKind.TEXT && estimated ? Stage.ESTIMATE : Stage.GEOMETRY,
+                        words));
+    }
+
+    /** Art that may need bleed: what surely prints, of the page itself. */
+    final void noteArt(Rectangle2D bounds, Tone tone) {
+        boolean prints = tone != Tone.WHITE && tone != Tone.NOTHING && !ink.doubtfulAt(ink.fillAlpha);
+        if (prints && forced == null && glyphNested == 0) {
+            basics.art(bounds, ink.clip);
+        }
+    }
+
+    final void shade() {
+        if (isHidden() || ink.fillAlpha <= 0) {
+            return;
+        }
+        noteArt(ink.clip.bounds(), Tone.PATTERN);
+        if (out.reaches(ink.clip.bounds())) {
+            emit(ink.clip.bounds(), Tone.PATTERN, MarkKind.ART, Way.COVER, "");
+        }
+    }
+
+    final void image(COSDictionary image, COSName maskKey) {
+        boolean stencil = image.getBoolean(COSName.IMAGE_MASK, maskKey, false);
+        boolean whole = !stencil
+                && !image.containsKey(COSName.SMASK)
+                && !image.containsKey(COSName.MASK)
+                && image.getInt(SMASK_IN_DATA, 0) == 0;
+        Tone tone = stencil
+                ? ink.fillTone()
+                : ColourSpace.of(image.getDictionaryObject(COSName.COLORSPACE, COSName.CS), getResources())
+                        .tone();
+        if (!isHidden() && ink.fillAlpha > 0 && forced == null && glyphNested == 0) {
+            AffineTransform matrix = ctm().createAffineTransform();
+            basics.picture(
+                    image.getInt(COSName.WIDTH, COSName.W), image.getInt(COSName.HEIGHT, COSName.H), matrix, ink.clip);
+            if (whole) {
+                noteArt(Outlines.unitSquare(matrix).getBounds2D(), tone);
+            }
+        }
+        image(tone, whole ? Way.COVER : Way.FILL);
+    }
+
+    private void image(Tone tone, Way way) {
+        if (isHidden() || ink.fillAlpha <= 0) {
+            return;
+        }
+        Shape square = Outlines.unitSquare(ctm().createAffineTransform());
+        if (out.reaches(square.getBounds2D())) {
+            emit(square, tone, MarkKind.IMAGE, way, "");
+        }
+    }
+}

@@ -1,0 +1,290 @@
+package io.bindprep.pdf.ink;
+
+import io.bindprep.pdf.document.Layers;
+import io.bindprep.pdf.syntax.Budget;
+import io.bindprep.pdf.syntax.ContentSource;
+import io.bindprep.pdf.syntax.Lexer;
+import io.bindprep.pdf.syntax.Operands;
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSNumber;
+import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.util.Matrix;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The graphics state of a page as far as it decides whether and where ink lands.
+ *
+ * <p>Reads content by itself: PDFBox's engine and parser took two thirds of the time of books of vector drawings. What it
+ * leaves to PDFBox are objects, filters and fonts.
+ */
+public abstract class StateEngine {
+    private static final int MOST_NESTED = 24;
+    private static final int MOST_STATES = 4_000;
+
+    final Layers layers;
+    final Fonts fonts;
+    final Budget budget;
+    private final Deque<InkState> saved = new ArrayDeque<>();
+    private final Deque<Boolean> contentShown = new ArrayDeque<>();
+    /** One for each depth of nesting, as each has buffers. */
+    private final List<Lexer> lexers = new ArrayList<>();
+
+    final PathBuilder path = new PathBuilder();
+    InkState ink = new InkState(Clip.of(new Rectangle2D.Double()));
+    private PDResources resources = new PDResources();
+    /** How many saved states belong to what surrounds the content being read. */
+    private int savedOutside;
+
+    private int hidden;
+    private int nested;
+    private boolean coloursCount = true;
+    private @Nullable String problem;
+
+    StateEngine(Fonts fonts, Layers layers, Budget budget) {
+        this.fonts = fonts;
+        this.layers = layers;
+        this.budget = budget;
+    }
+
+    final void reset(Rectangle2D visible, PDResources ofPage) {
+        saved.clear();
+        savedOutside = 0;
+        contentShown.clear();
+        ink = new InkState(Clip.of(visible));
+        resources = ofPage;
+        hidden = 0;
+        nested = 0;
+        coloursCount = true;
+        problem = null;
+        path.clear();
+    }
+
+    /** Carries out an operator; the lexer that read it knows its operands. */
+    abstract void operator(String name, Lexer read) throws IOException;
+
+    /** Reads content and carries out its operators; says as the problem what was not whole. */
+    final void interpret(@Nullable COSBase content, boolean glyph, String notWhole) throws IOException {
+        String before = problem;
+        boolean outer = coloursCount;
+        coloursCount = true;
+        try (ContentSource source = new ContentSource(content, budget)) {
+            while (lexers.size() <= nested) {
+                lexers.add(new Lexer(source));
+            }
+            Lexer lexer = lexers.get(nested);
+            lexer.reset(source);
+            boolean first = true;
+            for (String name = lexer.next(); name != null; name = lexer.next()) {
+                if (first) {
+                    // a glyph that begins so has the colour of the text (ISO 32000-1:2008, Table 113)
+                    coloursCount = !(glyph && name.equals("d1"));
+                    first = false;
+                }
+                operator(name, lexer);
+            }
+            if (lexer.broken()) {
+                problem(notWhole);
+            }
+            if (source.broken() && before == null) {
+                problem = notWhole; // the cause of whatever else went wrong in it
+            }
+        } finally {
+            coloursCount = outer;
+        }
+    }
+
+    /** Whether content belongs to a layer that does not print. */
+    final boolean isHidden() {
+        return hidden > 0;
+    }
+
+    /** Whether the page's own content is being read, not a form or glyph in it. */
+    final boolean isTopLevel() {
+        return nested == 0;
+    }
+
+    /** Marked content left open at the end of a page's content does not hide its annotations. */
+    final void endUnclosed() {
+        contentShown.clear();
+        hidden = 0;
+    }
+
+    /** Why the page was not read whole; null where it was. */
+    public final @Nullable String problem() {
+        return problem;
+    }
+
+    final void problem(String what) {
+        if (problem == null) {
+            problem = what;
+        }
+    }
+
+    final void beginMarked() {
+        contentShown.push(true);
+    }
+
+    void saveGraphicsState() {
+        if (saved.size() >= MOST_STATES) {
+            throw new Budget.Spent("it saves the graphics state more than " + MOST_STATES + " times over");
+        }
+        saved.push(ink);
+        ink = ink.copy();
+    }
+
+    void restoreGraphicsState() {
+        // one Q too many is common and harmless: readers ignore it
+        if (saved.size() > savedOutside) {
+            ink = saved.pop();
+        }
+    }
+
+    void extGState(COSName name) throws IOException {
+        if (!(resource(COSName.EXT_G_STATE, name) instanceof COSDictionary state)) {
+            problem("its graphics state \"" + name.getName() + "\" is missing");
+            return;
+        }
+        ExtGState.apply(ink, state);
+        COSArray font = state.getCOSArray(COSName.FONT);
+        if (font != null && font.getObject(0) instanceof COSDictionary dictionary) {
+            ink.text.font = fonts.get(dictionary);
+            ink.text.size = ((COSNumber) font.getObject(1)).floatValue();
+        }
+    }
+
+    void font(COSName name, float size) throws IOException {
+        ink.text.size = size;
+        if (!(resource(COSName.FONT, name) instanceof COSDictionary dictionary)) {
+            problem("its font \"" + name.getName() + "\" is missing");
+            ink.text.font = null;
+            return;
+        }
+        try {
+            ink.text.font = fonts.get(dictionary);
+        } catch (IOException | RuntimeException e) {
+            problem("its font \"" + name.getName() + "\" cannot be read");
+            ink.text.font = null;
+        }
+    }
+
+    void marked(List<COSBase> o) {
+        boolean shown = true;
+        if (o.size() > 1 && o.get(0) instanceof COSName tag && "OC".equals(tag.getName())) {
+            COSBase properties = o.get(1);
+            if (properties instanceof COSName name) {
+                properties = resource(COSName.PROPERTIES, name);
+            }
+            shown = layers.prints(properties);
+        }
+        contentShown.push(shown);
+        hidden += shown ? 0 : 1;
+    }
+
+    void endMarked() {
+        if (!contentShown.isEmpty() && !contentShown.pop()) {
+            hidden--;
+        }
+    }
+
+    boolean colour(String name, List<COSBase> o) {
+        switch (name) {
+            case "g", "rg", "k", "G", "RG", "K", "cs", "CS", "sc", "scn", "SC", "SCN" -> {}
+            default -> {
+                return false;
+            }
+        }
+        if (!coloursCount) {
+            return true;
+        }
+        switch (name) {
+            case "g", "rg" -> fill(ColourSpace.GRAY, o);
+            case "k" -> fill(ColourSpace.CMYK, o);
+            case "G", "RG" -> stroke(ColourSpace.GRAY, o);
+            case "K" -> stroke(ColourSpace.CMYK, o);
+            case "cs" -> {
+                ink.fillSpace = ColourSpace.of(o.get(0), getResources());
+                ink.fill = ink.fillSpace.initial();
+            }
+            case "CS" -> {
+                ink.strokeSpace = ColourSpace.of(o.get(0), getResources());
+                ink.stroke = ink.strokeSpace.initial();
+            }
+            case "sc", "scn" -> ink.fill = ink.fillSpace.tone(o);
+            default -> ink.stroke = ink.strokeSpace.tone(o);
+        }
+        return true;
+    }
+
+    void fill(ColourSpace space, List<COSBase> o) {
+        ink.fillSpace = space;
+        ink.fill = space.tone(o);
+    }
+
+    void stroke(ColourSpace space, List<COSBase> o) {
+        ink.strokeSpace = space;
+        ink.stroke = space.tone(o);
+    }
+
+    static float num(Operands o, int i) {
+        return o.number(i);
+    }
+
+    Matrix ctm() {
+        return ink.ctm;
+    }
+
+    final PDResources getResources() {
+        return resources;
+    }
+
+    interface Body {
+        void run() throws IOException;
+    }
+
+    /** Reads content inside the content: with a state and, unless they are null, resources of its own. */
+    void nest(InkState inner, @Nullable PDResources own, Body body) throws IOException {
+        if (nested >= MOST_NESTED) {
+            throw new Budget.Spent("its forms are nested more than " + MOST_NESTED + " deep");
+        }
+        budget.drawing();
+        InkState outer = ink;
+        int outside = savedOutside;
+        PDResources outerResources = resources;
+        int contents = contentShown.size();
+        PathBuilder.Kept kept = path.keep();
+        ink = inner;
+        savedOutside = saved.size();
+        resources = own == null ? resources : own;
+        nested++;
+        try {
+            body.run();
+        } finally {
+            nested--;
+            ink = outer;
+            resources = outerResources;
+            while (saved.size() > savedOutside) {
+                saved.pop();
+            }
+            savedOutside = outside;
+            while (contentShown.size() > contents) {
+                endMarked();
+            }
+            path.restore(kept);
+        }
+    }
+
+    @Nullable
+    COSBase resource(COSName kind, COSName name) {
+        COSDictionary all = resources.getCOSObject().getCOSDictionary(kind);
+        return all == null ? null : all.getDictionaryObject(name);
+    }
+}

@@ -1,0 +1,290 @@
+package io.bindprep.pdf.ink;
+
+import io.bindprep.marks.Mark;
+import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.Stage;
+import io.bindprep.pdf.ink.InkState.Tone;
+import io.bindprep.pdf.strip.SecondLook;
+import io.bindprep.pdf.syntax.Budget;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Turns painted outlines into marks of the bound-edge frame, cut to clip, trim and strip.
+ *
+ * <p>Works in user space until a mark is certain, so that what lies away from the strip costs a comparison. White leaves
+ * no mark on bare paper; over ink, white text and white lines do. An opaque rectangle hides what lies whole under it;
+ * what is covered otherwise is doubtful, as is what only a rendering can tell: {@link SecondLook} decides those.
+ */
+public final class StripCollector {
+    private static final int MOST_MARKS = 20_000;
+    /** A fill thinner than this is a rule; common practice, no source. */
+    private static final double LINE_MM = 1.2;
+    /** A fill at least this thick both ways may be a background; common practice, no source. */
+    public static final double TINT_MM = 3;
+    /** A background reaches the trim at least to within this; a sheet is cut no truer (ISO 216 allows 1.5 mm and more). */
+    public static final double BLEED_SLACK_MM = 0.5;
+    /** Neighbours that only share an edge do not cover each other. */
+    private static final double TOUCHING_MM = 0.02;
+
+    /** Longer outlines are not subtracted but drawn: areas cost the square of their pieces. */
+    private static final int MOST_PIECES = 40;
+    /** So many subtractions of a page cost about as much as drawing its strip. */
+    private static final int MOST_SUBTRACTED = 300;
+
+    private final Rectangle2D strip;
+    private final AffineTransform toFrame;
+    private final List<FoundMark> found = new ArrayList<>();
+    private final boolean gathers;
+    private int subtracted;
+    private boolean touched;
+    private Source source = new Source(0, "", null);
+
+    /** A strip in user space and the transform from there to the bound-edge frame (millimetres). */
+    public StripCollector(Rectangle2D strip, AffineTransform toFrame) {
+        this(strip, toFrame, true);
+    }
+
+    private StripCollector(Rectangle2D strip, AffineTransform toFrame, boolean gathers) {
+        this.strip = strip;
+        this.toFrame = toFrame;
+        this.gathers = gathers;
+    }
+
+    /** Only notes whether something reaches a rectangle of user space. */
+    static StripCollector touching(Rectangle2D near) {
+        return new StripCollector(near, new AffineTransform(), false);
+    }
+
+    /**
+     * How something is painted.
+     *
+     * @param covers whether it may hide what lies below
+     * @param opaque whether it surely hides that
+     * @param doubtful whether only a rendering can tell what of it prints
+     * @param stage GEOMETRY, or ESTIMATE for text in a font that is not in the file
+     */
+    public record Paint(
+            MarkKind kind,
+            Tone tone,
+            boolean filled,
+            boolean covers,
+            boolean opaque,
+            boolean doubtful,
+            Stage stage,
+            String words) {}
+
+    /**
+     * Which of the page's own operators, counted from 1, paints something, or which annotation.
+     *
+     * @param operator 0 for an annotation
+     */
+    public record Source(
+            int operator, String name, @Nullable COSDictionary annotation) {}
+
+    boolean reaches(double x0, double y0, double x1, double y1) {
+        boolean reaches =
+                x1 >= strip.getMinX() && x0 <= strip.getMaxX() && y1 >= strip.getMinY() && y0 <= strip.getMaxY();
+        touched |= reaches;
+        return reaches;
+    }
+
+    boolean reaches(Rectangle2D b) {
+        return reaches(b.getMinX(), b.getMinY(), b.getMaxX(), b.getMaxY());
+    }
+
+    /** Whether anything was found to reach the strip since this was asked last. */
+    boolean touched() {
+        boolean was = touched;
+        touched = false;
+        return was;
+    }
+
+    Rectangle2D strip() {
+        return strip;
+    }
+
+    /** What of a filled outline with these bounds lies in the strip; the outline itself where all of it does. */
+    Shape near(Path2D outline, Rectangle2D bounds) {
+        if (strip.contains(bounds)) {
+            return outline;
+        }
+        Area area = new Area(outline);
+        area.intersect(new Area(strip));
+        return area;
+    }
+
+    public List<FoundMark> found() {
+        return found;
+    }
+
+    /** Says what paints the outlines that follow. */
+    void from(Source painter) {
+        source = painter;
+    }
+
+    /** Records what is visible of an outline; the caller has found its bounds to reach the strip. */
+    void add(Shape outline, Clip clip, Paint paint) {
+        if (!gathers || paint.tone() == Tone.NOTHING) {
+            return;
+        }
+        Rectangle2D bounds = Outlines.bounds(outline);
+        Rectangle2D window = Clip.cut(strip, clip.bounds());
+        if (window.isEmpty() || !meets(bounds, window)) {
+            return;
+        }
+        Shape visible = visible(outline, bounds, window, clip);
+        if (visible == null) {
+            return;
+        }
+        Shape framed = toFrame.createTransformedShape(visible);
+        Rectangle2D box = Clip.cut(Outlines.bounds(framed), frameOf(window));
+        MarkKind kind = kindOf(paint, box);
+        if (paint.covers()) {
+            cover(framed, box, paint.opaque());
+        }
+        boolean white = paint.tone() == Tone.WHITE;
+        if (white && !mayShowOverInk(kind, visible, box)) {
+            return;
+        }
+        if (found.size() >= MOST_MARKS) {
+            throw new Budget.Spent("more than " + MOST_MARKS + " marks lie near its bound edge");
+        }
+        Mark mark = new Mark(
+                kind, paint.stage(), framed, box.getMinX(), box.getMaxX(), box.getMinY(), box.getMaxY(), paint.words());
+        boolean doubtful = white || paint.doubtful() || clip.inexact() || uncut(outline, bounds, window);
+        found.add(new FoundMark(mark, paint, source, doubtful));
+    }
+
+    private Rectangle2D frameOf(Rectangle2D user) {
+        return toFrame.createTransformedShape(user).getBounds2D();
+    }
+
+    private static boolean meets(Rectangle2D a, Rectangle2D b) {
+        return a.getMaxX() >= b.getMinX()
+                && a.getMinX() <= b.getMaxX()
+                && a.getMaxY() >= b.getMinY()
+                && a.getMinY() <= b.getMaxY();
+    }
+
+    private static @Nullable Shape visible(Shape outline, Rectangle2D bounds, Rectangle2D window, Clip clip) {
+        if (window.contains(bounds) && clip.leavesWhole(bounds)) {
+            return outline;
+        }
+        if (Outlines.isUpright(outline)) {
+            Rectangle2D cut = Clip.cut(bounds, window);
+            if (cut.isEmpty() || clip.leavesWhole(cut)) {
+                return cut.isEmpty() ? null : cut;
+            }
+        }
+        if (!outline.intersects(window)) {
+            return null;
+        }
+        if (Outlines.segments(outline) > Outlines.MOST_EXACT_SEGMENTS) {
+            return outline;
+        }
+        Area area = new Area(outline);
+        area.intersect(new Area(window));
+        clip.cut(area);
+        return area.isEmpty() ? null : new Path2D.Double(area);
+    }
+
+    /** Whether an outline was too long to be cut exactly. */
+    private static boolean uncut(Shape outline, Rectangle2D bounds, Rectangle2D window) {
+        return !window.contains(bounds) && Outlines.segments(outline) > Outlines.MOST_EXACT_SEGMENTS;
+    }
+
+    /** What kind of mark a paint makes that is seen in a box of the bound-edge frame. */
+    public static MarkKind kindOf(Paint paint, Rectangle2D box) {
+        boolean reachesEdge = box.getMinX() <= BLEED_SLACK_MM;
+        boolean broad = box.getWidth() >= TINT_MM && box.getHeight() >= TINT_MM;
+        if (paint.filled()
+                && reachesEdge
+                && broad
+                && (paint.kind() == MarkKind.ART || paint.kind() == MarkKind.IMAGE)) {
+            return MarkKind.BACKGROUND;
+        }
+        if (paint.kind() == MarkKind.ART && Math.min(box.getWidth(), box.getHeight()) <= LINE_MM) {
+            return MarkKind.LINE;
+        }
+        return paint.kind();
+    }
+
+    /** An opaque outline takes what it covers off the marks below; what may be covered otherwise is in doubt. */
+    private void cover(Shape cover, Rectangle2D box, boolean opaque) {
+        boolean upright = Outlines.isUpright(cover);
+        boolean[] gone = new boolean[found.size()];
+        boolean any = false;
+        for (int i = 0; i < gone.length; i++) {
+            FoundMark f = found.get(i);
+            // a hole in a background leaves it a background, unless it is at the bound edge
+            boolean spared = f.mark.kind() == MarkKind.BACKGROUND && box.getMinX() > BLEED_SLACK_MM;
+            if (spared || !overlaps(f, box) || !upright && !cover.intersects(f.box())) {
+                continue;
+            }
+            if (opaque && upright && contains(box, f.mark)) {
+                gone[i] = true;
+            } else if (opaque && subtracted < MOST_SUBTRACTED && small(cover) && small(f.mark.shape())) {
+                subtracted++;
+                FoundMark rest = f.without(cover);
+                gone[i] = rest == null;
+                if (rest != null) {
+                    found.set(i, rest);
+                }
+            } else {
+                f.doubtful = true;
+            }
+            any |= gone[i];
+        }
+        if (any) {
+            int next = 0;
+            for (int i = 0; i < gone.length; i++) {
+                if (!gone[i]) {
+                    found.set(next++, found.get(i));
+                }
+            }
+            found.subList(next, found.size()).clear();
+        }
+    }
+
+    private static boolean small(Shape shape) {
+        return Outlines.segments(shape) <= MOST_PIECES;
+    }
+
+    private static boolean contains(Rectangle2D box, Mark m) {
+        return box.getMinX() <= m.nearMm()
+                && box.getMaxX() >= m.farMm()
+                && box.getMinY() <= m.alongStartMm()
+                && box.getMaxY() >= m.alongEndMm();
+    }
+
+    /** Whether a box covers something of a mark, which may itself be as thin as a hairline. */
+    private static boolean overlaps(FoundMark f, Rectangle2D box) {
+        Mark m = f.mark;
+        double across = Math.min(m.farMm(), box.getMaxX()) - Math.max(m.nearMm(), box.getMinX());
+        double along = Math.min(m.alongEndMm(), box.getMaxY()) - Math.max(m.alongStartMm(), box.getMinY());
+        return across > Math.min(TOUCHING_MM, (m.farMm() - m.nearMm()) / 2)
+                && along > Math.min(TOUCHING_MM, (m.alongEndMm() - m.alongStartMm()) / 2);
+    }
+
+    /** White rectangles are there to cover; other white outlines may be lettering in a tint. */
+    private boolean mayShowOverInk(MarkKind kind, Shape visible, Rectangle2D box) {
+        boolean art = kind == MarkKind.ART || kind == MarkKind.BACKGROUND;
+        if (art && Outlines.isUpright(visible)) {
+            return false;
+        }
+        for (FoundMark f : found) {
+            if (f.paint.tone() != Tone.WHITE && overlaps(f, box)) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,14 @@
+package io.bindprep.picture;
+
+/** A stretch of a page's bound edge, in millimetres from the page's head (from its left where bound at top or bottom). */
+public record CloseUpWindow(double startMm, double endMm) {
+    /** Its length, millimetres. */
+    public double length() {
+        return endMm - startMm;
+    }
+
+    /** Whether a stretch has anything in common with it. */
+    public boolean meets(double fromMm, double toMm) {
+        return fromMm < endMm && toMm > startMm;
+    }
+}

@@ -1,0 +1,172 @@
+package io.bindprep.report.build;
+
+import io.bindprep.check.Finding;
+import io.bindprep.check.FindingKind;
+import io.bindprep.check.FindingKinds;
+import io.bindprep.check.Report;
+import io.bindprep.check.Severity;
+import io.bindprep.job.FailOn;
+import io.bindprep.marks.Verdict;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.report.json.Json;
+import io.bindprep.wording.Counted;
+import io.bindprep.wording.PageLists;
+import io.bindprep.xml.XmlText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Writes a report as JUnit XML, in the subset that common readers agree on: one suite for the file, one test for each
+ * check, by the id of its finding. A test fails where the job fails on its findings; it is skipped where it found what the
+ * job lets pass with a warning, or where it could not look at every page; a note passes. Times are none.
+ */
+public final class JunitReport {
+    /** The test that says whether there is anything to check. */
+    static final String READABLE = "document-readable";
+
+    private static final int MOST_RANGES = 8;
+
+    private enum Result {
+        PASSED,
+        FAILED,
+        SKIPPED
+    }
+
+    /** One test: its result, its headline and its details. */
+    private record Case(String name, Result result, String type, String message, String details) {
+        static Case passed(String name) {
+            return new Case(name, Result.PASSED, "", "", "");
+        }
+
+        static Case skipped(String name, String message) {
+            return new Case(name, Result.SKIPPED, "", message, "");
+        }
+    }
+
+    private JunitReport() {}
+
+    /** The report, indented, ending in a line feed; the same bytes for the same report everywhere. */
+    public static String write(Report report) {
+        List<Case> cases = new ArrayList<>();
+        cases.add(Case.passed(READABLE));
+        for (String id : ids(report)) {
+            cases.add(test(id, report));
+        }
+        return suite(report.document().file(), cases);
+    }
+
+    /** What to say of a file that could not be read at all: the first test fails and no other is there. */
+    public static String unreadable(String file, UnreadableInputException e) {
+        String message = String.valueOf(e.getMessage());
+        return suite(
+                file,
+                List.of(new Case(
+                        READABLE, Result.FAILED, Json.word(e.reason()), message, message + "\n" + e.remedy())));
+    }
+
+    private static List<String> ids(Report report) {
+        return Stream.concat(
+                        FindingKinds.all().stream().map(FindingKind::id),
+                        report.findings().stream().map(Finding::rule))
+                .distinct()
+                .toList();
+    }
+
+    private static Case test(String id, Report report) {
+        List<Finding> found =
+                report.findings().stream().filter(f -> f.rule().equals(id)).toList();
+        if (found.isEmpty()) {
+            return notFound(id, report);
+        }
+        Finding worst = found.get(0);
+        if (fails(worst.severity(), report.job().failOn())) {
+            List<String> details = new ArrayList<>();
+            for (Finding f : found) {
+                details.add(pages(f) + f.message());
+                details.add("Do: " + f.remedy());
+            }
+            return new Case(
+                    id,
+                    Result.FAILED,
+                    Json.word(worst.severity()),
+                    headline(worst, found.size() - 1),
+                    String.join("\n", details));
+        }
+        return worst.severity() == Severity.NOTE
+                ? Case.passed(id)
+                : Case.skipped(id, Json.word(worst.severity()) + ", let pass: " + headline(worst, found.size() - 1));
+    }
+
+    // what was not looked at on every page has not passed
+    private static Case notFound(String id, Report report) {
+        long unread = report.pages().stream()
+                .filter(p -> p.verdict().verdict() == Verdict.UNREAD)
+                .count();
+        boolean content = FindingKinds.of(id).filter(FindingKind::ofContent).isPresent();
+        if (content && unread > 0) {
+            return Case.skipped(id, "not known: " + Counted.of(unread, "page") + " could not be read whole");
+        }
+        if (content && report.plan().row().holes().isEmpty()) {
+            return Case.skipped(id, "not known: no hole row fits, so no page was held against holes");
+        }
+        return Case.passed(id);
+    }
+
+    private static boolean fails(Severity severity, FailOn failOn) {
+        return switch (failOn) {
+            case ERROR -> severity == Severity.ERROR;
+            case WARNING -> severity != Severity.NOTE;
+            case NEVER -> false;
+        };
+    }
+
+    private static String headline(Finding worst, int more) {
+        return pages(worst) + worst.message() + (more == 0 ? "" : " And " + more + " more.");
+    }
+
+    private static String pages(Finding f) {
+        return f.pages().isEmpty()
+                ? ""
+                : (f.pages().size() == 1 ? "page " : "pages ") + PageLists.compact(f.pages(), MOST_RANGES) + ": ";
+    }
+
+    private static String suite(String file, List<Case> cases) {
+        XmlText xml = new XmlText();
+        xml.open(
+                "testsuite",
+                "name",
+                file,
+                "tests",
+                Integer.toString(cases.size()),
+                "failures",
+                count(cases, Result.FAILED),
+                "errors",
+                "0",
+                "skipped",
+                count(cases, Result.SKIPPED),
+                "time",
+                "0");
+        // readers part class names at the dots
+        String group = "bind-prep." + file.replace('.', '_');
+        for (Case c : cases) {
+            String[] test = {"classname", group, "name", c.name(), "time", "0"};
+            if (c.result() == Result.PASSED) {
+                xml.empty("testcase", test);
+                continue;
+            }
+            xml.open("testcase", test);
+            if (c.result() == Result.FAILED) {
+                xml.leaf("failure", c.details(), "type", c.type(), "message", c.message());
+            } else {
+                xml.empty("skipped", "message", c.message());
+            }
+            xml.close();
+        }
+        return xml.close().finish();
+    }
+
+    private static String count(List<Case> cases, Result result) {
+        return Long.toString(cases.stream().filter(c -> c.result() == result).count());
+    }
+}

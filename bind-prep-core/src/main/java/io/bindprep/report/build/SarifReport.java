@@ -1,0 +1,152 @@
+package io.bindprep.report.build;
+
+import io.bindprep.check.Finding;
+import io.bindprep.check.FindingKind;
+import io.bindprep.check.FindingKinds;
+import io.bindprep.check.Report;
+import io.bindprep.check.Severity;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.report.json.Json;
+import io.bindprep.wording.PageLists;
+import java.util.List;
+import java.util.Locale;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * Writes a report as SARIF 2.1.0 (OASIS): one run with every finding as a result at the file, its pages as logical
+ * locations. Lengths are millimetres, as in the JSON report, under {@code properties}.
+ */
+public final class SarifReport {
+    /** How many pages of one finding are locations; all stand in its properties. */
+    static final int MOST_LOCATIONS = 100;
+
+    // the standard's own place of its schema (SARIF 2.1.0, 3.13.3)
+    private static final String SCHEMA =
+            "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
+
+    private SarifReport() {}
+
+    /** The report, indented, ending in a line feed; the same bytes for the same report everywhere. */
+    public static String write(Report report) {
+        ObjectNode root = root();
+        ObjectNode run = run(root, report.document().file(), report.document().sha256());
+        run.putArray("invocations").addObject().put("executionSuccessful", true);
+        ArrayNode results = run.putArray("results");
+        String uri = UriText.of(report.document().file());
+        report.findings().forEach(f -> result(results.addObject(), f, uri));
+        ObjectNode properties = run.putObject("properties");
+        properties.put("outcome", Json.word(report.outcome()));
+        properties.put("failed", report.failed());
+        return Json.text(root);
+    }
+
+    /** What to say of a file that could not be read at all: a run that did not succeed, which is not one without results. */
+    public static String unreadable(String file, UnreadableInputException e) {
+        ObjectNode root = root();
+        ObjectNode run = run(root, file, "");
+        ObjectNode invocation = run.putArray("invocations").addObject();
+        invocation.put("executionSuccessful", false);
+        ObjectNode notice = invocation.putArray("toolExecutionNotifications").addObject();
+        notice.putObject("descriptor").put("id", "unreadable");
+        notice.put("level", "error");
+        notice.putObject("message").put("text", text(String.valueOf(e.getMessage()), e.remedy()));
+        artifact(notice.putArray("locations").addObject(), UriText.of(file));
+        notice.putObject("properties").put("reason", Json.word(e.reason()));
+        run.putArray("results");
+        return Json.text(root);
+    }
+
+    private static ObjectNode root() {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("$schema", SCHEMA);
+        root.put("version", "2.1.0");
+        return root;
+    }
+
+    private static ObjectNode run(ObjectNode root, String file, String sha256) {
+        ObjectNode run = root.putArray("runs").addObject();
+        ObjectNode driver = run.putObject("tool").putObject("driver");
+        driver.put("name", "bind-prep");
+        ArrayNode rules = driver.putArray("rules");
+        FindingKinds.all().forEach(kind -> rule(rules.addObject(), kind));
+        ArrayNode notices = driver.putArray("notifications");
+        ObjectNode unreadable = notices.addObject();
+        unreadable.put("id", "unreadable");
+        unreadable.putObject("shortDescription").put("text", "The file could not be read, so nothing is known of it.");
+        ObjectNode artifact = run.putArray("artifacts").addObject();
+        artifact.putObject("location").put("uri", UriText.of(file));
+        artifact.put("mimeType", "application/pdf");
+        artifact.putArray("roles").add("analysisTarget");
+        if (!sha256.isEmpty()) {
+            artifact.putObject("hashes").put("sha-256", sha256);
+        }
+        return run;
+    }
+
+    private static void rule(ObjectNode node, FindingKind kind) {
+        node.put("id", kind.id());
+        node.putObject("shortDescription").put("text", kind.meaning());
+        node.putObject("help").put("text", kind.remedy());
+        node.putObject("defaultConfiguration").put("level", level(kind.worst()));
+    }
+
+    private static void result(ObjectNode node, Finding f, String uri) {
+        node.put("ruleId", f.rule());
+        List<String> ids = FindingKinds.all().stream().map(FindingKind::id).toList();
+        if (ids.contains(f.rule())) {
+            node.put("ruleIndex", ids.indexOf(f.rule()));
+        }
+        node.put("level", level(f.severity()));
+        node.putObject("message").put("text", text(f.message(), f.remedy()));
+        ArrayNode locations = node.putArray("locations");
+        if (f.pages().isEmpty()) {
+            artifact(locations.addObject(), uri);
+        }
+        for (int page : f.pages().subList(0, Math.min(MOST_LOCATIONS, f.pages().size()))) {
+            ObjectNode location = locations.addObject();
+            artifact(location, uri);
+            location.putArray("logicalLocations")
+                    .addObject()
+                    .put("name", Integer.toString(page))
+                    .put("fullyQualifiedName", "page " + page)
+                    .put("kind", "page");
+        }
+        ObjectNode properties = node.putObject("properties");
+        properties.put("pages", PageLists.compact(f.pages()));
+        properties.put("remedy", f.remedy());
+        if (f.measuredMm() != null) {
+            properties.put("measuredMm", Json.rounded(f.measuredMm()));
+        }
+        if (f.limitMm() != null) {
+            properties.put("limitMm", Json.rounded(f.limitMm()));
+        }
+        Finding.Span along = f.alongMm();
+        if (along != null) {
+            properties.putArray("alongMm").add(Json.rounded(along.startMm())).add(Json.rounded(along.endMm()));
+        }
+        Finding.Seen seen = f.seen();
+        if (seen != null) {
+            properties.put("stage", seen.stage().name().toLowerCase(Locale.ROOT));
+            ArrayNode pins = properties.putArray("pins");
+            seen.pins().forEach(pins::add);
+        }
+    }
+
+    private static void artifact(ObjectNode location, String uri) {
+        location.putObject("physicalLocation")
+                .putObject("artifactLocation")
+                .put("uri", uri)
+                .put("index", 0);
+    }
+
+    // viewers show the message alone
+    private static String text(String message, String remedy) {
+        return message + " " + remedy;
+    }
+
+    private static String level(Severity severity) {
+        return Json.word(severity);
+    }
+}

@@ -1,0 +1,40 @@
+package io.bindprep.report.build;
+
+import java.nio.charset.StandardCharsets;
+
+/** File names as URI references (RFC 3986). */
+final class UriText {
+    // unreserved characters and those of a path segment; a colon is encoded, as the first segment may hold none
+    private static final String PLAIN = "-._~!$&'()*+,;=@/";
+
+    private UriText() {}
+
+    /** A relative path as a relative reference; an absolute one as a file URI. */
+    static String of(String name) {
+        if (name.matches("[A-Za-z]:[\\\\/].*")) {
+            return "file:///" + name.charAt(0) + ":" + encoded(name.substring(2).replace('\\', '/'));
+        }
+        if (name.startsWith("/")) {
+            return "file://" + encoded(name);
+        }
+        return encoded(name.startsWith("./") ? name.substring(2) : name);
+    }
+
+    private static String encoded(String path) {
+        StringBuilder uri = new StringBuilder();
+        for (byte b : path.getBytes(StandardCharsets.UTF_8)) {
+            char c = (char) (b & 0xFF);
+            boolean word = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
+            if (word || PLAIN.indexOf(c) >= 0) {
+                uri.append(c);
+            } else {
+                uri.append('%').append(hex(c >> 4)).append(hex(c & 15));
+            }
+        }
+        return uri.toString();
+    }
+
+    private static char hex(int digit) {
+        return "0123456789ABCDEF".charAt(digit);
+    }
+}

@@ -1,0 +1,19 @@
+package io.bindprep.report.catalogue;
+
+import java.util.Locale;
+
+/** A table of the catalogue. */
+public enum CatalogueSection {
+    STOCKS,
+    SIZES,
+    PATTERNS,
+    ELEMENTS,
+    PUNCHES,
+    CLEARANCES,
+    STRANDS;
+
+    /** How people call it, "stocks". */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,311 @@
+package io.bindprep.report.words;
+
+import io.bindprep.binding.Depth;
+import io.bindprep.binding.Gap;
+import io.bindprep.binding.Hole;
+import io.bindprep.binding.HoleRow;
+import io.bindprep.binding.Plan;
+import io.bindprep.binding.Skew;
+import io.bindprep.block.Block;
+import io.bindprep.catalogue.Element;
+import io.bindprep.check.Report;
+import io.bindprep.check.WhatIf;
+import io.bindprep.job.BoundEdge;
+import io.bindprep.job.Cover;
+import io.bindprep.job.PressSheet;
+import io.bindprep.marks.Verdict;
+import io.bindprep.paper.Stack;
+import io.bindprep.paper.Stock;
+import io.bindprep.run.StockNeed;
+import io.bindprep.unit.Length;
+import io.bindprep.volume.Volume;
+import io.bindprep.wording.Counted;
+import io.bindprep.wording.LengthText;
+import io.bindprep.wording.PageLists;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.ToLongFunction;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** The numbers of a report as people read them: file, sheets, stock, covers, stack, binding, punch, pages. */
+public final class JobNumbers {
+    private static final int MOST_LIFTS = 12;
+    private static final int MOST_RANGES = 3;
+    private static final int MOST_VOLUMES = 6;
+
+    /**
+     * A label and what stands under it.
+     *
+     * @param lines whole phrases, at least one
+     */
+    public record Entry(String label, List<String> lines) {
+        public Entry {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    private final Report report;
+    private final List<Entry> entries = new ArrayList<>();
+
+    private JobNumbers(Report report) {
+        this.report = report;
+    }
+
+    /** A report's numbers, in a fixed order. */
+    public static List<Entry> of(Report report) {
+        JobNumbers numbers = new JobNumbers(report);
+        numbers.collect();
+        return List.copyOf(numbers.entries);
+    }
+
+    private void collect() {
+        entry(
+                "File",
+                report.document().file() + ", "
+                        + Counted.of(report.document().pages().size(), "page"));
+        entry("Sheets", sheets());
+        entry("Stock", stock(report.job().stock()));
+        covers();
+        entry("Stack", stack());
+        binding();
+        volumes();
+        punch();
+        whatIf();
+        entry("Pages", pages());
+    }
+
+    private void entry(String label, String text) {
+        entries.add(new Entry(label, List.of(text)));
+    }
+
+    /** Another phrase under the label above. */
+    private void more(String text) {
+        Entry last = entries.remove(entries.size() - 1);
+        List<String> lines = new ArrayList<>(last.lines());
+        lines.add(text);
+        entries.add(new Entry(last.label(), lines));
+    }
+
+    private String sheets() {
+        Block block = report.block();
+        String text = Counted.of(block.printedSheets(), "sheet") + " printed, " + Counted.of(block.bodyLeaves(), "leaf")
+                + " and " + (block.covers() == 0 ? "no cover" : Counted.of(block.covers(), "cover")) + " a copy";
+        int copies = report.job().copies();
+        PressSheet press = report.job().supply().pressSheet();
+        return copies == 1 && press == null
+                ? text
+                : text + "; " + (copies == 1 ? "1 copy" : copies + " copies") + ": "
+                        + Counted.of(printed(StockNeed::sheets), "sheet")
+                        + (press == null ? "" : " (" + press.name() + ")") + " and "
+                        + printed(StockNeed::overs) + " overs";
+    }
+
+    private long printed(ToLongFunction<StockNeed> part) {
+        return report.run().materials().stocks().stream()
+                .filter(StockNeed::printed)
+                .mapToLong(part)
+                .sum();
+    }
+
+    private static String stock(Stock stock) {
+        return stock.name() + ", " + LengthText.plain(stock.caliperUm(), 1) + " um a sheet; " + stock.source();
+    }
+
+    private void covers() {
+        List<String> covers = new ArrayList<>();
+        cover(covers, "front", report.job().frontCover());
+        cover(covers, "back", report.job().backCover());
+        if (!covers.isEmpty()) {
+            entry("Covers", String.join("; ", covers));
+        }
+    }
+
+    private static void cover(List<String> covers, String side, @Nullable Cover cover) {
+        if (cover != null) {
+            covers.add(side + " " + stock(cover.stock()) + (cover.printed() == null ? ", blank" : ", printed"));
+        }
+    }
+
+    private String stack() {
+        Stack s = report.stack();
+        BigDecimal weight = s.weightG();
+        return LengthText.both(s.nominal()) + ", likely " + s.min().inMm() + " to "
+                + s.max().inMm() + " (" + LengthText.inches(s.min()) + " to " + LengthText.inches(s.max()) + "); "
+                + (weight == null
+                        ? "weight unknown, as a stock gives no grammage"
+                        : LengthText.plain(weight, 0) + " g a copy");
+    }
+
+    private void binding() {
+        Plan plan = report.plan();
+        Element element = plan.element();
+        String method = plan.method().name().toLowerCase(Locale.ROOT) + ", pitch " + plan.pitchName() + ", "
+                + LengthText.both(plan.pitch());
+        if (element == null) {
+            entry("Binding", method + "; no element takes this stack");
+            return;
+        }
+        String loops = plan.loops() == 0 ? "" : ", " + loops(plan.pieces());
+        entry(
+                "Binding",
+                method + ", element " + element.name() + " (" + element.size().inMm() + ")" + loops);
+        Length closer = plan.closer();
+        if (closer != null) {
+            more("Set the closer to " + LengthText.both(closer) + ".");
+        }
+    }
+
+    private void volumes() {
+        List<Volume> volumes = report.volumes();
+        if (volumes.isEmpty()) {
+            return;
+        }
+        entry("Volumes", volumes.size() + ", each with its covers:");
+        for (Volume volume : volumes.subList(0, Math.min(MOST_VOLUMES, volumes.size()))) {
+            more(volume.number() + ": pages " + volume.firstPage() + "-" + volume.lastPage() + ", "
+                    + Counted.of(volume.block().bodyLeaves(), "leaf") + ", "
+                    + volume.stack().nominal().inMm() + ", element " + element(volume.plan()));
+        }
+        if (volumes.size() > MOST_VOLUMES) {
+            more("and " + (volumes.size() - MOST_VOLUMES) + " more");
+        }
+    }
+
+    private static String element(Plan plan) {
+        Element element = plan.element();
+        return element == null ? "none" : element.name();
+    }
+
+    private void punch() {
+        Plan plan = report.plan();
+        HoleRow row = plan.row();
+        entry(
+                "Punch",
+                plan.pattern() + ": " + Counted.of(row.holes().size(), "hole") + " "
+                        + LengthText.area(plan.holeAlong(), plan.holeAcross()) + ", axis "
+                        + LengthText.both(plan.edgeDistance())
+                        + " from the bound edge");
+        more("Depth " + plan.depth().setting().name() + ", "
+                + decider(plan.depth().decidedBy()));
+        List<Hole> holes = row.holes();
+        String first = holes.isEmpty()
+                ? "No whole hole fits this edge; "
+                : "First hole " + LengthText.both(holes.get(0).axis()) + " from the "
+                        + (report.job().boundEdge() == BoundEdge.TOP ? "left" : "head") + "; ";
+        more(first
+                + (row.pulledPins().isEmpty()
+                        ? "no pin to pull."
+                        : "pull " + (row.pulledPins().size() == 1 ? "pin " : "pins ")
+                                + PageLists.compact(row.pulledPins(), 8) + "."));
+        feed(plan);
+        if (!report.volumes().isEmpty()) {
+            more(Counted.of(report.run().lifts().size(), "lift") + " a copy, all volumes together" + pulls());
+        } else if (!plan.lifts().isEmpty()) {
+            more(Counted.of(plan.lifts().size(), "lift") + " a copy: " + lifts(plan.lifts())
+                    + (plan.lifts().equals(List.of(1)) ? " sheet" : " sheets") + pulls());
+        }
+        more("Punched zone " + LengthText.both(plan.punchedZone()) + " with "
+                + plan.registration().inMm() + " registration; clear margin " + LengthText.both(plan.clearMargin())
+                + ".");
+    }
+
+    private static String decider(Depth.@Nullable Decider decider) {
+        return switch (Objects.requireNonNull(decider, "the plan of a report was chosen")) {
+            case JOB -> "as the job says.";
+            case PUNCH -> "the punch's only setting.";
+            case PATTERN -> "as the rings have it.";
+            case THICKNESS -> "by the stack's thickness.";
+            case TURNING -> "as pages would not turn freely any deeper.";
+            case CONTENT -> "as print allows no deeper one.";
+        };
+    }
+
+    private String pulls() {
+        int copies = report.job().copies();
+        return copies == 1 ? "." : "; " + Counted.of(report.run().pulls(), "pull") + " for " + copies + " copies.";
+    }
+
+    private void feed(Plan plan) {
+        Gap gap = plan.row().gap();
+        if (gap != null) {
+            Gap.ThumbCut cut = gap.thumbCut();
+            more("Hanger gap " + LengthText.both(gap.end().minus(gap.start())) + " in the middle of the edge"
+                    + (cut == null ? "." : ", thumb cut " + LengthText.area(cut.width(), cut.depth()) + "."));
+        }
+        if (plan.sameEndToGuide()) {
+            more((report.job().boundEdge() == BoundEdge.TOP ? "Left end" : "Head")
+                    + " to the side guide on every lift: a leaf fed turned over would miss the element.");
+        }
+        Skew skew = plan.skew();
+        if (skew != null) {
+            more("A sheet may sit skewed by " + LengthText.both(skew.rise()) + " over the row.");
+        }
+    }
+
+    /** "34 loops", or "24 loops in two pieces of 12 and 12". */
+    private static String loops(List<Integer> pieces) {
+        int all = pieces.stream().mapToInt(Integer::intValue).sum();
+        return Counted.of(all, "loop")
+                + (pieces.size() < 2 ? "" : " in two pieces of " + pieces.get(0) + " and " + pieces.get(1));
+    }
+
+    /** "14, 14, 13" in the order of punching; where there are many, the rest is counted. */
+    private static String lifts(List<Integer> lifts) {
+        String first = lifts.stream().limit(MOST_LIFTS).map(String::valueOf).collect(Collectors.joining(", "));
+        int rest = lifts.stream().skip(MOST_LIFTS).mapToInt(Integer::intValue).sum();
+        return rest == 0 ? first : first + " and " + (lifts.size() - MOST_LIFTS) + " more lifts of " + rest;
+    }
+
+    /** One line for the settings of a pitch that do the same. */
+    private void whatIf() {
+        if (report.whatIf().size() < 2) {
+            return;
+        }
+        Map<List<String>, List<String>> settings = new LinkedHashMap<>();
+        for (WhatIf w : report.whatIf()) {
+            settings.computeIfAbsent(List.of(w.plan().pitchName(), outcome(w)), k -> new ArrayList<>())
+                    .add(w.plan().depth().setting().name() + " "
+                            + w.plan().edgeDistance().inMm() + (w.chosen() ? " (chosen)" : ""));
+        }
+        List<String> lines = new ArrayList<>();
+        settings.forEach((of, names) -> lines.add(of.get(0) + " " + String.join(", ", names) + ": " + of.get(1)));
+        entries.add(new Entry("What if", lines));
+    }
+
+    private static String outcome(WhatIf w) {
+        Plan plan = w.plan();
+        if (plan.row().holes().isEmpty()) {
+            return "no hole row fits this edge.";
+        }
+        Element element = plan.element();
+        return hit(w.punched(), "hit") + ", " + hit(w.tight(), "tight")
+                + (w.unread().isEmpty() ? "" : ", " + hit(w.unread(), "unread"))
+                + (element == null ? "; no element known to take it" : "; " + element.name())
+                + (plan.depth().binds() ? ", pages would not turn freely." : ".");
+    }
+
+    private static String hit(List<Integer> pages, String what) {
+        return pages.isEmpty()
+                ? "none " + what
+                : pages.size() + " " + what + " (" + PageLists.compact(pages, MOST_RANGES) + ")";
+    }
+
+    private String pages() {
+        List<String> counts = new ArrayList<>();
+        for (Verdict verdict : Verdict.values()) {
+            long count = report.pages().stream()
+                    .filter(p -> p.verdict().verdict() == verdict)
+                    .count();
+            if (count > 0) {
+                counts.add(count + " " + verdict.name().toLowerCase(Locale.ROOT));
+            }
+        }
+        return String.join(", ", counts);
+    }
+}

@@ -1,0 +1,10 @@
+package io.bindprep.report.words;
+
+/** What every report for people ends with. */
+public final class SafetyLine {
+    /** The cautions that printers' safety guides agree on; worded here, not quoted. */
+    public static final String TEXT = "Punch a waste sheet first. The machine's manual, site rules and local law come"
+            + " before this report; only trained people run punches, cutters and closers.";
+
+    private SafetyLine() {}
+}

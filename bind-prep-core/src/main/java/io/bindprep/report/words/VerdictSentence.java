@@ -1,0 +1,51 @@
+package io.bindprep.report.words;
+
+import io.bindprep.check.Outcome;
+import io.bindprep.check.Report;
+import io.bindprep.check.Severity;
+import io.bindprep.job.FailOn;
+import io.bindprep.marks.Verdict;
+import io.bindprep.wording.Counted;
+
+/** The whole answer in one sentence. */
+public final class VerdictSentence {
+    private VerdictSentence() {}
+
+    /** "Do not print: 2 pages would lose matter to the holes." */
+    public static String of(Report r) {
+        long punched = count(r, Verdict.PUNCHED);
+        long unread = count(r, Verdict.UNREAD);
+        long errors = count(r, Severity.ERROR);
+        long warnings = count(r, Severity.WARNING);
+        String sentence;
+        if (punched > 0 && unread > 0) {
+            sentence = "Do not print: " + Counted.of(punched, "page") + " would lose matter to the holes, and "
+                    + Counted.of(unread, "page") + " could not be read whole.";
+        } else if (punched > 0) {
+            sentence = "Do not print: " + Counted.of(punched, "page") + " would lose matter to the holes.";
+        } else if (unread > 0) {
+            sentence = "Do not print yet: " + Counted.of(unread, "page")
+                    + " could not be read whole, so nothing is known of " + (unread == 1 ? "it." : "them.");
+        } else if (errors > 0) {
+            sentence = "Do not print: " + Counted.of(errors, "error") + " below.";
+        } else if (r.outcome() == Outcome.FINDINGS) {
+            sentence = "Do not print yet: " + Counted.of(warnings, "warning") + " below, and this job fails on"
+                    + " warnings.";
+        } else if (warnings > 0) {
+            sentence = "Good to print and bind, once " + Counted.of(warnings, "warning") + " below "
+                    + (warnings == 1 ? "is" : "are") + " looked at.";
+        } else {
+            sentence = "Good to print and bind.";
+        }
+        boolean excused = r.outcome() == Outcome.FINDINGS && r.job().failOn() == FailOn.NEVER;
+        return excused ? sentence + " (fail-on is never, so this does not fail the check.)" : sentence;
+    }
+
+    private static long count(Report r, Verdict verdict) {
+        return r.pages().stream().filter(p -> p.verdict().verdict() == verdict).count();
+    }
+
+    private static long count(Report r, Severity severity) {
+        return r.findings().stream().filter(f -> f.severity() == severity).count();
+    }
+}

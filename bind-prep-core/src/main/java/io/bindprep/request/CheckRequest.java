@@ -1,0 +1,49 @@
+package io.bindprep.request;
+
+import io.bindprep.files.PdfSource;
+import io.bindprep.job.Job;
+import java.nio.file.Path;
+import java.util.concurrent.Semaphore;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What to check. For another machine send the path with {@link io.bindprep.job.JobSettings} and
+ * {@link io.bindprep.job.JobFiles}, which are serializable, and make the request there; the answer travels as JSON
+ * ({@link io.bindprep.report.json.JsonReport#line}).
+ *
+ * @param file the PDF
+ * @param name how reports call it; the same on every machine where the caller wants the same bytes out
+ * @param password for an encrypted PDF; null for none
+ * @param progress told how far the check is
+ * @param helpers a permit for each thread that a check may have help it besides its own; checks that share these never have
+ *     more of them together
+ */
+public record CheckRequest(
+        Path file, String name, Job job, @Nullable String password, Progress progress, Semaphore helpers) {
+    /** A check with a helper of its own, where that pays. */
+    public CheckRequest(Path file, String name, Job job, @Nullable String password, Progress progress) {
+        this(file, name, job, password, progress, new Semaphore(1));
+    }
+
+    /** Told after each page, never twice at once, from threads of the check. */
+    @FunctionalInterface
+    public interface Progress {
+        /** Pages done of so many. */
+        void pages(int done, int total);
+    }
+
+    /** A check without password or progress. */
+    public static CheckRequest of(Path file, String name, Job job) {
+        return new CheckRequest(file, name, job, null, (done, total) -> {});
+    }
+
+    /** The document as a whole value, to open it. */
+    public PdfSource source() {
+        return new PdfSource(file, name, password);
+    }
+
+    @Override
+    public String toString() {
+        return "CheckRequest[" + name + "]";
+    }
+}

@@ -1,0 +1,115 @@
+package io.bindprep.stage;
+
+import io.bindprep.binding.Plan;
+import io.bindprep.check.PageReport;
+import io.bindprep.check.Report;
+import io.bindprep.marks.Verdict;
+import io.bindprep.pdf.Intake;
+import io.bindprep.pdf.OpenedPdf;
+import io.bindprep.pdf.strip.PagePictures;
+import io.bindprep.picture.CloseUpWindows;
+import io.bindprep.picture.PagePicture;
+import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.request.CheckRequest;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+
+/** Draws the pages that most need looking at, until there are enough or they grow too large. */
+public final class PictureScan {
+    /** Enough to see what is wrong; a report of this many opens at once on a phone. */
+    private static final int MOST_PAGES = 30;
+
+    /** In characters of base 64. */
+    private static final long MOST_SIZE = 12_000_000;
+
+    /** Paper shown beyond what must be clear, so that what is near is seen whole. */
+    private static final double BEYOND_MM = 12;
+
+    private final CheckRequest request;
+    private final Report report;
+    private final List<PageReport> wanted;
+    private final List<PagePicture> done = new CopyOnWriteArrayList<>();
+    private long size;
+
+    private PictureScan(CheckRequest request, Report report) {
+        this.request = request;
+        this.report = report;
+        this.wanted = wanted(report);
+    }
+
+    /** Pages that are not clear: those punched first, then those not read, then those that are tight. */
+    private static List<PageReport> wanted(Report report) {
+        List<Verdict> order = List.of(Verdict.PUNCHED, Verdict.UNREAD, Verdict.TIGHT);
+        return report.pages().stream()
+                .filter(p -> order.contains(p.verdict().verdict()))
+                .sorted(Comparator.comparingInt(p -> order.indexOf(p.verdict().verdict())))
+                .limit(MOST_PAGES)
+                .toList();
+    }
+
+    /**
+     * Draws them, in page order.
+     *
+     * @throws UnreadableInputException where the file cannot be opened any more
+     */
+    public static List<PagePicture> run(CheckRequest request, Report report) throws UnreadableInputException {
+        PictureScan scan = new PictureScan(request, report);
+        if (scan.wanted.isEmpty()) {
+            return List.of();
+        }
+        try {
+            return TimeLimit.run(request.name(), limit -> {
+                scan.draw(limit);
+                return scan.drawn();
+            });
+        } catch (UnreadableInputException e) {
+            if (e.reason() == UnreadableInputException.Reason.TOO_MUCH) {
+                return scan.drawn(); // time or memory is spent: what there is shows the worst pages
+            }
+            throw e;
+        } catch (SettingException e) {
+            throw new IllegalStateException("pictures ask for no setting", e);
+        }
+    }
+
+    private void draw(TimeLimit limit) throws UnreadableInputException {
+        try (OpenedPdf pdf = Intake.open(request.source())) {
+            if (!pdf.facts().sha256().equals(report.document().sha256())) {
+                throw new IllegalStateException("the file changed since it was checked");
+            }
+            limit.extendFor(pdf.facts().pages().size() + wanted.size() * PagePictures.LIKE_PAGES_READ);
+            PagePictures pictures = pdf.pictures(wanted.size());
+            for (PageReport page : wanted) {
+                if (size > MOST_SIZE) {
+                    return;
+                }
+                PagePicture picture = draw(pictures, page);
+                size += picture.size();
+                done.add(picture);
+                request.progress().pages(done.size(), wanted.size());
+            }
+        }
+    }
+
+    private PagePicture draw(PagePictures pictures, PageReport page) {
+        Plan plan = report.plan();
+        double depth = Math.max(plan.punchedZone().mm(), plan.clearMargin().mm()) + BEYOND_MM;
+        return pictures.draw(
+                page.facts().page(),
+                page.place().boundEdge(),
+                depth,
+                CloseUpWindows.of(
+                        page.verdict().hits(),
+                        page.facts().along(page.place().boundEdge()).mm()));
+    }
+
+    /** What was drawn so far, in page order. */
+    private List<PagePicture> drawn() {
+        List<PagePicture> pictures = new ArrayList<>(done);
+        pictures.sort(Comparator.comparingInt(PagePicture::page));
+        return List.copyOf(pictures);
+    }
+}

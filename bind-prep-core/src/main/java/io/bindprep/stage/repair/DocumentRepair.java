@@ -1,0 +1,252 @@
+package io.bindprep.stage.repair;
+
+import io.bindprep.check.PageReport;
+import io.bindprep.check.Report;
+import io.bindprep.files.Scratch;
+import io.bindprep.files.WholeFile;
+import io.bindprep.job.Job;
+import io.bindprep.job.Sides;
+import io.bindprep.marks.Mark;
+import io.bindprep.marks.PageJudge;
+import io.bindprep.marks.PageVerdict;
+import io.bindprep.marks.Verdict;
+import io.bindprep.page.Move;
+import io.bindprep.pdf.Intake;
+import io.bindprep.pdf.OpenedPdf;
+import io.bindprep.pdf.edit.EditedPdf;
+import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.repair.BlankBacks;
+import io.bindprep.repair.MovePlan;
+import io.bindprep.repair.MovePlanner;
+import io.bindprep.repair.PageRoom;
+import io.bindprep.repair.ShiftReport;
+import io.bindprep.repair.ShiftReport.Result;
+import io.bindprep.repair.ShiftSettings;
+import io.bindprep.request.CheckRequest;
+import io.bindprep.request.ShiftRequest;
+import io.bindprep.stage.DocumentCheck;
+import io.bindprep.stage.TimeLimit;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/** The stages of a repair: check, room, moves, a changed copy, its check, and only then the file. */
+public final class DocumentRepair {
+    private static final double AT_THE_EDGE_MM = 0.01;
+
+    private final ShiftRequest request;
+    private final ShiftSettings settings;
+    private final CheckRequest check;
+    private final Report before;
+    private final PageJudge judge;
+    private final List<Integer> blanks;
+
+    private DocumentRepair(ShiftRequest request, CheckRequest check, Report before) {
+        this.request = request;
+        this.settings = request.settings();
+        this.check = check;
+        this.before = before;
+        this.judge = new PageJudge(before.plan());
+        this.blanks = settings.blankVersos() || settings.pad() ? BlankBacks.of(before.block()) : List.of();
+    }
+
+    public static ShiftReport run(ShiftRequest request) throws UnreadableInputException, SettingException, IOException {
+        CheckRequest check = laid(request);
+        return new DocumentRepair(request, check, DocumentCheck.run(check)).run();
+    }
+
+    /** A document that prints on fronts only is checked so. */
+    static CheckRequest laid(ShiftRequest request) throws SettingException {
+        CheckRequest check = request.check();
+        Job job = check.job();
+        if (request.settings().blankVersos()) {
+            job = job.laid(Sides.ONE, job.frontCover(), job.backCover(), job.inserts(), job.special());
+        } else if (request.settings().pad() && job.sides() == Sides.ONE) {
+            throw new SettingException(
+                    "pad",
+                    "true",
+                    "the job is one-sided, so no leaf has a second side to fill",
+                    "leave it out, or use blank-versos to print a one-sided document on a two-sided machine",
+                    List.of());
+        }
+        return new CheckRequest(check.file(), check.name(), job, check.password(), check.progress(), check.helpers());
+    }
+
+    private ShiftReport run() throws UnreadableInputException, SettingException, IOException {
+        Planned planned = TimeLimit.run(check.name(), this::plan);
+        MovePlan plan = planned.plan();
+        if (!plan.refusals().isEmpty()) {
+            return refused(null, plan.refusals());
+        }
+        if (plan.nothing() && blanks.isEmpty()) {
+            WholeFile.write(request.output(), out -> Files.copy(check.file(), out), check.file());
+            return new ShiftReport(
+                    Result.COPIED,
+                    request.outputName(),
+                    before,
+                    before,
+                    plan.moves(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of());
+        }
+        try (Scratch made = Scratch.file()) {
+            return changed(planned, made.path());
+        }
+    }
+
+    /** A plan and what of the document it rests on. */
+    record Planned(MovePlan plan, List<PageRoom> rooms, boolean encrypted, int signatures, List<Integer> withMarks) {}
+
+    private Planned plan(TimeLimit limit) throws UnreadableInputException {
+        try (OpenedPdf pdf = Intake.open(check.source())) {
+            limit.extendFor(pdf.facts().pages().size());
+            EditedPdf edited = pdf.edit();
+            List<String> refusals = forbidden(edited, settings, before);
+            if (!refusals.isEmpty()) {
+                return new Planned(new MovePlan(List.of(), List.of(), refusals), List.of(), false, 0, List.of());
+            }
+            double nearest = before.pages().stream()
+                    .map(PageReport::verdict)
+                    .filter(v -> v.verdict() != Verdict.CLEAR)
+                    .map(PageVerdict::nearest)
+                    .filter(Objects::nonNull)
+                    .mapToDouble(Mark::nearMm)
+                    .min()
+                    .orElse(judge.clearMm());
+            boolean moves = settings.gutter() != null || nearest < judge.clearMm();
+            double depth = moves ? MovePlanner.outerDepthMm(settings, judge.clearMm(), nearest) : 0;
+            List<PageRoom> rooms = before.pages().stream()
+                    .map(page -> OuterEdge.room(pdf, page, depth))
+                    .toList();
+            MovePlan plan = MovePlanner.plan(
+                    settings, judge.clearMm(), before.plan().punchedZone().mm(), rooms);
+            List<Integer> marked = rooms.stream()
+                    .map(PageRoom::page)
+                    .filter(edited::dropsMarks)
+                    .toList();
+            return new Planned(plan, rooms, edited.encrypted(), edited.signatures(), marked);
+        }
+    }
+
+    /** Why a document may not be changed; empty where it may. */
+    static List<String> forbidden(EditedPdf pdf, ShiftSettings settings, Report before) {
+        List<String> refusals = new ArrayList<>();
+        if (!pdf.mayChange()) {
+            refusals.add("Its owner does not allow it to be changed: ask for a copy without that restriction, or for"
+                    + " the owner's password.");
+        }
+        if (pdf.signatures() > 0 && !settings.allowSigned()) {
+            refusals.add("It is digitally signed, and a change would void the signature. Have the margin corrected"
+                    + " before it is signed, or take an unsigned copy for printing (allow-signed).");
+        }
+        if (before.document().lostPages() > 0) {
+            refusals.add("Pages of it are lost, and a repaired copy would hide that. Ask for the file again.");
+        }
+        return refusals;
+    }
+
+    private ShiftReport changed(Planned planned, Path made)
+            throws UnreadableInputException, SettingException, IOException {
+        MovePlan plan = planned.plan();
+        Set<Integer> cut = new TreeSet<>(runningOff());
+        Report after = made(plan, made, cut);
+        RepairComparison checked = new RepairComparison(settings, before, after, plan.moves(), blanks, judge);
+        // what nobody saw, beyond the edge, may have come in with the content
+        cut.addAll(checked.cameIn());
+        if (!cut.isEmpty()) {
+            after = made(plan, made, cut);
+            checked = new RepairComparison(settings, before, after, plan.moves(), blanks, judge);
+        }
+        List<String> wrong = checked.wrong();
+        if (!wrong.isEmpty()) {
+            return refused(after, wrong);
+        }
+        List<String> notes = new RepairNotes(check, before, checked, planned).of(settings, made, cut);
+        WholeFile.write(request.output(), out -> Files.copy(made, out), check.file());
+        return new ShiftReport(
+                Result.CHANGED,
+                request.outputName(),
+                before,
+                after,
+                plan.moves(),
+                blanks,
+                plan.because(),
+                notes,
+                List.of());
+    }
+
+    /** Pages where a mark ends at the bound edge, and so goes on beyond it for all one knows. */
+    private List<Integer> runningOff() {
+        return before.pages().stream()
+                .map(PageReport::verdict)
+                .filter(v -> !v.background()
+                        && v.nearest() != null
+                        && Objects.requireNonNull(v.nearest()).nearMm() < AT_THE_EDGE_MM)
+                .map(PageVerdict::page)
+                .toList();
+    }
+
+    private ShiftReport refused(@Nullable Report after, List<String> reasons) {
+        return new ShiftReport(
+                Result.REFUSED,
+                request.outputName(),
+                before,
+                after,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                reasons);
+    }
+
+    /** Writes the changed copy and checks it. */
+    private Report made(MovePlan plan, Path file, Set<Integer> cut)
+            throws UnreadableInputException, SettingException, IOException {
+        TimeLimit.run(check.name(), limit -> {
+            try (OutputStream out = Scratch.write(file)) {
+                write(plan, limit, cut, out);
+            }
+            return file;
+        });
+        Job job = BlankBacks.job(check.job(), blanks);
+        return DocumentCheck.run(
+                new CheckRequest(file, request.outputName(), job, null, check.progress(), check.helpers()));
+    }
+
+    private void write(MovePlan plan, TimeLimit limit, Set<Integer> cut, OutputStream out)
+            throws UnreadableInputException, IOException {
+        try (OpenedPdf pdf = Intake.open(check.source())) {
+            limit.extendFor(pdf.facts().pages().size());
+            EditedPdf edited = pdf.edit();
+            if (edited.signatures() > 0) {
+                edited.dropSignatures();
+            }
+            for (int page = 1; page <= plan.moves().size(); page++) {
+                Move move = plan.moves().get(page - 1);
+                if (!move.nothing()) {
+                    edited.move(page, move, beyond(page, cut));
+                }
+            }
+            edited.blanksAfter(blanks);
+            edited.save(out, plan.moves() + " " + blanks + " " + cut);
+        }
+    }
+
+    private EditedPdf.Beyond beyond(int page, Set<Integer> cut) {
+        if (cut.contains(page)) {
+            return EditedPdf.Beyond.CUT;
+        }
+        boolean background = before.pages().get(page - 1).verdict().background();
+        return background ? EditedPdf.Beyond.STAYS : EditedPdf.Beyond.MOVES;
+    }
+}

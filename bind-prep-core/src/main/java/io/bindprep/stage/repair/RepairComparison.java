@@ -1,0 +1,142 @@
+package io.bindprep.stage.repair;
+
+import io.bindprep.check.Finding;
+import io.bindprep.check.Report;
+import io.bindprep.check.Severity;
+import io.bindprep.marks.Mark;
+import io.bindprep.marks.PageJudge;
+import io.bindprep.marks.PageVerdict;
+import io.bindprep.marks.Verdict;
+import io.bindprep.page.Move;
+import io.bindprep.repair.ShiftSettings;
+import io.bindprep.wording.PageLists;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Holds the check of a changed document against that of the document as it was. */
+final class RepairComparison {
+    /** Pixels of a picture are this coarse. */
+    private static final double COARSE_MM = 0.25;
+
+    private static final int MOST_RANGES = 8;
+
+    private final ShiftSettings settings;
+    private final Report before;
+    private final Report after;
+    private final List<Move> moves;
+    private final int blanks;
+    private final int[] places;
+    private final PageJudge judge;
+
+    RepairComparison(
+            ShiftSettings settings,
+            Report before,
+            Report after,
+            List<Move> moves,
+            List<Integer> blanks,
+            PageJudge judge) {
+        this.settings = settings;
+        this.before = before;
+        this.after = after;
+        this.moves = moves;
+        this.blanks = blanks.size();
+        this.places = places(before.pages().size(), Set.copyOf(blanks));
+        this.judge = judge;
+    }
+
+    /** Pages where something stands nearer the bound edge than the move can have put it: it came from beyond the edge. */
+    List<Integer> cameIn() {
+        return pages().filter(page -> !moves.get(page - 1).nothing() && cameIn(page))
+                .boxed()
+                .toList();
+    }
+
+    private boolean cameIn(int page) {
+        PageVerdict was = before.pages().get(page - 1).verdict();
+        PageVerdict is = verdictAfter(page);
+        Mark nearest = is.nearest();
+        if (is.background() && !was.background()) {
+            return true;
+        }
+        Mark first = was.nearest();
+        double near = was.background() ? 0 : first == null ? judge.stripMm() : first.nearMm();
+        Move move = moves.get(page - 1);
+        return nearest != null && nearest.nearMm() < move.scale() * near + move.awayMm() - COARSE_MM;
+    }
+
+    /** Why the changed document is no better than it was; empty where it is good. */
+    List<String> wrong() {
+        List<String> wrong = new ArrayList<>();
+        if (after.pages().size() != before.pages().size() + blanks) {
+            return List.of("The repaired copy would have " + after.pages().size() + " pages where "
+                    + (before.pages().size() + blanks) + " belong.");
+        }
+        for (Verdict verdict : List.of(Verdict.UNREAD, Verdict.PUNCHED, Verdict.TIGHT)) {
+            List<Integer> bad = pages().filter(p -> verdictAfter(p).verdict() == verdict && !settled(p))
+                    .boxed()
+                    .toList();
+            if (!bad.isEmpty()) {
+                wrong.add("The check of the repaired copy still finds "
+                        + (bad.size() == 1 ? "page " : "pages ") + PageLists.compact(bad, MOST_RANGES) + " "
+                        + word(verdict) + ".");
+            }
+        }
+        List<Integer> art = pages().filter(
+                        p -> before.pages().get(p - 1).verdict().background()
+                                && verdictAfter(p).verdict() != Verdict.CLEAR)
+                .boxed()
+                .toList();
+        if (!art.isEmpty() && !wrong.isEmpty()) {
+            wrong.add("A tint or picture runs through the bound edge on " + (art.size() == 1 ? "page " : "pages ")
+                    + PageLists.compact(art, MOST_RANGES) + " and could not be kept in its place there. Have the page"
+                    + " laid out anew.");
+        }
+        Set<String> known = before.findings().stream().map(Finding::rule).collect(Collectors.toSet());
+        after.findings().stream()
+                .filter(f -> f.severity() == Severity.ERROR && !known.contains(f.rule()))
+                .forEach(f ->
+                        wrong.add("The check of the repaired copy finds what was not there before: " + f.message()));
+        return wrong;
+    }
+
+    /** A gutter promises no page to be clear, only none to be worse. */
+    private boolean settled(int page) {
+        Verdict was = before.pages().get(page - 1).verdict().verdict();
+        return settings.gutter() != null && verdictAfter(page).verdict().compareTo(was) <= 0;
+    }
+
+    private static String word(Verdict verdict) {
+        return switch (verdict) {
+            case CLEAR -> "clear";
+            case TIGHT -> "too near the binding";
+            case PUNCHED -> "punched";
+            case UNREAD -> "not to be read whole";
+        };
+    }
+
+    /** Where each page lies once blank ones have come in, from 0. */
+    private static int[] places(int pages, Set<Integer> blanks) {
+        int[] places = new int[pages];
+        for (int page = 1, place = 0; page <= pages; page++) {
+            places[page - 1] = place;
+            place += blanks.contains(page) ? 2 : 1;
+        }
+        return places;
+    }
+
+    PageVerdict verdictAfter(int page) {
+        return after.pages().get(places[page - 1]).verdict();
+    }
+
+    /** The number of a page in the changed document. */
+    int numberAfter(int page) {
+        return places[page - 1] + 1;
+    }
+
+    IntStream pages() {
+        return IntStream.rangeClosed(1, before.pages().size());
+    }
+}

@@ -1,0 +1,191 @@
+package io.bindprep.stage.repair;
+
+import io.bindprep.check.Report;
+import io.bindprep.files.PdfSource;
+import io.bindprep.marks.Mark;
+import io.bindprep.page.Move;
+import io.bindprep.page.PageEdge;
+import io.bindprep.pdf.Intake;
+import io.bindprep.pdf.OpenedPdf;
+import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.repair.PageRoom;
+import io.bindprep.repair.ShiftSettings;
+import io.bindprep.request.CheckRequest;
+import io.bindprep.stage.TimeLimit;
+import io.bindprep.unit.Length;
+import io.bindprep.wording.PageLists;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+
+/** What to know of a repaired document before it is printed: what no longer reaches an edge, what is gone. */
+final class RepairNotes {
+    private static final int MOST_RANGES = 8;
+
+    private final CheckRequest check;
+    private final Report before;
+    private final RepairComparison checked;
+    private final DocumentRepair.Planned planned;
+    private final List<String> notes = new ArrayList<>();
+
+    RepairNotes(CheckRequest check, Report before, RepairComparison checked, DocumentRepair.Planned planned) {
+        this.check = check;
+        this.before = before;
+        this.checked = checked;
+        this.planned = planned;
+    }
+
+    /** The notes, what may be seen on paper first. */
+    List<String> of(ShiftSettings settings, Path made, Collection<Integer> cut)
+            throws UnreadableInputException, SettingException {
+        boundEdge();
+        otherEdges(made);
+        outerEdge(settings);
+        beyond(cut);
+        List<Integer> marked =
+                moved().filter(planned.withMarks()::contains).boxed().toList();
+        if (!marked.isEmpty()) {
+            notes.add(
+                    "What stood beyond the bleed on " + pages(marked) + ", such as printer's marks, is left out: marks"
+                            + " that moved would have the page cut in the wrong place. The page boxes say where to cut.");
+        }
+        if (planned.encrypted()) {
+            notes.add("The file was encrypted; what is written is not. Keep it as safe as the content asks.");
+        }
+        if (planned.signatures() > 0) {
+            notes.add("Its signatures no longer hold and are taken out; the copy is for printing only.");
+        }
+        return notes;
+    }
+
+    /** Cut away at the edge of the page as it was: what already ran off it, and what had nothing to do with it. */
+    private void beyond(Collection<Integer> cut) {
+        List<Integer> runOff = cut.stream().filter(this::ranOff).toList();
+        List<Integer> hidden = cut.stream().filter(p -> !ranOff(p)).toList();
+        if (!runOff.isEmpty()) {
+            notes.add("On " + pages(runOff)
+                    + " matter runs off the bound edge in the file itself and stays cut there: see"
+                    + " whether anything is lost.");
+        }
+        if (!hidden.isEmpty()) {
+            notes.add("On " + pages(hidden) + " something that lay hidden beyond the page would have come in with the"
+                    + " content; it is cut away.");
+        }
+    }
+
+    private boolean ranOff(int page) {
+        Mark nearest = before.pages().get(page - 1).verdict().nearest();
+        return nearest != null && nearest.nearMm() <= OuterEdge.BLEED_MM;
+    }
+
+    private IntStream moved() {
+        return checked.pages().filter(p -> !move(p).nothing());
+    }
+
+    private Move move(int page) {
+        return planned.plan().moves().get(page - 1);
+    }
+
+    private void boundEdge() {
+        List<Integer> gaps = moved().filter(
+                        p -> before.pages().get(p - 1).verdict().background()
+                                && !checked.verdictAfter(p).background())
+                .boxed()
+                .toList();
+        List<Integer> stay = moved().filter(
+                        p -> before.pages().get(p - 1).verdict().background() && !gaps.contains(p))
+                .boxed()
+                .toList();
+        if (!stay.isEmpty()) {
+            notes.add(
+                    "The tint or picture that runs through the bound edge on " + pages(stay)
+                            + " stays in its place or still reaches it; what lies upon it moves. See that the two still go together.");
+        }
+        if (!gaps.isEmpty()) {
+            double most = gaps.stream().mapToDouble(p -> move(p).awayMm()).max().orElse(0);
+            notes.add("The tint or picture that ran through the bound edge no longer reaches it on " + pages(gaps)
+                    + ": up to " + mm(most)
+                    + " of bare paper will show beside the binding. Have the art made wider there,"
+                    + " or accept it.");
+        }
+    }
+
+    /** Only what is scaled draws back from the edges that are not limit. */
+    private void otherEdges(Path made) throws UnreadableInputException, SettingException {
+        List<Integer> scaled = moved().filter(p -> move(p).scales()).boxed().toList();
+        if (scaled.isEmpty()) {
+            return;
+        }
+        Map<PageEdge, List<Integer>> gaps = TimeLimit.run(check.name(), limit -> {
+            Map<PageEdge, List<Integer>> found = new TreeMap<>();
+            try (OpenedPdf was = Intake.open(check.source());
+                    OpenedPdf is = Intake.open(new PdfSource(made, check.name(), null))) {
+                limit.extendFor(2 * scaled.size());
+                for (int page : scaled) {
+                    for (PageEdge edge : PageEdge.values()) {
+                        if (edge != move(page).boundEdge()
+                                && OuterEdge.bleeds(was, page, edge)
+                                && !OuterEdge.bleeds(is, checked.numberAfter(page), edge)) {
+                            found.computeIfAbsent(edge, k -> new ArrayList<>()).add(page);
+                        }
+                    }
+                }
+            }
+            return found;
+        });
+        gaps.forEach(
+                (edge, pages) -> notes.add(
+                        "What ran off the "
+                                + edge.name().toLowerCase(Locale.ROOT) + " edge no longer reaches it on " + pages(pages)
+                                + ", for everything is made smaller there: bare paper will show. Have the art made larger, or accept it."));
+    }
+
+    private void outerEdge(ShiftSettings settings) {
+        List<Integer> bleeding = planned.rooms().stream()
+                .filter(r -> r.bleeds()
+                        && !move(r.page()).nothing()
+                        && !move(r.page()).scales())
+                .map(PageRoom::page)
+                .toList();
+        if (!bleeding.isEmpty()) {
+            double most =
+                    bleeding.stream().mapToDouble(p -> move(p).awayMm()).max().orElse(0);
+            notes.add(
+                    "What runs off the outer edge on " + pages(bleeding) + " loses up to " + mm(most) + " more there.");
+        }
+        if (settings.gutter() == null) {
+            return;
+        }
+        double outer = settings.outerMargin().mm();
+        List<Integer> near = planned.rooms().stream()
+                .filter(r -> r.outerMm() - move(r.page()).awayMm() < outer)
+                .map(PageRoom::page)
+                .toList();
+        if (!near.isEmpty()) {
+            notes.add("Matter on " + pages(near) + " comes nearer the outer edge than " + mm(outer)
+                    + ": see that the printer prints so far out and that the trim is true.");
+        }
+        List<Integer> unread = planned.rooms().stream()
+                .filter(r -> r.unread() != null)
+                .map(PageRoom::page)
+                .toList();
+        if (!unread.isEmpty()) {
+            notes.add(
+                    "Not read whole: " + pages(unread) + ". Nothing is known of what the move does there; look at it.");
+        }
+    }
+
+    private static String pages(Collection<Integer> pages) {
+        return (pages.size() == 1 ? "page " : "pages ") + PageLists.compact(List.copyOf(pages), MOST_RANGES);
+    }
+
+    private static String mm(double mm) {
+        return Length.ofMeasuredMm(mm).inMm();
+    }
+}

@@ -1,0 +1,171 @@
+package io.bindprep.maven;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import io.bindprep.BindPrep;
+import io.bindprep.ReportFormat;
+import io.bindprep.problem.SettingException;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class GoalExecutionTest {
+    private static final Path FIXTURES = Path.of(System.getProperty("bindprep.root"), "fixtures");
+    private static final JobSource NOTHING_SAID = new JobSource(null, null, null);
+    private static final JobSource NEVER = new JobSource(null, null, "never");
+
+    @TempDir
+    private Path base;
+
+    private final RecordedLog log = new RecordedLog();
+
+    @Test
+    void aGoodDocumentIsOneLine() throws Exception {
+        run(NOTHING_SAID, BindPrep::check, "members-handbook-a4.pdf");
+        assertThat(log.lines).containsExactly("info: members-handbook-a4.pdf: good, 24 pages, 1 note");
+        assertThat(report("members-handbook-a4.json")).contains("\"good\"");
+        assertThat(report("members-handbook-a4.txt")).isNotEmpty();
+    }
+
+    @Test
+    void findingsFailTheBuildAfterEveryReportIsWritten() {
+        assertThatThrownBy(() -> run(NOTHING_SAID, BindPrep::check, "cookbook-letter.pdf", "members-handbook-a4.pdf"))
+                .isInstanceOf(MojoFailureException.class)
+                .hasMessageContaining("cookbook-letter.pdf: Do not print: ")
+                .hasMessageContaining("\n  Text would be punched on page 14 ")
+                .hasMessageContaining("\n    Have it moved")
+                .hasMessageEndingWith("report: reports/cookbook-letter.txt")
+                .message()
+                .satisfies(text -> assertThat(text.lines().count()).isLessThanOrEqualTo(9));
+        assertThat(base.resolve("reports/members-handbook-a4.json")).exists();
+    }
+
+    /** README's own example; to make it anew: -Dbindprep.regenerate. */
+    @Test
+    void theReadmeShowsHowABuildEnds() throws Exception {
+        Path readme = Path.of(System.getProperty("bindprep.root"), "README.md");
+        Pattern example = Pattern.compile("(?m)^(A build with that cookbook[^`]*```text\\R)((?s:.*?))^```");
+        String text = Files.readString(readme);
+        Matcher shown = example.matcher(text);
+        assertThat(shown.find()).isTrue();
+        String said = catchThrowableOfType(
+                        MojoFailureException.class,
+                        () -> run(NOTHING_SAID, BindPrep::check, "cookbook-letter.pdf", "members-handbook-a4.pdf"))
+                .getMessage();
+        if (System.getProperty("bindprep.regenerate") != null) {
+            Files.writeString(readme, shown.replaceFirst(Matcher.quoteReplacement(shown.group(1) + said + "\n```")));
+            return;
+        }
+        assertThat(shown.group(2)).isEqualTo(said + "\n");
+    }
+
+    @Test
+    void findingsThatFailNothingAreAWarningWithPageAndRemedy() throws Exception {
+        run(NEVER, BindPrep::check, "cookbook-letter.pdf");
+        assertThat(log.lines).hasSize(1);
+        assertThat(log.lines.get(0))
+                .startsWith("warn: cookbook-letter.pdf: Do not print: ")
+                .contains("\n  Text would be punched on page 14 ", "\n    Have it moved")
+                .endsWith("report: reports/cookbook-letter.txt");
+    }
+
+    @Test
+    void anUnreadableDocumentIsAnErrorEvenWhereNothingFails() throws Exception {
+        assertThatThrownBy(() -> run(NEVER, BindPrep::check, "damaged.pdf", "cookbook-letter.pdf", "word-file.pdf"))
+                .isInstanceOf(MojoExecutionException.class)
+                .hasMessageContaining("damaged.pdf ")
+                .hasMessageContaining("word-file.pdf ");
+        assertThat(report("damaged.json")).contains("\"unreadable\"");
+        assertThat(base.resolve("reports/cookbook-letter.json")).exists();
+    }
+
+    @Test
+    void aSettingThatOnlyTheDocumentProvesWrongIsNamedAndTheOthersAreChecked() throws Exception {
+        JobSource source = new JobSource(JobElementTest.job("<covers><front>film-75</front></covers>"), null, null);
+        List<String> seen = new ArrayList<>();
+        Engine engine = request -> {
+            seen.add(request.name());
+            throw new SettingException("covers.front", "x", "page 9 is not there", "look", List.of());
+        };
+        assertThatThrownBy(() -> run(source, engine, "damaged.pdf", "word-file.pdf"))
+                .isInstanceOf(MojoExecutionException.class)
+                .hasMessageStartingWith("<job><covers><front>: page 9 is not there\n  Look.");
+        assertThat(seen).containsExactly("damaged.pdf", "word-file.pdf");
+    }
+
+    @Test
+    void ourOwnMistakeIsOneDocumentsTrouble() {
+        List<String> seen = new ArrayList<>();
+        Engine engine = request -> {
+            seen.add(request.name());
+            throw new IllegalStateException("the check failed", new ArithmeticException("by zero"));
+        };
+        assertThatThrownBy(() -> run(NOTHING_SAID, engine, "damaged.pdf", "word-file.pdf"))
+                .isInstanceOf(MojoExecutionException.class)
+                .hasMessageContaining("damaged.pdf: internal error, java.lang.ArithmeticException: by zero\n")
+                .hasMessageContaining("word-file.pdf: internal error");
+        assertThat(seen).hasSize(2);
+    }
+
+    @Test
+    void memoryThatRunsOutIsNobodysMistake() {
+        Engine engine = request -> {
+            throw new IllegalStateException("the check failed", new OutOfMemoryError("Java heap space"));
+        };
+        assertThatThrownBy(() -> run(NOTHING_SAID, engine, "damaged.pdf"))
+                .isInstanceOf(MojoExecutionException.class)
+                .hasMessageStartingWith("damaged.pdf: the memory that Maven may use ran out.\n")
+                .hasMessageContaining("MAVEN_OPTS=-Xmx1g")
+                .hasMessageNotContaining("bug");
+    }
+
+    @Test
+    void whatCannotBeWrittenIsSaid() throws Exception {
+        Files.writeString(base.resolve("reports"), "a file where the folder belongs");
+        assertThatThrownBy(() -> run(NOTHING_SAID, BindPrep::check, "members-handbook-a4.pdf"))
+                .isInstanceOf(MojoExecutionException.class)
+                .hasMessageContaining("members-handbook-a4.pdf: its result cannot be written: ")
+                .hasMessageContaining("reports");
+    }
+
+    @Test
+    void manyFailuresStayReadable() {
+        List<String> many = IntStream.range(0, 70)
+                .mapToObj(i -> "book" + i + "\n  why\n  do")
+                .toList();
+        List<String> lines = Wording.together(many).lines().toList();
+        assertThat(lines).hasSize(10 * 3 + 40 + 1).endsWith("book49", "and 20 more documents");
+        assertThat(Wording.together(List.of("one\n  why"))).isEqualTo("one\n  why");
+    }
+
+    private void run(JobSource source, Engine engine, String... names) throws Exception {
+        Documents documents = new Documents(FIXTURES);
+        for (String name : names) {
+            documents.add(new Document(new File(name), null, null));
+        }
+        JobSource.Asked asked = source.read(base);
+        OutputFolder folder = new OutputFolder(base, base.resolve("reports"));
+        Work work = new CheckWork(folder, List.of(ReportFormat.JSON, ReportFormat.TEXT), engine);
+        UpToDate never = new UpToDate(base, "check", null);
+        new GoalExecution(work, folder, never, new Attachments(null, null), log)
+                .run(documents.inOrder().stream()
+                        .map(input -> new GoalExecution.Task(input, source, asked, null))
+                        .toList());
+    }
+
+    private String report(String name) throws IOException {
+        return Files.readString(base.resolve("reports").resolve(name));
+    }
+}
