@@ -218,18 +218,18 @@ public final class OpenedPdf implements AutoCloseable {
     }
 
     /** A page's dictionary with what it inherits, read anew at each call. */
-    public COSDictionary page(int page) {
+    COSDictionary page(int page) {
         return pages.get(page - 1).whole(objects);
     }
 
     /** The strip of a page to draw, with all that the page paints. */
-    public StripRaster.Source strip(COSDictionary page, PageFacts f, PageEdge edge, double depthMm) {
+    StripRaster.Source strip(COSDictionary page, PageFacts f, PageEdge edge, double depthMm) {
         return new StripRaster.Source(
                 document, page, f, edge, depthMm, layers, budget, drawnFonts, new DrawnPictures(), null);
     }
 
     /** The same strip without what the page paints away from it. */
-    public StripRaster.Source lean(StripRaster.Source strip) throws IOException {
+    StripRaster.Source lean(StripRaster.Source strip) throws IOException {
         StripContent near = engine.near(strip.page(), visible(strip.facts()), strip.near());
         return near == null ? strip : strip.of(near);
     }

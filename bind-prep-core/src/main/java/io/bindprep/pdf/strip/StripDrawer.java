@@ -60,7 +60,7 @@ public final class StripDrawer extends PageDrawer {
      * @param annotations compared by identity
      */
     public record Left(Map<Integer, String> operators, Set<COSDictionary> annotations) {
-        static final Left NOTHING = new Left(Map.of(), Set.of());
+        public static final Left NOTHING = new Left(Map.of(), Set.of());
 
         int size() {
             return operators.size() + annotations.size();

@@ -86,7 +86,7 @@ public record StripRaster(
             return new Source(document, lean, facts, edge, depthMm, layers, budget, cache, pictures, content.numbers());
         }
 
-        StripRaster draw(StripDrawer.Left left) throws IOException {
+        public StripRaster draw(StripDrawer.Left left) throws IOException {
             return StripRaster.of(this, left);
         }
     }

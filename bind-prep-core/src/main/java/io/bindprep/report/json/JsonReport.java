@@ -10,6 +10,7 @@ import io.bindprep.problem.UnreadableInputException;
  * rounded to four decimals, grams to one. {@code io/bindprep/schema/report.schema.json} describes every member.
  */
 public final class JsonReport {
+    /** The version of {@code io/bindprep/schema/report.schema.json}. */
     public static final int SCHEMA_VERSION = 1;
 
     private JsonReport() {}

@@ -1,14 +1,12 @@
-package io.bindprep.pdf.strip;
+package io.bindprep.pdf;
 
 import static io.bindprep.pdf.PageMaker.numbers;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.bindprep.files.PdfSource;
 import io.bindprep.page.PageEdge;
-import io.bindprep.pdf.Intake;
-import io.bindprep.pdf.OpenedPdf;
-import io.bindprep.pdf.PageMaker;
-import io.bindprep.pdf.StripCases;
+import io.bindprep.pdf.strip.StripDrawer;
+import io.bindprep.pdf.strip.StripRaster;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
