@@ -32,7 +32,7 @@ class PrintOrNotTest {
     void itFindsWhatWasPlanted() throws Exception {
         assertThat(printed("cookbook-letter.pdf"))
                 .startsWith("cookbook-letter.pdf: do not print\n")
-                .contains("  text-punched [14]\n", "  line-punched [27]\n");
+                .contains("  text-hit [14]\n", "  line-hit [27]\n");
     }
 
     private static String printed(String... fixtures) throws Exception {

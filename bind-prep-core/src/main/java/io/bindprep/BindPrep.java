@@ -36,7 +36,7 @@ import java.util.List;
  * zone: the same file, name and job give the same report anywhere.
  *
  * <p>Units: an {@link Length} is exact, in whole 1/914400 in; a name that ends in {@code Mm} holds millimetres, one in
- * {@code Um} micrometres, one in {@code In} inches. On a page a place is the distance from the bound edge and the distance along
+ * {@code Um} micrometres, one in {@code In} inches. On a page a place is the distance from the binding edge and the distance along
  * it, of the trimmed leaf as its reader sees it.
  *
  * <p>Sources: hole patterns follow XJDF 2.2 (CIP4) and RFC 3806, basis weights and calipers the US Government Paper
@@ -62,7 +62,7 @@ public final class BindPrep {
 
     /**
      * Checks one PDF against one job. {@link Report#failed()} is the answer, the findings are why; a page that could not
-     * be analysed is in it as unread, never as clear.
+     * be analysed is in it as not checked, never as clear.
      *
      * @throws UnreadableInputException where the file is not a PDF that can be opened; nothing about it is known to be good
      * @throws SettingException where the job asks for what the document or the trade does not have
@@ -99,7 +99,7 @@ public final class BindPrep {
     }
 
     /**
-     * Draws a proof of one PDF: the holes, the clear margin and what was found as layers and annotations over a copy. The
+     * Draws a proof of one PDF: the holes, the binding margin and what was found as layers and annotations over a copy. The
      * input is not changed; the output is written whole or not at all.
      *
      * @throws UnreadableInputException where the file is not a PDF that can be opened
@@ -152,7 +152,7 @@ public final class BindPrep {
 
     /**
      * Pictures of the pages of a report that are not clear, for {@link io.bindprep.report.html.HtmlReport}: at most 30, those punched first,
-     * then those unread, then those tight, and none further once they take 12 MB. In page order. Opens the file again.
+     * then those not checked, then those tight, and none further once they take 12 MB. In page order. Opens the file again.
      *
      * @param request the one that the report came from; its progress is told of pictures
      * @throws UnreadableInputException where the file cannot be opened any more

@@ -36,7 +36,7 @@ final class ApiListing {
     private static final String OURS = "io.bindprep.";
 
     private final Set<Class<?>> met = new HashSet<>();
-    private final Deque<Class<?>> unread = new ArrayDeque<>();
+    private final Deque<Class<?>> unchecked = new ArrayDeque<>();
 
     private ApiListing() {}
 
@@ -44,8 +44,8 @@ final class ApiListing {
         ApiListing listing = new ApiListing();
         waysIn.forEach(listing::meet);
         Map<String, String> texts = new TreeMap<>();
-        while (!listing.unread.isEmpty()) {
-            Class<?> type = listing.unread.pop();
+        while (!listing.unchecked.isEmpty()) {
+            Class<?> type = listing.unchecked.pop();
             texts.put(type.getName(), listing.text(type));
         }
         return String.join("\n", texts.values());
@@ -55,7 +55,7 @@ final class ApiListing {
         if (type.isArray()) {
             meet(type.getComponentType());
         } else if (type.getName().startsWith(OURS) && Modifier.isPublic(type.getModifiers()) && met.add(type)) {
-            unread.add(type);
+            unchecked.add(type);
         }
     }
 

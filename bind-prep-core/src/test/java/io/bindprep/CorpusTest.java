@@ -73,9 +73,9 @@ class CorpusTest {
             try {
                 Report report =
                         BindPrep.check(CheckRequest.of(file, file.getFileName().toString(), job));
-                boolean unread =
-                        report.pages().stream().anyMatch(p -> p.verdict().verdict() == Verdict.UNREAD);
-                return unread && !report.failed() ? "WRONG " + file + " passes with an unread page" : "read";
+                boolean unchecked =
+                        report.pages().stream().anyMatch(p -> p.verdict().verdict() == Verdict.UNCHECKED);
+                return unchecked && !report.failed() ? "WRONG " + file + " passes with a page not checked" : "read";
             } catch (UnreadableInputException e) {
                 return e.getMessage().isBlank() || e.remedy().isBlank()
                         ? "WRONG " + file + " is refused without a word"

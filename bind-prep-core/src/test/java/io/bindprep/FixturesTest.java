@@ -53,14 +53,14 @@ class FixturesTest {
     }
 
     @Test
-    void cookbookHasTwoPunchedAndFiveTightPages() throws Exception {
+    void cookbookHasTwoHitAndFiveTightPages() throws Exception {
         Report r = check("cookbook-letter.pdf", Map.of("pitch", "3:1"));
-        assertThat(pages(r, Verdict.PUNCHED)).containsExactly(14, 27);
+        assertThat(pages(r, Verdict.HIT)).containsExactly(14, 27);
         assertThat(pages(r, Verdict.TIGHT)).containsExactly(40, 41, 42, 43, 44);
         assertThat(r.failed()).isTrue();
         assertThat(r.findings())
                 .extracting(Finding::rule)
-                .contains("text-punched", "line-punched", "text-tight", "trim-undeclared");
+                .contains("text-hit", "line-hit", "text-tight", "trim-undeclared");
         assertThat(nearest(r, 14).nearMm()).isCloseTo(2.98, within(0.03));
         assertThat(nearest(r, 14).alongStartMm()).isCloseTo(219.1, within(1.1));
         assertThat(nearest(r, 14).words()).startsWith("Bones: run a thumb");
@@ -70,20 +70,20 @@ class FixturesTest {
     }
 
     @Test
-    void plannersTintIsBackgroundAndItsPictureIsPunched() throws Exception {
+    void plannersTintIsBackgroundAndItsPictureIsHit() throws Exception {
         Report r = check("planner-a5.pdf", Map.of("trim", "a5"));
-        assertThat(pages(r, Verdict.PUNCHED)).containsExactly(9);
+        assertThat(pages(r, Verdict.HIT)).containsExactly(9);
         assertThat(nearest(r, 9).nearMm()).isCloseTo(3.97, within(0.25));
         assertThat(r.findings())
-                .filteredOn(f -> f.rule().equals("background-at-bound-edge"))
+                .filteredOn(f -> f.rule().equals("background-at-binding-edge"))
                 .singleElement()
                 .satisfies(f -> assertThat(f.pages()).hasSize(16));
     }
 
     @Test
     void calendarIsBoundOnTop() throws Exception {
-        Report r = check("calendar-a4-landscape.pdf", Map.of("bound-edge", "top", "sides", "one"));
-        assertThat(pages(r, Verdict.PUNCHED)).containsExactly(8);
+        Report r = check("calendar-a4-landscape.pdf", Map.of("binding-edge", "top", "sides", "one"));
+        assertThat(pages(r, Verdict.HIT)).containsExactly(8);
         assertThat(nearest(r, 8).nearMm()).isCloseTo(4.0, within(0.03));
         assertThat(nearest(r, 8).alongStartMm()).isCloseTo(119.4, within(0.1));
         assertThat(r.block().printedSheets()).isEqualTo(13);

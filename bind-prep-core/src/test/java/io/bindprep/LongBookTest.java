@@ -23,7 +23,7 @@ public class LongBookTest {
     /** Of each page: itself, its content, its resources, a state, and links like those of a manual's index. */
     private static final int OBJECTS = 4 + 8;
 
-    private static final int PUNCHED = 12_345;
+    private static final int HIT = 12_345;
 
     @TempDir
     private Path folder;
@@ -92,8 +92,8 @@ public class LongBookTest {
                         + " 0 R /Annots [ " + links + "] >>";
             }
             case 1 -> {
-                // a box of 20 pt clear of the holes, on one page at the bound edge
-                String content = "/G gs " + (page == PUNCHED ? 4 : 300) + " 20 20 740 re f";
+                // a box of 20 pt clear of the holes, on one page at the binding edge
+                String content = "/G gs " + (page == HIT ? 4 : 300) + " 20 20 740 re f";
                 yield "<< /Length " + content.length() + " >>\nstream\n" + content + "\nendstream";
             }
             case 2 -> "<< /ExtGState << /G " + (first + 3) + " 0 R >> >>";

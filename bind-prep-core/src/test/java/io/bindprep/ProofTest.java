@@ -65,7 +65,7 @@ class ProofTest {
                     .extracting(a -> a.getContents())
                     .anySatisfy(words -> assertThat(words)
                             .startsWith("Would be punched at pin 26: text \"Bones: run a thumb along every fillet")
-                            .contains("3 mm from the bound edge where the holes reach to 8.06 mm"));
+                            .contains("3 mm from the binding edge where the holes reach to 8.06 mm"));
         }
     }
 
@@ -115,9 +115,9 @@ class ProofTest {
 
     @Test
     void theSameBytesEachTime() throws Exception {
-        fixture("calendar-a4-landscape.pdf", Map.of("bound-edge", "top", "sides", "one"), false);
+        fixture("calendar-a4-landscape.pdf", Map.of("binding-edge", "top", "sides", "one"), false);
         byte[] first = Files.readAllBytes(folder.resolve("out.pdf"));
-        fixture("calendar-a4-landscape.pdf", Map.of("bound-edge", "top", "sides", "one"), false);
+        fixture("calendar-a4-landscape.pdf", Map.of("binding-edge", "top", "sides", "one"), false);
         assertThat(Files.readAllBytes(folder.resolve("out.pdf"))).isEqualTo(first);
     }
 

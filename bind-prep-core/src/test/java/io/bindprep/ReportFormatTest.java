@@ -33,9 +33,9 @@ class ReportFormatTest {
         byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(FILE));
         return Scenario.of(100)
                 .sha256(HexFormat.of().formatHex(digest))
-                .hit(51, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.2, "I i İ ı")
+                .hit(51, MarkKind.TEXT, Verdict.HIT, 12, 4.2, "I i İ ı")
                 .hit(70, MarkKind.IMAGE, Verdict.TIGHT, null, 9, "")
-                .unread(7, "cut short")
+                .unchecked(7, "cut short")
                 .junk(1234)
                 .report();
     }

@@ -76,15 +76,15 @@ class ShiftTest {
         byte[] input = Files.readAllBytes(FIXTURES.resolve("cookbook-letter.pdf"));
         ShiftReport r = shift("cookbook-letter.pdf", Map.of("pitch", "3:1"), ShiftSettings.builtIn());
         assertThat(r.outcome()).isEqualTo(Result.CHANGED);
-        assertThat(pages(r.before(), Verdict.PUNCHED)).isEqualTo(2);
+        assertThat(pages(r.before(), Verdict.HIT)).isEqualTo(2);
         assertThat(pages(r.after(), Verdict.CLEAR)).isEqualTo(100);
         // page 14's text was measured at 2.98: to 9.525 it lacks 6.545
         assertThat(r.moves()).hasSize(100).allSatisfy(m -> {
             assertThat(m.awayMm()).isCloseTo(6.55, within(0.03));
             assertThat(m.scale()).isEqualTo(1);
         });
-        assertThat(r.moves().get(13).boundEdge()).isEqualTo(PageEdge.RIGHT);
-        assertThat(r.moves().get(14).boundEdge()).isEqualTo(PageEdge.LEFT);
+        assertThat(r.moves().get(13).bindingEdge()).isEqualTo(PageEdge.RIGHT);
+        assertThat(r.moves().get(14).bindingEdge()).isEqualTo(PageEdge.LEFT);
         assertThat(r.because().get(0)).contains("Page 14", "Bones: run a thumb");
         assertThat(Files.readAllBytes(FIXTURES.resolve("cookbook-letter.pdf"))).isEqualTo(input);
         assertThat(facts(folder.resolve("out.pdf")))
@@ -125,7 +125,7 @@ class ShiftTest {
     @Test
     void theCalendarMovesDownFromItsTop() throws Exception {
         ShiftReport r = shift(
-                "calendar-a4-landscape.pdf", Map.of("bound-edge", "top", "sides", "one"), ShiftSettings.builtIn());
+                "calendar-a4-landscape.pdf", Map.of("binding-edge", "top", "sides", "one"), ShiftSettings.builtIn());
         assertThat(r.outcome()).isEqualTo(Result.CHANGED);
         // July's title was measured at 4.00
         assertThat(r.moves().get(7)).isEqualTo(new Move(PageEdge.TOP, 5.53, 1));
@@ -170,7 +170,7 @@ class ShiftTest {
         Files.writeString(folder.resolve("out.pdf"), "old");
         ShiftReport r = shift(
                 "cookbook-letter.pdf",
-                Map.of("clear-margin", "40 mm"),
+                Map.of("binding-margin", "40 mm"),
                 ShiftSettings.of(false, null, "30 mm", "99", false, false, false));
         assertThat(r.outcome()).isEqualTo(Result.REFUSED);
         assertThat(r.refusals()).anyMatch(s -> s.contains("40 mm") && s.contains("99 %"));
@@ -240,12 +240,12 @@ class ShiftTest {
 
     /** As a staff of music in one of the books that ends 0.007 mm beyond the page: seen cut, moved whole. */
     @Test
-    void aLineThatEndsAHairBeyondTheBoundEdgeStaysCutThere() throws Exception {
+    void aLineThatEndsAHairBeyondTheBindingEdgeStaysCutThere() throws Exception {
         Path file = pdf("", "", "-0.007 100 60 0.2 re f");
         ShiftReport r = shift(file, Map.of(), ShiftSettings.builtIn(), null);
         assertThat(r.outcome()).as(r.refusals() + "").isEqualTo(Result.CHANGED);
         assertThat(pages(r.after(), Verdict.CLEAR)).isEqualTo(1);
-        assertThat(r.notes()).anyMatch(n -> n.contains("runs off the bound edge"));
+        assertThat(r.notes()).anyMatch(n -> n.contains("runs off the binding edge"));
     }
 
     @Test
@@ -284,7 +284,7 @@ class ShiftTest {
         ShiftSettings blanks = ShiftSettings.of(false, null, null, null, true, false, false);
         ShiftReport r = shift(
                 "calendar-a4-landscape.pdf",
-                Map.of("bound-edge", "top", "covers", "front = page 1 on c1s-10pt"),
+                Map.of("binding-edge", "top", "covers", "front = page 1 on c1s-10pt"),
                 blanks);
         assertThat(r.outcome()).isEqualTo(Result.CHANGED);
         assertThat(r.blanks()).hasSize(13);
@@ -298,7 +298,7 @@ class ShiftTest {
     @Test
     void anOddBookIsPadded() throws Exception {
         ShiftSettings pad = ShiftSettings.of(false, null, null, null, false, true, false);
-        ShiftReport r = shift("calendar-a4-landscape.pdf", Map.of("bound-edge", "top"), pad);
+        ShiftReport r = shift("calendar-a4-landscape.pdf", Map.of("binding-edge", "top"), pad);
         assertThat(r.blanks()).containsExactly(13);
         assertThat(r.after().pages()).hasSize(14);
         assertThatThrownBy(() -> shift("calendar-a4-landscape.pdf", Map.of("sides", "one"), pad))

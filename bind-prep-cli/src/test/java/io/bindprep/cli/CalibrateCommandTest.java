@@ -77,7 +77,7 @@ class CalibrateCommandTest {
                 .contains("Set the side guide by 0.3 mm less");
         Punch punch = PunchFile.read(new NamedText("bench.yaml", Files.readString(file)), Catalogue.builtIn());
         assertThat(punch.id()).isEqualTo("bench-3-1");
-        assertThat(punch.depths().get(1).axis()).isEqualTo(Length.ofMm("5.2"));
+        assertThat(punch.depths().get(1).centre()).isEqualTo(Length.ofMm("5.2"));
 
         Cli check = Cli.run(
                 "check",

@@ -19,7 +19,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 class CheckCommandTest {
     private static final String CLEAR = fixture("members-handbook-a4.pdf");
-    private static final String PUNCHED = fixture("cookbook-letter.pdf");
+    private static final String HIT = fixture("cookbook-letter.pdf");
     private static final String DAMAGED = fixture("damaged.pdf");
 
     @Test
@@ -32,8 +32,8 @@ class CheckCommandTest {
 
     @Test
     void findingsAreOneUnlessTheyNeverFail() {
-        assertThat(Cli.run("check", PUNCHED).exit()).isEqualTo(1);
-        assertThat(Cli.run("check", "--fail-on", "never", PUNCHED).exit()).isZero();
+        assertThat(Cli.run("check", HIT).exit()).isEqualTo(1);
+        assertThat(Cli.run("check", "--fail-on", "never", HIT).exit()).isZero();
     }
 
     @Test
@@ -62,16 +62,16 @@ class CheckCommandTest {
 
     @Test
     void ofSeveralFilesEachIsCheckedAndTheWorstCounts() {
-        Cli run = Cli.run("check", DAMAGED, PUNCHED, CLEAR);
+        Cli run = Cli.run("check", DAMAGED, HIT, CLEAR);
         assertThat(run.exit()).isEqualTo(3);
-        assertThat(run.out()).containsSubsequence("== " + PUNCHED + " ==", "== " + CLEAR + " ==");
+        assertThat(run.out()).containsSubsequence("== " + HIT + " ==", "== " + CLEAR + " ==");
         assertThat(run.err()).contains("damaged.pdf");
-        assertThat(Cli.run("check", CLEAR, PUNCHED, CLEAR).exit()).isEqualTo(1);
+        assertThat(Cli.run("check", CLEAR, HIT, CLEAR).exit()).isEqualTo(1);
     }
 
     @Test
     void severalFilesAreOneJsonArrayInTheirOrder() {
-        Cli run = Cli.run("check", "--format", "json", DAMAGED, PUNCHED, CLEAR);
+        Cli run = Cli.run("check", "--format", "json", DAMAGED, HIT, CLEAR);
         assertThat(run.exit()).isEqualTo(3);
         JsonNode tree = tree(run);
         assertThat(tree.isArray()).isTrue();
@@ -80,8 +80,8 @@ class CheckCommandTest {
 
     @Test
     void jsonListsEveryPageOnlyWhereAsked() {
-        JsonNode some = tree(Cli.run("check", "--format", "json", PUNCHED)).path("pages");
-        JsonNode all = tree(Cli.run("check", "--format", "json", "--all-pages", PUNCHED))
+        JsonNode some = tree(Cli.run("check", "--format", "json", HIT)).path("pages");
+        JsonNode all = tree(Cli.run("check", "--format", "json", "--all-pages", HIT))
                 .path("pages");
         assertThat(all.size()).isEqualTo(100);
         assertThat(some.findValuesAsString("page")).contains("14", "27").doesNotContain("1");
@@ -112,7 +112,7 @@ class CheckCommandTest {
     void wrongUsageIsTwoWithAHint() {
         assertUsage(Cli.run(), "bind-prep check book.pdf", "bind-prep --help");
         assertUsage(Cli.run("check"), "FILE", "bind-prep check --help");
-        assertUsage(Cli.run("check", "--bound-egde", "left", CLEAR), "--bound-egde", "--bound-edge");
+        assertUsage(Cli.run("check", "--bound-egde", "left", CLEAR), "--bound-egde", "--binding-edge");
         assertUsage(Cli.run("check", "--format", "xml", CLEAR), "--format", "text, json", "xml");
         assertUsage(Cli.run("check", "--sides", "one", "--sides", "two", CLEAR), "--sides", "only once");
         assertUsage(Cli.run("chek", CLEAR), "chek", "bind-prep check");
@@ -132,7 +132,7 @@ class CheckCommandTest {
             }
             return io.bindprep.BindPrep.check(request);
         };
-        Cli run = Cli.run(broken, "check", "--format", "json", PUNCHED, CLEAR);
+        Cli run = Cli.run(broken, "check", "--format", "json", HIT, CLEAR);
         assertThat(run.exit()).isEqualTo(4);
         assertThat(run.err())
                 .contains(
@@ -188,8 +188,8 @@ class CheckCommandTest {
     @Test
     void theSameBytesEachTimeInEveryLocale() {
         Locale before = Locale.getDefault();
-        String[] json = {"check", "--format", "json", "--all-pages", PUNCHED, DAMAGED};
-        String[] text = {"check", PUNCHED, DAMAGED};
+        String[] json = {"check", "--format", "json", "--all-pages", HIT, DAMAGED};
+        String[] text = {"check", HIT, DAMAGED};
         Cli firstJson = Cli.run(json);
         Cli firstText = Cli.run(text);
         try {

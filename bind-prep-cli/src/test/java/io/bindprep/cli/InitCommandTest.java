@@ -63,7 +63,7 @@ class InitCommandTest {
         return run.out()
                 .lines()
                 .filter(l ->
-                        l.matches(".*\"(holes|firstHoleMm|pulledPins|leastWebMm|edgeDistanceMm|punchedZoneMm)\".*"))
+                        l.matches(".*\"(holes|firstHoleMm|pulledPins|minimumWebMm|edgeDistanceMm|holeZoneMm)\".*"))
                 .toList();
     }
 

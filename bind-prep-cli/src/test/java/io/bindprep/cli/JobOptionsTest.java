@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import io.bindprep.catalogue.Method;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
@@ -31,7 +31,7 @@ class JobOptionsTest {
         return Stream.of(
                 option("copies", "25", Job::copies, 25),
                 option("sides", "two-head-to-foot", Job::sides, Sides.TWO_HEAD_TO_FOOT),
-                option("bound-edge", "top", Job::boundEdge, BoundEdge.TOP),
+                option("binding-edge", "top", Job::bindingEdge, BindingEdge.TOP),
                 option("trim", "a5", job -> job.trim().width(), Length.ofMm(148)),
                 option("stock", "bond-28", job -> job.stock().name(), "bond-28"),
                 option(
@@ -50,7 +50,7 @@ class JobOptionsTest {
                         "7-8 in 2 panels",
                         job -> job.special().foldOuts().get(0).panels(),
                         2),
-                option("turned", "12", job -> job.special().turned().get(0).pages(), new PageRange(12, 12)),
+                option("rotated", "12", job -> job.special().rotated().get(0).pages(), new PageRange(12, 12)),
                 option(
                         "other-sizes",
                         "9 at letter",
@@ -60,10 +60,10 @@ class JobOptionsTest {
                 option("pitch", "2:1", Job::pitch, "2:1"),
                 option("punch", "some punch", Job::punch, "some punch"),
                 option("depth", "shallow", Job::depth, "shallow"),
-                option("clear-margin", "12 mm", Job::clearMargin, Length.ofMm(12)),
-                option("registration", "2 mm", Job::registration, Length.ofMm(2)),
+                option("binding-margin", "12 mm", Job::bindingMargin, Length.ofMm(12)),
+                option("punching-tolerance", "2 mm", Job::punchingTolerance, Length.ofMm(2)),
                 option("clearance", "1/16 in", Job::clearance, Length.ofInch(1, 16)),
-                option("least-web", "4 mm", Job::leastWeb, Length.ofMm(4)),
+                option("minimum-web", "4 mm", Job::minimumWeb, Length.ofMm(4)),
                 option("hanger", "90 mm", job -> job.hanger().gap(), Length.ofMm(90)),
                 option("overs", "3 %, at least 4", job -> job.supply().overs().on(1000), 30L),
                 option("press-sheet", "sra3", job -> job.supply().pressSheet().width(), Length.ofMm(320)),
@@ -99,7 +99,7 @@ class JobOptionsTest {
         Job job = job();
         assertThat(job.copies()).isEqualTo(1);
         assertThat(job.sides()).isEqualTo(Sides.TWO);
-        assertThat(job.boundEdge()).isEqualTo(BoundEdge.LEFT);
+        assertThat(job.bindingEdge()).isEqualTo(BindingEdge.LEFT);
         assertThat(job.trim()).isNull();
         assertThat(job.stock().name()).isEqualTo("bond-20");
         assertThat(job.frontCover()).isNull();
@@ -109,9 +109,9 @@ class JobOptionsTest {
         assertThat(job.binding()).isEqualTo(Method.WIRE);
         assertThat(job.pitch()).isNull();
         assertThat(job.punch()).isNull();
-        assertThat(job.clearMargin()).isNull();
+        assertThat(job.bindingMargin()).isNull();
         assertThat(job.depth()).isNull();
-        assertThat(job.registration()).isNull();
+        assertThat(job.punchingTolerance()).isNull();
         assertThat(job.clearance()).isEqualTo(Length.ofInch(1, 8));
         assertThat(job.supply()).isEqualTo(Supply.BUILT_IN);
         assertThat(job.failOn()).isEqualTo(FailOn.ERROR);
@@ -133,20 +133,20 @@ class JobOptionsTest {
     @Test
     void anOptionGoesBeforeTheJobFile(@TempDir Path folder) throws Exception {
         Path file = folder.resolve("bind-prep.yaml");
-        Files.writeString(file, "sides: one\nbound-edge: top\ncovers:\n  front: film-75\n");
+        Files.writeString(file, "sides: one\nbinding-edge: top\ncovers:\n  front: film-75\n");
         Job job = job("--job", file.toString(), "--sides", "two", "--covers", "back=coverboard-30");
         assertThat(job.sides()).isEqualTo(Sides.TWO);
-        assertThat(job.boundEdge()).isEqualTo(BoundEdge.TOP);
+        assertThat(job.bindingEdge()).isEqualTo(BindingEdge.TOP);
         assertThat(job.frontCover().stock().name()).isEqualTo("film-75");
         assertThat(job.backCover().stock().name()).isEqualTo("coverboard-30");
     }
 
     @Test
     void aWrongValueIsNamedByItsOptionAndTheKnownOnesAreListed() {
-        Cli run = Cli.run("check", "--bound-edge", "bottom", "book.pdf");
+        Cli run = Cli.run("check", "--binding-edge", "bottom", "book.pdf");
         assertThat(run.exit()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
-        assertThat(run.err()).startsWith("bind-prep: --bound-edge: ").contains("\"bottom\"", "left, right, top");
+        assertThat(run.err()).startsWith("bind-prep: --binding-edge: ").contains("\"bottom\"", "left, right, top");
     }
 
     @Test
@@ -159,12 +159,12 @@ class JobOptionsTest {
     @Test
     void aWrongValueInTheJobFileIsNamedByItsLine(@TempDir Path folder) throws Exception {
         Path file = folder.resolve("bind-prep.yaml");
-        Files.writeString(file, "sides: one\nbound-edge: bottom\n");
+        Files.writeString(file, "sides: one\nbinding-edge: bottom\n");
         Cli run = Cli.run("check", "--job", file.toString(), "--sides", "two", "book.pdf");
         assertThat(run.exit()).isEqualTo(2);
         assertThat(run.err())
-                .startsWith("bind-prep: " + file + ", line 2, column 13: bound-edge: \"bottom\" ")
-                .doesNotContain("--bound-edge", "(" + file);
+                .startsWith("bind-prep: " + file + ", line 2, column 13: binding-edge: \"bottom\" ")
+                .doesNotContain("--binding-edge", "(" + file);
     }
 
     @Test
@@ -173,7 +173,7 @@ class JobOptionsTest {
         Files.writeString(file, "bound-egde: left\n");
         Cli run = Cli.run("check", "--job", file.toString(), "book.pdf");
         assertThat(run.exit()).isEqualTo(2);
-        assertThat(run.err()).contains("line 1", "bound-egde", "bound-edge", "fail-on");
+        assertThat(run.err()).contains("line 1", "bound-egde", "binding-edge", "fail-on");
     }
 
     @Test

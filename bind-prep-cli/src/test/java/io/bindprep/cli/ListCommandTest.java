@@ -2,7 +2,7 @@ package io.bindprep.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.bindprep.binding.Strands;
+import io.bindprep.binding.WireThicknesses;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.job.Clearances;
 import java.nio.file.Files;
@@ -21,7 +21,7 @@ class ListCommandTest {
         c.patterns().all().forEach(p -> assertThat(run.out()).contains("\n" + p.id() + " "));
         c.punches().all().forEach(p -> assertThat(run.out()).contains("\n" + p.id() + " "));
         Clearances.all().forEach(r -> assertThat(run.out()).contains("\n" + r.name() + " "));
-        Strands.all().forEach(r -> assertThat(run.out()).contains("\n" + r.elements() + " "));
+        WireThicknesses.all().forEach(r -> assertThat(run.out()).contains("\n" + r.elements() + " "));
         // CIP4's line is to stand with its data
         assertThat(run.out().replaceAll("\\s+", " "))
                 .contains("Copyright (c) 2000-2020, International Cooperation for the Integration of Processes");
@@ -48,8 +48,8 @@ class ListCommandTest {
                 spacing          12.7 mm (1/2 in)
                 hole             6.35 x 6.35 mm
                 hole published   0.2-0.32 in
-                axis             6.18 mm
-                axis published   3 mm + d/2
+                centre             6.18 mm
+                centre published   3 mm + d/2
                 reference edge   Left
                 count published  23 A4 / 21 Letter (F.10 text)
                 elements         wire 2:1
@@ -97,11 +97,11 @@ class ListCommandTest {
     }
 
     @Test
-    void clearancesAndStrandsAreTablesToo() {
+    void clearancesAndWireThicknessesAreTablesToo() {
         // all common practice, no source, but for the coil's filament: Printing Impressions, Feb 2005
         assertThat(Cli.run("list", "clearances").out())
                 .contains("usual  3.18 mm (1/8 in)   wire, coil, rings  common practice, no source\n");
-        assertThat(Cli.run("list", "strands", "coil").out()).contains("strand    2.16 mm\n", "Printing Impressions");
+        assertThat(Cli.run("list", "wire thicknesses", "coil").out()).contains("wire thickness    2.16 mm\n", "Printing Impressions");
         assertThat(Cli.run("list", "clearances", "close", "--format", "json").out())
                 .contains("\"allowanceMm\" : 2.3813", "\"builtInRuleOf\" : [ ]");
     }
@@ -122,7 +122,7 @@ class ListCommandTest {
                 }
                 """);
         assertThat(Cli.run("list", "punches", "--format", "json").out())
-                .contains("\"punches\" : [ {", "\"axisMm\" : 5.08", "\"pullablePins\" : null")
+                .contains("\"punches\" : [ {", "\"centreMm\" : 5.08", "\"pullablePins\" : null")
                 .doesNotContain("\"stocks\"");
     }
 

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class ShiftCommandTest {
-    private static final String PUNCHED = fixture("cookbook-letter.pdf");
+    private static final String HIT = fixture("cookbook-letter.pdf");
 
     @TempDir
     private Path folder;
@@ -20,26 +20,26 @@ class ShiftCommandTest {
 
     @Test
     void writesACopyThatTheCheckFindsGoodAndShowsBeforeAndAfter() {
-        Cli run = Cli.run("shift", PUNCHED, "-o", out());
+        Cli run = Cli.run("shift", HIT, "-o", out());
         assertThat(run.exit()).as(run.err()).isZero();
         assertThat(run.err()).isEmpty();
-        // fixtures/README.md: 14 and 27 punched, 40-44 tight; 6.55 is what page 14 lacks
+        // fixtures/README.md: 14 and 27 hit, 40-44 tight; 6.55 is what page 14 lacks
         assertThat(run.out())
-                .containsPattern("pages +clear +tight +punched +unread")
+                .containsPattern("pages +clear +tight +hit +not checked")
                 .containsPattern("Before +100 +93 +5 +2 +0")
                 .containsPattern("After +100 +100 +0 +0 +0")
-                .contains("6.55 mm away from the bound edge, at full size: pages 1-100", "Page 14", "full size")
+                .contains("6.55 mm away from the binding edge, at full size: pages 1-100", "Page 14", "full size")
                 .doesNotContain("\u001b");
         assertThat(Cli.run("check", out()).exit()).isZero();
     }
 
     @Test
     void pagesThatMoveAlikeAreOneLine() {
-        Cli run = Cli.run("shift", PUNCHED, "-o", out(), "--page-by-page");
+        Cli run = Cli.run("shift", HIT, "-o", out(), "--page-by-page");
         assertThat(run.exit()).isZero();
         assertThat(run.out())
                 .contains("the content of 7 pages moved")
-                .containsPattern("1.03 mm away from the bound edge, at full size: pages 40-44");
+                .containsPattern("1.03 mm away from the binding edge, at full size: pages 40-44");
     }
 
     @Test
@@ -52,7 +52,7 @@ class ShiftCommandTest {
 
     @Test
     void aRefusalIsOneWithTheNumbersAndWritesNothing() {
-        Cli run = Cli.run("shift", PUNCHED, "-o", out(), "--clear-margin", "40 mm", "--least-scale", "99");
+        Cli run = Cli.run("shift", HIT, "-o", out(), "--binding-margin", "40 mm", "--minimum-scale", "99");
         assertThat(run.exit()).isEqualTo(1);
         assertThat(run.out().replaceAll("\\s+", " ")).contains("Not repaired, and nothing written", "40 mm", "99 %");
         assertThat(Path.of(out())).doesNotExist();
@@ -67,13 +67,13 @@ class ShiftCommandTest {
 
     @Test
     void wrongSettingsAndPlacesAreTwo() throws Exception {
-        assertUsage(Cli.run("shift", PUNCHED), "-o");
-        assertUsage(Cli.run("shift", PUNCHED, "-o", out(), "--gutter", "wide"), "--gutter", "wide", "6 mm");
-        assertUsage(Cli.run("shift", PUNCHED, "-o", out(), "--gutter", "2mm", "--page-by-page"), "--page-by-page");
-        assertUsage(Cli.run("shift", PUNCHED, "-o", out(), "--binding", "glue"), "--binding", "glue");
+        assertUsage(Cli.run("shift", HIT), "-o");
+        assertUsage(Cli.run("shift", HIT, "-o", out(), "--gutter", "wide"), "--gutter", "wide", "6 mm");
+        assertUsage(Cli.run("shift", HIT, "-o", out(), "--gutter", "2mm", "--page-by-page"), "--page-by-page");
+        assertUsage(Cli.run("shift", HIT, "-o", out(), "--binding", "glue"), "--binding", "glue");
         String nowhere = folder.resolve("no/out.pdf").toString();
-        assertUsage(Cli.run("shift", PUNCHED, "-o", nowhere, "--gutter", "1mm"), "--output", "there is no folder");
-        Path input = Files.copy(Path.of(PUNCHED), folder.resolve("in.pdf"));
+        assertUsage(Cli.run("shift", HIT, "-o", nowhere, "--gutter", "1mm"), "--output", "there is no folder");
+        Path input = Files.copy(Path.of(HIT), folder.resolve("in.pdf"));
         assertUsage(Cli.run("shift", input.toString(), "-o", input.toString()), "--output", "never overwritten");
     }
 
@@ -99,7 +99,7 @@ class ShiftCommandTest {
                 .orElseThrow();
         String[] args = example.strip()
                 .substring("bind-prep ".length())
-                .replace("book.pdf", PUNCHED)
+                .replace("book.pdf", HIT)
                 .replace("book-shifted.pdf", out())
                 .split(" ");
         assertThat(Cli.run(args).exit()).isZero();

@@ -18,7 +18,7 @@ import tools.jackson.databind.json.JsonMapper;
 /** {@code check --write}. */
 class WrittenReportsTest {
     private static final String CLEAR = fixture("members-handbook-a4.pdf");
-    private static final String PUNCHED = fixture("cookbook-letter.pdf");
+    private static final String HIT = fixture("cookbook-letter.pdf");
     private static final String DAMAGED = fixture("damaged.pdf");
 
     @TempDir
@@ -39,8 +39,8 @@ class WrittenReportsTest {
 
     @Test
     void severalFormatsInOneRunAndTheAnswerAsEver() throws IOException {
-        Cli plain = Cli.run("check", PUNCHED);
-        Cli run = Cli.run("check", "--write", "json=" + in("r.json"), "--write", "sarif=" + in("r.sarif"), PUNCHED);
+        Cli plain = Cli.run("check", HIT);
+        Cli run = Cli.run("check", "--write", "json=" + in("r.json"), "--write", "sarif=" + in("r.sarif"), HIT);
         assertThat(run).isEqualTo(plain);
         assertThat(written()).containsExactly("r.json", "r.sarif");
         assertThat(JsonMapper.shared()
@@ -76,7 +76,7 @@ class WrittenReportsTest {
                 "junit=" + in("{name}.xml"),
                 "--write",
                 "xjdf=" + in("out/"),
-                PUNCHED,
+                HIT,
                 same + "",
                 CLEAR);
         assertThat(run.exit()).isEqualTo(3);
@@ -136,7 +136,7 @@ class WrittenReportsTest {
                 "check", "--write", "json=" + in("a"), "--write", "text=" + folder.resolve("./a"), copy.toString());
         assertThat(twice.exit()).isEqualTo(2);
         assertThat(twice.err()).contains("already written by json=");
-        Cli into = Cli.run("check", "--write", "json=" + in("a.json"), CLEAR, PUNCHED);
+        Cli into = Cli.run("check", "--write", "json=" + in("a.json"), CLEAR, HIT);
         assertThat(into.exit()).isEqualTo(2);
         assertThat(into.err()).contains("json={name}.json");
     }

@@ -30,7 +30,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 @Warmup(iterations = 2, time = 1)
 @Measurement(iterations = 4, time = 1)
 public class PassBenchmark {
-    /** Of the fixtures: text, and pictures that run through the bound edge. */
+    /** Of the fixtures: text, and pictures that run through the binding edge. */
     @Param({"cookbook-letter.pdf", "planner-a5.pdf", "members-handbook-a4.pdf"})
     public String file;
 

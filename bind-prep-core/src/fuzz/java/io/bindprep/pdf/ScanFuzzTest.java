@@ -21,7 +21,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Whatever the bytes, a file is read or refused with a reason, and a page is seen or unread with a reason. */
+/** Whatever the bytes, a file is read or refused with a reason, and a page is seen or not checked with a reason. */
 class ScanFuzzTest {
     private static final int MOST_PAGES = 3;
 
@@ -45,7 +45,7 @@ class ScanFuzzTest {
     void strips(byte[] bytes) throws IOException, UnreadableInputException {
         Path file = Files.write(folder.resolve("fuzzed.pdf"), page(bytes));
         try (OpenedPdf pdf = Intake.open(new PdfSource(file, "fuzzed.pdf", null))) {
-            if (pdf.scan(1, PageEdge.LEFT, 15).unread() != null) {
+            if (pdf.scan(1, PageEdge.LEFT, 15).unchecked() != null) {
                 return;
             }
             StripRaster.Source whole =
@@ -101,8 +101,8 @@ class ScanFuzzTest {
     }
 
     private static void sound(PageMarks found) {
-        if (found.unread() != null && found.unread().isBlank()) {
-            throw new IllegalStateException("unread without a word");
+        if (found.unchecked() != null && found.unchecked().isBlank()) {
+            throw new IllegalStateException("not checked without a word");
         }
         boolean odd = found.marks().stream()
                 .anyMatch(m -> !(m.nearMm() >= -0.01 && m.nearMm() <= m.farMm() && m.alongStartMm() <= m.alongEndMm()));

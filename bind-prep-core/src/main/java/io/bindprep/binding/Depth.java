@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * At which setting the punch's depth stop stands.
  *
- * @param setting the setting, with the distance from the bound edge to the hole axis that it gives
- * @param outside paper between the bound edge and the holes
+ * @param setting the setting, with the distance from the binding edge to the hole centre that it gives
+ * @param outside paper between the binding edge and the holes
  * @param turnsBelow what that must stay below for pages to turn freely; null where no element is known
  * @param decidedBy what it was chosen by; null where it was only weighed
  */

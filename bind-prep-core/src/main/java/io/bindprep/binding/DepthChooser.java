@@ -34,7 +34,7 @@ final class DepthChooser {
     /**
      * A choice.
      *
-     * @param usual the pattern's own axis
+     * @param usual the pattern's own centre
      * @param plans one for each setting, shallow to deep
      * @param counts what each does to the content; empty where nobody looked
      */
@@ -62,7 +62,7 @@ final class DepthChooser {
                     .min(Comparator.comparing(
                             i -> plans.get(i).edgeDistance().minus(usual).abs()))
                     .orElseThrow();
-            return settled(at, Decider.PATTERN, "where ring mechanisms have the holes, the axis of the pattern");
+            return settled(at, Decider.PATTERN, "where ring mechanisms have the holes, the centre of the pattern");
         }
         int suited = suited();
         List<Integer> turning = new ArrayList<>(IntStream.rangeClosed(0, suited)
@@ -99,7 +99,7 @@ final class DepthChooser {
     /** The deepest of those with the fewest pages hit, then the fewest tight. */
     private int leastHit(List<Integer> settings) {
         Comparator<Integer> least = Comparator.<Integer>comparingInt(
-                        i -> counts.get(i).punched())
+                        i -> counts.get(i).hit())
                 .thenComparingInt(i -> counts.get(i).tight())
                 .thenComparing(Comparator.reverseOrder());
         return settings.stream().min(least).orElseThrow();
@@ -110,12 +110,12 @@ final class DepthChooser {
             return "; the content was not looked at";
         }
         List<String> each = settings.stream()
-                .map(i -> name(i) + " hits " + counts.get(i).punched() + " and has "
+                .map(i -> name(i) + " hits " + counts.get(i).hit() + " and has "
                         + counts.get(i).tight() + " tight")
                 .toList();
-        int unread = counts.get(best).unread();
+        int unchecked = counts.get(best).unchecked();
         return "; of the pages " + String.join(", ", each)
-                + (unread == 0 ? "" : ", and of " + unread + " that could not be read whole nothing is known");
+                + (unchecked == 0 ? "" : ", and of " + unchecked + " that could not be read whole nothing is known");
     }
 
     private String turning(int at) {
@@ -135,7 +135,7 @@ final class DepthChooser {
     private PlanChoices.Settled settled(int at, Decider decider, String why) {
         Depth depth = depth(at);
         String text = "depth " + name(at) + ", holes "
-                + LengthText.both(depth.setting().axis()) + " from the bound edge ("
+                + LengthText.both(depth.setting().centre()) + " from the binding edge ("
                 + depth.setting().source() + "): " + why;
         return new PlanChoices.Settled(at, plans.get(at).decided(decider, text));
     }

@@ -40,14 +40,14 @@ final class DepthSettings {
             throw unknown(
                     asked,
                     punch,
-                    "holes whose axis lies " + length.inMm() + " from the bound edge "
+                    "holes whose centre lies " + length.inMm() + " from the binding edge "
                             + (length.compareTo(DEEPEST) > 0
                                     ? "are deeper than any punch cuts them"
                                     : "of " + pattern.holeAcross().inMm() + " would be open at it"));
         }
         List<DepthSetting> settings = new ArrayList<>(punch.depths());
         settings.add(new DepthSetting(length.inMm(), length, "as the job says"));
-        settings.sort(Comparator.comparing(DepthSetting::axis));
+        settings.sort(Comparator.comparing(DepthSetting::centre));
         return settings;
     }
 
@@ -62,7 +62,7 @@ final class DepthSettings {
     static boolean means(String asked, DepthSetting setting) {
         return setting.name().equalsIgnoreCase(asked)
                 || length(asked)
-                        .filter(l -> l.minus(setting.axis()).abs().compareTo(SHOWN) <= 0)
+                        .filter(l -> l.minus(setting.centre()).abs().compareTo(SHOWN) <= 0)
                         .isPresent();
     }
 
@@ -79,9 +79,9 @@ final class DepthSettings {
                 "depth",
                 asked,
                 message,
-                "use one of its settings, by name or by the distance from the bound edge to the hole axis, or leave depth out",
+                "use one of its settings, by name or by the distance from the binding edge to the hole centre, or leave depth out",
                 punch.depths().stream()
-                        .map(d -> d.name() + " at " + d.axis().inMm())
+                        .map(d -> d.name() + " at " + d.centre().inMm())
                         .toList());
     }
 }

@@ -8,25 +8,25 @@ import org.jspecify.annotations.Nullable;
 /**
  * The row of holes on one leaf.
  *
- * @param length the bound edge's length
+ * @param length the binding edge's length
  * @param holes whole holes in order from the side guide
  * @param pulledPins pins to take out, numbered from the side guide, from 1; those for a gap too
- * @param stuckPins pins that would cut a partial or ill-webbed hole and cannot be taken out
- * @param leastWeb least paper left between a hole and the end of the sheet
+ * @param fixedPins pins that would cut a partial or ill-webbed hole and cannot be taken out
+ * @param minimumWeb least paper left between a hole and the end of the sheet
  * @param guideOff how much too far from the side guide the holes come where it is set by its own scale; zero where that
  *     was not measured, and where the guide is fixed
  * @param gap the stretch kept free for a hanger; null for none
- * @param slant how much further from the bound edge the last hole lies than the first, as the punch was measured; negative
+ * @param slant how much further from the binding edge the last hole lies than the first, as the punch was measured; negative
  *     for nearer
- * @param stretch how much longer the row is than its pattern says, first axis to last, as the punch was measured; negative
+ * @param stretch how much longer the row is than its pattern says, first centre to last, as the punch was measured; negative
  *     for shorter
  */
 public record HoleRow(
         Length length,
         List<Hole> holes,
         List<Integer> pulledPins,
-        List<Integer> stuckPins,
-        Length leastWeb,
+        List<Integer> fixedPins,
+        Length minimumWeb,
         Length guideOff,
         @Nullable Gap gap,
         Length slant,
@@ -34,7 +34,7 @@ public record HoleRow(
     public HoleRow {
         holes = List.copyOf(holes);
         pulledPins = List.copyOf(pulledPins);
-        stuckPins = List.copyOf(stuckPins);
+        fixedPins = List.copyOf(fixedPins);
     }
 
     /** A row as its pattern says. */
@@ -42,17 +42,17 @@ public record HoleRow(
             Length length,
             List<Hole> holes,
             List<Integer> pulledPins,
-            List<Integer> stuckPins,
-            Length leastWeb,
+            List<Integer> fixedPins,
+            Length minimumWeb,
             Length guideOff,
             @Nullable Gap gap) {
-        this(length, holes, pulledPins, stuckPins, leastWeb, guideOff, gap, Length.ZERO, Length.ZERO);
+        this(length, holes, pulledPins, fixedPins, minimumWeb, guideOff, gap, Length.ZERO, Length.ZERO);
     }
 
     /** A row without a gap, on a guide that stands as it should. */
     public HoleRow(
-            Length length, List<Hole> holes, List<Integer> pulledPins, List<Integer> stuckPins, Length leastWeb) {
-        this(length, holes, pulledPins, stuckPins, leastWeb, Length.ZERO, null);
+            Length length, List<Hole> holes, List<Integer> pulledPins, List<Integer> fixedPins, Length minimumWeb) {
+        this(length, holes, pulledPins, fixedPins, minimumWeb, Length.ZERO, null);
     }
 
     /**
@@ -69,7 +69,7 @@ public record HoleRow(
 
     /** The same row of a punch that was measured. */
     HoleRow measured(Length slanted, Length stretched) {
-        return new HoleRow(length, holes, pulledPins, stuckPins, leastWeb, guideOff, gap, slanted, stretched);
+        return new HoleRow(length, holes, pulledPins, fixedPins, minimumWeb, guideOff, gap, slanted, stretched);
     }
 
     /**
@@ -79,8 +79,8 @@ public record HoleRow(
     public Length offset() {
         Length most = slant.abs();
         for (int i = 0; i < holes.size(); i++) {
-            Length mirrored = length.minus(holes.get(holes.size() - 1 - i).axis());
-            most = most.max(holes.get(i).axis().minus(mirrored).abs());
+            Length mirrored = length.minus(holes.get(holes.size() - 1 - i).centre());
+            most = most.max(holes.get(i).centre().minus(mirrored).abs());
         }
         return most;
     }
@@ -92,7 +92,7 @@ public record HoleRow(
             return holes.isEmpty() ? List.of() : List.of(holes.size());
         }
         int before = (int) holes.stream()
-                .filter(h -> h.axis().compareTo(between.start()) <= 0)
+                .filter(h -> h.centre().compareTo(between.start()) <= 0)
                 .count();
         return List.of(before, holes.size() - before);
     }

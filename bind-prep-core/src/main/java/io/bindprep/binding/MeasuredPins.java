@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 record MeasuredPins(Pattern pattern, Punch punch) {
     private static final Deviation NONE = new Deviation(Length.ZERO, Length.ZERO);
 
-    /** Axis of pin 1 to axis of a pin. */
+    /** Axis of pin 1 to centre of a pin. */
     Length at(int pin) {
         Length span = pattern.span(pin);
         return span.plus(share(pitch().value(), span));
@@ -58,7 +58,7 @@ record MeasuredPins(Pattern pattern, Punch punch) {
         return row.holes().isEmpty() ? Length.ZERO : share(skew().value(), used(row));
     }
 
-    /** How much longer a row of holes is, first axis to last, than its pattern says. */
+    /** How much longer a row of holes is, first centre to last, than its pattern says. */
     Length stretch(HoleRow row) {
         return row.holes().isEmpty() ? Length.ZERO : share(pitch().value(), used(row));
     }

@@ -14,20 +14,20 @@ import org.jspecify.annotations.Nullable;
  *
  * @param pattern the hole pattern's id
  * @param pitchName the trade's name of the pitch ("3:1", "2:1"), else the pattern's id
- * @param pitch axis to axis; the first spacing where a ring pattern has several
+ * @param pitch centre to centre; the first spacing where a ring pattern has several
  * @param punch the punch's id
  * @param element the smallest element that takes the stack with its clearance; null where none does
- * @param edgeDistance bound edge to hole axis
+ * @param edgeDistance binding edge to hole centre
  * @param depth the setting of the depth stop that gives it
- * @param holeAlong the hole's size along the bound edge
- * @param holeAcross the hole's size away from the bound edge
+ * @param holeAlong the hole's size along the binding edge
+ * @param holeAcross the hole's size away from the binding edge
  * @param round whether the hole is round; else it is rectangular
  * @param loops loops of the element to cut, 0 where the element has none
  * @param lifts sheets in each lift of one copy, in order
  * @param closer what the closer is set to; null where nothing is closed or no element fits
  * @param closerTakes the sizes of element that the punch's closer takes; null where no bound is known
- * @param clearMargin distance live matter keeps from the bound edge
- * @param registration how far a hole may lie off its place, either way
+ * @param bindingMargin distance live matter keeps from the binding edge
+ * @param punchingTolerance how far a hole may lie off its place, either way
  * @param straddles elements that the likely range of the stack lies between, smaller first; empty where it is settled
  * @param measure what to measure where the range does not settle the element; null where it is settled
  * @param skew how skewed a sheet may sit in the punch; null where that is not known
@@ -50,8 +50,8 @@ public record Plan(
         List<Integer> lifts,
         @Nullable Length closer,
         @Nullable ElementSizes closerTakes,
-        Length clearMargin,
-        Length registration,
+        Length bindingMargin,
+        Length punchingTolerance,
         List<Element> straddles,
         @Nullable PackMeasure measure,
         @Nullable Skew skew,
@@ -85,8 +85,8 @@ public record Plan(
                 lifts,
                 closer,
                 closerTakes,
-                clearMargin,
-                registration,
+                bindingMargin,
+                punchingTolerance,
                 straddles,
                 measure,
                 skew,
@@ -100,11 +100,11 @@ public record Plan(
 
     /** Whether every leaf must go into the punch with the same end to the side guide. */
     public boolean sameEndToGuide() {
-        return row.offset().compareTo(registration) > 0;
+        return row.offset().compareTo(punchingTolerance) > 0;
     }
 
-    /** Bound edge to the far side of the holes, registration included. */
-    public Length punchedZone() {
-        return edgeDistance.plus(holeAcross.half()).plus(registration);
+    /** Binding edge to the far side of the holes, punching tolerance included. */
+    public Length holeZone() {
+        return edgeDistance.plus(holeAcross.half()).plus(punchingTolerance);
     }
 }

@@ -24,13 +24,13 @@ import org.jspecify.annotations.Nullable;
  * Plans the binding: pitch, element, hole row, pins, lifts, closer and margin, each with its reason.
  *
  * <p>An element that does not exist is no exception: the plan's element is null and its reasons say so. A setting that is
- * unknown, or a punch or pattern that the bound edge does not take, is.
+ * unknown, or a punch or pattern that the binding edge does not take, is.
  */
 public final class Planner {
     // Markovits, "Good Wire Work is a Balancing Act", Printing News: copy at least 3/8 in off at 3:1, 1/2 in at 2:1
     private static final Length CLEAR_3_1 = Length.ofInch(3, 8);
     private static final Length CLEAR_2_1 = Length.ofInch(1, 2);
-    // a college print shop's guide: live matter 1/4 in further from the bound edge than usual
+    // a college print shop's guide: live matter 1/4 in further from the binding edge than usual
     private static final Length CLEAR_OF_HOLE = Length.ofInch(1, 4);
 
     private final Job job;
@@ -55,31 +55,31 @@ public final class Planner {
     }
 
     /**
-     * The job's punch, else the generic one of its pitch or of a thin stack, over a bound edge, as if its pins stood where
+     * The job's punch, else the generic one of its pitch or of a thin stack, over a binding edge, as if its pins stood where
      * its pattern says: what a test sheet is drawn for and readings are held against.
      *
      * @throws SettingException as {@link #plan(Job, Block, Stack, Length)}
      */
-    public static PunchRow unmeasured(Job job, Length boundEdgeLength) throws SettingException {
+    public static PunchRow unmeasured(Job job, Length bindingEdgeLength) throws SettingException {
         Stack thin = new Stack(Length.ZERO, Length.ZERO, Length.ZERO, null, List.of());
-        PunchChoice choice = PunchChoice.of(job, thin, boundEdgeLength);
+        PunchChoice choice = PunchChoice.of(job, thin, bindingEdgeLength);
         Punch punch = choice.punch();
         List<DepthSetting> settings = DepthSettings.of(job, choice.pattern(), punch).stream()
                 .filter(d -> job.depth() == null || DepthSettings.means(job.depth(), d))
                 .toList();
         HoleRow row =
-                new RowPlanner(job, choice.pattern(), punch.unmeasured(), boundEdgeLength, (topic, text) -> {}).row();
+                new RowPlanner(job, choice.pattern(), punch.unmeasured(), bindingEdgeLength, (topic, text) -> {}).row();
         return new PunchRow(choice.pattern(), punch, settings, row);
     }
 
     /**
      * The plan on the job's punch, else on the pattern's generic one, without regard to the content.
      *
-     * @param boundEdgeLength the length of the bound edge of the trimmed leaf
-     * @throws SettingException where pitch, punch or depth are unknown, do not go together, or do not fit the bound edge
+     * @param bindingEdgeLength the length of the binding edge of the trimmed leaf
+     * @throws SettingException where pitch, punch or depth are unknown, do not go together, or do not fit the binding edge
      */
-    public static Plan plan(Job job, Block block, Stack stack, Length boundEdgeLength) throws SettingException {
-        return settings(job, block, stack, boundEdgeLength, PunchChoice.of(job, stack, boundEdgeLength), List.of())
+    public static Plan plan(Job job, Block block, Stack stack, Length bindingEdgeLength) throws SettingException {
+        return settings(job, block, stack, bindingEdgeLength, PunchChoice.of(job, stack, bindingEdgeLength), List.of())
                 .settleUnseen();
     }
 
@@ -88,9 +88,9 @@ public final class Planner {
      *
      * @throws SettingException as {@link #plan(Job, Block, Stack, Length)}
      */
-    public static Plan plan(Job job, Block block, Stack stack, Length boundEdgeLength, Punch punch)
+    public static Plan plan(Job job, Block block, Stack stack, Length bindingEdgeLength, Punch punch)
             throws SettingException {
-        return settings(job, block, stack, boundEdgeLength, PunchChoice.of(job, punch), List.of())
+        return settings(job, block, stack, bindingEdgeLength, PunchChoice.of(job, punch), List.of())
                 .settleUnseen();
     }
 
@@ -99,16 +99,16 @@ public final class Planner {
      *
      * @throws SettingException as {@link #plan(Job, Block, Stack, Length)}
      */
-    public static Plan volume(Job job, Block block, Stack stack, Length boundEdgeLength, Plan book)
+    public static Plan volume(Job job, Block block, Stack stack, Length bindingEdgeLength, Plan book)
             throws SettingException {
-        PunchChoice choice = PunchChoice.of(job, stack, boundEdgeLength);
+        PunchChoice choice = PunchChoice.of(job, stack, bindingEdgeLength);
         DepthSetting setting = book.depth().setting();
-        return new Planner(job, block, stack, boundEdgeLength, choice)
+        return new Planner(job, block, stack, bindingEdgeLength, choice)
                 .at(setting)
                 .decided(
                         Objects.requireNonNull(book.depth().decidedBy(), "the book's depth was chosen"),
-                        "depth " + setting.name() + ", holes " + LengthText.both(setting.axis())
-                                + " from the bound edge, the same for every volume");
+                        "depth " + setting.name() + ", holes " + LengthText.both(setting.centre())
+                                + " from the binding edge, the same for every volume");
     }
 
     /**
@@ -116,10 +116,10 @@ public final class Planner {
      *
      * @throws SettingException as {@link #plan(Job, Block, Stack, Length)}
      */
-    public static PlanChoices choices(Job job, Block block, Stack stack, Length boundEdgeLength)
+    public static PlanChoices choices(Job job, Block block, Stack stack, Length bindingEdgeLength)
             throws SettingException {
-        PunchChoice choice = PunchChoice.of(job, stack, boundEdgeLength);
-        return settings(job, block, stack, boundEdgeLength, choice, others(job, block, stack, boundEdgeLength, choice));
+        PunchChoice choice = PunchChoice.of(job, stack, bindingEdgeLength);
+        return settings(job, block, stack, bindingEdgeLength, choice, others(job, block, stack, bindingEdgeLength, choice));
     }
 
     private static PlanChoices settings(
@@ -132,7 +132,7 @@ public final class Planner {
         return new PlanChoices(
                 job,
                 bound(plans.get(0), job, stack, choice.punch()),
-                choice.pattern().axis(),
+                choice.pattern().centre(),
                 plans,
                 others);
     }
@@ -174,18 +174,18 @@ public final class Planner {
         reason(Topic.PITCH, choice.because());
         RowPlanner rows = new RowPlanner(job, pattern, punch, edge, this::reason);
         HoleRow row = rows.row();
-        Length registration = Registration.of(job, punch, stand.leftOpen(row), this::reason);
+        Length punchingTolerance = PunchingTolerance.of(job, punch, stand.leftOpen(row), this::reason);
         if (!row.holes().isEmpty()) {
-            rows.feed(row, registration);
+            rows.feed(row, punchingTolerance);
         }
-        Length axis = setting.axis().plus(stand.deeper(row));
-        if (!axis.equals(setting.axis())) {
+        Length centre = setting.centre().plus(stand.deeper(row));
+        if (!centre.equals(setting.centre())) {
             reason(
                     Topic.DEPTH,
-                    "in the middle of this row the holes were measured to lie " + axis.inMm()
-                            + " from the bound edge at " + setting.name());
+                    "in the middle of this row the holes were measured to lie " + centre.inMm()
+                            + " from the binding edge at " + setting.name());
         }
-        Length outside = axis.minus(pattern.holeAcross().half());
+        Length outside = centre.minus(pattern.holeAcross().half());
         ElementPlanner.Chosen chosen = new ElementPlanner(
                         job,
                         block,
@@ -194,7 +194,7 @@ public final class Planner {
                         this::reason)
                 .choose();
         Element element = chosen.element();
-        Skew skew = rows.skew(row, axis, registration);
+        Skew skew = rows.skew(row, centre, punchingTolerance);
         List<Integer> lifts = LiftMaker.lifts(block.leaves(), punch::limit);
         reason(
                 Topic.LIFTS,
@@ -209,7 +209,7 @@ public final class Planner {
                 pattern.pitch(),
                 punch.id(),
                 element,
-                axis,
+                centre,
                 new Depth(setting, outside, element == null ? null : Turning.limit(element.size(), stack.max()), null),
                 pattern.holeAlong(),
                 pattern.holeAcross(),
@@ -219,8 +219,8 @@ public final class Planner {
                 lifts,
                 closer(element),
                 punch.elements(),
-                clearMargin(axis),
-                registration,
+                bindingMargin(centre),
+                punchingTolerance,
                 chosen.straddles(),
                 chosen.measure(),
                 skew,
@@ -246,19 +246,19 @@ public final class Planner {
         because.add(new Reason(topic, text));
     }
 
-    private Length clearMargin(Length axis) {
-        Length own = job.clearMargin();
+    private Length bindingMargin(Length centre) {
+        Length own = job.bindingMargin();
         if (own != null) {
-            reason(Topic.MARGIN, "clear margin " + own.inMm() + " as the job says");
+            reason(Topic.MARGIN, "binding margin " + own.inMm() + " as the job says");
             return own;
         }
         boolean wire = pattern.method() == Method.WIRE;
         Length margin = wire
                 ? pattern.pitchName().equals("3:1") ? CLEAR_3_1 : CLEAR_2_1
-                : axis.plus(pattern.holeAcross().half()).plus(CLEAR_OF_HOLE);
+                : centre.plus(pattern.holeAcross().half()).plus(CLEAR_OF_HOLE);
         reason(
                 Topic.MARGIN,
-                "clear margin " + margin.inMm() + " at " + pattern.pitchName() + ": "
+                "binding margin " + margin.inMm() + " at " + pattern.pitchName() + ": "
                         + (wire
                                 ? "G. Markovits, \"Good Wire Work is a Balancing Act\", Printing News"
                                 : "1/4 in beyond the holes (a college print shop's guide)"));

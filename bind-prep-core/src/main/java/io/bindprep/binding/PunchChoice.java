@@ -14,7 +14,7 @@ import java.util.Optional;
 
 /** Which pattern on which punch: the job's own, else by the method and the stack. */
 record PunchChoice(Pattern pattern, Punch punch, String because) {
-    // a US sheet's bound edge as cut: 1/16 in, a college print shop's guide
+    // a US sheet's binding edge as cut: 1/16 in, a college print shop's guide
     private static final Length US_CUT = Length.ofInch(1, 16);
     private static final List<Length> US_EDGES =
             List.of(Length.ofInch(11, 1), Length.ofInch(14, 1), Length.ofInch(17, 1));
@@ -123,16 +123,16 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
             case COIL -> {
                 id = "C4_1i-round";
                 because =
-                        "pitch 4:1: usual for coil (Printing Impressions, Feb 2005); hole and axis are common practice,"
+                        "pitch 4:1: usual for coil (Printing Impressions, Feb 2005); hole and centre are common practice,"
                                 + " no source";
             }
             default -> {
                 boolean us = US_EDGES.stream().anyMatch(e -> e.minus(edge).abs().compareTo(US_CUT) <= 0);
                 id = us ? "R3i-US" : "R2m-ISO";
                 because = us
-                        ? "three rings R3i-US (XJDF 2.2 F.3): the bound edge of " + edge.inMm()
+                        ? "three rings R3i-US (XJDF 2.2 F.3): the binding edge of " + edge.inMm()
                                 + " is that of a US sheet"
-                        : "two rings R2m-ISO (ISO 838:1974): the bound edge of " + edge.inMm()
+                        : "two rings R2m-ISO (ISO 838:1974): the binding edge of " + edge.inMm()
                                 + " is not that of a US sheet";
             }
         }

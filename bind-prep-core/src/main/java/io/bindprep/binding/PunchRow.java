@@ -7,7 +7,7 @@ import io.bindprep.unit.Length;
 import java.util.List;
 
 /**
- * A punch over a bound edge, as if its pins stood where its pattern says.
+ * A punch over a binding edge, as if its pins stood where its pattern says.
  *
  * @param settings those of its depth stop, shallow to deep; only the one that the job names, where it names one
  * @param row the holes; none where none fits

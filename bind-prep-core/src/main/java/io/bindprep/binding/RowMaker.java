@@ -11,9 +11,9 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Lays a punch's pins over a bound edge.
+ * Lays a punch's pins over a binding edge.
  *
- * <p>With a movable guide the row is centred (XJDF 2.2, Appendix F) with as many whole holes as leave the least web at
+ * <p>With a movable guide the row is centred (XJDF 2.2, Appendix F) with as many whole holes as leave the minimum web at
  * both ends; pin 1 cuts the first, or, where that leaves a pin stuck, the pin that leaves the fewest. With a fixed guide
  * the pins stand where they stand. Pins that were measured to be off their pattern cut where they were found. A pin that would touch the sheet without leaving a whole, well-webbed hole must go. So
  * does one that stands off the sheet by less than a pitch: a sheet that is cut long or slips from the guide would be
@@ -24,24 +24,24 @@ final class RowMaker {
     private final Pattern pattern;
     private final Punch punch;
     private final Length edge;
-    private final Length leastWeb;
+    private final Length minimumWeb;
     private final @Nullable Hanger hanger;
     private final Length half;
     private final MeasuredPins stand;
 
-    RowMaker(Pattern pattern, Punch punch, Length edge, Length leastWeb, @Nullable Hanger hanger) {
+    RowMaker(Pattern pattern, Punch punch, Length edge, Length minimumWeb, @Nullable Hanger hanger) {
         this.pattern = pattern;
         this.punch = punch;
         this.edge = edge;
-        this.leastWeb = leastWeb;
+        this.minimumWeb = minimumWeb;
         this.hanger = hanger;
         this.half = pattern.holeAlong().half();
         this.stand = new MeasuredPins(pattern, punch);
     }
 
     /** How many whole holes a centred row has, 0 where not even one keeps its web (or a fixed set does not fit). */
-    static int count(Pattern pattern, Length edge, Length leastWeb, int pins) {
-        Length room = edge.minus(pattern.holeAlong()).minus(leastWeb.times(2));
+    static int count(Pattern pattern, Length edge, Length minimumWeb, int pins) {
+        Length room = edge.minus(pattern.holeAlong()).minus(minimumWeb.times(2));
         if (room.compareTo(Length.ZERO) < 0) {
             return 0;
         }
@@ -58,11 +58,11 @@ final class RowMaker {
         if (fixed != null) {
             return from(fixed.plus(stand.side().value()));
         }
-        int count = count(pattern, edge, leastWeb, punch.pins());
+        int count = count(pattern, edge, minimumWeb, punch.pins());
         if (count == 0) {
             return new HoleRow(edge, List.of(), List.of(), List.of(), Length.ZERO);
         }
-        Length room = edge.minus(pattern.holeAlong()).minus(leastWeb.times(2));
+        Length room = edge.minus(pattern.holeAlong()).minus(minimumWeb.times(2));
         if (stand.at(count).compareTo(room) > 0) {
             count = pattern.repeating() ? count - 1 : 0;
         }
@@ -71,48 +71,48 @@ final class RowMaker {
         }
         Length first = edge.minus(stand.at(count)).half();
         HoleRow best = from(first);
-        for (int pin = 2; stuck(best) > 0 && pin + count - 1 <= punch.pins(); pin++) {
+        for (int pin = 2; fixed(best) > 0 && pin + count - 1 <= punch.pins(); pin++) {
             HoleRow other = from(first.minus(stand.at(pin)));
-            best = stuck(other) < stuck(best) ? other : best;
+            best = fixed(other) < fixed(best) ? other : best;
         }
         return best;
     }
 
-    private static int stuck(HoleRow row) {
+    private static int fixed(HoleRow row) {
         Gap gap = row.gap();
-        return row.stuckPins().size() + (gap == null ? 0 : gap.stuckPins().size());
+        return row.fixedPins().size() + (gap == null ? 0 : gap.fixedPins().size());
     }
 
     /** The row with pin 1 at this place. */
     private HoleRow from(Length first) {
         List<Hole> holes = new ArrayList<>();
         List<Integer> pulled = new ArrayList<>();
-        List<Integer> stuck = new ArrayList<>();
+        List<Integer> fixed = new ArrayList<>();
         for (int pin = 1; pin <= punch.pins(); pin++) {
-            Length axis = first.plus(stand.at(pin));
+            Length centre = first.plus(stand.at(pin));
             // paper lies from 0 to edge: touching the end counts as touching
-            Length off = web(axis, half.times(-1), edge).times(-1);
-            if (web(axis, half, edge).compareTo(leastWeb) >= 0) {
-                holes.add(new Hole(pin, axis));
+            Length off = web(centre, half.times(-1), edge).times(-1);
+            if (web(centre, half, edge).compareTo(minimumWeb) >= 0) {
+                holes.add(new Hole(pin, centre));
             } else if (punch.canPull(pin) && off.compareTo(pattern.pitch()) < 0) {
                 pulled.add(pin);
             } else if (off.compareTo(Length.ZERO) <= 0) {
-                stuck.add(pin);
+                fixed.add(pin);
             }
         }
-        Length web = leastWeb(pattern, edge, holes);
+        Length web = minimumWeb(pattern, edge, holes);
         Gap gap = hanger == null ? null : gap(hanger, holes, pulled);
         Length guideOff = punch.firstPin() == null ? stand.side().value() : Length.ZERO;
-        HoleRow row = new HoleRow(edge, holes, pulled, stuck, web, guideOff, gap);
+        HoleRow row = new HoleRow(edge, holes, pulled, fixed, web, guideOff, gap);
         return row.measured(stand.slant(row), stand.stretch(row));
     }
 
     /** Takes the holes over the gap out of the row and adds their pins to those pulled. */
     private Gap gap(Hanger asked, List<Hole> holes, List<Integer> pulled) {
-        Length width = width(asked, leastWeb);
+        Length width = width(asked, minimumWeb);
         Set<Integer> over = new TreeSet<>();
         for (int i = 0; i < holes.size(); i++) {
-            Length fromMiddle = holes.get(i).axis().times(2).minus(edge).abs();
+            Length fromMiddle = holes.get(i).centre().times(2).minus(edge).abs();
             if (fromMiddle.minus(pattern.holeAlong()).compareTo(width) < 0) {
                 over.add(i);
                 over.add(holes.size() - 1 - i);
@@ -120,9 +120,9 @@ final class RowMaker {
         }
         List<Hole> going = over.stream().map(holes::get).toList();
         List<Integer> out = new ArrayList<>();
-        List<Integer> stuck = new ArrayList<>();
+        List<Integer> fixed = new ArrayList<>();
         for (Hole hole : going) {
-            (punch.canPull(hole.pin()) ? out : stuck).add(hole.pin());
+            (punch.canPull(hole.pin()) ? out : fixed).add(hole.pin());
         }
         holes.removeIf(h -> out.contains(h.pin()));
         pulled.addAll(out);
@@ -130,13 +130,13 @@ final class RowMaker {
         Length start = edge.minus(width).half();
         Hanger.ThumbCut cut = asked.thumbCut();
         return new Gap(
-                start, start.plus(width), out, stuck, cut == null ? null : new Gap.ThumbCut(cut.width(), cut.depth()));
+                start, start.plus(width), out, fixed, cut == null ? null : new Gap.ThumbCut(cut.width(), cut.depth()));
     }
 
-    /** The gap's width: what is asked for, or the thumb cut with the least web on both sides. */
-    static Length width(Hanger asked, Length leastWeb) {
+    /** The gap's width: what is asked for, or the thumb cut with the minimum web on both sides. */
+    static Length width(Hanger asked, Length minimumWeb) {
         Hanger.ThumbCut cut = asked.thumbCut();
-        Length beside = cut == null ? Length.ZERO : cut.width().plus(leastWeb.times(2));
+        Length beside = cut == null ? Length.ZERO : cut.width().plus(minimumWeb.times(2));
         return beside.max(asked.gap());
     }
 
@@ -146,19 +146,19 @@ final class RowMaker {
         for (int pin = 1; pin <= count; pin++) {
             holes.add(new Hole(pin, first.plus(pattern.span(pin))));
         }
-        return new HoleRow(edge, holes, List.of(), List.of(), leastWeb(pattern, edge, holes));
+        return new HoleRow(edge, holes, List.of(), List.of(), minimumWeb(pattern, edge, holes));
     }
 
-    private static Length leastWeb(Pattern pattern, Length edge, List<Hole> holes) {
+    private static Length minimumWeb(Pattern pattern, Length edge, List<Hole> holes) {
         Length least = edge;
         for (Hole hole : holes) {
-            least = least.min(web(hole.axis(), pattern.holeAlong().half(), edge));
+            least = least.min(web(hole.centre(), pattern.holeAlong().half(), edge));
         }
         return least;
     }
 
     /** Paper between a hole and the nearer end of the sheet; negative where it is cut open. */
-    private static Length web(Length axis, Length half, Length edge) {
-        return axis.min(edge.minus(axis)).minus(half);
+    private static Length web(Length centre, Length half, Length edge) {
+        return centre.min(edge.minus(centre)).minus(half);
     }
 }

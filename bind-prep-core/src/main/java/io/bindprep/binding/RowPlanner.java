@@ -22,7 +22,7 @@ final class RowPlanner {
     private final Pattern pattern;
     private final Punch punch;
     private final Length edge;
-    private final Length leastWeb;
+    private final Length minimumWeb;
     private final BiConsumer<Topic, String> because;
 
     RowPlanner(Job job, Pattern pattern, Punch punch, Length edge, BiConsumer<Topic, String> because) {
@@ -31,9 +31,9 @@ final class RowPlanner {
         this.punch = punch;
         this.edge = edge;
         this.because = because;
-        Length asked = Objects.requireNonNullElse(job.leastWeb(), punch.leastWeb());
+        Length asked = Objects.requireNonNullElse(job.minimumWeb(), punch.minimumWeb());
         // a hole that touches the end is cut open, whatever little is asked for
-        this.leastWeb = asked.max(new Length(1));
+        this.minimumWeb = asked.max(new Length(1));
     }
 
     HoleRow row() throws SettingException {
@@ -46,14 +46,14 @@ final class RowPlanner {
             throw new SettingException(
                     "punch",
                     punch.id(),
-                    "the bound edge of " + edge.inMm() + " is longer than the punch " + punch.id() + " takes ("
+                    "the binding edge of " + edge.inMm() + " is longer than the punch " + punch.id() + " takes ("
                             + punch.longestEdge().inMm() + ")",
                     "bind at a shorter edge or name a punch that takes it",
                     List.of());
         }
-        HoleRow whole = new RowMaker(pattern, punch, edge, leastWeb, null).row();
+        HoleRow whole = new RowMaker(pattern, punch, edge, minimumWeb, null).row();
         if (whole.holes().isEmpty() || (!pattern.repeating() && whole.holes().size() < punch.pins())) {
-            if (!asked && job.leastWeb() == null) {
+            if (!asked && job.minimumWeb() == null) {
                 return noRow("too short for a hole with its web");
             }
             throw misfit();
@@ -61,10 +61,10 @@ final class RowPlanner {
         because.accept(
                 Topic.ROW,
                 whole.holes().size() + " whole holes on " + edge.inMm() + ", the first "
-                        + whole.holes().get(0).axis().inMm() + " from the end, "
-                        + whole.leastWeb().inMm()
-                        + " of paper left at the ends, at least " + leastWeb.inMm() + " asked for (by the "
-                        + (job.leastWeb() == null ? "punch" : "job") + "; no standard gives it); "
+                        + whole.holes().get(0).centre().inMm() + " from the end, "
+                        + whole.minimumWeb().inMm()
+                        + " of paper left at the ends, at least " + minimumWeb.inMm() + " asked for (by the "
+                        + (job.minimumWeb() == null ? "punch" : "job") + "; no standard gives it); "
                         + (punch.firstPin() == null
                                 ? "row centred by the side guide (XJDF 2.2, Appendix F)"
                                 : "the guide of the punch is fixed"));
@@ -84,13 +84,13 @@ final class RowPlanner {
                     "leave hanger out, or bind by wire, coil or comb",
                     List.of());
         }
-        HoleRow row = new RowMaker(pattern, punch, edge, leastWeb, hanger).row();
-        Length width = RowMaker.width(hanger, leastWeb);
+        HoleRow row = new RowMaker(pattern, punch, edge, minimumWeb, hanger).row();
+        Length width = RowMaker.width(hanger, minimumWeb);
         if (row.runs().stream().anyMatch(n -> n < LEAST_RUN)) {
             throw new SettingException(
                     "hanger",
                     hanger.gap().inMm(),
-                    "a gap of " + width.inMm() + " in a bound edge of " + edge.inMm() + " leaves fewer than "
+                    "a gap of " + width.inMm() + " in a binding edge of " + edge.inMm() + " leaves fewer than "
                             + LEAST_RUN + " holes on a side",
                     "make the gap smaller",
                     List.of());
@@ -100,7 +100,7 @@ final class RowPlanner {
                 Topic.HANGER,
                 "hanger: no hole within " + width.inMm() + " in the middle of the edge ("
                         + (wider
-                                ? "the thumb cut with " + leastWeb.inMm() + " of paper on both sides"
+                                ? "the thumb cut with " + minimumWeb.inMm() + " of paper on both sides"
                                 : "the job's gap")
                         + "), which takes "
                         + (whole.holes().size() - row.holes().size())
@@ -111,20 +111,20 @@ final class RowPlanner {
     }
 
     private HoleRow noRow(String why) {
-        because.accept(Topic.ROW, "no hole row: the bound edge of " + edge.inMm() + " is " + why);
+        because.accept(Topic.ROW, "no hole row: the binding edge of " + edge.inMm() + " is " + why);
         return new HoleRow(edge, List.of(), List.of(), List.of(), Length.ZERO);
     }
 
     private SettingException misfit() {
         String key =
-                job.leastWeb() != null ? "least-web" : job.pitch() == null && job.punch() != null ? "punch" : "pitch";
+                job.minimumWeb() != null ? "minimum-web" : job.pitch() == null && job.punch() != null ? "punch" : "pitch";
         return new SettingException(
                 key,
-                job.leastWeb() != null ? leastWeb.inMm() : pattern.pitchName(),
-                pattern.id() + " does not fit a bound edge of " + edge.inMm() + " with " + leastWeb.inMm()
+                job.minimumWeb() != null ? minimumWeb.inMm() : pattern.pitchName(),
+                pattern.id() + " does not fit a binding edge of " + edge.inMm() + " with " + minimumWeb.inMm()
                         + " of web at the ends on the punch " + punch.id(),
-                "choose another pitch, punch" + (job.leastWeb() == null ? "" : ", least-web") + " or bound edge",
-                key.equals("least-web") ? List.of() : fitting());
+                "choose another pitch, punch" + (job.minimumWeb() == null ? "" : ", minimum-web") + " or binding edge",
+                key.equals("minimum-web") ? List.of() : fitting());
     }
 
     private void pins(HoleRow row) {
@@ -142,14 +142,14 @@ final class RowPlanner {
         if (gap != null && !gap.pulledPins().isEmpty()) {
             because.accept(Topic.PINS, "pull pins " + gap.pulledPins() + " too, for the hanger's gap");
         }
-        if (row.pulledPins().isEmpty() && row.stuckPins().isEmpty()) {
+        if (row.pulledPins().isEmpty() && row.fixedPins().isEmpty()) {
             because.accept(Topic.PINS, "no pin needs pulling");
         }
-        stuck(row.stuckPins(), "cut a hole open or too near the end");
-        stuck(gap == null ? List.of() : gap.stuckPins(), "cut holes into the hanger's gap");
+        fixed(row.fixedPins(), "cut a hole open or too near the end");
+        fixed(gap == null ? List.of() : gap.fixedPins(), "cut holes into the hanger's gap");
     }
 
-    private void stuck(List<Integer> pins, String what) {
+    private void fixed(List<Integer> pins, String what) {
         if (!pins.isEmpty()) {
             because.accept(
                     Topic.PINS, "pins " + pins + " of the punch " + punch.id() + " " + what + " and cannot be pulled");
@@ -163,7 +163,7 @@ final class RowPlanner {
             because.accept(
                     Topic.FEED,
                     "set the side guide so that the first hole would come to "
-                            + row.holes().get(0).axis().minus(off).inMm()
+                            + row.holes().get(0).centre().minus(off).inMm()
                             + " by the guide's own scale: it was measured to bring holes "
                             + off.abs().inMm()
                             + (off.compareTo(Length.ZERO) > 0 ? " too far from it" : " too near to it")
@@ -189,50 +189,50 @@ final class RowPlanner {
     }
 
     /** How a sheet must be fed. */
-    void feed(HoleRow row, Length registration) {
+    void feed(HoleRow row, Length punchingTolerance) {
         Length off = row.offset();
-        boolean matters = off.compareTo(registration) > 0;
+        boolean matters = off.compareTo(punchingTolerance) > 0;
         because.accept(
                 Topic.FEED,
                 (matters ? "the same end to the side guide on every lift" : "either end may go to the side guide")
                         + ": the holes of a leaf fed turned over would lie "
-                        + off.inMm() + " off the others, " + (matters ? "beyond" : "within") + " the registration of "
-                        + registration.inMm());
+                        + off.inMm() + " off the others, " + (matters ? "beyond" : "within") + " the punching tolerance of "
+                        + punchingTolerance.inMm());
     }
 
-    /** How skewed a sheet may sit; null where the strand's thickness is not known or one hole cannot slant. */
+    /** How skewed a sheet may sit; null where the wire thickness's thickness is not known or one hole cannot slant. */
     @Nullable
-    Skew skew(HoleRow row, Length axis, Length registration) {
-        Strands.Strand strand = Strands.of(pattern).orElse(null);
-        if (strand == null || row.holes().size() < 2) {
+    Skew skew(HoleRow row, Length centre, Length punchingTolerance) {
+        WireThicknesses.WireThickness wireThickness = WireThicknesses.of(pattern).orElse(null);
+        if (wireThickness == null || row.holes().size() < 2) {
             because.accept(
                     Topic.SKEW,
                     "how skewed a sheet may sit is not known: "
-                            + (strand == null
-                                    ? "no thickness of the strands is known for " + pattern.elements()
+                            + (wireThickness == null
+                                    ? "the wire thickness is not known for " + pattern.elements()
                                     : "there is no row that could slant"));
             return null;
         }
         Length over = row.holes()
                 .get(row.holes().size() - 1)
-                .axis()
-                .minus(row.holes().get(0).axis());
-        Length through = pattern.holeAcross().minus(strand.thickness());
-        Length outside = axis.minus(pattern.holeAcross().half());
+                .centre()
+                .minus(row.holes().get(0).centre());
+        Length through = pattern.holeAcross().minus(wireThickness.thickness());
+        Length outside = centre.minus(pattern.holeAcross().half());
         Length rise = through.min(outside).max(Length.ZERO);
         because.accept(
                 Topic.SKEW,
                 "a sheet may sit skewed by " + rise.inMm() + " over the " + over.inMm() + " from first to last hole: "
                         + (through.compareTo(outside) <= 0
-                                ? "the hole of " + pattern.holeAcross().inMm() + " less a strand of "
-                                        + strand.thickness().inMm() + " (" + strand.source() + ") lets no more through"
-                                : "the paper outside the holes is no wider, and one cut open holds nothing; the strand of "
-                                        + strand.thickness().inMm() + " (" + strand.source()
+                                ? "the hole of " + pattern.holeAcross().inMm() + " less a wire of "
+                                        + wireThickness.thickness().inMm() + " (" + wireThickness.source() + ") lets no more through"
+                                : "the paper outside the holes is no wider, and one cut open holds nothing; the wire of "
+                                        + wireThickness.thickness().inMm() + " (" + wireThickness.source()
                                         + ") would pass the hole of "
                                         + pattern.holeAcross().inMm() + " up to " + through.inMm())
-                        + "; print was held against holes " + registration.inMm()
+                        + "; print was held against holes " + punchingTolerance.inMm()
                         + " off their place, so a greater skew may reach it" + own(row));
-        return new Skew(rise, over, strand.thickness(), strand.source());
+        return new Skew(rise, over, wireThickness.thickness(), wireThickness.source());
     }
 
     private String own(HoleRow row) {
@@ -248,7 +248,7 @@ final class RowPlanner {
                 .filter(p -> p.method() == job.binding())
                 .filter(p -> {
                     Punch generic = job.catalogue().punches().generic(p);
-                    return RowMaker.count(p, edge, generic.leastWeb(), generic.pins()) > 0;
+                    return RowMaker.count(p, edge, generic.minimumWeb(), generic.pins()) > 0;
                 })
                 .map(Pattern::id)
                 .toList();

@@ -14,10 +14,10 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A wire or ring takes what its size less the clearance is thick. A comb takes the sheets of 20 lb bond of its
  * published capacity, which has its room in it. A coil is screwed through the closed stack, so that besides its clearance
- * the paper between bound edge and holes must fit within its circle with the whole stack upon it: t^2 + p^2 below D^2
+ * the paper between binding edge and holes must fit within its circle with the whole stack upon it: t^2 + p^2 below D^2
  * (derived: a rectangle within a circle).
  *
- * @param outside paper between the bound edge and the holes
+ * @param outside paper between the binding edge and the holes
  * @param closer the sizes that the punch's closer takes; null where no bound is known
  */
 record Sizing(

@@ -6,7 +6,7 @@ import io.bindprep.job.PageRange;
 import io.bindprep.job.SpecialLeaves.FoldOut;
 import io.bindprep.job.SpecialLeaves.OtherSize;
 import io.bindprep.job.SpecialLeaves.Tab;
-import io.bindprep.job.SpecialLeaves.Turned;
+import io.bindprep.job.SpecialLeaves.Rotated;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
@@ -103,8 +103,8 @@ final class LeafGroups {
             }
             free = piece.pages().last() + 1;
         }
-        for (Turned t : job.special().turned()) {
-            inPdf("turned", t.pages());
+        for (Rotated t : job.special().rotated()) {
+            inPdf("rotated", t.pages());
         }
         for (OtherSize s : job.special().sizes()) {
             inPdf("other-sizes", s.pages());

@@ -1,6 +1,6 @@
 package io.bindprep.block;
 
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.Trim;
 import io.bindprep.page.PageFacts;
@@ -52,9 +52,9 @@ public final class LeafSizes {
         if (page != null) {
             Trim own = job.special().size(page).orElse(null);
             PageFacts facts = pages.get(page - 1);
-            boolean turned = job.special().turned(page).isPresent();
-            Length pageW = turned ? facts.trimHeight() : facts.trimWidth();
-            Length pageH = turned ? facts.trimWidth() : facts.trimHeight();
+            boolean rotated = job.special().rotated(page).isPresent();
+            Length pageW = rotated ? facts.trimHeight() : facts.trimWidth();
+            Length pageH = rotated ? facts.trimWidth() : facts.trimHeight();
             if (own != null) {
                 w = own.width();
                 h = own.height();
@@ -63,7 +63,7 @@ public final class LeafSizes {
                 h = tabWithout(leaf, pageH, height, false);
             }
         }
-        boolean top = job.boundEdge() == BoundEdge.TOP;
+        boolean top = job.bindingEdge() == BindingEdge.TOP;
         return new Sheet(
                 leaf.stock(), leaf.layers(), top ? w : w.plus(leaf.extension()), top ? h.plus(leaf.extension()) : h);
     }
@@ -75,7 +75,7 @@ public final class LeafSizes {
 
     // a divider's page may be drawn with its tab: the extension is added once
     private Length tabWithout(Leaf leaf, Length page, Length book, boolean across) {
-        boolean away = across != (job.boundEdge() == BoundEdge.TOP);
+        boolean away = across != (job.bindingEdge() == BindingEdge.TOP);
         return away && leaf.role() == Leaf.Role.TAB && near(page, book.plus(leaf.extension())) ? book : page;
     }
 

@@ -7,8 +7,8 @@ import io.bindprep.page.PageEdge;
  *
  * @param page page number from 1
  * @param recto whether it is on the front of its leaf
- * @param boundEdge the edge of this page, as the reader sees it, that is bound
- * @param mirrored whether positions along the bound edge, read on this page from its head (or from its left where it is
+ * @param bindingEdge the edge of this page, as the reader sees it, that is bound
+ * @param mirrored whether positions along the binding edge, read on this page from its head (or from its left where it is
  *     bound at top or bottom), run against those read on the recto of the leaf
  */
-public record PagePlace(int page, boolean recto, PageEdge boundEdge, boolean mirrored) {}
+public record PagePlace(int page, boolean recto, PageEdge bindingEdge, boolean mirrored) {}

@@ -1,9 +1,9 @@
 package io.bindprep.block;
 
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.Sides;
-import io.bindprep.job.SpecialLeaves.Turned;
+import io.bindprep.job.SpecialLeaves.Rotated;
 import io.bindprep.page.PageEdge;
 
 /** Finds which edge of a page is bound, by turning leaves in the mind. */
@@ -12,13 +12,13 @@ final class PagePlaces {
 
     static PagePlace place(Job job, int page, boolean recto) {
         PagePlace upright = upright(job, page, recto);
-        Turned turned = job.special().turned(page).orElse(null);
-        return turned == null ? upright : turn(upright, turned.headLeft());
+        Rotated rotated = job.special().rotated(page).orElse(null);
+        return rotated == null ? upright : turn(upright, rotated.headLeft());
     }
 
     private static PagePlace upright(Job job, int page, boolean recto) {
         boolean headToFoot = job.sides() == Sides.TWO_HEAD_TO_FOOT;
-        PageEdge edge = switch (job.boundEdge()) {
+        PageEdge edge = switch (job.bindingEdge()) {
             case LEFT -> PageEdge.LEFT;
             case RIGHT -> PageEdge.RIGHT;
             case TOP -> PageEdge.TOP;
@@ -26,7 +26,7 @@ final class PagePlaces {
         if (recto) {
             return new PagePlace(page, true, edge, false);
         }
-        boolean atTop = job.boundEdge() == BoundEdge.TOP;
+        boolean atTop = job.bindingEdge() == BindingEdge.TOP;
         if (headToFoot) {
             // bound at a side, a head-to-foot back has its head at the recto's foot and the same edge bound: it runs
             // against
@@ -41,19 +41,19 @@ final class PagePlaces {
     }
 
     /**
-     * The place of a page that lies a quarter turned where an upright one would stand.
+     * The place of a page that lies rotated 90 degrees where an upright one would stand.
      *
      * <p>Head left: the page's top is at the place's left, its left at the foot, so that along a side it runs from foot to
      * head, along top or foot from left to right. Head right the other way round in both.
      */
     private static PagePlace turn(PagePlace upright, boolean headLeft) {
-        PageEdge bound = switch (upright.boundEdge()) {
+        PageEdge bound = switch (upright.bindingEdge()) {
             case LEFT -> headLeft ? PageEdge.TOP : PageEdge.BOTTOM;
             case RIGHT -> headLeft ? PageEdge.BOTTOM : PageEdge.TOP;
             case TOP -> headLeft ? PageEdge.RIGHT : PageEdge.LEFT;
             case BOTTOM -> headLeft ? PageEdge.LEFT : PageEdge.RIGHT;
         };
-        boolean flips = upright.boundEdge().upright() == headLeft;
+        boolean flips = upright.bindingEdge().upright() == headLeft;
         return new PagePlace(upright.page(), upright.recto(), bound, upright.mirrored() != flips);
     }
 }

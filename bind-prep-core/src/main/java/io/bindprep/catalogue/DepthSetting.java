@@ -6,7 +6,7 @@ import io.bindprep.unit.Length;
  * One setting of a punch's depth stop that the operator can dial.
  *
  * @param name how the punch calls it ("shallow", "3")
- * @param axis bound edge to hole axis that it gives
- * @param source where the axis comes from
+ * @param centre binding edge to hole centre that it gives
+ * @param source where the centre comes from
  */
-public record DepthSetting(String name, Length axis, String source) {}
+public record DepthSetting(String name, Length centre, String source) {}

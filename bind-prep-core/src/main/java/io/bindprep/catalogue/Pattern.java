@@ -10,12 +10,12 @@ import java.util.List;
  * @param pitchName the trade's name of the pitch ("3:1", "9/16 in"), else the id
  * @param repeating whether one spacing repeats along the edge; else the spacings are all there are
  * @param round whether the hole is round; else rectangular (a mixed pattern counts as its slots)
- * @param holeAlong the hole's size along the bound edge that is used
- * @param holeAcross the hole's size away from the bound edge that is used
+ * @param holeAlong the hole's size along the binding edge that is used
+ * @param holeAcross the hole's size away from the binding edge that is used
  * @param holePublished what is published for the hole, as text; "" for nothing
- * @param spacings axis to axis, in order
- * @param axis bound edge to hole axis that is used
- * @param axisPublished what is published for the axis, as text; "" for nothing
+ * @param spacings centre to centre, in order
+ * @param centre binding edge to hole centre that is used
+ * @param centrePublished what is published for the centre, as text; "" for nothing
  * @param referenceEdge the edge of the portrait sheet it lies along, as published
  * @param publishedCount how many holes are published, as text; "" for none
  * @param elements the group of {@link Elements} that goes with it
@@ -30,8 +30,8 @@ public record Pattern(
         Length holeAcross,
         String holePublished,
         List<Length> spacings,
-        Length axis,
-        String axisPublished,
+        Length centre,
+        String centrePublished,
         String referenceEdge,
         String publishedCount,
         String elements,
@@ -40,12 +40,12 @@ public record Pattern(
         spacings = List.copyOf(spacings);
     }
 
-    /** Axis to axis; the first spacing where there are several. */
+    /** Axis to centre; the first spacing where there are several. */
     public Length pitch() {
         return spacings.get(0);
     }
 
-    /** First axis to last axis of a row of so many holes. */
+    /** First centre to last centre of a row of so many holes. */
     public Length span(int holes) {
         if (repeating) {
             return pitch().times(holes - 1L);

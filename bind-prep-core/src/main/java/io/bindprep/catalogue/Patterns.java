@@ -90,7 +90,7 @@ public final class Patterns {
                 length(row, "hole_across"),
                 row.get("hole_published"),
                 spacings,
-                length(row, "axis"),
+                length(row, "centre"),
                 row.get("axis_published"),
                 row.get("reference_edge"),
                 row.get("published_count"),

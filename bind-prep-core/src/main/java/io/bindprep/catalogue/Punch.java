@@ -13,15 +13,15 @@ import org.jspecify.annotations.Nullable;
  * @param id its name
  * @param pattern the id of the pattern it cuts
  * @param pins how many pins it has, numbered from the side guide, from 1
- * @param firstPin side guide to the axis of pin 1; null where the guide moves, so that a row can be centred
+ * @param firstPin side guide to the centre of pin 1; null where the guide moves, so that a row can be centred
  * @param depths the settings of its depth stop, at least one, shallow to deep
  * @param capacity thickness it takes at once, of any kind of stock
  * @param limits what else holds for a lift of one kind of stock
  * @param pullable the pins that can be taken out; null for all
- * @param longestEdge the longest bound edge it takes
- * @param leastWeb least paper that is left between a hole and the end of the sheet
+ * @param longestEdge the longest binding edge it takes
+ * @param minimumWeb least paper that is left between a hole and the end of the sheet
  * @param elements the elements that its closer takes; null where no bound is known
- * @param registration how far its holes were measured to lie off their place; null where nobody measured it
+ * @param punchingTolerance how far its holes were measured to lie off their place; null where nobody measured it
  * @param measured measured errors of how it stands; null for none
  */
 public record Punch(
@@ -34,9 +34,9 @@ public record Punch(
         Map<Stock.Kind, LiftLimit> limits,
         @Nullable List<Integer> pullable,
         Length longestEdge,
-        Length leastWeb,
+        Length minimumWeb,
         @Nullable ElementSizes elements,
-        @Nullable Length registration,
+        @Nullable Length punchingTolerance,
         @Nullable MeasuredErrors measured,
         String source) {
     public Punch {
@@ -44,7 +44,7 @@ public record Punch(
             throw new IllegalArgumentException("the punch " + id + " has no depth setting");
         }
         depths = depths.stream()
-                .sorted(Comparator.comparing(DepthSetting::axis).thenComparing(DepthSetting::name))
+                .sorted(Comparator.comparing(DepthSetting::centre).thenComparing(DepthSetting::name))
                 .toList();
         limits = Map.copyOf(limits);
         pullable = pullable == null ? null : List.copyOf(pullable);
@@ -62,9 +62,9 @@ public record Punch(
                 limits,
                 pullable,
                 longestEdge,
-                leastWeb,
+                minimumWeb,
                 elements,
-                registration,
+                punchingTolerance,
                 measured,
                 source);
     }
@@ -86,9 +86,9 @@ public record Punch(
                 limits,
                 pullable,
                 longestEdge,
-                leastWeb,
+                minimumWeb,
                 elements,
-                registration,
+                punchingTolerance,
                 errors,
                 from);
     }
@@ -103,10 +103,10 @@ public record Punch(
         return limits.getOrDefault(kind, new LiftLimit(capacity, null));
     }
 
-    /** The setting that comes nearest to an axis, as a rule the pattern's own; the shallower of two as near. */
-    public DepthSetting depthNearest(Length axis) {
+    /** The setting that comes nearest to an centre, as a rule the pattern's own; the shallower of two as near. */
+    public DepthSetting depthNearest(Length centre) {
         return depths.stream()
-                .min(Comparator.comparing(d -> d.axis().minus(axis).abs()))
+                .min(Comparator.comparing(d -> d.centre().minus(centre).abs()))
                 .orElseThrow();
     }
 }

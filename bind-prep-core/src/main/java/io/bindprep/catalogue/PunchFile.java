@@ -76,7 +76,7 @@ public final class PunchFile {
                     PunchKeys.PINS, pins, "is not the " + holes + " holes of " + pattern.id(), "Write " + holes + ".");
         }
         PunchLift lift = PunchLift.read(file.values().get(PunchKeys.LIFT), LIFT);
-        Object registration = file.values().get(PunchKeys.REGISTRATION);
+        Object punchingTolerance = file.values().get(PunchKeys.PUNCHING_TOLERANCE);
         return new Punch(
                 id(),
                 pattern.id(),
@@ -88,11 +88,11 @@ public final class PunchFile {
                 pullable(pins),
                 length(PunchKeys.LONGEST_EDGE, MOST, LONGEST),
                 length(
-                        PunchKeys.LEAST_WEB,
+                        PunchKeys.MINIMUM_WEB,
                         DEEPEST,
-                        catalogue.punches().generic(pattern).leastWeb()),
+                        catalogue.punches().generic(pattern).minimumWeb()),
                 elements(),
-                registration == null ? null : length(PunchKeys.REGISTRATION, Length.ofMm(10), Length.ZERO),
+                punchingTolerance == null ? null : length(PunchKeys.PUNCHING_TOLERANCE, Length.ofMm(10), Length.ZERO),
                 measured(),
                 source());
     }
@@ -173,20 +173,20 @@ public final class PunchFile {
                     PunchKeys.DEPTHS,
                     value,
                     "is not 1 to " + MOST_SETTINGS + " settings by name",
-                    "Write one setting a line: its name, and the length from the bound edge to the middle of the holes.");
+                    "Write one setting a line: its name, and the length from the binding edge to the middle of the holes.");
         }
         List<DepthSetting> depths = new ArrayList<>();
         for (Map.Entry<?, ?> e : map.entrySet()) {
             String key = PunchKeys.DEPTHS + "." + e.getKey();
-            Length axis = Scalars.length(key, String.valueOf(e.getValue()), DEEPEST, "5 mm", "0.2 in");
-            if (axis.compareTo(pattern.holeAcross().half()) <= 0) {
+            Length centre = Scalars.length(key, String.valueOf(e.getValue()), DEEPEST, "5 mm", "0.2 in");
+            if (centre.compareTo(pattern.holeAcross().half()) <= 0) {
                 throw Scalars.wrong(
                         key,
                         String.valueOf(e.getValue()),
-                        "lies so near the bound edge that the hole would be cut open",
-                        "Measure from the bound edge to the middle of the hole, not to its near side.");
+                        "lies so near the binding edge that the hole would be cut open",
+                        "Measure from the binding edge to the middle of the hole, not to its near side.");
             }
-            depths.add(new DepthSetting(String.valueOf(e.getKey()), axis, source()));
+            depths.add(new DepthSetting(String.valueOf(e.getKey()), centre, source()));
         }
         return depths;
     }

@@ -22,9 +22,9 @@ final class PunchKeys {
     static final String DEPTHS = "depths";
     static final String LIFT = "lift";
     static final String LONGEST_EDGE = "longest-edge";
-    static final String LEAST_WEB = "least-web";
+    static final String MINIMUM_WEB = "minimum-web";
     static final String ELEMENTS = "elements";
-    static final String REGISTRATION = "registration";
+    static final String PUNCHING_TOLERANCE = "punching-tolerance";
     static final String MEASURED = "measured";
     static final String SOURCE = "source";
 
@@ -72,10 +72,10 @@ final class PunchKeys {
                     "[1, 2, 33-34]"),
             key(
                     DEPTHS,
-                    "the settings of its depth stop: the name of each, and what it gives from the bound edge to the middle"
+                    "the settings of its depth stop: the name of each, and what it gives from the binding edge to the middle"
                             + " of the holes, in the middle of the row",
                     null,
-                    "the pattern's own axis, fixed",
+                    "the pattern's own centre, fixed",
                     "",
                     new ValueShape.Table(ValueShape.length()),
                     "{shallow: 4.5 mm, middle: 0.2 in, deep: 6 mm}"),
@@ -92,7 +92,7 @@ final class PunchKeys {
                     "{thickness: 1.9 mm, paper: 20 sheets, board: 2 sheets, film: \"0.5 mm, 3 sheets\"}"),
             key(
                     LONGEST_EDGE,
-                    "the longest bound edge that it takes",
+                    "the longest binding edge that it takes",
                     "17 in",
                     "",
                     "",
@@ -100,7 +100,7 @@ final class PunchKeys {
                     "14 in",
                     "330 mm"),
             key(
-                    LEAST_WEB,
+                    MINIMUM_WEB,
                     "least paper between a hole and the end of the sheet",
                     null,
                     "that of the pattern's generic punch",
@@ -119,10 +119,10 @@ final class PunchKeys {
                     "3/16 in to 9/16 in",
                     "[1/4 in, 5/16 in, 3/8 in]"),
             key(
-                    REGISTRATION,
+                    PUNCHING_TOLERANCE,
                     "how far its holes were measured to lie off, either way",
                     null,
-                    "not measured: the job's registration holds",
+                    "not measured: the job's punching tolerance holds",
                     "",
                     ValueShape.length(),
                     "0.5 mm"),

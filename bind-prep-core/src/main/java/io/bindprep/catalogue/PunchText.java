@@ -26,18 +26,18 @@ public final class PunchText {
         values.put(PunchKeys.FIRST_PIN, punch.firstPin() == null ? "movable" : LengthText.exact(punch.firstPin()));
         values.put(PunchKeys.PULLABLE, PinRanges.text(punch.pullable()));
         Map<String, String> depths = new LinkedHashMap<>();
-        punch.depths().forEach(d -> depths.put(d.name(), LengthText.exact(d.axis())));
+        punch.depths().forEach(d -> depths.put(d.name(), LengthText.exact(d.centre())));
         values.put(PunchKeys.DEPTHS, depths);
         values.put(PunchKeys.LIFT, lift(punch));
         values.put(PunchKeys.LONGEST_EDGE, LengthText.exact(punch.longestEdge()));
-        values.put(PunchKeys.LEAST_WEB, LengthText.exact(punch.leastWeb()));
+        values.put(PunchKeys.MINIMUM_WEB, LengthText.exact(punch.minimumWeb()));
         ElementSizes elements = punch.elements();
         if (elements != null) {
             values.put(PunchKeys.ELEMENTS, elements(elements));
         }
-        Length registration = punch.registration();
-        if (registration != null) {
-            values.put(PunchKeys.REGISTRATION, LengthText.exact(registration));
+        Length punchingTolerance = punch.punchingTolerance();
+        if (punchingTolerance != null) {
+            values.put(PunchKeys.PUNCHING_TOLERANCE, LengthText.exact(punchingTolerance));
         }
         MeasuredErrors measured = punch.measured();
         if (measured != null) {

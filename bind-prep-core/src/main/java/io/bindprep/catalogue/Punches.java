@@ -72,11 +72,11 @@ public final class Punches {
     /** A row of depth settings. */
     private record Depth(String punch, DepthSetting setting) {
         static Depth of(Table.Row row) {
-            Length axis = row.read("axis", Patterns::sum);
-            if (axis.compareTo(Length.ZERO) <= 0 || axis.compareTo(Length.ofMm(50)) > 0) {
-                throw row.wrong("axis", "is not more than nothing and at most 50 mm: mistaken unit?", List.of());
+            Length centre = row.read("centre", Patterns::sum);
+            if (centre.compareTo(Length.ZERO) <= 0 || centre.compareTo(Length.ofMm(50)) > 0) {
+                throw row.wrong("centre", "is not more than nothing and at most 50 mm: mistaken unit?", List.of());
             }
-            return new Depth(id(row.get("punch")), new DepthSetting(row.get("name"), axis, row.source()));
+            return new Depth(id(row.get("punch")), new DepthSetting(row.get("name"), centre, row.source()));
         }
     }
 
@@ -94,8 +94,8 @@ public final class Punches {
                         "no punch of this name is in the tables",
                         all.stream().map(Punch::id).toList()));
         Pattern pattern = patterns.byId(punch.pattern()).orElseThrow();
-        if (Patterns.sum(row.get("axis")).compareTo(pattern.holeAcross().half()) <= 0) {
-            throw row.wrong("axis", "lies so near the bound edge that the hole would be cut open", List.of());
+        if (Patterns.sum(row.get("centre")).compareTo(pattern.holeAcross().half()) <= 0) {
+            throw row.wrong("centre", "lies so near the binding edge that the hole would be cut open", List.of());
         }
     }
 
@@ -133,7 +133,7 @@ public final class Punches {
                 Map.of(),
                 row.read("pullable", text -> PinRanges.parse(text, pins)),
                 length(row, "longest_edge"),
-                length(row, "least_web"),
+                length(row, "minimum_web"),
                 null,
                 null,
                 null,
@@ -150,7 +150,7 @@ public final class Punches {
 
     // a punch of which no setting is known stands where its pattern has the holes
     static List<DepthSetting> own(Pattern pattern) {
-        return List.of(new DepthSetting("fixed", pattern.axis(), "the axis of the pattern " + pattern.id()));
+        return List.of(new DepthSetting("fixed", pattern.centre(), "the centre of the pattern " + pattern.id()));
     }
 
     /** As the table has them for our patterns: what a 17 in edge takes, a lift of 1.9 mm. */

@@ -3,7 +3,7 @@ package io.bindprep.check;
 import io.bindprep.marks.PageVerdict;
 import java.util.List;
 
-/** {@code background-at-bound-edge}: a tint or picture that runs through the binding. */
+/** {@code background-at-binding-edge}: a tint or picture that runs through the binding. */
 final class BackgroundRule implements Rule {
     @Override
     public List<Finding> find(Situation s) {
@@ -15,10 +15,10 @@ final class BackgroundRule implements Rule {
             return List.of();
         }
         return List.of(Say.onPages(
-                "background-at-bound-edge",
+                "background-at-binding-edge",
                 Severity.NOTE,
                 pages,
-                "A tint or picture runs through the bound edge on " + Say.pages(pages.size())
+                "A tint or picture runs through the binding edge on " + Say.pages(pages.size())
                         + " and will be punched through.",
                 "Harmless for a plain tint; look at the page where it carries a face, lettering or other detail."));
     }

@@ -70,11 +70,11 @@ public final class Checker {
                 findings);
     }
 
-    // a page with a reason why it was not read whole is unread, whatever else was seen on it
+    // a page with a reason why it was not read whole is not checked, whatever else was seen on it
     private static PageVerdict honest(PageVerdict v) {
-        return v.unread() == null || v.verdict() == Verdict.UNREAD
+        return v.unchecked() == null || v.verdict() == Verdict.UNCHECKED
                 ? v
                 : new PageVerdict(
-                        v.page(), Verdict.UNREAD, v.nearest(), v.hits(), v.background(), v.unread(), v.basics());
+                        v.page(), Verdict.UNCHECKED, v.nearest(), v.hits(), v.background(), v.unchecked(), v.basics());
     }
 }

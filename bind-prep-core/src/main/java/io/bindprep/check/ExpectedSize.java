@@ -50,7 +50,7 @@ record ExpectedSize(String name, Length width, Length height, Length toleranceWi
         return within(w, width, toleranceWidth) && within(h, height, toleranceHeight);
     }
 
-    /** Whether a page's bound edge has the length that this size has there. */
+    /** Whether a page's binding edge has the length that this size has there. */
     boolean fitsAlong(PageFacts p, boolean boundAtTop) {
         return boundAtTop
                 ? within(p.trimWidth(), width, toleranceWidth)

@@ -7,13 +7,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * One thing to know, repeats folded.
  *
- * @param rule stable id, "text-punched"
+ * @param rule stable id, "text-hit"
  * @param pages the pages it holds for, ascending; empty for the whole document
  * @param message what is so, where, with the measured value and the limit
  * @param remedy what to do
  * @param measuredMm the worst measured value in millimetres; null where the rule measures none
  * @param limitMm the limit it was held against, in millimetres; null where the rule has none
- * @param alongMm where the worst one begins and ends along the bound edge, in millimetres; null where that means nothing
+ * @param alongMm where the worst one begins and ends along the binding edge, in millimetres; null where that means nothing
  * @param seen how the worst mark was seen; null where the finding is of no mark
  */
 public record Finding(
@@ -26,7 +26,7 @@ public record Finding(
         @Nullable Double limitMm,
         @Nullable Span alongMm,
         @Nullable Seen seen) {
-    /** Where something lies along the bound edge, in millimetres. */
+    /** Where something lies along the binding edge, in millimetres. */
     public record Span(double startMm, double endMm) {}
 
     /**

@@ -9,23 +9,23 @@ import java.util.Optional;
 
 /** Every finding that a rule can make, by id in alphabetical order; a rule's new id gets its entry here. */
 public final class FindingKinds {
-    private static final String MOVE = "Have it moved away from the bound edge, or bind another edge (bound-edge).";
+    private static final String MOVE = "Have it moved away from the binding edge, or bind another edge (binding-edge).";
     private static final String MOVE_OR_ACCEPT =
-            "Have it moved away from the bound edge, or accept it by a smaller clear-margin.";
+            "Have it moved away from the binding edge, or accept it by a smaller binding-margin.";
 
     private static final List<FindingKind> ALL = List.of(
-            seen(ERROR, "annotation-punched", "A printing annotation lies in a hole, registration included.", MOVE),
+            seen(ERROR, "annotation-hit", "A printing annotation lies in a hole, punching tolerance included.", MOVE),
             seen(
                     WARNING,
                     "annotation-tight",
-                    "A printing annotation lies between the holes or inside the clear margin.",
+                    "A printing annotation lies between the holes or inside the binding margin.",
                     MOVE_OR_ACCEPT),
-            seen(ERROR, "art-punched", "Drawn art lies in a hole, registration included.", MOVE),
-            seen(WARNING, "art-tight", "Drawn art lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
+            seen(ERROR, "art-hit", "Drawn art lies in a hole, punching tolerance included.", MOVE),
+            seen(WARNING, "art-tight", "Drawn art lies between the holes or inside the binding margin.", MOVE_OR_ACCEPT),
             seen(
                     NOTE,
-                    "background-at-bound-edge",
-                    "A tint or picture runs through the bound edge and will be punched through.",
+                    "background-at-binding-edge",
+                    "A tint or picture runs through the binding edge and will be punched through.",
                     "Harmless for a plain tint; look at the page where it carries a face, lettering or other detail."),
             kind(
                     WARNING,
@@ -39,9 +39,9 @@ public final class FindingKinds {
                     "Ask for an export with bleed; where leaves are printed at their size and not cut, set bleed: none."),
             kind(
                     WARNING,
-                    "clear-margin-inside-punched-zone",
-                    "The clear margin asked for ends where holes may still fall.",
-                    "Give a clear-margin beyond the punched zone, or leave it out for the pattern's own."),
+                    "binding-margin-inside-hole-zone-zone",
+                    "The binding margin asked for ends where holes may still fall.",
+                    "Give a binding-margin beyond the hole zone, or leave it out for the pattern's own."),
             kind(
                     ERROR,
                     "closer-size",
@@ -50,8 +50,8 @@ public final class FindingKinds {
             kind(
                     ERROR,
                     "edge-unpunchable",
-                    "No hole row fits the bound edge, so no page was held against holes.",
-                    "Ask for the document at the size of its leaves, or give another bound-edge or trim."),
+                    "No hole row fits the binding edge, so no page was held against holes.",
+                    "Ask for the document at the size of its leaves, or give another binding-edge or trim."),
             kind(
                     ERROR,
                     "element-unknown",
@@ -75,12 +75,12 @@ public final class FindingKinds {
             kind(
                     ERROR,
                     "fold-out-too-wide",
-                    "A fold-out does not fold into its panels clear of the punched zone and the trim.",
+                    "A fold-out does not fold into its panels clear of the hole zone and the trim.",
                     "Give it more panels, or have the page made narrower."),
             kind(
                     List.of(ERROR, WARNING),
                     "fold-out-undeclared",
-                    "A page is as long at the bound edge as the others but half as wide again or more; an error where the"
+                    "A page is as long at the binding edge as the others but half as wide again or more; an error where the"
                             + " job names the size.",
                     "Name it under fold-outs, or ask for it at the book's size."),
             kind(
@@ -91,11 +91,11 @@ public final class FindingKinds {
             kind(
                     ERROR,
                     "half-hole",
-                    "A leaf shorter at the bound edge than the others ends in a hole of the row.",
+                    "A leaf shorter at the binding edge than the others ends in a hole of the row.",
                     "Punch these leaves by themselves with that pin pulled, or have them made as long as the others."),
             kind(
                     ERROR,
-                    "hanger-pins-stuck",
+                    "hanger-pins-fixed",
                     "Pins over the hanger's gap would cut holes into it, and cannot be pulled.",
                     "Punch it on a machine whose pins come out, or take a smaller hanger."),
             kind(
@@ -103,7 +103,7 @@ public final class FindingKinds {
                     "header-junk",
                     "Bytes stand before the PDF header.",
                     "Ask for a plain export if the printer's front end refuses the file."),
-            seen(ERROR, "image-punched", "What prints of a picture lies in a hole, registration included.", MOVE),
+            seen(ERROR, "image-hit", "What prints of a picture lies in a hole, punching tolerance included.", MOVE),
             kind(
                     WARNING,
                     "image-resolution",
@@ -112,15 +112,15 @@ public final class FindingKinds {
             seen(
                     WARNING,
                     "image-tight",
-                    "What prints of a picture lies between the holes or inside the clear margin.",
+                    "What prints of a picture lies between the holes or inside the binding margin.",
                     MOVE_OR_ACCEPT),
             kind(
                     WARNING,
-                    "leaves-bind",
+                    "pages-turn-stiffly",
                     "So much paper lies outside the holes that pages do not turn freely on the element.",
                     "Punch less deep (depth), or take a larger element (clearance)."),
-            seen(ERROR, "line-punched", "A line lies in a hole, registration included.", MOVE),
-            seen(WARNING, "line-tight", "A line lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
+            seen(ERROR, "line-hit", "A line lies in a hole, punching tolerance included.", MOVE),
+            seen(WARNING, "line-tight", "A line lies between the holes or inside the binding margin.", MOVE_OR_ACCEPT),
             kind(
                     ERROR,
                     "page-size",
@@ -133,12 +133,12 @@ public final class FindingKinds {
                     "Ask whether these pages are meant so; set trim to the size that all should have."),
             kind(
                     List.of(ERROR, WARNING),
-                    "page-turn",
-                    "A page has the right size but is turned a quarter; an error where the job names the size.",
+                    "page-rotated",
+                    "A page has the right size but is rotated 90 degrees; an error where the job names the size.",
                     "Turn these pages in the PDF so that all stand alike, and check again."),
             kind(
                     ERROR,
-                    "page-unread",
+                    "page-unchecked",
                     "A page could not be analysed whole, so nothing is known to be clear of the holes.",
                     "Ask for a fresh export, or look at these pages by eye against a test punch."),
             kind(
@@ -148,7 +148,7 @@ public final class FindingKinds {
                     "Ask for a fresh export, and for the number of pages it should have."),
             kind(
                     ERROR,
-                    "pins-stuck",
+                    "pins-fixed",
                     "A pin would cut a half hole or leave too little paper at the sheet's end, and cannot be pulled.",
                     "Punch this size on a machine whose end pins come out, or choose another punch, pitch or trim."),
             kind(
@@ -171,7 +171,7 @@ public final class FindingKinds {
                     NOTE,
                     "reading-direction",
                     "The PDF asks to be read right to left, but the job binds it at the left.",
-                    "Set bound-edge: right if the book opens the other way."),
+                    "Set binding-edge: right if the book opens the other way."),
             kind(
                     WARNING,
                     "stack-straddles",
@@ -184,22 +184,22 @@ public final class FindingKinds {
                     "Split the book into volumes, take a thinner stock, or bind by another method."),
             kind(
                     List.of(ERROR, WARNING),
-                    "strand-off-line",
-                    "The row of a punch that was measured slants by more than strand and paper leave; an error where a hole is"
+                    "element-off-line",
+                    "The row of a punch that was measured slants by more than wire and paper leave; an error where a hole is"
                             + " cut open.",
                     "Have the back stop set square to the pins, and measure it again (testsheet, calibrate)."),
             kind(
                     ERROR,
-                    "strand-off-pitch",
-                    "The holes of a punch that was measured drift too far from the element's pitch for its strands to pass.",
+                    "element-off-pitch",
+                    "The holes of a punch that was measured drift too far from the element's pitch for the wire to pass.",
                     "Punch nothing with it: have its pins checked, and measure it again (testsheet, calibrate)."),
             kind(
                     NOTE,
                     "tabs-beyond-covers",
                     "Tabs stand out beyond covers that are cut to the trim.",
                     "Cut the covers wider by as much if they are to protect the tabs."),
-            seen(ERROR, "text-punched", "Text lies in a hole, registration included.", MOVE),
-            seen(WARNING, "text-tight", "Text lies between the holes or inside the clear margin.", MOVE_OR_ACCEPT),
+            seen(ERROR, "text-hit", "Text lies in a hole, punching tolerance included.", MOVE),
+            seen(WARNING, "text-tight", "Text lies between the holes or inside the binding margin.", MOVE_OR_ACCEPT),
             kind(
                     WARNING,
                     "trim-outside-bleed",

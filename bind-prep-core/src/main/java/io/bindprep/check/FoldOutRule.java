@@ -1,6 +1,6 @@
 package io.bindprep.check;
 
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.SpecialLeaves;
 import io.bindprep.page.PageFacts;
 import io.bindprep.run.Fold;
@@ -32,7 +32,7 @@ final class FoldOutRule implements Rule {
                         Severity.WARNING,
                         fold.pages(),
                         "Declared as a fold-out of " + fold.panels() + " panels, but its leaf reaches "
-                                + LengthText.both(fold.flat()) + " from the bound edge, no further than the book's.",
+                                + LengthText.both(fold.flat()) + " from the binding edge, no further than the book's.",
                         "Take these pages out of fold-outs, or ask for the wide page."));
             } else if (!fold.fits()) {
                 findings.add(tooWide(fold));
@@ -47,7 +47,7 @@ final class FoldOutRule implements Rule {
                 Severity.ERROR,
                 fold.pages(),
                 "Folded in " + fold.panels() + " panels the leaf may reach " + LengthText.both(fold.most())
-                        + " from the bound edge, so that its folds keep clear of the punched zone and the trim; it reaches "
+                        + " from the binding edge, so that its folds keep clear of the hole zone and the trim; it reaches "
                         + LengthText.both(fold.flat()) + ".",
                 fold.fewest() == Integer.MAX_VALUE
                         ? "Print it smaller: the book is too narrow to fold anything in."
@@ -57,7 +57,7 @@ final class FoldOutRule implements Rule {
                 null);
     }
 
-    /** Whether a page of another size looks like a fold-out: as long at the bound edge, half as wide again or more. */
+    /** Whether a page of another size looks like a fold-out: as long at the binding edge, half as wide again or more. */
     static boolean foldable(Situation s, ExpectedSize expected, PageFacts p) {
         boolean top = top(s);
         double ratio = away(p, top).mm() / (top ? expected.height() : expected.width()).mm();
@@ -73,13 +73,13 @@ final class FoldOutRule implements Rule {
         }
         Length flat = away(widest, top);
         int panels =
-                Fold.fewest(flat, book, SpecialLeaves.FOLD_ALLOWANCE, s.plan().punchedZone());
+                Fold.fewest(flat, book, SpecialLeaves.FOLD_ALLOWANCE, s.plan().holeZone());
         List<Integer> numbers = pages.stream().map(PageFacts::page).toList();
         return new Finding(
                 "fold-out-undeclared",
                 named ? Severity.ERROR : Severity.WARNING,
                 numbers,
-                Say.pages(pages.size()) + (pages.size() == 1 ? " is" : " are") + " as long at the bound edge as "
+                Say.pages(pages.size()) + (pages.size() == 1 ? " is" : " are") + " as long at the binding edge as "
                         + expected.text() + " but up to "
                         + LengthText.plain(java.math.BigDecimal.valueOf(flat.mm() / book.mm()), 2)
                         + " times as far from it (page " + widest.page() + ", " + flat.inMm()
@@ -96,7 +96,7 @@ final class FoldOutRule implements Rule {
     private static final int MOST_PANELS = 8;
 
     private static boolean top(Situation s) {
-        return s.job().boundEdge() == BoundEdge.TOP;
+        return s.job().bindingEdge() == BindingEdge.TOP;
     }
 
     private static Length away(PageFacts p, boolean top) {

@@ -15,8 +15,8 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * {@code half-hole}: a leaf shorter at the bound edge than the others, flush with them at the head, ends in a hole of the
- * row; the registration counts. A page that lies on its side is the business of {@link SizeRule}.
+ * {@code half-hole}: a leaf shorter at the binding edge than the others, flush with them at the head, ends in a hole of the
+ * row; the punching tolerance counts. A page that lies on its side is the business of {@link SizeRule}.
  */
 final class HalfHoleRule implements Rule {
     /** Within the widest cutting tolerance of ISO 216:2007, 7.1 a leaf is as long as the others. */
@@ -51,32 +51,32 @@ final class HalfHoleRule implements Rule {
         PagePlace place = s.place(p.page());
         Trim own = s.job().special().size(p.page()).orElse(null);
         Length end =
-                own == null ? p.along(place.boundEdge()) : place.boundEdge().upright() ? own.height() : own.width();
+                own == null ? p.along(place.bindingEdge()) : place.bindingEdge().upright() ? own.height() : own.width();
         Plan plan = s.plan();
-        Length across = place.boundEdge().upright() ? p.trimWidth() : p.trimHeight();
+        Length across = place.bindingEdge().upright() ? p.trimWidth() : p.trimHeight();
         boolean onItsSide =
                 own == null && across.minus(plan.row().length()).abs().compareTo(AS_LONG) <= 0;
         if (onItsSide || end.compareTo(plan.row().length().minus(AS_LONG)) >= 0) {
             return null;
         }
-        Length reach = plan.holeAlong().half().plus(plan.registration());
+        Length reach = plan.holeAlong().half().plus(plan.punchingTolerance());
         return plan.row().holes().stream()
-                .filter(h -> h.axis().minus(end).abs().compareTo(reach) < 0)
+                .filter(h -> h.centre().minus(end).abs().compareTo(reach) < 0)
                 .findFirst()
                 .map(h -> new Cut(h, end))
                 .orElse(null);
     }
 
     private static Finding finding(Plan plan, Cut cut, List<Integer> pages) {
-        Length start = cut.hole().axis().minus(plan.holeAlong().half());
-        Length end = cut.hole().axis().plus(plan.holeAlong().half());
+        Length start = cut.hole().centre().minus(plan.holeAlong().half());
+        Length end = cut.hole().centre().plus(plan.holeAlong().half());
         return new Finding(
                 "half-hole",
                 Severity.ERROR,
                 pages,
                 Say.pages(pages.size()) + (pages.size() == 1 ? " ends" : " end") + " in a hole: the leaf is "
                         + LengthText.both(cut.end())
-                        + " long at the bound edge, flush with the others at the head, and pin "
+                        + " long at the binding edge, flush with the others at the head, and pin "
                         + cut.hole().pin() + " cuts from " + start.inMm() + " to " + end.inMm() + ".",
                 "Punch these leaves by themselves with pin " + cut.hole().pin()
                         + " pulled, or have them made as long as the others.",

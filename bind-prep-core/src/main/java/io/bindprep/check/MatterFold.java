@@ -14,7 +14,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Pages where marks of one kind come to the same end, with the mark nearest the bound edge among them. What stands alike
+ * Pages where marks of one kind come to the same end, with the mark nearest the binding edge among them. What stands alike
  * on several pages, a running head or a rule, is a fold of its own; all the rest is one.
  */
 final class MatterFold {
@@ -57,8 +57,8 @@ final class MatterFold {
     private static List<Hit> hits(PageVerdict page, MarkKind kind, Verdict verdict) {
         List<Hit> ofKind =
                 page.hits().stream().filter(h -> h.mark().kind() == kind).toList();
-        boolean punched = ofKind.stream().anyMatch(h -> h.verdict() == Verdict.PUNCHED);
-        Verdict worse = punched ? Verdict.PUNCHED : Verdict.TIGHT;
+        boolean hit = ofKind.stream().anyMatch(h -> h.verdict() == Verdict.HIT);
+        Verdict worse = hit ? Verdict.HIT : Verdict.TIGHT;
         return worse == verdict
                 ? ofKind.stream().filter(h -> h.verdict() == verdict).toList()
                 : List.of();

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * {@code text-punched}, {@code text-tight} and so on for line, art, image, annotation: what the holes take, and what
+ * {@code text-hit}, {@code text-tight} and so on for line, art, image, annotation: what the holes take, and what
  * stands too near. A page counts for each kind by its worse case.
  */
 final class MatterRule implements Rule {
@@ -24,7 +24,7 @@ final class MatterRule implements Rule {
     public List<Finding> find(Situation s) {
         List<Finding> findings = new ArrayList<>();
         for (MarkKind kind : KINDS) {
-            for (Verdict verdict : List.of(Verdict.PUNCHED, Verdict.TIGHT)) {
+            for (Verdict verdict : List.of(Verdict.HIT, Verdict.TIGHT)) {
                 MatterFold.of(s.verdicts(), kind, verdict).forEach(fold -> findings.add(finding(s, verdict, fold)));
             }
         }
@@ -35,17 +35,17 @@ final class MatterRule implements Rule {
         Plan plan = s.plan();
         Hit worst = fold.worst();
         Mark mark = worst.mark();
-        boolean punched = verdict == Verdict.PUNCHED;
-        Length zone = plan.punchedZone();
-        Length margin = plan.clearMargin().max(zone);
+        boolean hit = verdict == Verdict.HIT;
+        Length zone = plan.holeZone();
+        Length margin = plan.bindingMargin().max(zone);
         Gap gap = plan.row().gap();
-        Gap.ThumbCut cut = punched && worst.pins().isEmpty() && gap != null ? gap.thumbCut() : null;
-        Length limit = cut != null ? cut.depth().plus(plan.registration()) : punched ? zone : margin;
+        Gap.ThumbCut cut = hit && worst.pins().isEmpty() && gap != null ? gap.thumbCut() : null;
+        Length limit = cut != null ? cut.depth().plus(plan.punchingTolerance()) : hit ? zone : margin;
         String kind = mark.kind().name().toLowerCase(Locale.ROOT);
         int count = fold.pages().size();
-        String origin = Say.origin(s.place(fold.worstPage()).boundEdge());
+        String origin = Say.origin(s.place(fold.worstPage()).bindingEdge());
         StringBuilder message = new StringBuilder(noun(mark.kind()))
-                .append(punched ? " would be punched on " : " stands too near the binding on ")
+                .append(hit ? " would be punched on " : " stands too near the binding on ")
                 .append(count == 1 ? "page " : Say.pages(count) + alike(fold) + "; worst on page ")
                 .append(fold.worstPage());
         if (!worst.pins().isEmpty()) {
@@ -53,11 +53,11 @@ final class MatterRule implements Rule {
         }
         message.append(", ")
                 .append(LengthText.mm(mark.nearMm()))
-                .append(" from the bound edge where ")
+                .append(" from the binding edge where ")
                 .append(
                         cut != null
-                                ? "the hanger's thumb cut with its registration reaches to "
-                                : punched ? "the holes with their registration reach to " : "live matter keeps ")
+                                ? "the hanger's thumb cut with its punching tolerance reaches to "
+                                : hit ? "the holes with their punching tolerance reach to " : "live matter keeps ")
                 .append(limit.inMm())
                 .append(", ")
                 .append(LengthText.mm(mark.alongStartMm(), mark.alongEndMm()))
@@ -69,18 +69,18 @@ final class MatterRule implements Rule {
         // rounded up, so that moving it by what is said does
         Length target = cut != null ? limit : margin;
         double move = Math.ceil(Math.max(0, target.mm() - mark.nearMm()) * 10) / 10;
-        String remedy = "Have it moved away from the bound edge by " + LengthText.mm(move) + ", to " + target.inMm()
+        String remedy = "Have it moved away from the binding edge by " + LengthText.mm(move) + ", to " + target.inMm()
                 + ", "
                 + (cut != null
                         ? "or make the thumb cut smaller (hanger)."
-                        : punched
-                                ? "or bind another edge (bound-edge)."
+                        : hit
+                                ? "or bind another edge (binding-edge)."
                                 : mark.nearMm() < zone.mm()
                                         ? "or accept that a shift of the punch may cut it: it stands between two holes."
-                                        : "or accept it by a smaller clear-margin, no less than " + zone.inMm() + ".");
+                                        : "or accept it by a smaller binding-margin, no less than " + zone.inMm() + ".");
         return new Finding(
-                kind + (punched ? "-punched" : "-tight"),
-                punched ? Severity.ERROR : Severity.WARNING,
+                kind + (hit ? "-hit" : "-tight"),
+                hit ? Severity.ERROR : Severity.WARNING,
                 fold.pages(),
                 message.append(". ").append(seen(mark)).append('.').toString(),
                 remedy,

@@ -4,7 +4,7 @@ import io.bindprep.binding.Gap;
 import io.bindprep.binding.Plan;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.ElementSizes;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.LengthText;
@@ -14,30 +14,30 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * {@code edge-unpunchable}: no hole row fits the bound edge; {@code pins-stuck}: a pin that would cut a half hole and cannot be pulled; {@code clear-margin-inside-punched-zone}:
- * the job lets live matter stand where the holes may fall; {@code hanger-pins-stuck}: a hole would be cut into the hanger's
+ * {@code edge-unpunchable}: no hole row fits the binding edge; {@code pins-fixed}: a pin that would cut a half hole and cannot be pulled; {@code binding-margin-inside-hole-zone-zone}:
+ * the job lets live matter stand where the holes may fall; {@code hanger-pins-fixed}: a hole would be cut into the hanger's
  * gap; {@code feed-same-end}: a leaf fed turned over would miss the element; {@code closer-size}: the closer does not
- * take the element; {@code leaves-bind}: so much paper lies outside the holes that pages do not turn freely.
+ * take the element; {@code pages-turn-stiffly}: so much paper lies outside the holes that pages do not turn freely.
  */
 final class PunchRule implements Rule {
     @Override
     public List<Finding> find(Situation s) {
         List<Finding> findings = new ArrayList<>();
-        List<Integer> stuck = s.plan().row().stuckPins();
+        List<Integer> fixed = s.plan().row().fixedPins();
         if (s.plan().row().holes().isEmpty()) {
             findings.add(Say.document(
                     "edge-unpunchable",
                     Severity.ERROR,
-                    "No hole row fits the bound edge of "
+                    "No hole row fits the binding edge of "
                             + LengthText.both(s.plan().row().length())
-                            + ": no page was held against holes, only against the clear margin.",
-                    "Ask for the document at the size of its leaves, or give another bound-edge or trim."));
+                            + ": no page was held against holes, only against the binding margin.",
+                    "Ask for the document at the size of its leaves, or give another binding-edge or trim."));
         }
-        if (!stuck.isEmpty()) {
+        if (!fixed.isEmpty()) {
             findings.add(Say.document(
-                    "pins-stuck",
+                    "pins-fixed",
                     Severity.ERROR,
-                    pins(stuck)
+                    pins(fixed)
                             + " would cut a half hole or leave too little paper at the end of the sheet, and cannot be"
                             + " pulled.",
                     "Punch this size on a machine whose end pins come out, or choose another punch, pitch or trim."));
@@ -45,15 +45,15 @@ final class PunchRule implements Rule {
         element(s.plan()).ifPresent(findings::add);
         turning(s.plan(), s.stack()).ifPresent(findings::add);
         Gap gap = s.plan().row().gap();
-        if (gap != null && !gap.stuckPins().isEmpty()) {
+        if (gap != null && !gap.fixedPins().isEmpty()) {
             findings.add(Say.document(
-                    "hanger-pins-stuck",
+                    "hanger-pins-fixed",
                     Severity.ERROR,
-                    pins(gap.stuckPins()) + " would cut holes into the hanger's gap, and cannot be pulled.",
+                    pins(gap.fixedPins()) + " would cut holes into the hanger's gap, and cannot be pulled.",
                     "Punch it on a machine whose pins come out, or take a smaller hanger."));
         }
         if (s.plan().sameEndToGuide()) {
-            boolean top = s.job().boundEdge() == BoundEdge.TOP;
+            boolean top = s.job().bindingEdge() == BindingEdge.TOP;
             Length off = s.plan().row().offset();
             boolean slants = off.equals(s.plan().row().slant().abs());
             findings.add(new Finding(
@@ -62,27 +62,27 @@ final class PunchRule implements Rule {
                     List.of(),
                     "The hole row " + (slants ? "slants, as the punch was measured" : "is not symmetric")
                             + ": the holes of a leaf fed turned over would lie " + off.inMm()
-                            + " off those of the others, beyond the registration of "
-                            + s.plan().registration().inMm() + ", and miss the element.",
+                            + " off those of the others, beyond the punching tolerance of "
+                            + s.plan().punchingTolerance().inMm() + ", and miss the element.",
                     "Put the " + (top ? "left end" : "head") + " to the side guide on every lift, covers too, or "
                             + (slants
                                     ? "have the back stop set square to the pins and measure it again (testsheet, calibrate)."
                                     : "centre the row by a guide that moves."),
                     off.mm(),
-                    s.plan().registration().mm(),
+                    s.plan().punchingTolerance().mm(),
                     null));
         }
-        if (s.plan().clearMargin().compareTo(s.plan().punchedZone()) < 0) {
+        if (s.plan().bindingMargin().compareTo(s.plan().holeZone()) < 0) {
             findings.add(new Finding(
-                    "clear-margin-inside-punched-zone",
+                    "binding-margin-inside-hole-zone-zone",
                     Severity.WARNING,
                     List.of(),
-                    "The clear margin of " + LengthText.both(s.plan().clearMargin())
-                            + " lies inside the punched zone of "
-                            + LengthText.both(s.plan().punchedZone()) + ", registration included.",
-                    "Give a clear-margin beyond the punched zone, or leave it out for the pattern's own.",
-                    s.plan().clearMargin().mm(),
-                    s.plan().punchedZone().mm(),
+                    "The binding margin of " + LengthText.both(s.plan().bindingMargin())
+                            + " lies inside the hole zone of "
+                            + LengthText.both(s.plan().holeZone()) + ", punching tolerance included.",
+                    "Give a binding-margin beyond the hole zone, or leave it out for the pattern's own.",
+                    s.plan().bindingMargin().mm(),
+                    s.plan().holeZone().mm(),
                     null));
         }
         return findings;
@@ -114,7 +114,7 @@ final class PunchRule implements Rule {
         }
         Length outside = plan.depth().outside();
         return Optional.of(new Finding(
-                "leaves-bind",
+                "pages-turn-stiffly",
                 Severity.WARNING,
                 List.of(),
                 "Pages will not turn freely: " + outside.inMm()

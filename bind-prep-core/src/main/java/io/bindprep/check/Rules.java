@@ -5,7 +5,7 @@ import java.util.List;
 /** Every rule of the check. */
 final class Rules {
     static final List<Rule> ALL = List.of(
-            new UnreadRule(),
+            new UncheckedRule(),
             new MatterRule(),
             new BackgroundRule(),
             new SizeRule(),
@@ -20,8 +20,8 @@ final class Rules {
             new BleedRule(),
             new StackRule(),
             new PunchRule(),
-            new StrandRule(),
-            new TurnRule(),
+            new WireThicknessRule(),
+            new RotationRule(),
             new BlankBackRule(),
             new FileRule());
 

@@ -20,9 +20,9 @@ public final class Say {
         return (pins.size() == 1 ? "pin " : "pins ") + PageLists.compact(pins);
     }
 
-    /** Where lengths along the bound edge are counted from on a page. */
-    static String origin(PageEdge boundEdge) {
-        return boundEdge == PageEdge.TOP || boundEdge == PageEdge.BOTTOM ? "the left edge" : "the head";
+    /** Where lengths along the binding edge are counted from on a page. */
+    static String origin(PageEdge bindingEdge) {
+        return bindingEdge == PageEdge.TOP || bindingEdge == PageEdge.BOTTOM ? "the left edge" : "the head";
     }
 
     /** A document's own words in quotes, shortened; they are hostile input, so no control or direction mark passes. */

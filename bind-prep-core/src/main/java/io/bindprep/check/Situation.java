@@ -35,7 +35,7 @@ record Situation(
 
     // a verdict without the mark that gave it would pass every rule in silence
     private static void checkBacked(PageVerdict v) {
-        boolean needsHit = v.verdict() == Verdict.PUNCHED || v.verdict() == Verdict.TIGHT;
+        boolean needsHit = v.verdict() == Verdict.HIT || v.verdict() == Verdict.TIGHT;
         if (needsHit
                 && v.hits().stream()
                         .noneMatch(h -> h.verdict() == v.verdict() && h.mark().kind() != MarkKind.BACKGROUND)) {

@@ -1,6 +1,6 @@
 package io.bindprep.check;
 
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.Trim;
@@ -13,7 +13,7 @@ import java.util.List;
 
 /**
  * {@code page-size}: not the size the job names; {@code page-size-mixed}: not the size most pages have, where the job
- * names none; {@code page-turn}: that size, but turned a quarter.
+ * names none; {@code page-rotated}: that size, but rotated 90 degrees.
  */
 final class SizeRule implements Rule {
     @Override
@@ -26,7 +26,7 @@ final class SizeRule implements Rule {
         SheetSizes sizes = s.job().catalogue().sizes();
         ExpectedSize expected = trim == null ? ExpectedSize.prevailing(sizes, pages) : ExpectedSize.of(sizes, trim);
         List<PageFacts> other = new ArrayList<>();
-        List<PageFacts> turned = new ArrayList<>();
+        List<PageFacts> rotated = new ArrayList<>();
         List<PageFacts> wide = new ArrayList<>();
         for (PageFacts p : pages) {
             if (asDeclared(s.job(), expected, p)) {
@@ -34,7 +34,7 @@ final class SizeRule implements Rule {
             }
             boolean foldable = s.job().special().foldOut(p.page()).isEmpty() && FoldOutRule.foldable(s, expected, p);
             boolean onItsSide = expected.fits(p.trimHeight(), p.trimWidth());
-            (onItsSide ? turned : foldable ? wide : other).add(p);
+            (onItsSide ? rotated : foldable ? wide : other).add(p);
         }
         List<Finding> findings = new ArrayList<>();
         if (!other.isEmpty()) {
@@ -43,8 +43,8 @@ final class SizeRule implements Rule {
         if (!wide.isEmpty()) {
             findings.add(FoldOutRule.undeclared(s, expected, wide, trim != null));
         }
-        if (!turned.isEmpty()) {
-            findings.add(turned(turned, expected, trim != null));
+        if (!rotated.isEmpty()) {
+            findings.add(rotated(rotated, expected, trim != null));
         }
         return findings;
     }
@@ -52,12 +52,12 @@ final class SizeRule implements Rule {
     /** Whether a page has the size that it should, what the job says of it in particular included. */
     private static boolean asDeclared(Job job, ExpectedSize expected, PageFacts p) {
         SpecialLeaves special = job.special();
-        boolean top = job.boundEdge() == BoundEdge.TOP;
+        boolean top = job.bindingEdge() == BindingEdge.TOP;
         Trim own = special.size(p.page()).orElse(null);
         if (own != null) {
             return ExpectedSize.of(job.catalogue().sizes(), own).fits(p.trimWidth(), p.trimHeight());
         }
-        if (special.turned(p.page()).isPresent()) {
+        if (special.rotated(p.page()).isPresent()) {
             return expected.fits(p.trimHeight(), p.trimWidth());
         }
         if (special.foldOut(p.page()).isPresent()) {
@@ -97,14 +97,14 @@ final class SizeRule implements Rule {
                 null);
     }
 
-    private static Finding turned(List<PageFacts> pages, ExpectedSize expected, boolean named) {
+    private static Finding rotated(List<PageFacts> pages, ExpectedSize expected, boolean named) {
         int count = pages.size();
         return Say.onPages(
-                "page-turn",
+                "page-rotated",
                 named ? Severity.ERROR : Severity.WARNING,
                 numbers(pages),
                 (count == 1 ? "1 page has" : count + " pages have") + " the size " + expected.text()
-                        + " but turned a quarter, so the bound edge checked is not the one that is punched.",
+                        + " but rotated 90 degrees, so the binding edge checked is not the one that is punched.",
                 "Turn these pages in the PDF so that all stand alike, or name them as turned where they are to lie so in the"
                         + " book, and check again.");
     }

@@ -8,14 +8,14 @@ import java.util.List;
  *
  * @param plan the pitch at one setting of the depth stop, with its element
  * @param chosen whether it is the report's plan
- * @param punched pages that would lose matter, ascending
+ * @param hit pages that would lose matter, ascending
  * @param tight pages with matter too near, ascending
- * @param unread pages of which nothing is known, ascending
+ * @param unchecked pages of which nothing is known, ascending
  */
-public record WhatIf(Plan plan, boolean chosen, List<Integer> punched, List<Integer> tight, List<Integer> unread) {
+public record WhatIf(Plan plan, boolean chosen, List<Integer> hit, List<Integer> tight, List<Integer> unchecked) {
     public WhatIf {
-        punched = List.copyOf(punched);
+        hit = List.copyOf(hit);
         tight = List.copyOf(tight);
-        unread = List.copyOf(unread);
+        unchecked = List.copyOf(unchecked);
     }
 }

@@ -11,11 +11,11 @@ import io.bindprep.unit.Length;
  *
  * @param punch the punch with its measured errors, to be written to its file
  * @param setting the depth setting that was punched, as it was described before
- * @param edge bound edge to hole axis in the middle of the row
+ * @param edge binding edge to hole centre in the middle of the row
  * @param side how far the first hole lies off its place, positive away from the side guide
  * @param skew how much deeper the last hole is than the first
  * @param pitch how much longer first to last hole is than the pattern says
- * @param row first axis to last axis by the pattern
+ * @param row first centre to last centre by the pattern
  * @param open how far off its planned place a hole of this row may lie at worst, by all that was measured
  * @param readingError how far each reading may lie off
  * @param byRule whether a rule measured everything, so that no bar was read

@@ -23,8 +23,8 @@ public final class CalibrationText {
                 out,
                 "edge distance",
                 found.edge(),
-                "bound edge to the middle of the holes, in the middle of the row; was described as "
-                        + found.setting().axis().inMm());
+                "binding edge to the middle of the holes, in the middle of the row; was described as "
+                        + found.setting().centre().inMm());
         line(
                 out,
                 "side offset",
@@ -48,7 +48,7 @@ public final class CalibrationText {
                 .append(
                         ".\nPlans take the holes where they were found; what stays open, the slant of the row included, is up to ")
                 .append(found.open().inMm())
-                .append(", and registration is never less.\n");
+                .append(", and punching tolerance is never less.\n");
         if (found.punch().firstPin() == null && !found.side().value().equals(Length.ZERO)) {
             out.append("Set the side guide by ")
                     .append(found.side().value().abs().inMm())

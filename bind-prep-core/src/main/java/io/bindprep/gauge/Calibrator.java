@@ -80,7 +80,7 @@ public final class Calibrator {
         double sideOff = error + scaleError * end;
         double pitchOff = readings.rowErrorMm();
         double skew = last - first;
-        double side = end - sheet.first().axis().mm();
+        double side = end - sheet.first().centre().mm();
         double pitch = row - sheet.span().mm();
 
         double whole = span(sheet.punch().pins());
@@ -115,7 +115,7 @@ public final class Calibrator {
         return sheet.pattern().span(pin).mm();
     }
 
-    private Punch punch(Length axis, MeasuredErrors now, @Nullable MeasuredErrors earlier) throws SettingException {
+    private Punch punch(Length centre, MeasuredErrors now, @Nullable MeasuredErrors earlier) throws SettingException {
         Deviation deeper = earlier == null ? null : earlier.depth();
         MeasuredErrors errors = earlier == null
                 ? now
@@ -134,7 +134,7 @@ public final class Calibrator {
             settings.add(
                     punched
                             ? new DepthSetting(
-                                    setting.name(), deeper == null ? axis : axis.minus(deeper.value()), source)
+                                    setting.name(), deeper == null ? centre : centre.minus(deeper.value()), source)
                             : setting);
         }
         return punch.measured(settings, errors, source);

@@ -38,8 +38,8 @@ final class Plausibility {
     static void check(TestSheet sheet, Readings readings) throws SettingException {
         Plausibility check = new Plausibility(sheet, readings);
         Length across = sheet.pattern().holeAcross();
-        check.hole(Readings.EDGE_FIRST, readings.edgeFirst(), across, "the bound edge", sheet.across());
-        check.hole(Readings.EDGE_LAST, readings.edgeLast(), across, "the bound edge", sheet.across());
+        check.hole(Readings.EDGE_FIRST, readings.edgeFirst(), across, "the binding edge", sheet.across());
+        check.hole(Readings.EDGE_LAST, readings.edgeLast(), across, "the binding edge", sheet.across());
         check.hole(
                 Readings.END_FIRST,
                 readings.endFirst(),
@@ -82,14 +82,14 @@ final class Plausibility {
     }
 
     private void depth(String key, Reading reading) throws SettingException {
-        double axis = sheet.settings().get(0).axis().mm();
-        double off = reading.middleMm() * scale - axis;
+        double centre = sheet.settings().get(0).centre().mm();
+        double off = reading.middleMm() * scale - centre;
         if (Math.abs(off) > MOST_DEPTH_OFF) {
             throw wrong(
                     key,
                     reading.text(),
                     "lies " + mm(Math.abs(off)) + (off > 0 ? " deeper" : " shallower") + " than the "
-                            + sheet.settings().get(0).axis().inMm() + " of the setting "
+                            + sheet.settings().get(0).centre().inMm() + " of the setting "
                             + sheet.settings().get(0).name() + ", more than " + mm(MOST_DEPTH_OFF),
                     "read the middle or both sides of the hole again, or name the setting that was punched");
         }
@@ -127,13 +127,13 @@ final class Plausibility {
     /** Nearer to the place of the first hole than to any other. */
     private void end() throws SettingException {
         double off =
-                readings.endFirst().middleMm() * scale - sheet.first().axis().mm();
+                readings.endFirst().middleMm() * scale - sheet.first().centre().mm();
         if (Math.abs(off) >= spacing() / 2) {
             throw wrong(
                     Readings.END_FIRST,
                     readings.endFirst().text(),
                     "lies " + mm(Math.abs(off)) + " off the "
-                            + sheet.first().axis().inMm()
+                            + sheet.first().centre().inMm()
                             + " of the first hole, half the way to another or more: another hole was read, or the other end"
                             + " of the sheet lay at the side guide",
                     "read the first hole from the end that the sheet calls SIDE GUIDE, or punch again");

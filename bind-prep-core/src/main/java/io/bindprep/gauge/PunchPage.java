@@ -10,7 +10,7 @@ import java.util.List;
 
 /**
  * The page that is punched at one setting: a box where each hole should fall, a scale under the row, one from the edge at
- * both ends of it, and fields for the readings. The upper edge of the page is the bound edge, the left one the end at the
+ * both ends of it, and fields for the readings. The upper edge of the page is the binding edge, the left one the end at the
  * side guide.
  */
 final class PunchPage {
@@ -29,15 +29,15 @@ final class PunchPage {
     private static final double FIELD = 5.2;
     private static final String BAR = "bar: what a steel rule shows for it, and how much of it was measured";
     private static final List<String> FIELDS = List.of(
-            "1  edge-first: bound edge to the FIRST hole, its near and far side",
-            "2  edge-last: bound edge to the LAST hole, its near and far side",
+            "1  edge-first: binding edge to the FIRST hole, its near and far side",
+            "2  edge-last: binding edge to the LAST hole, its near and far side",
             "3  end-first: this end of the paper to the FIRST hole, its near and far side",
             "4  row: left side of the first hole (4a) and of the last (4b), on the scale above",
             BAR);
 
     private final TestSheet sheet;
     private final DepthSetting setting;
-    private final double axis;
+    private final double centre;
     private final double halfAlong;
     private final double halfAcross;
     private final double length;
@@ -45,7 +45,7 @@ final class PunchPage {
     PunchPage(TestSheet sheet, DepthSetting setting) {
         this.sheet = sheet;
         this.setting = setting;
-        this.axis = setting.axis().mm();
+        this.centre = setting.centre().mm();
         this.halfAlong = sheet.pattern().holeAlong().mm() / 2;
         this.halfAcross = sheet.pattern().holeAcross().mm() / 2;
         this.length = sheet.edge().mm();
@@ -53,7 +53,7 @@ final class PunchPage {
 
     void paint(Column column) throws IOException {
         targets(column);
-        double scale = axis + halfAcross + GAP;
+        double scale = centre + halfAcross + GAP;
         double[] left = endScale(column, sheet.first(), true);
         double[] right = endScale(column, sheet.last(), false);
         edgeScale(column, scale, left, right);
@@ -66,39 +66,39 @@ final class PunchPage {
         Ink ink = column.ink();
         ink.width(FINE);
         for (Hole hole : sheet.row().holes()) {
-            double at = hole.axis().mm();
+            double at = hole.centre().mm();
             box(ink, at);
-            ink.line(at, axis - 0.8, at, axis + 0.8);
-            ink.line(at - 0.8, axis, at + 0.8, axis);
+            ink.line(at, centre - 0.8, at, centre + 0.8);
+            ink.line(at - 0.8, centre, at + 0.8, centre);
         }
         for (int pin : sheet.row().pulledPins()) {
             Length off = sheet.pattern()
                     .span(pin)
                     .minus(sheet.pattern().span(sheet.first().pin()));
-            double at = sheet.first().axis().plus(off).mm();
+            double at = sheet.first().centre().plus(off).mm();
             if (at + halfAlong > 0 && at - halfAlong < length) {
-                ink.line(at - halfAlong, axis - halfAcross, at + halfAlong, axis + halfAcross);
-                ink.line(at - halfAlong, axis + halfAcross, at + halfAlong, axis - halfAcross);
+                ink.line(at - halfAlong, centre - halfAcross, at + halfAlong, centre + halfAcross);
+                ink.line(at - halfAlong, centre + halfAcross, at + halfAlong, centre - halfAcross);
             }
         }
     }
 
     private void box(Ink ink, double at) throws IOException {
         if (sheet.pattern().round()) {
-            ink.oval(at, axis, 2 * halfAlong, 2 * halfAcross);
+            ink.oval(at, centre, 2 * halfAlong, 2 * halfAcross);
         } else {
-            ink.box(at - halfAlong, axis - halfAcross, 2 * halfAlong, 2 * halfAcross, false);
+            ink.box(at - halfAlong, centre - halfAcross, 2 * halfAlong, 2 * halfAcross, false);
         }
     }
 
     /**
-     * A scale of distances from the bound edge beside the first or last hole: outside it where there is room, else between
+     * A scale of distances from the binding edge beside the first or last hole: outside it where there is room, else between
      * it and its neighbour.
      *
      * @return from where to where it lies along the edge; empty where there is no room for one
      */
     private double[] endScale(Column column, Hole hole, boolean first) throws IOException {
-        double at = hole.axis().mm();
+        double at = hole.centre().mm();
         double outside = first ? at - halfAlong : length - at - halfAlong;
         double between = sheet.pattern().pitch().mm() - 2 * halfAlong;
         boolean out = outside >= BESIDE + TICK_10;
@@ -110,7 +110,7 @@ final class PunchPage {
         double from = at + away * (halfAlong + BESIDE);
         Ink ink = column.ink();
         ink.width(FINE);
-        int halves = (int) Math.ceil(2 * (axis + halfAcross + 3));
+        int halves = (int) Math.ceil(2 * (centre + halfAcross + 3));
         for (int i = 0; i <= halves; i++) {
             double long10 = i % 10 == 0 ? TICK_10 : i % 2 == 0 ? TICK_5 : TICK;
             ink.line(from, i / 2.0, from + away * long10, i / 2.0);
@@ -147,12 +147,12 @@ final class PunchPage {
 
     private boolean near(double at) {
         double reach = halfAlong + 4;
-        return Math.abs(at - sheet.first().axis().mm()) < reach
-                || Math.abs(at - sheet.last().axis().mm()) < reach;
+        return Math.abs(at - sheet.first().centre().mm()) < reach
+                || Math.abs(at - sheet.last().centre().mm()) < reach;
     }
 
     private void pointer(Column column, Hole hole, double y, String label) throws IOException {
-        double at = hole.axis().mm() - halfAlong;
+        double at = hole.centre().mm() - halfAlong;
         column.ink().line(at, y + TICK_10 + 2.8, at, y + TICK_10 + 4.8);
         column.ink().centred(column.bold(), 7, at, y + TICK_10 + 7.4, label);
     }
@@ -175,7 +175,7 @@ final class PunchPage {
         column.fitted(
                 column.bold(),
                 13,
-                "Test sheet, depth \"" + setting.name() + "\": holes " + LengthText.both(setting.axis())
+                "Test sheet, depth \"" + setting.name() + "\": holes " + LengthText.both(setting.centre())
                         + " from the edge");
         column.paragraph(
                 8,
@@ -184,8 +184,8 @@ final class PunchPage {
                         + LengthText.area(
                                 sheet.pattern().holeAlong(), sheet.pattern().holeAcross())
                         + " along and from the edge, the first "
-                        + sheet.first().axis().inMm()
-                        + " from the end, the last " + sheet.last().axis().inMm() + "; first to last "
+                        + sheet.first().centre().inMm()
+                        + " from the end, the last " + sheet.last().centre().inMm() + "; first to last "
                         + sheet.span().inMm() + ".");
         column.down(1.5);
     }

@@ -44,9 +44,9 @@ final class ReadingPage {
         TreeSet<Integer> numbers = new TreeSet<>();
         add(
                 numbers,
-                settings.get(0).axis().mm() - halfAcross,
-                settings.get(settings.size() - 1).axis().mm() + halfAcross);
-        double end = sheet.first().axis().mm();
+                settings.get(0).centre().mm() - halfAcross,
+                settings.get(settings.size() - 1).centre().mm() + halfAcross);
+        double end = sheet.first().centre().mm();
         boolean both = zero + end + halfAlong + REACH + 2 <= foot;
         if (both) {
             add(numbers, end - halfAlong, end + halfAlong);

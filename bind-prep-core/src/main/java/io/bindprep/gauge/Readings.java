@@ -48,8 +48,8 @@ public final class Readings {
     /**
      * Takes readings as they were written down, each a length, or a near and a far side ("3.1 to 7.1 mm").
      *
-     * @param edgeFirst bound edge of the paper to the first hole: both sides of the hole, or its middle
-     * @param edgeLast bound edge of the paper to the last hole, likewise
+     * @param edgeFirst binding edge of the paper to the first hole: both sides of the hole, or its middle
+     * @param edgeLast binding edge of the paper to the last hole, likewise
      * @param endFirst end of the paper at the side guide to the first hole, along the edge, likewise
      * @param row one side of the first hole and the same side of the last on the printed scale, or the length between
      *     as a rule measures it

@@ -31,16 +31,16 @@ final class Steps {
                                 + pulled.stream().collect(Collectors.joining(", ")) + ", counted from the side guide. ")
                 + (sheet.punch().firstPin() == null
                         ? "Set the side guide by its own scale so that the first hole would come to "
-                                + sheet.first().axis().inMm() + " from the end of the sheet, without any correction. "
+                                + sheet.first().centre().inMm() + " from the end of the sheet, without any correction. "
                         : "")
                 + "Set the depth stop as the page says.");
         texts.add(
-                "3. Punch one sheet by itself: bound edge square against the back stop, the end SIDE GUIDE against the guide,"
+                "3. Punch one sheet by itself: binding edge square against the back stop, the end SIDE GUIDE against the guide,"
                         + " print up where the guide is at the left of the punch, down where it is at the right. A row that was"
                         + " punched true takes away every box.");
         texts.add(
                 "4. Readings 1 to 3 are taken from the edges of the paper, so that it does not matter where the print sits on"
-                        + " it: on the reading page, or with a steel rule. Lay the sheet on the reading page, its bound edge on line 0,"
+                        + " it: on the reading page, or with a steel rule. Lay the sheet on the reading page, its binding edge on line 0,"
                         + " the hole over the columns, and slide it along the line until a line meets the near side of the hole: the"
                         + " number at the line, and the tenth at the column's head. The far side likewise. For 3 lay the end SIDE"
                         + " GUIDE on line 0.");

@@ -9,7 +9,7 @@ import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.Elements;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.Trim;
 import io.bindprep.problem.SettingException;
@@ -23,7 +23,7 @@ import java.util.Set;
  * What is printed to see how a punch stands, and what readings of it are held against: where every hole falls if the
  * punch stands as its description says.
  *
- * @param edge length of the bound edge
+ * @param edge length of the binding edge
  * @param across the sheet's other side
  * @param punched the punch over that edge, at least two holes from the end at the side guide
  * @param clearance what an element's size has over the stack it takes
@@ -52,19 +52,19 @@ public record TestSheet(Length edge, Length across, PunchRow punched, Length cle
         Trim trim = job.trim();
         Length width = trim == null ? WIDTH : trim.width();
         Length height = trim == null ? HEIGHT : trim.height();
-        boolean top = job.boundEdge() == BoundEdge.TOP;
+        boolean top = job.bindingEdge() == BindingEdge.TOP;
         Length edge = top ? width : height;
         Length across = top ? height : width;
         PunchRow punched = Planner.unmeasured(job, edge);
         String size = LengthText.area(width, height);
         if (punched.row().holes().size() < 2) {
             throw wrong(
-                    size, "takes fewer than two holes of " + punched.pattern().id() + " at its bound edge");
+                    size, "takes fewer than two holes of " + punched.pattern().id() + " at its binding edge");
         }
         if (edge.compareTo(LEAST_EDGE) < 0 || across.compareTo(LEAST_ACROSS) < 0) {
             throw wrong(
                     size,
-                    "is too small to read: its bound edge must be at least " + LEAST_EDGE.inMm() + ", its other side "
+                    "is too small to read: its binding edge must be at least " + LEAST_EDGE.inMm() + ", its other side "
                             + LEAST_ACROSS.inMm());
         }
         return new TestSheet(edge, across, punched, job.clearance(), elements(job.catalogue(), punched.pattern()));
@@ -86,7 +86,7 @@ public record TestSheet(Length edge, Length across, PunchRow punched, Length cle
                 "trim",
                 size,
                 "a test sheet of " + size + " " + what,
-                "name a larger trim, or another bound edge",
+                "name a larger trim, or another binding edge",
                 List.of());
     }
 
@@ -115,8 +115,8 @@ public record TestSheet(Length edge, Length across, PunchRow punched, Length cle
         return row().holes().get(row().holes().size() - 1);
     }
 
-    /** First axis to last axis. */
+    /** First centre to last centre. */
     Length span() {
-        return last().axis().minus(first().axis());
+        return last().centre().minus(first().centre());
     }
 }

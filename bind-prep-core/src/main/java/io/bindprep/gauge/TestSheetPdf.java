@@ -10,7 +10,7 @@ import java.io.OutputStream;
 
 /**
  * Writes a test sheet as a PDF in black, white and true size: a page to punch for each depth setting, one to read holes
- * on, and gauges of the elements. Every page is as large as the sheet, its bound edge at the top and the end at the side
+ * on, and gauges of the elements. Every page is as large as the sheet, its binding edge at the top and the end at the side
  * guide at the left; the same sheet gives the same bytes.
  */
 public final class TestSheetPdf {
@@ -116,7 +116,7 @@ public final class TestSheetPdf {
                 6,
                 MARGIN + room,
                 y + 4.4,
-                plain.settable(sheet.punch().id() + " · " + sheet.pattern().id() + " · bound edge "
+                plain.settable(sheet.punch().id() + " · " + sheet.pattern().id() + " · binding edge "
                         + LengthText.both(sheet.edge()) + " · page " + number + " of " + pages));
     }
 }

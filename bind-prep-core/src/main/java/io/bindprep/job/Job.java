@@ -20,10 +20,10 @@ import org.jspecify.annotations.Nullable;
  * @param pitch "3:1", "2:1" or a pattern's id; null to let the planner choose
  * @param punch the name of a punch of the catalogue; null for the pattern's generic one
  * @param depth a setting of the punch's depth stop, by name or by the distance it gives; null to let the planner choose
- * @param clearMargin distance live matter keeps from the bound edge; null for the pattern's own
- * @param registration how far a hole may lie off its place, either way; null for what the punch was measured to, else 1 mm
+ * @param bindingMargin distance live matter keeps from the binding edge; null for the pattern's own
+ * @param punchingTolerance how far a hole may lie off its place, either way; null for what the punch was measured to, else 1 mm
  * @param clearance allowance of the element over the thickest likely stack
- * @param leastWeb least paper between a hole and the end of the sheet; null for the punch's own
+ * @param minimumWeb least paper between a hole and the end of the sheet; null for the punch's own
  * @param hanger the gap in the row that a hanger needs; null for none
  * @param supply what a run is supplied with beyond its leaves
  * @param printLimits what a page needs apart from the binding
@@ -32,7 +32,7 @@ import org.jspecify.annotations.Nullable;
 public record Job(
         int copies,
         Sides sides,
-        BoundEdge boundEdge,
+        BindingEdge bindingEdge,
         @Nullable Trim trim,
         Stock stock,
         @Nullable Cover frontCover,
@@ -43,10 +43,10 @@ public record Job(
         @Nullable String pitch,
         @Nullable String punch,
         @Nullable String depth,
-        @Nullable Length clearMargin,
-        @Nullable Length registration,
+        @Nullable Length bindingMargin,
+        @Nullable Length punchingTolerance,
         Length clearance,
-        @Nullable Length leastWeb,
+        @Nullable Length minimumWeb,
         @Nullable Hanger hanger,
         Supply supply,
         FailOn failOn,
@@ -100,7 +100,7 @@ public record Job(
         return new Job(
                 copies,
                 sides,
-                boundEdge,
+                bindingEdge,
                 trim,
                 stock,
                 front,
@@ -111,10 +111,10 @@ public record Job(
                 pitch,
                 punch,
                 depth,
-                clearMargin,
-                registration,
+                bindingMargin,
+                punchingTolerance,
                 clearance,
-                leastWeb,
+                minimumWeb,
                 hanger,
                 supply,
                 failOn,

@@ -115,15 +115,15 @@ public record JobFiles(List<NamedText> tables, @Nullable NamedText punch) implem
                 .findFirst()
                 .orElse(null);
         if (missing != null) {
-            throw unread(JobKeys.TABLES, missing);
+            throw unchecked(JobKeys.TABLES, missing);
         }
         String file = punch(settings);
         if (file != null && (punch == null || !file.equals(punch.name()))) {
-            throw unread(JobKeys.PUNCH, file);
+            throw unchecked(JobKeys.PUNCH, file);
         }
     }
 
-    private static SettingException unread(String key, String file) {
+    private static SettingException unchecked(String key, String file) {
         return Scalars.wrong(key, file, "was not read", "Give the job with the files that it names.");
     }
 }

@@ -27,7 +27,7 @@ final class JobKeyDescriptions {
     static final List<KeyDescription> ALL = List.of(
             value(JobKeys.COPIES, "NUMBER", "how many books", "1", "", new Whole(1, 1_000_000), "40"),
             words(JobKeys.SIDES, "SIDES", "how leaves are printed", "two", Sides.values()),
-            words(JobKeys.BOUND_EDGE, "EDGE", "the edge of page 1 that is bound", "left", BoundEdge.values()),
+            words(JobKeys.BINDING_EDGE, "EDGE", "the edge of page 1 that is bound", "left", BindingEdge.values()),
             open(
                     JobKeys.TRIM,
                     "SIZE",
@@ -101,7 +101,7 @@ final class JobKeyDescriptions {
                     "FOLDS",
                     "pages on leaves that fold out",
                     "none",
-                    "pages and panels; a stock of their own; what folds keep from the trim and the punched zone (3 mm)",
+                    "pages and panels; a stock of their own; what folds keep from the trim and the hole zone (3 mm)",
                     ValueShape.either(
                             ValueShape.text(),
                             new Items(ValueShape.either(
@@ -120,9 +120,9 @@ final class JobKeyDescriptions {
                     "7-8 in 2 panels; 21 in 3 panels on text-80",
                     "[{pages: 7-8, panels: 2, allowance: 5 mm}]"),
             value(
-                    JobKeys.TURNED,
+                    JobKeys.ROTATED,
                     "PAGES",
-                    "pages that lie a quarter turned in the book",
+                    "pages that lie rotated 90 degrees in the book",
                     "none",
                     "pages, and the side their head lies at (left)",
                     ValueShape.either(
@@ -141,7 +141,7 @@ final class JobKeyDescriptions {
                     "SIZES",
                     "pages whose leaves are cut to another size",
                     "none",
-                    "pages and their size; flush with the others at the bound edge and the head",
+                    "pages and their size; flush with the others at the binding edge and the head",
                     ValueShape.either(
                             ValueShape.text(),
                             new Items(ValueShape.either(
@@ -176,21 +176,21 @@ final class JobKeyDescriptions {
                     "DEPTH",
                     "setting of the punch's depth stop",
                     "what suits stack and content",
-                    "a setting by name, or the distance from the bound edge to the hole axis",
+                    "a setting by name, or the distance from the binding edge to the hole centre",
                     ValueShape.text(),
                     "shallow",
                     "5 mm"),
             open(
-                    JobKeys.CLEAR_MARGIN,
+                    JobKeys.BINDING_MARGIN,
                     "LENGTH",
-                    "what print keeps from the bound edge",
+                    "what print keeps from the binding edge",
                     "the pattern's own",
                     "",
                     ValueShape.length(),
                     "10 mm",
                     "3/8 in"),
             open(
-                    JobKeys.REGISTRATION,
+                    JobKeys.PUNCHING_TOLERANCE,
                     "LENGTH",
                     "how far a hole may lie off, either way",
                     "the punch's own, else 1 mm",
@@ -212,7 +212,7 @@ final class JobKeyDescriptions {
                     "ample",
                     "3 mm"),
             open(
-                    JobKeys.LEAST_WEB,
+                    JobKeys.MINIMUM_WEB,
                     "LENGTH",
                     "paper between a hole and the end of the sheet",
                     "the punch's own",
@@ -225,7 +225,7 @@ final class JobKeyDescriptions {
                     "GAP",
                     "free stretch for a calendar's hanger",
                     "none",
-                    "the stretch without holes in the middle of the bound edge; the notch for the thumb where there is one",
+                    "the stretch without holes in the middle of the binding edge; the notch for the thumb where there is one",
                     ValueShape.either(
                             ValueShape.text(),
                             new Parts(
@@ -242,7 +242,7 @@ final class JobKeyDescriptions {
                     ValueShape.either(
                             ValueShape.words("none"),
                             new Text("\\s*(\\d.*%)?[\\s,]*([aA][tT] [lL][eE][aA][sS][tT]\\s+\\d+.*)?\\s*"),
-                            new Parts(ordered("percent", NUMBER, "least", new Whole(0, 100_000)), List.of())),
+                            new Parts(ordered("percent", NUMBER, "minimum", new Whole(0, 100_000)), List.of())),
                     "3 %",
                     "at least 20",
                     "{percent: 3, least: 20}"),

@@ -28,7 +28,7 @@ public final class JobReader {
     private static final int MOST_COPIES = 1_000_000;
     // wider than any margin, looser than any punch or element in use: what lies above is a slip of the unit
     private static final Length MOST_MARGIN = Length.ofMm(100);
-    private static final Length MOST_REGISTRATION = Length.ofMm(10);
+    private static final Length MOST_PUNCHING_TOLERANCE = Length.ofMm(10);
     private static final Length MOST_CLEARANCE = Length.ofMm(25);
     private static final Length MOST_WEB = Length.ofMm(50);
 
@@ -124,7 +124,7 @@ public final class JobReader {
         return new Job(
                 copies == null ? 1 : Scalars.whole(JobKeys.COPIES, copies, 1, MOST_COPIES),
                 choice(JobKeys.SIDES, Sides.TWO),
-                choice(JobKeys.BOUND_EDGE, BoundEdge.LEFT),
+                choice(JobKeys.BINDING_EDGE, BindingEdge.LEFT),
                 trim(),
                 stock(),
                 both[0],
@@ -135,10 +135,10 @@ public final class JobReader {
                 text(JobKeys.PITCH),
                 ownPunch == null ? text(JobKeys.PUNCH) : ownPunch.id(),
                 text(JobKeys.DEPTH),
-                clearMargin(),
-                registration(),
+                bindingMargin(),
+                punchingTolerance(),
                 clearance(),
-                leastWeb(),
+                minimumWeb(),
                 hanger(),
                 supply(),
                 choice(JobKeys.FAIL_ON, FailOn.ERROR),
@@ -191,26 +191,26 @@ public final class JobReader {
         return new Stock(s.name(), s.kind(), s.grammage(), s.caliperUm(), s.toleranceUm(), source);
     }
 
-    private @Nullable Length clearMargin() throws SettingException {
-        Object value = given(JobKeys.CLEAR_MARGIN);
-        return value == null ? null : Scalars.length(JobKeys.CLEAR_MARGIN, value, MOST_MARGIN, "10 mm", "3/8 in");
+    private @Nullable Length bindingMargin() throws SettingException {
+        Object value = given(JobKeys.BINDING_MARGIN);
+        return value == null ? null : Scalars.length(JobKeys.BINDING_MARGIN, value, MOST_MARGIN, "10 mm", "3/8 in");
     }
 
-    private @Nullable Length registration() throws SettingException {
-        Object value = given(JobKeys.REGISTRATION);
-        return value == null ? null : Scalars.length(JobKeys.REGISTRATION, value, MOST_REGISTRATION, "1 mm", "1/32 in");
+    private @Nullable Length punchingTolerance() throws SettingException {
+        Object value = given(JobKeys.PUNCHING_TOLERANCE);
+        return value == null ? null : Scalars.length(JobKeys.PUNCHING_TOLERANCE, value, MOST_PUNCHING_TOLERANCE, "1 mm", "1/32 in");
     }
 
     private SpecialLeaves special() throws SettingException {
         Object tabs = given(JobKeys.TABS);
         Object foldOuts = given(JobKeys.FOLD_OUTS);
-        Object turned = given(JobKeys.TURNED);
+        Object rotated = given(JobKeys.ROTATED);
         Object sizes = given(JobKeys.OTHER_SIZES);
         SpecialReader reader = new SpecialReader(stocks, catalogue.sizes());
         return new SpecialLeaves(
                 tabs == null ? List.of() : reader.tabs(JobKeys.TABS, tabs),
                 foldOuts == null ? List.of() : reader.foldOuts(JobKeys.FOLD_OUTS, foldOuts),
-                turned == null ? List.of() : reader.turned(JobKeys.TURNED, turned),
+                rotated == null ? List.of() : reader.rotated(JobKeys.ROTATED, rotated),
                 sizes == null ? List.of() : reader.sizes(JobKeys.OTHER_SIZES, sizes));
     }
 
@@ -222,9 +222,9 @@ public final class JobReader {
                 sheet == null ? null : PressSheetReader.read(catalogue.sizes(), JobKeys.PRESS_SHEET, sheet));
     }
 
-    private @Nullable Length leastWeb() throws SettingException {
-        Object value = given(JobKeys.LEAST_WEB);
-        return value == null ? null : Scalars.length(JobKeys.LEAST_WEB, value, MOST_WEB, "3 mm", "1/8 in");
+    private @Nullable Length minimumWeb() throws SettingException {
+        Object value = given(JobKeys.MINIMUM_WEB);
+        return value == null ? null : Scalars.length(JobKeys.MINIMUM_WEB, value, MOST_WEB, "3 mm", "1/8 in");
     }
 
     private @Nullable Hanger hanger() throws SettingException {

@@ -8,8 +8,8 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Leaves and pages that are not like the others. */
-public record SpecialLeaves(List<Tab> tabs, List<FoldOut> foldOuts, List<Turned> turned, List<OtherSize> sizes) {
-    /** What folds keep from the trim and the punched zone where nothing is said; common practice, no source. */
+public record SpecialLeaves(List<Tab> tabs, List<FoldOut> foldOuts, List<Rotated> rotated, List<OtherSize> sizes) {
+    /** What folds keep from the trim and the hole zone where nothing is said; common practice, no source. */
     public static final Length FOLD_ALLOWANCE = Length.ofMm(3);
 
     /** All leaves alike. */
@@ -18,7 +18,7 @@ public record SpecialLeaves(List<Tab> tabs, List<FoldOut> foldOuts, List<Turned>
     public SpecialLeaves {
         tabs = List.copyOf(tabs);
         foldOuts = List.copyOf(foldOuts);
-        turned = List.copyOf(turned);
+        rotated = List.copyOf(rotated);
         sizes = List.copyOf(sizes);
     }
 
@@ -35,7 +35,7 @@ public record SpecialLeaves(List<Tab> tabs, List<FoldOut> foldOuts, List<Turned>
      * Pages on leaves that are folded in.
      *
      * @param panels how many panels each leaf has, the bound one included
-     * @param allowance how far each fold stays short of the trim, and the folded-in end clear of the punched zone
+     * @param allowance how far each fold stays short of the trim, and the folded-in end clear of the hole zone
      * @param stock its own stock; null for that of the block
      */
     public record FoldOut(
@@ -45,13 +45,13 @@ public record SpecialLeaves(List<Tab> tabs, List<FoldOut> foldOuts, List<Turned>
             @Nullable Stock stock) {}
 
     /**
-     * Pages that are turned a quarter in the book.
+     * Pages that are rotated 90 degrees in the book.
      *
      * @param headLeft whether their head lies to the left of the book as it is held to read the others; else to the right
      */
-    public record Turned(PageRange pages, boolean headLeft) {}
+    public record Rotated(PageRange pages, boolean headLeft) {}
 
-    /** Pages whose leaves are cut to another size, flush with the others at the bound edge and the head. */
+    /** Pages whose leaves are cut to another size, flush with the others at the binding edge and the head. */
     public record OtherSize(PageRange pages, Trim size) {}
 
     /** The same leaves where pages have moved along, each range as the function has it; empty for pages that are gone. */
@@ -61,7 +61,7 @@ public record SpecialLeaves(List<Tab> tabs, List<FoldOut> foldOuts, List<Turned>
                 each(
                         foldOuts,
                         f -> ranges.apply(f.pages()).map(r -> new FoldOut(r, f.panels(), f.allowance(), f.stock()))),
-                each(turned, t -> ranges.apply(t.pages()).map(r -> new Turned(r, t.headLeft()))),
+                each(rotated, t -> ranges.apply(t.pages()).map(r -> new Rotated(r, t.headLeft()))),
                 each(sizes, s -> ranges.apply(s.pages()).map(r -> new OtherSize(r, s.size()))));
     }
 
@@ -76,8 +76,8 @@ public record SpecialLeaves(List<Tab> tabs, List<FoldOut> foldOuts, List<Turned>
     }
 
     /** How a page is turned; empty where it stands as the others. */
-    public Optional<Turned> turned(int page) {
-        return turned.stream().filter(t -> t.pages().holds(page)).findFirst();
+    public Optional<Rotated> rotated(int page) {
+        return rotated.stream().filter(t -> t.pages().holds(page)).findFirst();
     }
 
     /** The fold-out that a page is on; empty for none. */

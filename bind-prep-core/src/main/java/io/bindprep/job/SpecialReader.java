@@ -3,7 +3,7 @@ package io.bindprep.job;
 import io.bindprep.job.SpecialLeaves.FoldOut;
 import io.bindprep.job.SpecialLeaves.OtherSize;
 import io.bindprep.job.SpecialLeaves.Tab;
-import io.bindprep.job.SpecialLeaves.Turned;
+import io.bindprep.job.SpecialLeaves.Rotated;
 import io.bindprep.paper.SheetSize;
 import io.bindprep.paper.SheetSizes;
 import io.bindprep.problem.SettingException;
@@ -125,16 +125,16 @@ final class SpecialReader {
         return bound(key, folds);
     }
 
-    List<Turned> turned(String key, Object value) throws SettingException {
-        List<Turned> turned = new ArrayList<>();
+    List<Rotated> rotated(String key, Object value) throws SettingException {
+        List<Rotated> rotated = new ArrayList<>();
         for (Item item : items(key, value, TURNS)) {
             Object head = item.parts.get(HEAD);
             boolean left = head == null || Scalars.choice(item.at(HEAD), head, HeadSide.class) == HeadSide.LEFT;
             for (PageRange range : ranges(item, PAGES)) {
-                turned.add(new Turned(range, left));
+                rotated.add(new Rotated(range, left));
             }
         }
-        return bound(key, turned);
+        return bound(key, rotated);
     }
 
     List<OtherSize> sizes(String key, Object value) throws SettingException {

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 /** Reads what a run is supplied with: overs as "5 %, at least 10" or {percent, least}. */
 final class SupplyReader {
     private static final String PERCENT = "percent";
-    private static final String LEAST = "least";
+    private static final String LEAST = "minimum";
     private static final int MOST_PERCENT = 100;
     private static final int MOST_LEAST = 100_000;
     private static final String EXAMPLE = "Write a percentage, a number of sheets or both, for example"

@@ -4,16 +4,16 @@ import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
 
 /**
- * One thing that prints, in the bound-edge frame of its page: x is the distance from the bound edge, y the distance from
+ * One thing that prints, in the binding-edge frame of its page: x is the distance from the binding edge, y the distance from
  * the page's head as the reader sees it (from its left where it is bound at top or bottom), both in millimetres, cut to
  * the trim.
  *
  * @param kind what it is
  * @param shape what prints of it within the scanned strip, its bounds once judged; never changed once here
- * @param nearMm least distance from the bound edge, 0 where it reaches it
+ * @param nearMm least distance from the binding edge, 0 where it reaches it
  * @param farMm greatest distance within the scanned strip
- * @param alongStartMm where it begins along the bound edge
- * @param alongEndMm where it ends along the bound edge
+ * @param alongStartMm where it begins along the binding edge
+ * @param alongEndMm where it ends along the binding edge
  * @param words the words it shows, shortened; empty for what is not text
  */
 public record Mark(

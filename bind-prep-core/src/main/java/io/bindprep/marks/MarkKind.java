@@ -7,6 +7,6 @@ public enum MarkKind {
     ART,
     IMAGE,
     ANNOTATION,
-    /** A flat tint or picture that runs through the bound edge. */
+    /** A flat tint or picture that runs through the binding edge. */
     BACKGROUND
 }

@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Holds a page's marks against the holes of the plan.
  *
- * <p>A hole is taken with the registration tolerance all round. A mark that only touches it is not punched; one exactly at
- * the clear margin is not tight.
+ * <p>A hole is taken with the punching tolerance tolerance all round. A mark that only touches it is not punched; one exactly at
+ * the binding margin is not tight.
  */
 public final class PageJudge {
     /** Numbers in a PDF are single floats: on a page of 1 m they are true to about this, millimetres. */
@@ -38,21 +38,21 @@ public final class PageJudge {
         Gap gap = plan.row().gap();
         this.cut = gap == null ? null : gap.thumbCut();
         this.cutDepthMm =
-                cut == null ? 0 : cut.depth().plus(plan.registration()).mm();
-        this.clearMm = Math.max(plan.clearMargin().mm(), plan.punchedZone().mm());
+                cut == null ? 0 : cut.depth().plus(plan.punchingTolerance()).mm();
+        this.clearMm = Math.max(plan.bindingMargin().mm(), plan.holeZone().mm());
     }
 
-    /** How far in from the bound edge marks are needed, millimetres: 15, or more where margin or holes ask for it. */
+    /** How far in from the binding edge marks are needed, millimetres: 15, or more where margin or holes ask for it. */
     public double stripMm() {
         return Math.max(LEAST_STRIP_MM, Math.max(clearMm, cutDepthMm) + 1);
     }
 
-    /** What keeps this far from the bound edge is clear, millimetres. */
+    /** What keeps this far from the binding edge is clear, millimetres. */
     public double clearMm() {
         return clearMm;
     }
 
-    /** What begins at least this far from the bound edge is out of reach of holes, margin and thumb cut, millimetres. */
+    /** What begins at least this far from the binding edge is out of reach of holes, margin and thumb cut, millimetres. */
     public double reachMm() {
         return Math.max(clearMm, cutDepthMm);
     }
@@ -60,7 +60,7 @@ public final class PageJudge {
     /**
      * The verdict of a page.
      *
-     * @param edgeLengthMm length of the page's own bound edge, millimetres
+     * @param edgeLengthMm length of the page's own binding edge, millimetres
      */
     public PageVerdict judge(PageMarks page, PagePlace place, double edgeLengthMm) {
         Mark nearest = null;
@@ -77,7 +77,7 @@ public final class PageJudge {
             boolean cutAway = cutAway(mark, place, edgeLengthMm);
             if (cutAway || mark.nearMm() < clearMm - FLOAT_SLACK_MM) {
                 List<Integer> pins = pinsThrough(mark, place, edgeLengthMm);
-                hits.add(new Hit(mark, pins.isEmpty() && !cutAway ? Verdict.TIGHT : Verdict.PUNCHED, pins));
+                hits.add(new Hit(mark, pins.isEmpty() && !cutAway ? Verdict.TIGHT : Verdict.HIT, pins));
             }
         }
         hits.sort(Comparator.comparing(Hit::verdict)
@@ -85,8 +85,8 @@ public final class PageJudge {
                 .thenComparing(h -> h.mark().kind())
                 .thenComparing(h -> h.mark().nearMm())
                 .thenComparing(h -> h.mark().alongStartMm()));
-        Verdict verdict = page.unread() != null
-                ? Verdict.UNREAD
+        Verdict verdict = page.unchecked() != null
+                ? Verdict.UNCHECKED
                 : hits.isEmpty() ? Verdict.CLEAR : hits.get(0).verdict();
         List<Hit> kept = hits.stream()
                 .limit(PageVerdict.MOST_HITS)
@@ -98,24 +98,24 @@ public final class PageJudge {
                 nearest == null ? null : nearest.bounded(),
                 kept,
                 background,
-                page.unread(),
+                page.unchecked(),
                 page.basics());
     }
 
     private List<Integer> pinsThrough(Mark mark, PagePlace place, double edgeLengthMm) {
-        double reg = plan.registration().mm();
+        double reg = plan.punchingTolerance().mm();
         double halfAlong = plan.holeAlong().mm() / 2 + reg;
         double halfAcross = plan.holeAcross().mm() / 2 + reg;
-        double axis = plan.edgeDistance().mm();
-        if (mark.nearMm() >= axis + halfAcross || mark.farMm() <= axis - halfAcross) {
+        double centre = plan.edgeDistance().mm();
+        if (mark.nearMm() >= centre + halfAcross || mark.farMm() <= centre - halfAcross) {
             return List.of();
         }
         List<Integer> pins = new ArrayList<>();
         for (Hole hole : plan.row().holes()) {
-            double at = along(hole.axis(), place, edgeLengthMm);
+            double at = along(hole.centre(), place, edgeLengthMm);
             if (mark.alongEndMm() > at - halfAlong
                     && mark.alongStartMm() < at + halfAlong
-                    && overlaps(mark.shape(), axis, at, halfAcross, halfAlong, plan.round())) {
+                    && overlaps(mark.shape(), centre, at, halfAcross, halfAlong, plan.round())) {
                 pins.add(hole.pin());
             }
         }
@@ -126,13 +126,13 @@ public final class PageJudge {
         return place.mirrored() ? edgeLengthMm - fromHead.mm() : fromHead.mm();
     }
 
-    // half an ellipse about the middle of the bound edge, registration all round
+    // half an ellipse about the middle of the binding edge, punching tolerance all round
     private boolean cutAway(Mark mark, PagePlace place, double edgeLengthMm) {
         if (cut == null || mark.nearMm() >= cutDepthMm) {
             return false;
         }
         double middle = along(plan.row().length().half(), place, edgeLengthMm);
-        double halfAlong = cut.width().half().plus(plan.registration()).mm();
+        double halfAlong = cut.width().half().plus(plan.punchingTolerance()).mm();
         return mark.alongEndMm() > middle - halfAlong
                 && mark.alongStartMm() < middle + halfAlong
                 && overlaps(mark.shape(), 0, middle, cutDepthMm, halfAlong, true);

@@ -6,10 +6,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * One page's verdict.
  *
- * @param nearest the non-background mark nearest the bound edge within the strip; null where there is none
+ * @param nearest the non-background mark nearest the binding edge within the strip; null where there is none
  * @param hits what makes the page tight or punched, worst kind first, at most {@value #MOST_HITS}
- * @param background whether a tint or picture runs through the bound edge
- * @param unread why the page could not be analysed whole; null where it was
+ * @param background whether a tint or picture runs through the binding edge
+ * @param unchecked why the page could not be analysed whole; null where it was
  * @param basics what else was seen of the page
  */
 public record PageVerdict(
@@ -18,7 +18,7 @@ public record PageVerdict(
         @Nullable Mark nearest,
         List<Hit> hits,
         boolean background,
-        @Nullable String unread,
+        @Nullable String unchecked,
         PageBasics basics) {
     /** How many hits of one page are kept. */
     public static final int MOST_HITS = 20;
@@ -30,8 +30,8 @@ public record PageVerdict(
             @Nullable Mark nearest,
             List<Hit> hits,
             boolean background,
-            @Nullable String unread) {
-        this(page, verdict, nearest, hits, background, unread, PageBasics.NONE);
+            @Nullable String unchecked) {
+        this(page, verdict, nearest, hits, background, unchecked, PageBasics.NONE);
     }
 
     public PageVerdict {

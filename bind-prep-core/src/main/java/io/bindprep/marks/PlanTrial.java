@@ -39,12 +39,12 @@ public final class PlanTrial {
         this.others = new Verdict[others.size()][pages];
     }
 
-    /** How far in from the bound edge marks are needed, millimetres: as far as any of the plans asks for. */
+    /** How far in from the binding edge marks are needed, millimetres: as far as any of the plans asks for. */
     public double stripMm() {
         return stripMm;
     }
 
-    /** What begins at least this far from the bound edge is out of reach of every plan, millimetres. */
+    /** What begins at least this far from the binding edge is out of reach of every plan, millimetres. */
     public double reachMm() {
         return reachMm;
     }
@@ -52,7 +52,7 @@ public final class PlanTrial {
     /**
      * Judges a page.
      *
-     * @param edgeLengthMm length of the page's own bound edge, millimetres
+     * @param edgeLengthMm length of the page's own binding edge, millimetres
      */
     public void judge(PageMarks page, PagePlace place, double edgeLengthMm) {
         int at = page.page() - 1;
@@ -86,9 +86,9 @@ public final class PlanTrial {
     public List<PageCount> choiceCounts() {
         return IntStream.range(0, whole.length)
                 .mapToObj(plan -> new PageCount(
-                        pages(plan, Verdict.PUNCHED).size(),
+                        pages(plan, Verdict.HIT).size(),
                         pages(plan, Verdict.TIGHT).size(),
-                        pages(plan, Verdict.UNREAD).size()))
+                        pages(plan, Verdict.UNCHECKED).size()))
                 .toList();
     }
 

@@ -9,7 +9,7 @@ public enum Stage {
      * that each reader draws its own way.
      */
     ESTIMATE,
-    /** Pixels of the rendered bound-edge strip. */
+    /** Pixels of the rendered binding-edge strip. */
     RASTER;
 
     /** How far off a mark's ends may be, millimetres: a dot of the drawing; else nothing that matters in print. */

@@ -2,12 +2,12 @@ package io.bindprep.marks;
 
 /** What becomes of a page when it is punched, best first. */
 public enum Verdict {
-    /** No mark in the holes, the punched zone or the clear margin. */
+    /** No mark in the holes, the hole zone or the binding margin. */
     CLEAR,
-    /** No hole hit, but a mark between holes or inside the clear margin. */
+    /** No hole hit, but a mark between holes or inside the binding margin. */
     TIGHT,
-    /** A mark that prints overlaps a hole, grown by the registration tolerance. */
-    PUNCHED,
+    /** A mark that prints overlaps a hole, grown by the punching tolerance tolerance. */
+    HIT,
     /** Not analysed whole, so nothing is known to be good. */
-    UNREAD
+    UNCHECKED
 }

@@ -1,4 +1,4 @@
-/** Answers: what prints near the bound edge, and does a hole meet it. */
+/** Answers: what prints near the binding edge, and does a hole meet it. */
 @NullMarked
 package io.bindprep.marks;
 

@@ -4,13 +4,13 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 
 /**
- * Where a page's content goes: scaled alike both ways, then moved away from the bound edge. A point x from the bound edge
+ * Where a page's content goes: scaled alike both ways, then moved away from the binding edge. A point x from the binding edge
  * comes to lie {@code scale * x + awayMm} from it; along the edge content is scaled about the middle.
  *
- * @param boundEdge the edge of the page that is bound, as the reader sees it
+ * @param bindingEdge the edge of the page that is bound, as the reader sees it
  * @param scale 1 for none
  */
-public record Move(PageEdge boundEdge, double awayMm, double scale) {
+public record Move(PageEdge bindingEdge, double awayMm, double scale) {
     /** Less than this is no move: a tenth of the least that is ever asked for. */
     private static final double NOTHING_MM = 0.001;
 
@@ -26,8 +26,8 @@ public record Move(PageEdge boundEdge, double awayMm, double scale) {
 
     /** The same in a page's user space, to be put before every other transform of its content. */
     public AffineTransform inUserSpace(PageFacts page) {
-        AffineTransform frame = page.toBoundEdge(boundEdge);
-        double middle = page.along(boundEdge).mm() / 2;
+        AffineTransform frame = page.toBindingEdge(bindingEdge);
+        double middle = page.along(bindingEdge).mm() / 2;
         try {
             AffineTransform t = frame.createInverse();
             t.concatenate(new AffineTransform(scale, 0, 0, scale, awayMm, middle * (1 - scale)));

@@ -58,10 +58,10 @@ public record PageFacts(
     }
 
     /**
-     * From user space to the bound-edge frame: millimetres, x from the bound edge, y from the head as the reader sees the
+     * From user space to the binding-edge frame: millimetres, x from the binding edge, y from the head as the reader sees the
      * page (from its left where it is bound at top or bottom).
      */
-    public AffineTransform toBoundEdge(PageEdge edge) {
+    public AffineTransform toBindingEdge(PageEdge edge) {
         AffineTransform t = switch (edge) {
             case LEFT -> new AffineTransform();
             case RIGHT -> new AffineTransform(-1, 0, 0, 1, trimWidth().mm(), 0);

@@ -43,7 +43,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.jspecify.annotations.Nullable;
 
-/** An open PDF: its facts, and what each page paints along its bound edge. For one thread; close it. */
+/** An open PDF: its facts, and what each page paints along its binding edge. For one thread; close it. */
 public final class OpenedPdf implements AutoCloseable {
     /** Shared by all that are looked at; for one alone where memory ran short, so that company changes no verdict. */
     private static final ReadWriteLock MEMORY = new ReentrantReadWriteLock();
@@ -138,7 +138,7 @@ public final class OpenedPdf implements AutoCloseable {
     }
 
     /**
-     * What a page paints in the strip along its bound edge.
+     * What a page paints in the strip along its binding edge.
      *
      * @param page page number from 1
      * @param edge the edge that is bound, as the reader sees the page
@@ -149,7 +149,7 @@ public final class OpenedPdf implements AutoCloseable {
     }
 
     /**
-     * What a page paints in the strip along its bound edge, drawn only where a mark in doubt lies near enough to matter.
+     * What a page paints in the strip along its binding edge, drawn only where a mark in doubt lies near enough to matter.
      *
      * @param page page number from 1
      * @param edge the edge that is bound, as the reader sees the page
@@ -194,7 +194,7 @@ public final class OpenedPdf implements AutoCloseable {
         if (contentLost(dictionary)) {
             return new PageMarks(page, List.of(), "its content is missing from the file");
         }
-        AffineTransform toFrame = f.toBoundEdge(edge);
+        AffineTransform toFrame = f.toBindingEdge(edge);
         try {
             Rectangle2D strip = toFrame.createInverse()
                     .createTransformedShape(

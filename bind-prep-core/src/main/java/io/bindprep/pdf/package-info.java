@@ -1,4 +1,4 @@
-/** Answers: what does the file say and what does each page paint near its bound edge? The only package that knows PDFBox and Tika. */
+/** Answers: what does the file say and what does each page paint near its binding edge? The only package that knows PDFBox and Tika. */
 @NullMarked
 package io.bindprep.pdf;
 

@@ -1,4 +1,4 @@
 package io.bindprep.picture;
 
-/** An enlarged piece of the strip along the bound edge, as the reader sees the page. */
+/** An enlarged piece of the strip along the binding edge, as the reader sees the page. */
 public record CloseUp(CloseUpWindow window, Picture picture) {}

@@ -1,6 +1,6 @@
 package io.bindprep.picture;
 
-/** A stretch of a page's bound edge, in millimetres from the page's head (from its left where bound at top or bottom). */
+/** A stretch of a page's binding edge, in millimetres from the page's head (from its left where bound at top or bottom). */
 public record CloseUpWindow(double startMm, double endMm) {
     /** Its length, millimetres. */
     public double length() {

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Chooses which stretches of a bound edge to enlarge: those with the worst hits. */
+/** Chooses which stretches of a binding edge to enlarge: those with the worst hits. */
 public final class CloseUpWindows {
     /** So long that a close-up of 24 mm depth still fits a screen beside its page. */
     private static final double LENGTH = 44;
@@ -19,13 +19,13 @@ public final class CloseUpWindows {
     private CloseUpWindows() {}
 
     /** A hit's place that must be seen: its middle, or where a long mark begins to be hit. */
-    private record Anchor(double at, boolean punched) {}
+    private record Anchor(double at, boolean hit) {}
 
     /**
      * At most three stretches in order along the edge, each within it.
      *
      * @param hits what to show; of a mark longer than a stretch its beginning
-     * @param edgeMm length of the page's bound edge, millimetres
+     * @param edgeMm length of the page's binding edge, millimetres
      */
     public static List<CloseUpWindow> of(List<Hit> hits, double edgeMm) {
         List<List<Anchor>> groups = new ArrayList<>();
@@ -39,7 +39,7 @@ public final class CloseUpWindows {
         }
         return groups.stream()
                 // stable: of equally bad ones the first along the edge
-                .sorted(Comparator.comparingLong(CloseUpWindows::punched)
+                .sorted(Comparator.comparingLong(CloseUpWindows::hit)
                         .thenComparingInt(List::size)
                         .reversed())
                 .limit(MOST)
@@ -53,14 +53,14 @@ public final class CloseUpWindows {
                 .map(hit -> {
                     double start = hit.mark().alongStartMm();
                     double half = (hit.mark().alongEndMm() - start) / 2;
-                    return new Anchor(start + Math.min(half, LENGTH / 2 - AROUND), hit.verdict() == Verdict.PUNCHED);
+                    return new Anchor(start + Math.min(half, LENGTH / 2 - AROUND), hit.verdict() == Verdict.HIT);
                 })
                 .sorted(Comparator.comparingDouble(Anchor::at))
                 .toList();
     }
 
-    private static long punched(List<Anchor> group) {
-        return group.stream().filter(Anchor::punched).count();
+    private static long hit(List<Anchor> group) {
+        return group.stream().filter(Anchor::hit).count();
     }
 
     private static CloseUpWindow around(List<Anchor> group, double edgeMm) {

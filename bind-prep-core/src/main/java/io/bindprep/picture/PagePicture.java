@@ -4,11 +4,11 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One page to look at: the trimmed page as the reader sees it, and pieces of its bound edge enlarged.
+ * One page to look at: the trimmed page as the reader sees it, and pieces of its binding edge enlarged.
  *
  * @param whole the trimmed page; null where it could not be drawn
- * @param depthMm how far in from the bound edge the close-ups reach, millimetres
- * @param closeUps in order along the bound edge
+ * @param depthMm how far in from the binding edge the close-ups reach, millimetres
+ * @param closeUps in order along the binding edge
  * @param problem why there is no picture, or what is missing in it; null where it is whole
  */
 public record PagePicture(

@@ -28,37 +28,37 @@ public final class ProofMaker {
     }
 
     private ProofPage page(PageReport page) {
-        return new ProofPage(page.facts().page(), page.place().boundEdge(), strip(page), comments(page));
+        return new ProofPage(page.facts().page(), page.place().bindingEdge(), strip(page), comments(page));
     }
 
     private Strip strip(PageReport page) {
-        double length = page.facts().along(page.place().boundEdge()).mm();
-        double axis = plan.edgeDistance().mm();
+        double length = page.facts().along(page.place().bindingEdge()).mm();
+        double centre = plan.edgeDistance().mm();
         double across = plan.holeAcross().mm() / 2;
         double along = plan.holeAlong().mm() / 2;
-        double reg = plan.registration().mm();
+        double reg = plan.punchingTolerance().mm();
         List<Outline> holes = new ArrayList<>();
         List<Outline> reach = new ArrayList<>();
         for (Hole hole : plan.row().holes()) {
             double at = page.place().mirrored()
-                    ? length - hole.axis().mm()
-                    : hole.axis().mm();
-            holes.add(new Outline(plan.round(), axis - across, axis + across, at - along, at + along));
+                    ? length - hole.centre().mm()
+                    : hole.centre().mm();
+            holes.add(new Outline(plan.round(), centre - across, centre + across, at - along, at + along));
             reach.add(new Outline(
-                    plan.round(), axis - across - reg, axis + across + reg, at - along - reg, at + along + reg));
+                    plan.round(), centre - across - reg, centre + across + reg, at - along - reg, at + along + reg));
         }
-        return new Strip(length, plan.punchedZone().mm(), plan.clearMargin().mm(), holes, reach);
+        return new Strip(length, plan.holeZone().mm(), plan.bindingMargin().mm(), holes, reach);
     }
 
     private List<Comment> comments(PageReport page) {
         List<Comment> comments = new ArrayList<>();
-        String unread = page.verdict().unread();
-        if (unread != null) {
-            double length = page.facts().along(page.place().boundEdge()).mm();
+        String unchecked = page.verdict().unchecked();
+        if (unchecked != null) {
+            double length = page.facts().along(page.place().bindingEdge()).mm();
             comments.add(new Comment(
-                    Verdict.UNREAD,
-                    new Outline(false, 0, plan.clearMargin().mm(), 0, length),
-                    "This page could not be read whole, so nothing on it is known to be clear of the holes: " + unread
+                    Verdict.UNCHECKED,
+                    new Outline(false, 0, plan.bindingMargin().mm(), 0, length),
+                    "This page could not be read whole, so nothing on it is known to be clear of the holes: " + unchecked
                             + "."));
         }
         for (Hit hit : page.verdict().hits()) {
@@ -73,19 +73,19 @@ public final class ProofMaker {
 
     private String words(Hit hit, PageReport page) {
         Mark m = hit.mark();
-        boolean punched = hit.verdict() == Verdict.PUNCHED;
+        boolean inHole = hit.verdict() == Verdict.HIT;
         String kind = m.kind().name().toLowerCase(Locale.ROOT);
         // the document's own words: no control or direction mark may pass
         String words = m.words().replaceAll("[\\p{Cntrl}\\p{Cf}\\s]+", " ").strip();
-        return (punched
+        return (inHole
                         ? "Would be punched" + (hit.pins().isEmpty() ? "" : " at " + Say.pins(hit.pins()))
                         : "Too near the binding")
                 + ": " + kind + (words.isEmpty() ? "" : " \"" + words + "\"") + ", " + LengthText.mm(m.nearMm())
-                + " from the bound edge where "
-                + (punched
-                        ? "the holes reach to " + plan.punchedZone().inMm()
-                        : "live matter keeps " + plan.clearMargin().inMm())
+                + " from the binding edge where "
+                + (inHole
+                        ? "the holes reach to " + plan.holeZone().inMm()
+                        : "live matter keeps " + plan.bindingMargin().inMm())
                 + ", " + LengthText.mm(m.alongStartMm(), m.alongEndMm()) + " from "
-                + (page.place().boundEdge().upright() ? "the head" : "the left edge") + ".";
+                + (page.place().bindingEdge().upright() ? "the head" : "the left edge") + ".";
     }
 }

@@ -3,11 +3,11 @@ package io.bindprep.proof;
 import java.util.List;
 
 /**
- * What every page of one size and side shows along its bound edge.
+ * What every page of one size and side shows along its binding edge.
  *
- * @param lengthMm length of the bound edge
- * @param zoneMm how far in the holes reach, their registration included
- * @param marginMm what live matter keeps from the bound edge
+ * @param lengthMm length of the binding edge
+ * @param zoneMm how far in the holes reach, their punching tolerance included
+ * @param marginMm what live matter keeps from the binding edge
  * @param holes the holes themselves
  * @param reach each hole as far as it may lie off its place
  */

@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
  * Chooses the least move that brings content clear of the holes, or the least scaling where the outer margin has no room
  * for the move, or says with the numbers why neither will do.
  *
- * <p>A point x from the bound edge goes to s x + t. The nearest mark n has to reach c: s n + t &gt;= c. The outermost mark,
- * W - e from the bound edge, has to keep f from the outer edge: s (W - e) + t &lt;= W - f, where f is the outer margin or,
+ * <p>A point x from the binding edge goes to s x + t. The nearest mark n has to reach c: s n + t &gt;= c. The outermost mark,
+ * W - e from the binding edge, has to keep f from the outer edge: s (W - e) + t &lt;= W - f, where f is the outer margin or,
  * for a mark that stands nearer already, its own distance. With s = 1 that asks for t = c - n &lt;= e - f; else the largest s
  * is (W - f - c) / (W - e - n), of several pages the smallest.
  */
@@ -46,8 +46,8 @@ public final class MovePlanner {
     /**
      * The moves of a document.
      *
-     * @param clearMm what keeps this far from the bound edge is clear
-     * @param zoneMm how far the holes reach, registration included
+     * @param clearMm what keeps this far from the binding edge is clear
+     * @param zoneMm how far the holes reach, punching tolerance included
      * @param rooms every page in order
      */
     public static MovePlan plan(ShiftSettings settings, double clearMm, double zoneMm, List<PageRoom> rooms) {
@@ -57,7 +57,7 @@ public final class MovePlanner {
     /**
      * How deep the outer edge must be looked into to plan the moves of these pages.
      *
-     * @param nearest least distance of a mark from the bound edge on any page, millimetres
+     * @param nearest least distance of a mark from the binding edge on any page, millimetres
      */
     public static double outerDepthMm(ShiftSettings settings, double clearMm, double nearest) {
         Length gutter = settings.gutter();
@@ -70,10 +70,10 @@ public final class MovePlanner {
         if (gutter != null) {
             return byGutter(gutter);
         }
-        List<PageRoom> unread = rooms.stream().filter(r -> r.unread() != null).toList();
-        if (!unread.isEmpty()) {
-            return refused(unread.stream()
-                    .map(r -> "Page " + r.page() + " could not be read whole: " + r.unread()
+        List<PageRoom> unchecked = rooms.stream().filter(r -> r.unchecked() != null).toList();
+        if (!unchecked.isEmpty()) {
+            return refused(unchecked.stream()
+                    .map(r -> "Page " + r.page() + " could not be read whole: " + r.unchecked()
                             + ". So it is not known how far its content may move; gutter moves it by a length of your"
                             + " own.")
                     .toList());
@@ -105,10 +105,10 @@ public final class MovePlanner {
             return new MovePlan(moves(rooms, 0, 1), List.of(), List.of());
         }
         Fit fit = fit(rooms, clearMm);
-        if (fit.scale < settings.leastScale()) {
+        if (fit.scale < settings.minimumScale()) {
             List<String> reasons = new ArrayList<>(List.of(tooSmall(fit)));
             if (needy.size() < rooms.size()
-                    && needy.stream().allMatch(r -> fit(List.of(r), clearMm).scale >= settings.leastScale())) {
+                    && needy.stream().allMatch(r -> fit(List.of(r), clearMm).scale >= settings.minimumScale())) {
                 reasons.add("It would do with page-by-page, which moves only " + pages(needy) + ".");
             }
             narrower(rooms).ifPresent(reasons::add);
@@ -123,15 +123,15 @@ public final class MovePlanner {
         List<String> because = new ArrayList<>();
         for (PageRoom room : rooms) {
             if (room.nearMm() >= clearMm) {
-                moves.add(new Move(room.boundEdge(), 0, 1));
+                moves.add(new Move(room.bindingEdge(), 0, 1));
                 continue;
             }
             Fit fit = fit(List.of(room), clearMm);
-            if (fit.scale < settings.leastScale()) {
+            if (fit.scale < settings.minimumScale()) {
                 reasons.add(tooSmall(fit));
                 narrower(List.of(room)).ifPresent(reasons::add);
             }
-            moves.add(new Move(room.boundEdge(), fit.away, fit.scale));
+            moves.add(new Move(room.bindingEdge(), fit.away, fit.scale));
         }
         needy().stream().min(Comparator.comparingDouble(PageRoom::nearMm)).ifPresent(r -> because.add(needs(r)));
         return reasons.isEmpty() ? new MovePlan(moves, because, List.of()) : refused(reasons);
@@ -176,7 +176,7 @@ public final class MovePlanner {
     }
 
     private static List<Move> moves(List<PageRoom> rooms, double away, double scale) {
-        return rooms.stream().map(r -> new Move(r.boundEdge(), away, scale)).toList();
+        return rooms.stream().map(r -> new Move(r.bindingEdge(), away, scale)).toList();
     }
 
     private static MovePlan refused(List<String> reasons) {
@@ -197,7 +197,7 @@ public final class MovePlanner {
 
     private String needs(PageRoom r) {
         return "Page " + r.page() + " has to move most: " + mark(r.near()) + " " + nearMm(r)
-                + " from the bound edge has to reach " + mm(clearMm) + ".";
+                + " from the binding edge has to reach " + mm(clearMm) + ".";
     }
 
     private static String kept(PageRoom r, double t) {
@@ -206,9 +206,9 @@ public final class MovePlanner {
 
     private String tooSmall(Fit fit) {
         return "Page " + fit.near.page() + " has " + mark(fit.near.near()) + " " + nearMm(fit.near)
-                + " from the bound edge that has to reach " + mm(clearMm) + ", and page " + fit.outer.page()
+                + " from the binding edge that has to reach " + mm(clearMm) + ", and page " + fit.outer.page()
                 + " has " + outerMark(fit.outer) + ": there is no room to move, and it would take scaling to "
-                + percent(fit.scale) + " where " + percent(settings.leastScale()) + " is the least allowed.";
+                + percent(fit.scale) + " where " + percent(settings.minimumScale()) + " is the least allowed.";
     }
 
     private static String nearMm(PageRoom r) {
@@ -241,11 +241,11 @@ public final class MovePlanner {
     }
 
     private Optional<String> narrower(List<PageRoom> pages) {
-        if (zoneMm >= clearMm || fit(pages, zoneMm).scale < settings.leastScale()) {
+        if (zoneMm >= clearMm || fit(pages, zoneMm).scale < settings.minimumScale()) {
             return Optional.empty();
         }
-        return Optional.of("It would do with a clear-margin of " + mm(zoneMm)
-                + ", which is as far as the holes with their registration reach.");
+        return Optional.of("It would do with a binding-margin of " + mm(zoneMm)
+                + ", which is as far as the holes with their punching tolerance reach.");
     }
 
     private static String mm(double mm) {

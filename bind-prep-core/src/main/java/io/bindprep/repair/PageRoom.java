@@ -8,22 +8,22 @@ import org.jspecify.annotations.Nullable;
  * What lets one page's content move, and what keeps it.
  *
  * @param page page number from 1
- * @param acrossMm extent of the trimmed page away from its bound edge
- * @param near the mark nearest the bound edge; null where nothing but background is near it
+ * @param acrossMm extent of the trimmed page away from its binding edge
+ * @param near the mark nearest the binding edge; null where nothing but background is near it
  * @param outer the mark nearest the outer edge, measured from there, that does not run off the page; null where nothing
  *     is near it
  * @param bleeds whether something runs off the page at the outer edge
- * @param unread why the page could not be analysed whole; null where it was
+ * @param unchecked why the page could not be analysed whole; null where it was
  */
 public record PageRoom(
         int page,
-        PageEdge boundEdge,
+        PageEdge bindingEdge,
         double acrossMm,
         @Nullable Mark near,
         @Nullable Mark outer,
         boolean bleeds,
-        @Nullable String unread) {
-    /** Least distance of the nearest mark from the bound edge, millimetres; infinite where there is none. */
+        @Nullable String unchecked) {
+    /** Least distance of the nearest mark from the binding edge, millimetres; infinite where there is none. */
     public double nearMm() {
         return least(near);
     }

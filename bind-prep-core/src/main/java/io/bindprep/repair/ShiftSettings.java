@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param pageByPage whether each page moves only as far as it must; else all pages move alike
  * @param gutter how far all content moves whatever the findings say; null to move as little as clears the holes
  * @param outerMargin distance that what prints keeps from the outer edge when it is moved there
- * @param leastScale smallest scale that content may be brought to, above 0 and at most 1
+ * @param minimumScale smallest scale that content may be brought to, above 0 and at most 1
  * @param blankVersos whether a blank page goes behind each page, so that a one-sided document prints on fronts only
  * @param pad whether blank pages go where the book leaves a back blank, the last one above all
  * @param allowSigned whether a signed document may be changed, which voids its signatures
@@ -23,21 +23,21 @@ public record ShiftSettings(
         boolean pageByPage,
         @Nullable Length gutter,
         Length outerMargin,
-        double leastScale,
+        double minimumScale,
         boolean blankVersos,
         boolean pad,
         boolean allowSigned) {
     /** Office printers leave 4 to 5 mm unprinted; common practice, no source. */
     private static final Length OUTER = Length.ofMm(5);
     /** Text of 10 pt becomes 9 pt; our own limit. */
-    private static final double LEAST_SCALE = 0.9;
+    private static final double MINIMUM_SCALE = 0.9;
 
     private static final Length MOST = Length.ofMm(50);
     private static final Pattern PERCENT = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,3})?)\\s*%?");
 
     /** Everything as built in. */
     public static ShiftSettings builtIn() {
-        return new ShiftSettings(false, null, OUTER, LEAST_SCALE, false, false, false);
+        return new ShiftSettings(false, null, OUTER, MINIMUM_SCALE, false, false, false);
     }
 
     /**
@@ -45,14 +45,14 @@ public record ShiftSettings(
      *
      * @param gutter null for none
      * @param outerMargin null for the built-in one
-     * @param leastScale in percent; null for the built-in one
+     * @param minimumScale in percent; null for the built-in one
      * @throws SettingException where one of them cannot be read or two of them do not go together
      */
     public static ShiftSettings of(
             boolean pageByPage,
             @Nullable String gutter,
             @Nullable String outerMargin,
-            @Nullable String leastScale,
+            @Nullable String minimumScale,
             boolean blankVersos,
             boolean pad,
             boolean allowSigned)
@@ -69,7 +69,7 @@ public record ShiftSettings(
                 pageByPage,
                 gutter == null ? null : length("gutter", gutter, 1),
                 outerMargin == null ? OUTER : length("outer-margin", outerMargin, 0),
-                leastScale == null ? LEAST_SCALE : scale(leastScale),
+                minimumScale == null ? MINIMUM_SCALE : scale(minimumScale),
                 blankVersos,
                 pad,
                 allowSigned);
@@ -103,7 +103,7 @@ public record ShiftSettings(
         double percent = m.matches() ? new BigDecimal(m.group(1)).doubleValue() : 0;
         if (percent < 50 || percent > 100) {
             throw new SettingException(
-                    "least-scale",
+                    "minimum-scale",
                     text,
                     "\"" + text + "\" is not a percentage between 50 and 100",
                     "write it as \"90 %\"; 100 % allows no scaling",

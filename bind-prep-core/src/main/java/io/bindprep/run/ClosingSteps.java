@@ -2,7 +2,7 @@ package io.bindprep.run;
 
 import io.bindprep.binding.Plan;
 import io.bindprep.catalogue.Element;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
 import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
@@ -29,7 +29,7 @@ final class ClosingSteps {
     private static List<Step> wire(Job job, List<BookPart> parts) {
         boolean cover = job.backCover() != null;
         String last = cover ? "back cover" : "last leaf";
-        boolean top = job.boundEdge() == BoundEdge.TOP;
+        boolean top = job.bindingEdge() == BindingEdge.TOP;
         List<Step> steps = new ArrayList<>();
         steps.add(new Step(
                 Step.Work.COVERS,
@@ -80,7 +80,7 @@ final class ClosingSteps {
                         Step.Work.THREAD,
                         List.of(StepWriter.each(
                                 parts,
-                                p -> "Lean the bound edge into a curve and screw coil " + name(p.plan())
+                                p -> "Lean the binding edge into a curve and screw coil " + name(p.plan())
                                         + " through all "
                                         + p.plan().row().holes().size() + " holes from one end.")),
                         List.of(Caution.ENDS)),

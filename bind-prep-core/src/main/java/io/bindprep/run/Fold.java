@@ -5,15 +5,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How leaves that fold out are folded in: the first fold short of the trim, then to and fro between there and the punched
+ * How leaves that fold out are folded in: the first fold short of the trim, then to and fro between there and the hole
  * zone.
  *
  * @param pages the pages they carry, ascending
- * @param flat how far the unfolded leaf reaches from the bound edge
+ * @param flat how far the unfolded leaf reaches from the binding edge
  * @param panels how many panels, the bound one included
- * @param most how far it may reach at most, so that its folds keep clear of the punched zone and the trim
+ * @param most how far it may reach at most, so that its folds keep clear of the hole zone and the trim
  * @param fewest panels that would do; {@code Integer.MAX_VALUE} where none do
- * @param folds where it is folded, from the bound edge along the unfolded leaf; empty where it does not fit or needs none
+ * @param folds where it is folded, from the binding edge along the unfolded leaf; empty where it does not fit or needs none
  */
 public record Fold(List<Integer> pages, Length flat, int panels, Length most, int fewest, List<Length> folds) {
     public Fold {
@@ -49,10 +49,10 @@ public record Fold(List<Integer> pages, Length flat, int panels, Length most, in
     /**
      * The fewest panels that take a leaf.
      *
-     * @param flat how far it reaches from the bound edge, unfolded
+     * @param flat how far it reaches from the binding edge, unfolded
      * @param book how far the book's leaf reaches
-     * @param allowance what folds keep from the trim and from the punched zone
-     * @param zone bound edge to the far side of the holes, registration included
+     * @param allowance what folds keep from the trim and from the hole zone
+     * @param zone binding edge to the far side of the holes, punching tolerance included
      */
     public static int fewest(Length flat, Length book, Length allowance, Length zone) {
         if (flat.compareTo(book) <= 0) {

@@ -4,7 +4,7 @@ import io.bindprep.binding.Plan;
 import io.bindprep.block.Block;
 import io.bindprep.block.Leaf;
 import io.bindprep.block.LeafSizes;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.SpecialLeaves.FoldOut;
@@ -22,7 +22,7 @@ final class FoldFinder {
     private record Alike(Length flat, int panels, Length allowance) {}
 
     static List<Fold> folds(Job job, Block block, Plan plan, LeafSizes sizes) {
-        boolean top = job.boundEdge() == BoundEdge.TOP;
+        boolean top = job.bindingEdge() == BindingEdge.TOP;
         Map<Alike, List<Integer>> found = new LinkedHashMap<>();
         for (Leaf leaf : block.leaves()) {
             Integer page = leaf.recto();
@@ -42,7 +42,7 @@ final class FoldFinder {
         Length book = top ? sizes.height() : sizes.width();
         List<Fold> folds = new ArrayList<>();
         found.forEach(
-                (a, pages) -> folds.add(Fold.of(pages, a.flat(), a.panels(), book, a.allowance(), plan.punchedZone())));
+                (a, pages) -> folds.add(Fold.of(pages, a.flat(), a.panels(), book, a.allowance(), plan.holeZone())));
         return folds;
     }
 }

@@ -123,8 +123,8 @@ final class MaterialCount {
         List<Size> pieces = new ArrayList<>();
         int at = 0;
         for (int holes : plan.row().runs()) {
-            Length first = plan.row().holes().get(at).axis();
-            Length last = plan.row().holes().get(at + holes - 1).axis();
+            Length first = plan.row().holes().get(at).centre();
+            Length last = plan.row().holes().get(at + holes - 1).centre();
             pieces.add(new Size(
                     name, plan.loops() == 0 ? 0 : holes, last.minus(first).plus(plan.pitch())));
             at += holes;

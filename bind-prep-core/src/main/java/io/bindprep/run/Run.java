@@ -7,10 +7,10 @@ import java.util.List;
  *
  * @param folds how leaves that fold out are folded in; empty where there are none
  * @param lifts of one copy in order, volume after volume
- * @param pulls of the punch for all copies, each copy's lifts punched by themselves
+ * @param strokes of the punch for all copies, each copy's lifts punched by themselves
  */
 public record Run(
-        Materials materials, List<Fold> folds, List<Lift> lifts, long pulls, List<Step> steps, List<Caution> cautions) {
+        Materials materials, List<Fold> folds, List<Lift> lifts, long strokes, List<Step> steps, List<Caution> cautions) {
     public Run {
         folds = List.copyOf(folds);
         lifts = List.copyOf(lifts);

@@ -26,9 +26,9 @@ public final class RunPlanner {
                 .flatMap(p -> FoldFinder.folds(job, p.block(), p.plan(), sizes).stream())
                 .toList();
         Materials materials = MaterialCount.of(job, sizes, parts);
-        long pulls = Math.multiplyExact((long) lifts.size(), (long) job.copies());
-        List<Step> steps = new StepWriter(job, materials, folds, parts, lifts, pulls).steps();
-        return new Run(materials, folds, lifts, pulls, steps, List.of(Caution.MANUAL, Caution.WASTE_FIRST));
+        long strokes = Math.multiplyExact((long) lifts.size(), (long) job.copies());
+        List<Step> steps = new StepWriter(job, materials, folds, parts, lifts, strokes).steps();
+        return new Run(materials, folds, lifts, strokes, steps, List.of(Caution.MANUAL, Caution.WASTE_FIRST));
     }
 
     private static List<Lift> lifts(List<BookPart> parts) {

@@ -1,7 +1,7 @@
 package io.bindprep.run;
 
 import io.bindprep.binding.Plan;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.Sides;
 import io.bindprep.paper.SheetSize;
@@ -21,15 +21,15 @@ final class StepWriter {
     private final List<Fold> folds;
     private final List<BookPart> parts;
     private final List<Lift> lifts;
-    private final long pulls;
+    private final long strokes;
 
-    StepWriter(Job job, Materials materials, List<Fold> folds, List<BookPart> parts, List<Lift> lifts, long pulls) {
+    StepWriter(Job job, Materials materials, List<Fold> folds, List<BookPart> parts, List<Lift> lifts, long strokes) {
         this.job = job;
         this.materials = materials;
         this.folds = folds;
         this.parts = parts;
         this.lifts = lifts;
-        this.pulls = pulls;
+        this.strokes = strokes;
     }
 
     List<Step> steps() {
@@ -45,7 +45,7 @@ final class StepWriter {
             steps.add(new Step(
                     Step.Work.SET_PUNCH, List.of(each(this::setPunch)), List.of(Caution.ISOLATE, Caution.WASTE_FIRST)));
             steps.add(new Step(Step.Work.JOG, List.of(jog()), List.of()));
-            steps.add(new Step(Step.Work.PUNCH, List.of(each(this::punch), pulls()), List.of(Caution.GUARDS)));
+            steps.add(new Step(Step.Work.PUNCH, List.of(each(this::punch), strokes()), List.of(Caution.GUARDS)));
             steps.addAll(ClosingSteps.of(job, parts));
             steps.add(new Step(Step.Work.CHECK, check(), List.of()));
         }
@@ -137,7 +137,7 @@ final class StepWriter {
         String pages = (fold.pages().size() == 1 ? "Page " : "Pages ") + numbers(fold.pages());
         return fold.folds().isEmpty()
                 ? pages + ": not wider than the book, nothing to fold."
-                : pages + ": fold at " + where + " from the bound edge, the first fold onto the front"
+                : pages + ": fold at " + where + " from the binding edge, the first fold onto the front"
                         + (fold.folds().size() > 1 ? ", the others to and fro" : "")
                         + "; every fold stays inside the trim and clear of the holes.";
     }
@@ -145,22 +145,22 @@ final class StepWriter {
     private String setPunch(BookPart part) {
         Plan plan = part.plan();
         List<Integer> pulled = plan.row().pulledPins();
-        return "Punch for " + plan.pattern() + ", hole axis " + LengthText.both(plan.edgeDistance())
-                + " from the bound edge; "
+        return "Punch for " + plan.pattern() + ", hole centre " + LengthText.both(plan.edgeDistance())
+                + " from the binding edge; "
                 + (pulled.isEmpty()
                         ? "no pin to pull"
                         : "pull " + (pulled.size() == 1 ? "pin " : "pins ") + numbers(pulled)
                                 + ", counted from the side guide")
-                + "; the first hole's axis lies "
-                + LengthText.both(plan.row().holes().get(0).axis()) + " from the "
-                + (job.boundEdge() == BoundEdge.TOP ? "left corner" : "head")
+                + "; the first hole's centre lies "
+                + LengthText.both(plan.row().holes().get(0).centre()) + " from the "
+                + (job.bindingEdge() == BindingEdge.TOP ? "left corner" : "head")
                 + (plan.row().guideOff().equals(Length.ZERO)
                         ? "."
                         : ", which is "
                                 + plan.row()
                                         .holes()
                                         .get(0)
-                                        .axis()
+                                        .centre()
                                         .minus(plan.row().guideOff())
                                         .inMm()
                                 + " by the side guide's own scale, as it was measured.");
@@ -168,7 +168,7 @@ final class StepWriter {
 
     private String jog() {
         return "Jog each lift square to the " + edge() + " edge and to the "
-                + (job.boundEdge() == BoundEdge.TOP ? "left side" : "head")
+                + (job.bindingEdge() == BindingEdge.TOP ? "left side" : "head")
                 + ", and feed every lift with that end to the side guide"
                 + (parts.stream().anyMatch(p -> p.plan().sameEndToGuide())
                         ? ": a leaf fed turned over would miss the element."
@@ -198,10 +198,10 @@ final class StepWriter {
                 };
     }
 
-    private String pulls() {
+    private String strokes() {
         return job.copies() == 1
-                ? counted(pulls, "pull") + " in all."
-                : counted(pulls, "pull") + " in all for " + job.copies() + " copies.";
+                ? counted(strokes, "pull") + " in all."
+                : counted(strokes, "pull") + " in all for " + job.copies() + " copies.";
     }
 
     private List<String> check() {
@@ -225,7 +225,7 @@ final class StepWriter {
     }
 
     private String edge() {
-        return job.boundEdge().name().toLowerCase(Locale.ROOT);
+        return job.bindingEdge().name().toLowerCase(Locale.ROOT);
     }
 
     private String each(Function<BookPart, String> sentence) {

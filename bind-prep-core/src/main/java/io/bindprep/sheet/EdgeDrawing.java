@@ -3,7 +3,7 @@ package io.bindprep.sheet;
 import io.bindprep.binding.Plan;
 
 /**
- * The bound edge with its holes, to be drawn at true size.
+ * The binding edge with its holes, to be drawn at true size.
  *
  * @param top whether the leaf is bound at its top, so that the row runs from the left
  */

@@ -10,9 +10,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Draws the bound edge with its holes at true size, in as many pieces side by side as the sheet's width asks for.
+ * Draws the binding edge with its holes at true size, in as many pieces side by side as the sheet's width asks for.
  *
- * <p>The bound edge is the upper line of a piece, the paper lies below it, the side guide stands at the left of the
+ * <p>The binding edge is the upper line of a piece, the paper lies below it, the side guide stands at the left of the
  * first: a punched sheet is laid on it, holes on holes.
  */
 final class EdgePainter {
@@ -47,7 +47,7 @@ final class EdgePainter {
     double pieceHeight() {
         Gap.ThumbCut cut = thumbCut();
         double deepest =
-                Math.max(plan.clearMargin().mm(), cut == null ? 0 : cut.depth().mm());
+                Math.max(plan.bindingMargin().mm(), cut == null ? 0 : cut.depth().mm());
         return ABOVE + Math.max(PAPER, deepest + 5) + BELOW;
     }
 
@@ -71,7 +71,7 @@ final class EdgePainter {
         }
         zones(pen, piece, left, edge, each);
         for (Hole hole : plan.row().holes()) {
-            double at = hole.axis().mm();
+            double at = hole.centre().mm();
             // a hole on the break is drawn in both pieces, cut by neither
             double half = plan.holeAlong().mm() / 2;
             if (at >= from - half && at < to + half) {
@@ -178,37 +178,37 @@ final class EdgePainter {
     private void zones(Pen pen, int piece, double left, double edge, double each) throws IOException {
         pen.width(0.15);
         pen.dash(2, 1);
-        double zone = plan.punchedZone().mm();
-        double margin = plan.clearMargin().mm();
+        double zone = plan.holeZone().mm();
+        double margin = plan.bindingMargin().mm();
         pen.line(left, edge + zone, left + each, edge + zone);
         pen.dash(0.4, 0.8);
         pen.line(left, edge + margin, left + each, edge + margin);
         pen.dash();
         if (piece == 0) {
-            String note = "dashed: punched zone " + plan.punchedZone().inMm() + "; dotted: clear margin "
-                    + plan.clearMargin().inMm();
+            String note = "dashed: hole zone " + plan.holeZone().inMm() + "; dotted: binding margin "
+                    + plan.bindingMargin().inMm();
             pen.text(false, SMALL - 1, left + afterFirst() + 1.5, edge + margin + 2.6, note);
         }
     }
 
     // beside the line that measures the first hole
     private double afterFirst() {
-        return plan.row().holes().isEmpty() ? 0 : first().axis().mm();
+        return plan.row().holes().isEmpty() ? 0 : first().centre().mm();
     }
 
     private void hole(Pen pen, Hole hole, double at, double edge) throws IOException {
-        double axis = edge + plan.edgeDistance().mm();
+        double centre = edge + plan.edgeDistance().mm();
         double along = plan.holeAlong().mm();
         double across = plan.holeAcross().mm();
         pen.width(0.25);
         if (plan.round()) {
-            pen.oval(at, axis, along, across);
+            pen.oval(at, centre, along, across);
         } else {
-            pen.box(at - along / 2, axis - across / 2, along, across, false);
+            pen.box(at - along / 2, centre - across / 2, along, across, false);
         }
         pen.width(0.1);
-        pen.line(at, axis - 0.7, at, axis + 0.7);
-        pen.line(at - 0.7, axis, at + 0.7, axis);
+        pen.line(at, centre - 0.7, at, centre + 0.7);
+        pen.line(at - 0.7, centre, at + 0.7, centre);
         boolean ends = hole.equals(first()) || hole.equals(last());
         if (ends || hole.pin() % 5 == 0) {
             pen.width(0.15);
@@ -232,8 +232,8 @@ final class EdgePainter {
             return;
         }
         for (int pin : plan.row().pulledPins()) {
-            Length axis = axis(pin);
-            double at = axis.mm();
+            Length centre = centre(pin);
+            double at = centre.mm();
             double half = plan.holeAlong().mm() / 2;
             boolean within = at >= from - half && at < to + half;
             if (!within || at + half < 0 || at - half > length()) {
@@ -250,8 +250,8 @@ final class EdgePainter {
     }
 
     // pins stand a pitch apart from the first that cuts; a pattern of uneven spacings has no pin beyond its holes
-    private Length axis(int pin) {
-        return first().axis().plus(plan.pitch().times(pin - (long) first().pin()));
+    private Length centre(int pin) {
+        return first().centre().plus(plan.pitch().times(pin - (long) first().pin()));
     }
 
     private void webs(Pen pen, int piece, double left, double edge, double from, double to) throws IOException {
@@ -261,13 +261,13 @@ final class EdgePainter {
         double base = edge + paper() + 3.6;
         double half = plan.holeAlong().mm() / 2;
         if (piece == 0) {
-            measure(pen, left, left + first().axis().mm(), base, first().axis(), true, edge);
+            measure(pen, left, left + first().centre().mm(), base, first().centre(), true, edge);
         }
         if (piece == pieces() - 1) {
             double end = left + to - from;
-            Length rest = plan.row().length().minus(last().axis());
+            Length rest = plan.row().length().minus(last().centre());
             measure(pen, end - rest.mm(), end, base, rest, false, edge);
-            String note = "least paper at the ends " + plan.row().leastWeb().inMm() + "; edge to axis "
+            String note = "least paper at the ends " + plan.row().minimumWeb().inMm() + "; edge to hole centre "
                     + plan.edgeDistance().inMm() + "; pitch " + plan.pitch().inMm() + "; edge "
                     + plan.row().length().inMm();
             pen.right(false, SMALL, end - rest.mm() - half - 4, base + 2.2, note);

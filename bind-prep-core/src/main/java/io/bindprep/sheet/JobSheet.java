@@ -6,7 +6,7 @@ import io.bindprep.check.Finding;
 import io.bindprep.check.Outcome;
 import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
 import io.bindprep.report.json.JsonReport;
 import io.bindprep.report.words.JobNumbers;
@@ -40,7 +40,7 @@ import java.util.Set;
  * @param numbers the job in numbers
  * @param parts the copy, or each volume of it
  * @param lifts of one copy, one line each
- * @param pulls of the punch for all copies
+ * @param strokes of the punch for all copies
  * @param materials rows of a table, its heading first
  * @param code what the QR code holds: the digests of document and job
  */
@@ -52,7 +52,7 @@ public record JobSheet(
         List<JobNumbers.Entry> numbers,
         List<VolumeSettings> parts,
         List<LiftLine> lifts,
-        long pulls,
+        long strokes,
         int copies,
         List<List<String>> materials,
         List<Step> steps,
@@ -101,7 +101,7 @@ public record JobSheet(
                 JobNumbers.of(report),
                 parts(report),
                 report.run().lifts().stream().map(JobSheet::lift).toList(),
-                report.run().pulls(),
+                report.run().strokes(),
                 report.job().copies(),
                 materials(report.run().materials()),
                 report.run().steps(),
@@ -133,7 +133,7 @@ public record JobSheet(
     private static List<VolumeSettings> parts(Report report) {
         List<BookPart> bound = BookPart.parts(report.block(), report.stack(), report.plan(), report.split());
         List<VolumeSettings> parts = new ArrayList<>();
-        boolean top = report.job().boundEdge() == BoundEdge.TOP;
+        boolean top = report.job().bindingEdge() == BindingEdge.TOP;
         for (int i = 0; i < bound.size(); i++) {
             Plan plan = bound.get(i).plan();
             int volume = i + 1;

@@ -36,11 +36,11 @@ public record OperatorSetting(String label, String value, String note) {
                 pulled.isEmpty() ? "none" : PageLists.compact(pulled, MOST_RANGES),
                 plan.row().holes().size() + " holes stay; pins count from the side guide"));
         all.add(new OperatorSetting(
-                "Depth: edge to axis",
+                "Depth: edge to hole centre",
                 plan.edgeDistance().inMm(),
                 LengthText.inches(plan.edgeDistance()) + "; paper outside the hole "
                         + plan.edgeDistance().minus(plan.holeAcross().half()).inMm()));
-        Length first = plan.row().holes().get(0).axis();
+        Length first = plan.row().holes().get(0).centre();
         Length off = plan.row().guideOff();
         all.add(new OperatorSetting(
                 "Side guide",
@@ -48,7 +48,7 @@ public record OperatorSetting(String label, String value, String note) {
                 (off.equals(Length.ZERO)
                                 ? ""
                                 : "by its own scale " + first.minus(off).inMm() + ", as measured; ")
-                        + "first hole's axis from the " + (top ? "left" : "head")
+                        + "first hole's centre from the " + (top ? "left" : "head")
                         + (plan.sameEndToGuide() ? "; THE SAME END TO THE GUIDE ON EVERY LIFT" : "")));
         int most = lifts.stream().mapToInt(Lift::leaves).max().orElse(0);
         String thickest = lifts.stream()

@@ -2,7 +2,7 @@ package io.bindprep.sheet;
 
 import java.io.IOException;
 
-/** Draws the bound edge in millimetres from a top left corner, on whatever the sheet is made of. */
+/** Draws the binding edge in millimetres from a top left corner, on whatever the sheet is made of. */
 interface Pen {
     void width(double mm) throws IOException;
 

@@ -14,7 +14,7 @@ import java.util.List;
 /**
  * Writes a job sheet as a PDF in black and white with its typefaces embedded; the same sheet gives the same bytes.
  *
- * <p>What the operator sets stands in print that reads from a metre away; the bound edge is drawn at true size, so it must
+ * <p>What the operator sets stands in print that reads from a metre away; the binding edge is drawn at true size, so it must
  * be printed at full size, which a bar of 100 mm shows.
  */
 public final class SheetPdf {
@@ -123,7 +123,7 @@ public final class SheetPdf {
 
     private void edge(JobSheet.VolumeSettings part) throws IOException {
         EdgePainter painter = new EdgePainter(part.edge(), flow.room());
-        flow.heading(bold, "The bound edge at true size: lay a punched sheet on it", painter.pieceHeight());
+        flow.heading(bold, "The binding edge at true size: lay a punched sheet on it", painter.pieceHeight());
         for (int piece = 0; piece < painter.pieces(); piece++) {
             flow.need(painter.pieceHeight());
             painter.paint(new InkPen(flow.ink(), plain, bold), piece, flow.left(), flow.y());
@@ -149,7 +149,7 @@ public final class SheetPdf {
         flow.heading(
                 bold,
                 "Lifts: tick each off" + (sheet.copies() == 1 ? "" : " (first copy; the others alike)") + " · "
-                        + sheet.pulls() + (sheet.pulls() == 1 ? " pull" : " pulls") + " in all",
+                        + sheet.strokes() + (sheet.strokes() == 1 ? " pull" : " strokes") + " in all",
                 6);
         double width = flow.room() / 2;
         double step = 5.6;

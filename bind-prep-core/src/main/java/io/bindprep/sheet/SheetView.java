@@ -26,7 +26,7 @@ public record SheetView(JobSheet sheet, List<PartView> parts, String code, int c
     }
 
     /**
-     * A piece of the bound edge.
+     * A piece of the binding edge.
      *
      * @param svg its elements, in millimetres
      */

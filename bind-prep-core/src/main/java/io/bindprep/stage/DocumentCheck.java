@@ -8,7 +8,7 @@ import io.bindprep.block.BlockBuilder;
 import io.bindprep.block.LeafSizes;
 import io.bindprep.check.Checker;
 import io.bindprep.check.Report;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.Trim;
 import io.bindprep.page.DocumentFacts;
@@ -61,7 +61,7 @@ public final class DocumentCheck {
             Block block = BlockBuilder.build(job, facts.pages().size());
             LeafSizes sizes = new LeafSizes(job, facts.pages(), width, height);
             Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
-            PlanChoices choices = Planner.choices(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
+            PlanChoices choices = Planner.choices(job, block, stack, job.bindingEdge() == BindingEdge.TOP ? width : height);
             PlanComparison compared = PlanComparison.of(request, pdf, block, choices, limit);
             Plan plan = compared.plan();
             Split split = VolumePlanner.split(job, plan, block, sizes, facts.outline());

@@ -140,8 +140,8 @@ final class PageScan {
 
     private void look(OpenedPdf pdf, PagePlace place) {
         PageFacts facts = pdf.facts().pages().get(place.page() - 1);
-        double length = facts.along(place.boundEdge()).mm();
-        trial.judge(pdf.scan(place.page(), place.boundEdge(), trial.stripMm(), trial.reachMm()), place, length);
+        double length = facts.along(place.bindingEdge()).mm();
+        trial.judge(pdf.scan(place.page(), place.bindingEdge(), trial.stripMm(), trial.reachMm()), place, length);
     }
 
     private synchronized void count() {

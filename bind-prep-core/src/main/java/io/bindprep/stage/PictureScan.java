@@ -42,7 +42,7 @@ public final class PictureScan {
 
     /** Pages that are not clear: those punched first, then those not read, then those that are tight. */
     private static List<PageReport> wanted(Report report) {
-        List<Verdict> order = List.of(Verdict.PUNCHED, Verdict.UNREAD, Verdict.TIGHT);
+        List<Verdict> order = List.of(Verdict.HIT, Verdict.UNCHECKED, Verdict.TIGHT);
         return report.pages().stream()
                 .filter(p -> order.contains(p.verdict().verdict()))
                 .sorted(Comparator.comparingInt(p -> order.indexOf(p.verdict().verdict())))
@@ -96,14 +96,14 @@ public final class PictureScan {
 
     private PagePicture draw(PagePictures pictures, PageReport page) {
         Plan plan = report.plan();
-        double depth = Math.max(plan.punchedZone().mm(), plan.clearMargin().mm()) + BEYOND_MM;
+        double depth = Math.max(plan.holeZone().mm(), plan.bindingMargin().mm()) + BEYOND_MM;
         return pictures.draw(
                 page.facts().page(),
-                page.place().boundEdge(),
+                page.place().bindingEdge(),
                 depth,
                 CloseUpWindows.of(
                         page.verdict().hits(),
-                        page.facts().along(page.place().boundEdge()).mm()));
+                        page.facts().along(page.place().bindingEdge()).mm()));
     }
 
     /** What was drawn so far, in page order. */

@@ -30,9 +30,9 @@ public record PlanComparison(Plan plan, List<WhatIf> whatIf, List<PageVerdict> v
                 .mapToObj(i -> new WhatIf(
                         plans.get(i),
                         i == settled.index(),
-                        trial.pages(i, Verdict.PUNCHED),
+                        trial.pages(i, Verdict.HIT),
                         trial.pages(i, Verdict.TIGHT),
-                        trial.pages(i, Verdict.UNREAD)))
+                        trial.pages(i, Verdict.UNCHECKED)))
                 .toList();
         return new PlanComparison(settled.plan(), whatIf, trial.verdicts(settled.index()));
     }

@@ -13,14 +13,14 @@ public enum TableKind {
     /** Hole patterns. */
     PATTERNS(
             List.of("id"),
-            "method row shape hole_along hole_across spacing axis elements",
+            "method row shape hole_along hole_across spacing centre elements",
             "pitch hole_published axis_published reference_edge published_count"),
     /** Elements by group. */
     ELEMENTS(List.of("elements", "name"), "size", "sheets"),
     /** Punches. */
-    PUNCHES(List.of("id"), "pattern pins guide capacity pullable longest_edge least_web", "first_pin"),
+    PUNCHES(List.of("id"), "pattern pins guide capacity pullable longest_edge minimum_web", "first_pin"),
     /** Settings of the depth stop of punches. */
-    DEPTHS(List.of("punch", "name"), "axis", "");
+    DEPTHS(List.of("punch", "name"), "centre", "");
 
     private final List<String> keys;
     private final List<String> required;

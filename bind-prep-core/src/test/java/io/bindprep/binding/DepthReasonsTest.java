@@ -53,7 +53,7 @@ class DepthReasonsTest {
         // 3/16 in: sqrt(4.7625^2 - 1) = 4.656
         Plan plan = plan(wire(), "1 mm");
         assertThat(why(plan))
-                .isEqualTo("depth shallow, holes 5.08 mm (0.2 in) from the bound edge (the axis of the pattern): the"
+                .isEqualTo("depth shallow, holes 5.08 mm (0.2 in) from the binding edge (the centre of the pattern): the"
                         + " thinnest likely stack of 1 mm (0.039 in) suggests shallow " + RULE + "; "
                         + turns("3.1 mm", "4.66 mm", "4.76 mm", "1 mm") + UNSEEN);
         assertThat(plan.depth().decidedBy()).isEqualTo(Decider.THICKNESS);
@@ -88,7 +88,7 @@ class DepthReasonsTest {
         // the largest 3:1 wire of 9/16 in (common practice, no source) takes as much where no clearance is asked for
         Plan book = plan(wire().pitch("3:1"), "40 mm");
         assertThat(why(book))
-                .isEqualTo("depth deep, holes 6 mm (0.236 in) from the bound edge (common practice, no source): as no"
+                .isEqualTo("depth deep, holes 6 mm (0.236 in) from the binding edge (common practice, no source): as no"
                         + " element is known to take the whole, a stack of 14.29 mm (9/16 in) suggests deep " + RULE
                         + "; whether pages turn freely is not known without an element" + UNSEEN);
         assertThat(book.depth().binds()).isFalse();
@@ -116,12 +116,12 @@ class DepthReasonsTest {
     void byTheJobThePunchAndThePattern() throws Exception {
         assertThat(why(plan(wire().depth("deep"), "1 mm")))
                 .isEqualTo(
-                        "depth deep, holes 6 mm (0.236 in) from the bound edge (common practice, no source): as the job"
+                        "depth deep, holes 6 mm (0.236 in) from the binding edge (common practice, no source): as the job"
                                 + " says; " + turns("4.02 mm", "4.66 mm", "4.76 mm", "1 mm"));
         // ISO 838:1974: 12 mm off, holes of 6 mm; rings of 16 mm: sqrt(256 - 1) = 15.97
         assertThat(why(plan(Fixtures.of(Method.RINGS), "1 mm")))
                 .endsWith(": the only setting of the punch; " + turns("9 mm", "15.97 mm", "16 mm", "1 mm"));
         assertThat(why(plan(Fixtures.of(Method.RINGS).pitch("R2m-DIN"), "1 mm")))
-                .endsWith(": where ring mechanisms have the holes, the axis of the pattern");
+                .endsWith(": where ring mechanisms have the holes, the centre of the pattern");
     }
 }

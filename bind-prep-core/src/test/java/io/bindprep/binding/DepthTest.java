@@ -33,10 +33,10 @@ class DepthTest {
         return job.planOf(Fixtures.exactly(Length.parse(stack)), A4);
     }
 
-    private static List<PageCount> counts(int... punchedAndTight) {
+    private static List<PageCount> counts(int... hitAndTight) {
         List<PageCount> counts = new ArrayList<>();
-        for (int i = 0; i < punchedAndTight.length; i += 2) {
-            counts.add(new PageCount(punchedAndTight[i], punchedAndTight[i + 1], 0));
+        for (int i = 0; i < hitAndTight.length; i += 2) {
+            counts.add(new PageCount(hitAndTight[i], hitAndTight[i + 1], 0));
         }
         return counts;
     }
@@ -60,7 +60,7 @@ class DepthTest {
         assertThat(plan.depth().setting().name()).isEqualTo(setting);
         assertThat(plan.depth().decidedBy()).isEqualTo(Decider.THICKNESS);
         assertThat(plan.depth().turnsFreely()).isTrue();
-        assertThat(plan.edgeDistance()).isEqualTo(plan.depth().setting().axis());
+        assertThat(plan.edgeDistance()).isEqualTo(plan.depth().setting().centre());
     }
 
     @Test
@@ -152,8 +152,8 @@ class DepthTest {
     @Test
     void pagesThatCouldNotBeReadAreSaid() throws Exception {
         PlanChoices choices = Fixtures.of(Method.WIRE).choicesOf(Fixtures.exactly(Length.ofMm(3)), A4);
-        PageCount unread = new PageCount(0, 0, 4);
-        Plan plan = choices.settle(List.of(unread, unread, unread)).plan();
+        PageCount unchecked = new PageCount(0, 0, 4);
+        Plan plan = choices.settle(List.of(unchecked, unchecked, unchecked)).plan();
         assertThat(plan.because())
                 .extracting(Reason::text)
                 .anyMatch(t -> t.contains("of 4 that could not be read whole"));
@@ -194,9 +194,9 @@ class DepthTest {
 
     @ParameterizedTest
     @CsvSource({"deep,6", "DEEP,6", "6 mm,6", "5.08 mm,5.08", "0.2 in,5.08", "5.25 mm,5.25"})
-    void theJobsOwnDepth(String depth, String axis) throws Exception {
+    void theJobsOwnDepth(String depth, String centre) throws Exception {
         Plan plan = unseen(Fixtures.of(Method.WIRE).depth(depth), "1 mm");
-        assertThat(plan.edgeDistance()).isEqualTo(Length.ofMm(axis));
+        assertThat(plan.edgeDistance()).isEqualTo(Length.ofMm(centre));
         assertThat(plan.depth().decidedBy()).isEqualTo(Decider.JOB);
     }
 
@@ -237,7 +237,7 @@ class DepthTest {
     }
 
     @Test
-    void theClosersOwnSizesAndRegistrationCount() throws Exception {
+    void theClosersOwnSizesAndPunchingToleranceCount() throws Exception {
         Pattern pattern = Catalogue.builtIn().patterns().byId("W3_1i-square-0t").orElseThrow();
         Punch own = PunchLike.of(
                 pattern,
@@ -246,18 +246,18 @@ class DepthTest {
                 ElementSizes.range(Length.ofInch(5, 16), Length.ofInch(3, 8)),
                 Length.ofMm("1.5"),
                 null);
-        Fixtures job = Fixtures.of(Method.WIRE).registration(null);
+        Fixtures job = Fixtures.of(Method.WIRE).punchingTolerance(null);
         // 10 leaves of 20 lb bond go on 3/16 in, which it does not close; the next it closes is 5/16 in
         Plan thin = job.plan(10, A4, own);
         assertThat(thin.element().name()).isEqualTo("5/16 in");
-        assertThat(thin.registration()).isEqualTo(Length.ofMm("1.5"));
+        assertThat(thin.punchingTolerance()).isEqualTo(Length.ofMm("1.5"));
         // 80 leaves are at most 8.13 mm, with 1/8 in 11.3: 1/2 in, which is too large for it, and is said all the same
         Plan thick = job.plan(80, A4, own);
         assertThat(thick.element().name()).isEqualTo("1/2 in");
         assertThat(thick.closerTakes()).isEqualTo(own.elements());
         assertThat(thick.because()).extracting(Reason::text).anyMatch(t -> t.contains("which the element is not"));
-        assertThat(job.plan(10, A4).registration()).isEqualTo(Length.ofMm(1));
-        assertThat(job.registration(Length.ofMm(2)).plan(10, A4, own).registration())
+        assertThat(job.plan(10, A4).punchingTolerance()).isEqualTo(Length.ofMm(1));
+        assertThat(job.punchingTolerance(Length.ofMm(2)).plan(10, A4, own).punchingTolerance())
                 .isEqualTo(Length.ofMm(2));
     }
 
@@ -300,7 +300,7 @@ class DepthTest {
             if (!choices.settings().get(i).depth().binds()) {
                 PageCount other = counts.get(i);
                 PageCount chosen = counts.get(settled.index());
-                assertThat(chosen.punched()).isLessThanOrEqualTo(other.punched());
+                assertThat(chosen.hit()).isLessThanOrEqualTo(other.hit());
             }
         }
         // the same without content: a thicker stack never asks for a shallower setting at the usual clearance

@@ -49,7 +49,7 @@ class ElementReasonsTest {
                 .containsExactly(
                         "element 5/16 in: the stack of at most 4 mm with 3 mm of clearance (as the job says) needs 7"
                                 + " mm; the smallest wire 3:1 that takes it (7.94 mm, common practice, no source)");
-        // 4:1: axis at 5.08 mm, holes of 4.4
+        // 4:1: centre at 5.08 mm, holes of 4.4
         assertThat(reasons(Fixtures.of(Method.COIL).planOf(range("4", "4"), A4), Topic.ELEMENT))
                 .containsExactly(
                         "element 8 mm: the stack of at most 4 mm with 3.18 mm of clearance (rule \"usual\": common"
@@ -90,7 +90,7 @@ class ElementReasonsTest {
         // an invented pattern whose elements nobody sells
         Catalogue shop = Catalogue.of(OwnTables.read(List.of(new NamedText(
                 "shop.csv",
-                "id,method,row,shape,hole_along,hole_across,spacing,axis,elements\n"
+                "id,method,row,shape,hole_along,hole_across,spacing,centre,elements\n"
                         + "x,rings,fixed,round,3 mm,3 mm,80 mm,12 mm,staples\n"))));
         Fixtures job = Fixtures.of(Method.RINGS);
         Sizing sizing =
@@ -106,12 +106,12 @@ class ElementReasonsTest {
     @Test
     void strandsWithTheirSource() {
         // Printing Impressions, Feb 2005: a coil's filament is 0.063 to 0.085 in
-        assertThat(Strands.all())
-                .contains(new Strands.Strand(
+        assertThat(WireThicknesses.all())
+                .contains(new WireThicknesses.WireThickness(
                         "coil",
                         Length.ofInch(85, 1000),
                         "filament 0.063 to 0.085 in (Printing Impressions, Feb 2005)"));
-        assertThat(Strands.notes().get(0)).contains("thicker end of what is in use");
+        assertThat(WireThicknesses.notes().get(0)).contains("thicker end of what is in use");
     }
 
     @Test

@@ -6,7 +6,7 @@ import io.bindprep.block.Leaf;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Method;
 import io.bindprep.catalogue.Punch;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Hanger;
@@ -26,12 +26,12 @@ record Fixtures(
         Method method,
         String pitch,
         String punch,
-        Length clearMargin,
-        Length registration,
+        Length bindingMargin,
+        Length punchingTolerance,
         Length clearance,
         String stock,
         String cover,
-        Length leastWeb,
+        Length minimumWeb,
         Hanger hanger,
         String depth) {
     static final Length A4 = Length.ofMm(297);
@@ -53,46 +53,46 @@ record Fixtures(
 
     Fixtures pitch(String value) {
         return new Fixtures(
-                method, value, punch, clearMargin, registration, clearance, stock, cover, leastWeb, hanger, depth);
+                method, value, punch, bindingMargin, punchingTolerance, clearance, stock, cover, minimumWeb, hanger, depth);
     }
 
     Fixtures punch(String value) {
         return new Fixtures(
-                method, pitch, value, clearMargin, registration, clearance, stock, cover, leastWeb, hanger, depth);
+                method, pitch, value, bindingMargin, punchingTolerance, clearance, stock, cover, minimumWeb, hanger, depth);
     }
 
-    Fixtures clearMargin(Length value) {
+    Fixtures bindingMargin(Length value) {
         return new Fixtures(
-                method, pitch, punch, value, registration, clearance, stock, cover, leastWeb, hanger, depth);
+                method, pitch, punch, value, punchingTolerance, clearance, stock, cover, minimumWeb, hanger, depth);
     }
 
-    Fixtures registration(Length value) {
-        return new Fixtures(method, pitch, punch, clearMargin, value, clearance, stock, cover, leastWeb, hanger, depth);
+    Fixtures punchingTolerance(Length value) {
+        return new Fixtures(method, pitch, punch, bindingMargin, value, clearance, stock, cover, minimumWeb, hanger, depth);
     }
 
     Fixtures clearance(Length value) {
         return new Fixtures(
-                method, pitch, punch, clearMargin, registration, value, stock, cover, leastWeb, hanger, depth);
+                method, pitch, punch, bindingMargin, punchingTolerance, value, stock, cover, minimumWeb, hanger, depth);
     }
 
     Fixtures stocks(String text, String covers) {
         return new Fixtures(
-                method, pitch, punch, clearMargin, registration, clearance, text, covers, leastWeb, hanger, depth);
+                method, pitch, punch, bindingMargin, punchingTolerance, clearance, text, covers, minimumWeb, hanger, depth);
     }
 
-    Fixtures leastWeb(Length value) {
+    Fixtures minimumWeb(Length value) {
         return new Fixtures(
-                method, pitch, punch, clearMargin, registration, clearance, stock, cover, value, hanger, depth);
+                method, pitch, punch, bindingMargin, punchingTolerance, clearance, stock, cover, value, hanger, depth);
     }
 
     Fixtures hanger(Hanger value) {
         return new Fixtures(
-                method, pitch, punch, clearMargin, registration, clearance, stock, cover, leastWeb, value, depth);
+                method, pitch, punch, bindingMargin, punchingTolerance, clearance, stock, cover, minimumWeb, value, depth);
     }
 
     Fixtures depth(String value) {
         return new Fixtures(
-                method, pitch, punch, clearMargin, registration, clearance, stock, cover, leastWeb, hanger, value);
+                method, pitch, punch, bindingMargin, punchingTolerance, clearance, stock, cover, minimumWeb, hanger, value);
     }
 
     Job job() {
@@ -100,7 +100,7 @@ record Fixtures(
         return new Job(
                 1,
                 Sides.TWO,
-                BoundEdge.LEFT,
+                BindingEdge.LEFT,
                 null,
                 named(stock),
                 blank,
@@ -111,10 +111,10 @@ record Fixtures(
                 pitch,
                 punch,
                 depth,
-                clearMargin,
-                registration,
+                bindingMargin,
+                punchingTolerance,
                 clearance,
-                leastWeb,
+                minimumWeb,
                 hanger,
                 Supply.BUILT_IN,
                 FailOn.ERROR,

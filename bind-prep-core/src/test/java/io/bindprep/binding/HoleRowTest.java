@@ -27,7 +27,7 @@ class HoleRowTest {
     }
 
     private static HoleRow row(Pattern pattern, Punch punch, Length edge) {
-        return new RowMaker(pattern, punch, edge, punch.leastWeb(), null).row();
+        return new RowMaker(pattern, punch, edge, punch.minimumWeb(), null).row();
     }
 
     private static HoleRow generic(String id, Length edge) {
@@ -51,7 +51,7 @@ class HoleRowTest {
         // metric coil: 30 on 297 mm, 26 on 257 mm (RFC 3806 metric30Hole, metric26Hole)
         "C9.5m-round-0t,297 mm,30,10.75",
         "C9.5m-round-0t,257 mm,26,9.75",
-        // rings: counts and spacings of XJDF 2.2 F.2 to F.4, first axis = (edge - span) / 2
+        // rings: counts and spacings of XJDF 2.2 F.2 to F.4, first centre = (edge - span) / 2
         "R2m-ISO,297 mm,2,108.5",
         "R2m-DIN,297 mm,2,108.5",
         "R2m-ISO,210 mm,2,65.0",
@@ -61,9 +61,9 @@ class HoleRowTest {
     void publishedCountsAndCentredFirstHoles(String id, String edge, int count, double firstMm) {
         HoleRow row = generic(id, Length.parse(edge));
         assertThat(row.holes()).hasSize(count);
-        assertThat(row.holes().get(0).axis().mm()).isCloseTo(firstMm, within(0.0005));
+        assertThat(row.holes().get(0).centre().mm()).isCloseTo(firstMm, within(0.0005));
         assertThat(row.holes().get(0).pin()).isEqualTo(1);
-        assertThat(row.stuckPins()).isEmpty();
+        assertThat(row.fixedPins()).isEmpty();
     }
 
     @ParameterizedTest
@@ -85,10 +85,10 @@ class HoleRowTest {
 
     @Test
     void rfc3806TwentyTwoHolesOnElevenInch() throws Exception {
-        // RFC 3806 4.2.1 twentyTwoHoleUS: 22 at 1/2 in on 11 in, so the first axis lies at (279.4 - 266.7) / 2 = 6.35
+        // RFC 3806 4.2.1 twentyTwoHoleUS: 22 at 1/2 in on 11 in, so the first centre lies at (279.4 - 266.7) / 2 = 6.35
         // mm
         HoleRow row = HoleRow.centred(pattern("W2_1i-round-0t"), LETTER, 22);
-        assertThat(row.holes().get(0).axis()).isEqualTo(Length.ofMm("6.35"));
+        assertThat(row.holes().get(0).centre()).isEqualTo(Length.ofMm("6.35"));
         Plan plan = Fixtures.of(Method.WIRE).punch("rfc3806-22-hole-us").plan(42, LETTER);
         assertThat(plan.row().holes()).hasSize(22).isEqualTo(row.holes());
     }
@@ -99,7 +99,7 @@ class HoleRowTest {
         assertThat(LETTER.units() % pattern("W3_1i-square-0t").pitch().units()).isZero();
         HoleRow row = generic("W3_1i-square-0t", LETTER);
         // pin 33 would stand exactly on the end
-        assertThat(row.holes().get(31).axis().plus(pattern("W3_1i-square-0t").pitch()))
+        assertThat(row.holes().get(31).centre().plus(pattern("W3_1i-square-0t").pitch()))
                 .isEqualTo(LETTER);
         assertThat(row.pulledPins()).startsWith(33);
     }
@@ -107,9 +107,9 @@ class HoleRowTest {
     @Test
     void holesThatTouchTheEndAreRefused() {
         // 20 comb holes on 11 in leave exactly no web; a 17th 2:1 hole on 210 mm leaves 0.225 mm: by arithmetic
-        assertThat(HoleRow.centred(pattern("P16_9i-rect-0t"), LETTER, 20).leastWeb())
+        assertThat(HoleRow.centred(pattern("P16_9i-rect-0t"), LETTER, 20).minimumWeb())
                 .isEqualTo(Length.ZERO);
-        assertThat(HoleRow.centred(pattern("W2_1i-round-0t"), A5, 17).leastWeb())
+        assertThat(HoleRow.centred(pattern("W2_1i-round-0t"), A5, 17).minimumWeb())
                 .isEqualTo(Length.ofMm("0.225"));
         assertThat(generic("P16_9i-rect-0t", LETTER).holes()).hasSize(19);
         assertThat(generic("W2_1i-round-0t", A5).holes()).hasSize(16);
@@ -121,7 +121,7 @@ class HoleRowTest {
 
     @Test
     void pinsBesideTheSheetArePulled() {
-        // A4 at 3:1, first axis 8.8 mm: pin 35 stands at 296.67 mm, half on the sheet; pin 36 clears it by 6.15 mm,
+        // A4 at 3:1, first centre 8.8 mm: pin 35 stands at 296.67 mm, half on the sheet; pin 36 clears it by 6.15 mm,
         // under a
         // pitch; pin 37 by 14.6 mm
         HoleRow row = generic("W3_1i-square-0t", A4);
@@ -134,7 +134,7 @@ class HoleRowTest {
     void fixedGuideLeavesWhatCannotBePulled() throws Exception {
         // a punch of our own invention: the guide stands half a pitch off pin 1, pins 1 and 2 come out
         Punch own = Catalogue.of(OwnTables.read(List.of(new NamedText("shop.csv", """
-                        id,pattern,pins,guide,first_pin,capacity,pullable,longest_edge,least_web,source
+                        id,pattern,pins,guide,first_pin,capacity,pullable,longest_edge,minimum_web,source
                         ours,W3_1i-square-0t,40,fixed,1/6 in,2 mm,1-2,14 in,3 mm,our own
                         """))))
                 .punches()
@@ -143,7 +143,7 @@ class HoleRowTest {
         HoleRow row = row(pattern("W3_1i-square-0t"), own, A4);
         // pin 1 at 4.233 mm leaves 2.25 mm, pin 35 at 292.1 leaves 2.92, pin 36 misses the sheet by 1.6
         assertThat(row.pulledPins()).containsExactly(1);
-        assertThat(row.stuckPins()).containsExactly(35);
+        assertThat(row.fixedPins()).containsExactly(35);
         assertThat(row.holes()).hasSize(33);
         Plan plan = Fixtures.of(Method.WIRE).plan(42, A4, own);
         assertThat(plan.row()).isEqualTo(row);
@@ -161,23 +161,23 @@ class HoleRowTest {
             for (int run = 0; run < 100; run++) {
                 Length edge = new Length(Length.ofMm(60).units()
                         + random.nextLong(Length.ofMm(371).units()));
-                int count = RowMaker.count(pattern, edge, punch.leastWeb(), punch.pins());
+                int count = RowMaker.count(pattern, edge, punch.minimumWeb(), punch.pins());
                 if (count == 0) {
                     continue;
                 }
                 HoleRow row = row(pattern, punch, edge);
                 Length half = pattern.holeAlong().half();
                 assertThat(row.holes()).hasSize(count);
-                Length first = row.holes().get(0).axis();
-                Length last = row.holes().get(count - 1).axis();
-                assertThat(first.minus(half)).isGreaterThanOrEqualTo(punch.leastWeb());
-                assertThat(edge.minus(last).minus(half)).isGreaterThanOrEqualTo(punch.leastWeb());
+                Length first = row.holes().get(0).centre();
+                Length last = row.holes().get(count - 1).centre();
+                assertThat(first.minus(half)).isGreaterThanOrEqualTo(punch.minimumWeb());
+                assertThat(edge.minus(last).minus(half)).isGreaterThanOrEqualTo(punch.minimumWeb());
                 assertThat(edge.minus(last).minus(first).abs().units()).isLessThanOrEqualTo(1);
-                assertThat(row.leastWeb()).isGreaterThanOrEqualTo(punch.leastWeb());
+                assertThat(row.minimumWeb()).isGreaterThanOrEqualTo(punch.minimumWeb());
                 if (pattern.repeating() && count < punch.pins()) {
                     // one more would not keep its web
-                    assertThat(HoleRow.centred(pattern, edge, count + 1).leastWeb())
-                            .isLessThan(punch.leastWeb());
+                    assertThat(HoleRow.centred(pattern, edge, count + 1).minimumWeb())
+                            .isLessThan(punch.minimumWeb());
                 }
                 assertThat(row.pulledPins()).noneMatch(p -> p <= count).hasSizeLessThanOrEqualTo(2);
             }
@@ -206,12 +206,12 @@ class HoleRowTest {
 
     @ParameterizedTest
     @CsvSource({
-        // XJDF 2.2 Appendix F, default distance of the axis in points of 1/72 in, two decimals
+        // XJDF 2.2 Appendix F, default distance of the centre in points of 1/72 in, two decimals
         "W3_1i-square-0t,14.40", "W2_1i-round-0t,17.50", "P16_9i-rect-0t,13.50", "P12m-rect-0t,12.76",
         "C9.5m-round-0t,31.18", "R2m-ISO,34.02", "R2m-DIN,31.18", "R3i-US,29.25"
     })
     void axesAreThoseOfXjdf(String id, double points) {
         // comb: 3/16 in is 13.50 pt; XJDF prints 13.54
-        assertThat(pattern(id).axis().inches() * 72).isCloseTo(points, within(0.005));
+        assertThat(pattern(id).centre().inches() * 72).isCloseTo(points, within(0.005));
     }
 }

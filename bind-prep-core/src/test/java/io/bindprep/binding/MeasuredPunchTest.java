@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * A punch of 21 pins at 12 mm (XJDF 2.2 F.9: holes of 7 x 3 mm, axis at 4.5 mm) whose errors are known: the row of pins is
+ * A punch of 21 pins at 12 mm (XJDF 2.2 F.9: holes of 7 x 3 mm, centre at 4.5 mm) whose errors are known: the row of pins is
  * 240 mm, so that an error over the whole falls to a hole by the share of its distance. Every number is worked by hand.
  */
 class MeasuredPunchTest {
@@ -39,13 +39,13 @@ class MeasuredPunchTest {
         return new Deviation(Length.ofMm(value), Length.ofMm(tolerance));
     }
 
-    private static Punch punch(Pattern pattern, int pins, String firstPin, String registration, MeasuredErrors errors) {
+    private static Punch punch(Pattern pattern, int pins, String firstPin, String punchingTolerance, MeasuredErrors errors) {
         return PunchLike.of(
                 pattern,
                 pins,
                 firstPin == null ? null : Length.ofMm(firstPin),
                 null,
-                registration == null ? null : Length.ofMm(registration),
+                punchingTolerance == null ? null : Length.ofMm(punchingTolerance),
                 errors);
     }
 
@@ -53,8 +53,8 @@ class MeasuredPunchTest {
         return punch(PATTERN, 21, null, null, errors);
     }
 
-    private static Plan plan(Punch punch, Length registration) throws Exception {
-        return Fixtures.of(Method.COMB).registration(registration).plan(10, A4, punch);
+    private static Plan plan(Punch punch, Length punchingTolerance) throws Exception {
+        return Fixtures.of(Method.COMB).punchingTolerance(punchingTolerance).plan(10, A4, punch);
     }
 
     @Test
@@ -74,7 +74,7 @@ class MeasuredPunchTest {
         assertThat(row.guideOff()).isEqualTo(Length.ofMm("0.4"));
         assertThat(row.gap()).isNull();
         // 27.9 - 3.5
-        assertThat(row.leastWeb()).isEqualTo(Length.ofMm("24.4"));
+        assertThat(row.minimumWeb()).isEqualTo(Length.ofMm("24.4"));
         // symmetric along the edge; a leaf fed turned over has its deep end where the others have the shallow one
         assertThat(row.offset()).isEqualTo(Length.ofMm("0.6"));
         assertThat(row.slant()).isEqualTo(Length.ofMm("0.6"));
@@ -100,7 +100,7 @@ class MeasuredPunchTest {
         assertThat(Fixtures.reasons(plan, Topic.DEPTH))
                 .first()
                 .isEqualTo(
-                        "in the middle of this row the holes were measured to lie 4.7 mm from the bound edge at shallow");
+                        "in the middle of this row the holes were measured to lie 4.7 mm from the binding edge at shallow");
         assertThat(Fixtures.reasons(plan, Topic.SKEW))
                 .singleElement()
                 .asString()
@@ -112,8 +112,8 @@ class MeasuredPunchTest {
     void theSameErrorsTheOtherWay() throws Exception {
         Plan plan = plan(punch(OPPOSITE), null);
         // (297 - 238.8) / 2
-        assertThat(plan.row().holes().get(0).axis()).isEqualTo(Length.ofMm("29.1"));
-        assertThat(plan.row().holes().get(20).axis()).isEqualTo(Length.ofMm("267.9"));
+        assertThat(plan.row().holes().get(0).centre()).isEqualTo(Length.ofMm("29.1"));
+        assertThat(plan.row().holes().get(20).centre()).isEqualTo(Length.ofMm("267.9"));
         assertThat(plan.edgeDistance()).isEqualTo(Length.ofMm("4.3"));
         assertThat(new MeasuredPins(PATTERN, punch(OPPOSITE)).leftOpen(plan.row()))
                 .isEqualTo(Length.ofMm("0.47"));
@@ -150,7 +150,7 @@ class MeasuredPunchTest {
             MeasuredPins stand = new MeasuredPins(PATTERN, punch(errors));
             HoleRow row = new RowMaker(PATTERN, punch(errors), A4, Length.ofMm(1), null).row();
             // (297 - 240) / 2
-            assertThat(row.holes().get(0).axis()).isEqualTo(Length.ofMm("28.5"));
+            assertThat(row.holes().get(0).centre()).isEqualTo(Length.ofMm("28.5"));
             assertThat(row.guideOff()).isEqualTo(Length.ZERO);
             assertThat(List.of(stand.deeper(row), stand.slant(row), stand.leftOpen(row)))
                     .containsOnly(Length.ZERO);
@@ -241,11 +241,11 @@ class MeasuredPunchTest {
                 "0.8|2|2|2 mm as the job says, more than the 0.47 mm that the measuring of the punch leaves open at worst on"
                         + " top of the 0.8 mm of its file"
             })
-    void registrationIsNeverLessThanWhatIsLeftOpen(String stated, String asked, String registration, String why)
+    void registrationIsNeverLessThanWhatIsLeftOpen(String stated, String asked, String punchingTolerance, String why)
             throws Exception {
         Plan plan = plan(punch(PATTERN, 21, null, stated, ALL), asked == null ? null : Length.ofMm(asked));
-        assertThat(plan.registration()).isEqualTo(Length.ofMm(registration));
-        assertThat(Fixtures.reasons(plan, Topic.MARGIN)).contains("registration " + why);
+        assertThat(plan.punchingTolerance()).isEqualTo(Length.ofMm(punchingTolerance));
+        assertThat(Fixtures.reasons(plan, Topic.MARGIN)).contains("punching tolerance " + why);
     }
 
     @ParameterizedTest
@@ -253,15 +253,15 @@ class MeasuredPunchTest {
             nullValues = "-",
             delimiter = '|',
             value = {
-                "-|-|1|registration 1 mm either way, as nobody measured the punch (our own, no source)",
-                "0.8|-|0.8|registration 0.8 mm as the punch ours was measured",
+                "-|-|1|punching tolerance 1 mm either way, as nobody measured the punch (our own, no source)",
+                "0.8|-|0.8|punching tolerance 0.8 mm as the punch ours was measured",
                 "0.8|0.5|0.5|-"
             })
-    void registrationOfAPunchThatNobodyCalibrated(String stated, String asked, String registration, String why)
+    void registrationOfAPunchThatNobodyCalibrated(String stated, String asked, String punchingTolerance, String why)
             throws Exception {
         Plan plan = plan(punch(PATTERN, 21, null, stated, null), asked == null ? null : Length.ofMm(asked));
-        assertThat(plan.registration()).isEqualTo(Length.ofMm(registration));
-        // the clear margin is the other reason of its topic
+        assertThat(plan.punchingTolerance()).isEqualTo(Length.ofMm(punchingTolerance));
+        // the binding margin is the other reason of its topic
         assertThat(Fixtures.reasons(plan, Topic.MARGIN)).hasSize(why == null ? 1 : 2);
         if (why != null) {
             assertThat(Fixtures.reasons(plan, Topic.MARGIN)).contains(why);

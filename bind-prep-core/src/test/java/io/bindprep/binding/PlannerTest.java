@@ -35,7 +35,7 @@ class PlannerTest {
         assertThat(plan.pitchName()).isEqualTo("3:1");
         assertThat(plan.element().name()).isEqualTo("5/16 in");
         assertThat(plan.closer()).isEqualTo(Length.ofInch(5, 16));
-        // XJDF 2.2 F.10: axis at 0.2 in, hole 5/32 in square
+        // XJDF 2.2 F.10: centre at 0.2 in, hole 5/32 in square
         assertThat(plan.edgeDistance()).isEqualTo(Length.ofMm("5.08"));
         assertThat(plan.holeAlong()).isEqualTo(Length.ofInch(5, 32)).isEqualTo(plan.holeAcross());
         assertThat(plan.round()).isFalse();
@@ -43,7 +43,7 @@ class PlannerTest {
         assertThat(plan.loops()).isEqualTo(34);
         // about 20 sheets of 20 lb a lift, evened out: common practice, no source
         assertThat(plan.lifts()).containsExactly(14, 14, 14);
-        assertThat(plan.registration()).isEqualTo(Length.ofMm(1));
+        assertThat(plan.punchingTolerance()).isEqualTo(Length.ofMm(1));
         assertThat(plan.straddles()).isEmpty();
         assertThat(String.join("\n", plan.because().stream().map(Reason::text).toList()))
                 .contains(
@@ -58,15 +58,15 @@ class PlannerTest {
 
     @ParameterizedTest
     @CsvSource({
-        // bound edge to far side of the hole, registration zero: axis + half the hole of XJDF 2.2 Appendix F
+        // binding edge to far side of the hole, punching tolerance zero: centre + half the hole of XJDF 2.2 Appendix F
         "WIRE,3:1,7.06,3.10",
         "WIRE,2:1,9.35,3.00",
         "COMB,9/16 in,6.35,3.175",
         "COMB,12 mm,6.00,3.00"
     })
-    void punchedZones(Method method, String pitch, double zone, double outside) throws Exception {
-        Plan plan = Fixtures.of(method).pitch(pitch).registration(NONE).plan(42, A4);
-        assertThat(plan.punchedZone().mm()).isCloseTo(zone, within(0.005));
+    void holeZones(Method method, String pitch, double zone, double outside) throws Exception {
+        Plan plan = Fixtures.of(method).pitch(pitch).punchingTolerance(NONE).plan(42, A4);
+        assertThat(plan.holeZone().mm()).isCloseTo(zone, within(0.005));
         assertThat(plan.edgeDistance().minus(plan.holeAcross().half()).mm()).isCloseTo(outside, within(0.005));
     }
 
@@ -130,17 +130,17 @@ class PlannerTest {
     }
 
     @Test
-    void clearMargins() throws Exception {
+    void bindingMargins() throws Exception {
         // G. Markovits, "Good Wire Work is a Balancing Act", Printing News: 3/8 in at 3:1, 1/2 in at 2:1
-        assertThat(Fixtures.of(Method.WIRE).plan(42, A4).clearMargin()).isEqualTo(Length.ofInch(3, 8));
-        assertThat(Fixtures.of(Method.WIRE).pitch("2:1").plan(42, A4).clearMargin())
+        assertThat(Fixtures.of(Method.WIRE).plan(42, A4).bindingMargin()).isEqualTo(Length.ofInch(3, 8));
+        assertThat(Fixtures.of(Method.WIRE).pitch("2:1").plan(42, A4).bindingMargin())
                 .isEqualTo(Length.ofInch(1, 2));
         // a college print shop's guide: 1/4 in more; the comb's zone is 1/4 in (RFC 3806: 3/16 + 1/16 in)
-        assertThat(Fixtures.of(Method.COMB).plan(42, A4).clearMargin()).isEqualTo(Length.ofInch(1, 2));
+        assertThat(Fixtures.of(Method.COMB).plan(42, A4).bindingMargin()).isEqualTo(Length.ofInch(1, 2));
         assertThat(Fixtures.of(Method.WIRE)
-                        .clearMargin(Length.ofMm(7))
+                        .bindingMargin(Length.ofMm(7))
                         .plan(42, A4)
-                        .clearMargin())
+                        .bindingMargin())
                 .isEqualTo(Length.ofMm(7));
     }
 

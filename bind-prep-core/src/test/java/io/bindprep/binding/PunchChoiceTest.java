@@ -67,7 +67,7 @@ class PunchChoiceTest {
             Plan plan = Fixtures.of(Method.RINGS).plan(10, length);
             assertThat(plan.pattern()).isEqualTo("R3i-US");
             assertThat(reasons(plan, Topic.PITCH))
-                    .containsExactly("three rings R3i-US (XJDF 2.2 F.3): the bound edge of " + length.inMm()
+                    .containsExactly("three rings R3i-US (XJDF 2.2 F.3): the binding edge of " + length.inMm()
                             + " is that of a US sheet");
         }
         Plan shorter = Fixtures.of(Method.RINGS).plan(10, edge.minus(cut).minus(ONE));
@@ -75,7 +75,7 @@ class PunchChoiceTest {
         assertThat(reasons(shorter, Topic.PITCH))
                 .singleElement()
                 .asString()
-                .startsWith("two rings R2m-ISO (ISO 838:1974): the bound edge of ")
+                .startsWith("two rings R2m-ISO (ISO 838:1974): the binding edge of ")
                 .endsWith(" is not that of a US sheet");
     }
 
@@ -136,8 +136,8 @@ class PunchChoiceTest {
     @ParameterizedTest
     @CsvSource({
         // half of 3 mm: at that the hole is open; deeper than an inch is a slip of the unit (our own)
-        "1.5 mm,holes whose axis lies 1.5 mm from the bound edge of 3 mm would be open at it",
-        "25.401 mm,holes whose axis lies 25.4 mm from the bound edge are deeper than any punch cuts them"
+        "1.5 mm,holes whose centre lies 1.5 mm from the binding edge of 3 mm would be open at it",
+        "25.401 mm,holes whose centre lies 25.4 mm from the binding edge are deeper than any punch cuts them"
     })
     void aDepthBeyondTheLimitsSaysWhy(String depth, String why) {
         assertThatThrownBy(() ->
@@ -172,7 +172,7 @@ class PunchChoiceTest {
         // 1/3 in on 11 in: one hole in the middle, or three, the first 8.467 mm before it
         Pattern wire = pattern("W3_1i-square-0t");
         assertThat(HoleRow.centred(wire, LETTER, 1).holes()).containsExactly(new Hole(1, Length.ofInch(11, 2)));
-        assertThat(HoleRow.centred(wire, LETTER, 3).holes().get(0).axis())
+        assertThat(HoleRow.centred(wire, LETTER, 3).holes().get(0).centre())
                 .isEqualTo(Length.ofInch(11, 2).minus(Length.ofInch(1, 3)));
         assertThatThrownBy(() -> HoleRow.centred(wire, LETTER, 0)).isInstanceOf(IllegalArgumentException.class);
         // a set of two is two
@@ -188,15 +188,15 @@ class PunchChoiceTest {
                 .containsExactly("closer at the element's nominal 5/16 in (common practice, no source)");
         assertThat(reasons(wire, Topic.MARGIN))
                 .containsExactly(
-                        "clear margin 9.53 mm at 3:1: G. Markovits, \"Good Wire Work is a Balancing Act\", Printing"
+                        "binding margin 9.53 mm at 3:1: G. Markovits, \"Good Wire Work is a Balancing Act\", Printing"
                                 + " News");
-        // 4.76 mm of axis, 1.59 of hole and 1/4 in
+        // 4.76 mm of centre, 1.59 of hole and 1/4 in
         Plan comb = Fixtures.of(Method.COMB).plan(42, A4);
         assertThat(reasons(comb, Topic.CLOSER)).isEmpty();
         assertThat(reasons(comb, Topic.MARGIN))
                 .containsExactly(
-                        "clear margin 12.7 mm at 9/16 in: 1/4 in beyond the holes (a college print shop's guide)");
-        assertThat(reasons(Fixtures.of(Method.WIRE).clearMargin(Length.ofMm(7)).plan(42, A4), Topic.MARGIN))
-                .containsExactly("clear margin 7 mm as the job says");
+                        "binding margin 12.7 mm at 9/16 in: 1/4 in beyond the holes (a college print shop's guide)");
+        assertThat(reasons(Fixtures.of(Method.WIRE).bindingMargin(Length.ofMm(7)).plan(42, A4), Topic.MARGIN))
+                .containsExactly("binding margin 7 mm as the job says");
     }
 }

@@ -37,7 +37,7 @@ class RowLimitsTest {
     }
 
     private static Punch punch(Pattern pattern, int pins, String firstPin, String pullable) throws Exception {
-        String table = "id,pattern,pins,guide,first_pin,capacity,pullable,longest_edge,least_web,source\nours,"
+        String table = "id,pattern,pins,guide,first_pin,capacity,pullable,longest_edge,minimum_web,source\nours,"
                 + pattern.id() + "," + pins + "," + (firstPin.isEmpty() ? "movable" : "fixed") + "," + firstPin
                 + ",2 mm," + pullable + ",17 in," + (pattern == WIRE ? "3/16 in" : "1 mm") + ",our own\n";
         return Catalogue.of(OwnTables.read(List.of(new NamedText("shop.csv", table))))
@@ -47,7 +47,7 @@ class RowLimitsTest {
     }
 
     private static HoleRow row(Pattern pattern, Punch punch, Length edge, Hanger hanger) {
-        return new RowMaker(pattern, punch, edge, punch.leastWeb(), hanger).row();
+        return new RowMaker(pattern, punch, edge, punch.minimumWeb(), hanger).row();
     }
 
     private static List<Integer> pins(int from, int to) {
@@ -81,7 +81,7 @@ class RowLimitsTest {
         HoleRow nearer = row(COMB, punch(COMB, 20, "4.499 mm", "all"), A4, null);
         assertThat(nearer.holes().get(0).pin()).isEqualTo(2);
         assertThat(nearer.pulledPins()).containsExactly(1);
-        assertThat(nearer.leastWeb()).isGreaterThan(WEB);
+        assertThat(nearer.minimumWeb()).isGreaterThan(WEB);
     }
 
     @Test
@@ -90,14 +90,14 @@ class RowLimitsTest {
         Length edge = Length.ofMm("114.5");
         HoleRow all = row(COMB, punch(COMB, 20, "10 mm", "all"), edge, null);
         assertThat(all.pulledPins()).containsExactly(10);
-        assertThat(all.stuckPins()).isEmpty();
+        assertThat(all.fixedPins()).isEmpty();
         assertThat(holes(all)).isEqualTo(pins(1, 9));
         HoleRow none = row(COMB, punch(COMB, 20, "10 mm", "none"), edge, null);
-        assertThat(none.stuckPins()).containsExactly(10);
+        assertThat(none.fixedPins()).containsExactly(10);
         assertThat(none.pulledPins()).isEmpty();
         // a hair shorter: pin 10 misses the sheet, pin 11 is off by more than a pitch
         HoleRow missed = row(COMB, punch(COMB, 20, "10 mm", "none"), edge.minus(ONE), null);
-        assertThat(missed.stuckPins()).isEmpty();
+        assertThat(missed.fixedPins()).isEmpty();
         // a hair longer: pin 11 is off by less than a pitch
         assertThat(row(COMB, punch(COMB, 20, "10 mm", "all"), edge.plus(ONE), null)
                         .pulledPins())
@@ -110,7 +110,7 @@ class RowLimitsTest {
         // sheet where pin 1 or 3 cuts the first hole, both 1 and 36 in between
         HoleRow row = row(WIRE, punch(WIRE, 36, "", "none"), A4, null);
         assertThat(holes(row)).isEqualTo(pins(1, 34));
-        assertThat(row.stuckPins()).containsExactly(35);
+        assertThat(row.fixedPins()).containsExactly(35);
     }
 
     @Test
@@ -119,8 +119,8 @@ class RowLimitsTest {
         Hanger hanger = new Hanger(Length.ofMm(90), null);
         HoleRow row = row(WIRE, punch(WIRE, 36, "", "1-11 13-34 36"), A4, hanger);
         assertThat(row.holes().get(0).pin()).isEqualTo(2);
-        assertThat(row.stuckPins()).isEmpty();
-        assertThat(row.gap().stuckPins()).isEmpty();
+        assertThat(row.fixedPins()).isEmpty();
+        assertThat(row.gap().fixedPins()).isEmpty();
         assertThat(row.gap().pulledPins()).isEqualTo(pins(13, 24));
         assertThat(row.pulledPins()).containsAll(List.of(1, 36)).isSorted();
     }
@@ -173,7 +173,7 @@ class RowLimitsTest {
         assertThatThrownBy(() -> Fixtures.of(Method.WIRE)
                         .hanger(new Hanger(Length.ofMm(260), null))
                         .plan(10, A4))
-                .hasMessage("a gap of 260 mm in a bound edge of 297 mm leaves fewer than 2 holes on a side");
+                .hasMessage("a gap of 260 mm in a binding edge of 297 mm leaves fewer than 2 holes on a side");
     }
 
     @ParameterizedTest
@@ -209,10 +209,10 @@ class RowLimitsTest {
         Plan whole = Fixtures.of(Method.WIRE).punch("rfc3806-22-hole-us").plan(10, LETTER);
         assertThat(Fixtures.reasons(whole, Topic.PINS)).containsExactly("no pin needs pulling");
         // all 36 pins stay: 35 would be cut open, 12 to 23 stand in the gap
-        Plan stuck = Fixtures.of(Method.WIRE)
+        Plan fixed = Fixtures.of(Method.WIRE)
                 .hanger(new Hanger(Length.ofMm(90), null))
                 .plan(10, A4, punch(WIRE, 36, "", "none"));
-        assertThat(Fixtures.reasons(stuck, Topic.PINS))
+        assertThat(Fixtures.reasons(fixed, Topic.PINS))
                 .containsExactly(
                         "pins [35] of the punch ours cut a hole open or too near the end and cannot be pulled",
                         "pins [12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23] of the punch ours cut holes into the"
@@ -226,7 +226,7 @@ class RowLimitsTest {
 
     @Test
     void whoAskedForTheWebIsSaid() throws Exception {
-        Plan own = Fixtures.of(Method.WIRE).leastWeb(Length.ofMm(2)).plan(10, A4);
+        Plan own = Fixtures.of(Method.WIRE).minimumWeb(Length.ofMm(2)).plan(10, A4);
         // 34 pitches of 1/3 in are 287.87 mm: 4.57 on either side, less half of 5/32 in
         assertThat(Fixtures.reasons(own, Topic.ROW))
                 .containsExactly(
@@ -246,16 +246,16 @@ class RowLimitsTest {
         "1,false,either end may go to the side guide,within",
         "0.999,true,the same end to the side guide on every lift,beyond"
     })
-    void aRowOffTheMiddleByTheRegistration(String registration, boolean sameEnd, String how, String where)
+    void aRowOffTheMiddleByThePunchingTolerance(String punchingTolerance, boolean sameEnd, String how, String where)
             throws Exception {
         Plan plan = Fixtures.of(Method.COMB)
-                .registration(Length.ofMm(registration))
+                .punchingTolerance(Length.ofMm(punchingTolerance))
                 .plan(10, A4, punch(COMB, 24, "10 mm", "all"));
         assertThat(plan.row().offset()).isEqualTo(Length.ofMm(1));
         assertThat(plan.sameEndToGuide()).isEqualTo(sameEnd);
         assertThat(Fixtures.reasons(plan, Topic.FEED))
                 .containsExactly(how + ": the holes of a leaf fed turned over would lie 1 mm off the others, " + where
-                        + " the registration of 1 mm");
+                        + " the punching tolerance of 1 mm");
     }
 
     @Test
@@ -278,18 +278,18 @@ class RowLimitsTest {
                 "-,generic-W3_1i-square-0t,-,punch,3:1",
                 "3:1,-,-,pitch,3:1",
                 "3:1,generic-W3_1i-square-0t,-,pitch,3:1",
-                "3:1,-,2,least-web,2 mm",
-                "-,-,2,least-web,2 mm"
+                "3:1,-,2,minimum-web,2 mm",
+                "-,-,2,minimum-web,2 mm"
             })
     void anEdgeThatTakesNoHoleNamesTheSettingToChange(
             String pitch, String punch, String web, String key, String value) {
         Fixtures job =
-                Fixtures.of(Method.WIRE).pitch(pitch).punch(punch).leastWeb(web == null ? null : Length.ofMm(web));
+                Fixtures.of(Method.WIRE).pitch(pitch).punch(punch).minimumWeb(web == null ? null : Length.ofMm(web));
         assertThatThrownBy(() -> job.plan(10, Length.ofMm("7.9"))).isInstanceOfSatisfying(SettingException.class, e -> {
             assertThat(e.key()).isEqualTo(key);
             assertThat(e.value()).isEqualTo(value);
             assertThat(e.remedy())
-                    .isEqualTo("choose another pitch, punch" + (web == null ? "" : ", least-web") + " or bound edge");
+                    .isEqualTo("choose another pitch, punch" + (web == null ? "" : ", minimum-web") + " or binding edge");
             assertThat(e.known()).isEmpty();
         });
     }
@@ -312,7 +312,7 @@ class RowLimitsTest {
         Plan part = Fixtures.of(Method.RINGS).plan(10, Length.ofMm(210), four);
         assertThat(part.row().holes()).isEmpty();
         assertThat(Fixtures.reasons(part, Topic.ROW))
-                .containsExactly("no hole row: the bound edge of 210 mm is too short for a hole with its web");
+                .containsExactly("no hole row: the binding edge of 210 mm is too short for a hole with its web");
         assertThat(Fixtures.of(Method.RINGS).plan(10, A4, four).row().holes()).hasSize(4);
     }
 
@@ -333,7 +333,7 @@ class RowLimitsTest {
 
     @ParameterizedTest
     @CsvSource({
-        // 3.96875 mm of hole less a strand of 1.2 are 2.76875; so much paper lies outside it at 2.76875 + 1.984375, in
+        // 3.96875 mm of hole less a wire of 1.2 are 2.76875; so much paper lies outside it at 2.76875 + 1.984375, in
         // whole units of 1/914400 in
         "4.753111111,2.77,lets no more through",
         "4.753083333,2.77,would pass the hole of 3.97 mm up to 2.77 mm",
@@ -353,8 +353,8 @@ class RowLimitsTest {
 
     @Test
     void aStrandThatFillsTheHoleLetsNothingSlant() throws Exception {
-        // an invented pattern for rings: holes of 3 mm, strands of 4 mm
-        String table = "id,method,row,shape,hole_along,hole_across,spacing,axis,elements\n"
+        // an invented pattern for rings: holes of 3 mm, wire thicknesses of 4 mm
+        String table = "id,method,row,shape,hole_along,hole_across,spacing,centre,elements\n"
                 + "narrow,rings,fixed,round,3 mm,3 mm,80 mm,12 mm,rings mm\n"
                 + "unknown,rings,fixed,round,3 mm,3 mm,80 mm,12 mm,staples\n";
         Catalogue shop = Catalogue.of(OwnTables.read(List.of(new NamedText("shop.csv", table))));
@@ -364,10 +364,10 @@ class RowLimitsTest {
             Punch punch = shop.punches().generic(pattern);
             RowPlanner planner = new RowPlanner(
                     Fixtures.of(Method.RINGS).job(), pattern, punch, A4, (topic, text) -> said.add(text));
-            Skew skew = planner.skew(planner.row(), pattern.axis(), Length.ofMm(1));
+            Skew skew = planner.skew(planner.row(), pattern.centre(), Length.ofMm(1));
             assertThat(skew == null ? null : skew.rise()).isEqualTo(id.equals("narrow") ? Length.ZERO : null);
         }
         assertThat(said)
-                .contains("how skewed a sheet may sit is not known: no thickness of the strands is known for staples");
+                .contains("how skewed a sheet may sit is not known: the wire thickness is not known for staples");
     }
 }

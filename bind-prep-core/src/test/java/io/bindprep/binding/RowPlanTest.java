@@ -32,7 +32,7 @@ class RowPlanTest {
 
     private static Punch punch(String pattern, int pins, String firstPin, String pullable, String web)
             throws Exception {
-        String table = "id,pattern,pins,guide,first_pin,capacity,pullable,longest_edge,least_web,source\nours,"
+        String table = "id,pattern,pins,guide,first_pin,capacity,pullable,longest_edge,minimum_web,source\nours,"
                 + pattern
                 + "," + pins + "," + (firstPin.isEmpty() ? "movable" : "fixed") + "," + firstPin + ",2 mm," + pullable
                 + ",17 in," + web + ",our own\n";
@@ -48,7 +48,7 @@ class RowPlanTest {
 
     @Test
     void aGapForTheHangerTakesOutTheHolesInTheMiddle() throws Exception {
-        // A4's long edge at 3:1 (34 holes, German Wikipedia "Drahtkammbindung"): axes 4.23, 12.7 ... 46.57, 55.03 mm
+        // A4's long edge at 3:1 (34 holes, German Wikipedia "Drahtkammbindung"): centres 4.23, 12.7 ... 46.57, 55.03 mm
         // off
         // the middle; less half the hole of 3.97 mm the sixth comes to 44.58, inside 45, and the seventh to 53.05
         HoleRow row = Fixtures.of(Method.WIRE).hanger(NINETY).plan(10, A4).row();
@@ -96,7 +96,7 @@ class RowPlanTest {
         Plan plan = Fixtures.of(Method.WIRE)
                 .hanger(NINETY)
                 .plan(10, A4, punch("W3_1i-square-0t", 36, "", "12-20 35 36", "3/16 in"));
-        assertThat(plan.row().gap().stuckPins()).containsExactly(21, 22, 23);
+        assertThat(plan.row().gap().fixedPins()).containsExactly(21, 22, 23);
         assertThat(plan.because()).extracting(Reason::text).anyMatch(t -> t.contains("[21, 22, 23]"));
         // three more holes on the right than on the left: a leaf turned over would not match
         assertThat(plan.sameEndToGuide()).isTrue();
@@ -104,7 +104,7 @@ class RowPlanTest {
 
     @Test
     void aGapOnARowThatStandsOffTheMiddleStaysInPairs() throws Exception {
-        // first pin 9.2 mm from the guide, 34 holes: axes lie 0.4 mm further from the left end than from the right, so
+        // first pin 9.2 mm from the guide, 34 holes: centres lie 0.4 mm further from the left end than from the right, so
         // that by itself the hole at 44.58 - 0.4 on the one side and 44.58 + 0.4 on the other are inside 45; a gap of
         // 89.2 mm takes only the one
         HoleRow row = Fixtures.of(Method.WIRE)
@@ -120,41 +120,41 @@ class RowPlanTest {
         // 22 holes at 2:1 on 11 in leave 3.18 mm (RFC 3806 4.2.1 twentyTwoHoleUS), 21 leave 9.53 mm (XJDF 2.2 F.10)
         Fixtures wide = Fixtures.of(Method.WIRE).pitch("2:1");
         assertThat(wide.plan(10, LETTER).row().holes()).hasSize(21);
-        assertThat(wide.leastWeb(Length.ofMm(3)).plan(10, LETTER).row().holes()).hasSize(22);
-        assertThat(wide.leastWeb(Length.ofMm("3.2")).plan(10, LETTER).row().holes())
+        assertThat(wide.minimumWeb(Length.ofMm(3)).plan(10, LETTER).row().holes()).hasSize(22);
+        assertThat(wide.minimumWeb(Length.ofMm("3.2")).plan(10, LETTER).row().holes())
                 .hasSize(21);
-        assertThat(wide.leastWeb(Length.ofMm(10)).plan(10, LETTER).row().holes())
+        assertThat(wide.minimumWeb(Length.ofMm(10)).plan(10, LETTER).row().holes())
                 .hasSize(20);
         // no web asked for: a 20th comb hole on 11 in would leave none (RFC 3806 nineteenHoleUS has 19)
         assertThat(Fixtures.of(Method.COMB)
-                        .leastWeb(Length.ZERO)
+                        .minimumWeb(Length.ZERO)
                         .plan(10, LETTER)
                         .row()
                         .holes())
                 .hasSize(19);
-        assertThatThrownBy(() -> wide.leastWeb(Length.ofMm(40)).plan(10, Length.ofMm(60)))
+        assertThatThrownBy(() -> wide.minimumWeb(Length.ofMm(40)).plan(10, Length.ofMm(60)))
                 .isInstanceOfSatisfying(
-                        SettingException.class, e -> assertThat(e.key()).isEqualTo("least-web"));
+                        SettingException.class, e -> assertThat(e.key()).isEqualTo("minimum-web"));
     }
 
     @Test
     void aMovableGuideIsSetSoThatNoPinStaysStuck() throws Exception {
         // 36 pins, the first two to be pulled: with pin 1 on the first of 34 holes pins 35 and 36 would have to go
         Plan plan = Fixtures.of(Method.WIRE).plan(10, A4, punch("W3_1i-square-0t", 36, "", "1-2", "3/16 in"));
-        assertThat(plan.row().stuckPins()).isEmpty();
+        assertThat(plan.row().fixedPins()).isEmpty();
         assertThat(plan.row().pulledPins()).containsExactly(1, 2);
         assertThat(plan.row().holes().get(0).pin()).isEqualTo(3);
-        assertThat(plan.row().holes().get(0).axis().mm()).isCloseTo(8.8, within(0.0005));
+        assertThat(plan.row().holes().get(0).centre().mm()).isCloseTo(8.8, within(0.0005));
     }
 
     @Test
     void aRowOffTheMiddleAsksForTheSameEndAtTheGuide() throws Exception {
-        // axes 12.7 to 283.633 mm on 297: a leaf turned over lies 0.667 mm off
+        // centres 12.7 to 283.633 mm on 297: a leaf turned over lies 0.667 mm off
         Punch own = punch("W3_1i-square-0t", 40, "1/6 in", "1-2", "3 mm");
         Plan loose = Fixtures.of(Method.WIRE).plan(10, A4, own);
         assertThat(loose.row().offset().mm()).isCloseTo(0.6667, within(0.0005));
         assertThat(loose.sameEndToGuide()).isFalse();
-        Plan strict = Fixtures.of(Method.WIRE).registration(Length.ofMm("0.5")).plan(10, A4, own);
+        Plan strict = Fixtures.of(Method.WIRE).punchingTolerance(Length.ofMm("0.5")).plan(10, A4, own);
         assertThat(strict.sameEndToGuide()).isTrue();
         assertThat(strict.because())
                 .filteredOn(r -> r.topic() == Reason.Topic.FEED)
@@ -171,9 +171,9 @@ class RowPlanTest {
 
     @ParameterizedTest
     @CsvSource({
-        // hole less strand: 3.969 - 1.2 over 31 x 8.4667; strand: common practice, no source
+        // hole less wire thickness: 3.969 - 1.2 over 31 x 8.4667; wire thickness: common practice, no source
         "WIRE,3:1,2.769,262.467",
-        // the paper outside the hole, 3 mm (XJDF 2.2 F.10: axis 3 mm + d/2), is less than 6.35 - 1.5; 20 x 12.7
+        // the paper outside the hole, 3 mm (XJDF 2.2 F.10: centre 3 mm + d/2), is less than 6.35 - 1.5; 20 x 12.7
         "WIRE,2:1,3.0,254.0",
         // 4.4 - 2.159 (0.085 in: Printing Impressions, Feb 2005) over 42 x 6.35
         "COIL,4:1,2.241,266.7",
@@ -185,7 +185,7 @@ class RowPlanTest {
         assertThat(skew.rise().mm()).isCloseTo(rise, within(0.001));
         assertThat(skew.over().mm()).isCloseTo(over, within(0.001));
         assertThat(skew.degrees()).isCloseTo(Math.toDegrees(Math.atan(rise / over)), within(0.001));
-        assertThat(skew.strandSource()).isNotBlank();
+        assertThat(skew.wireThicknessSource()).isNotBlank();
     }
 
     static IntStream seeds() {
@@ -208,7 +208,7 @@ class RowPlanTest {
         Punch punch = punch(pattern.id(), count, first, pullable, random.nextInt(80) / 10.0 + " mm");
         Length edge = new Length(
                 Length.ofMm(60).units() + random.nextInt((int) Length.ofMm(370).units()));
-        Length web = punch.leastWeb().compareTo(Length.ZERO) > 0 ? punch.leastWeb() : new Length(1);
+        Length web = punch.minimumWeb().compareTo(Length.ZERO) > 0 ? punch.minimumWeb() : new Length(1);
         Hanger hanger = random.nextBoolean() ? null : new Hanger(Length.ofMm(5L + random.nextInt(100)), null);
         HoleRow row = new RowMaker(pattern, punch, edge, web, hanger).row();
 
@@ -216,13 +216,13 @@ class RowPlanTest {
         Set<Integer> used = new HashSet<>(row.pulledPins());
         for (Hole hole : row.holes()) {
             assertThat(used.add(hole.pin())).as("pin %d once", hole.pin()).isTrue();
-            assertThat(hole.axis().minus(half)).isGreaterThanOrEqualTo(web);
-            assertThat(edge.minus(hole.axis()).minus(half)).isGreaterThanOrEqualTo(web);
-            if (row.gap() != null && !row.gap().stuckPins().contains(hole.pin())) {
-                assertThat(hole.axis().plus(half).compareTo(row.gap().start()) <= 0
-                                || hole.axis().minus(half).compareTo(row.gap().end()) >= 0
+            assertThat(hole.centre().minus(half)).isGreaterThanOrEqualTo(web);
+            assertThat(edge.minus(hole.centre()).minus(half)).isGreaterThanOrEqualTo(web);
+            if (row.gap() != null && !row.gap().fixedPins().contains(hole.pin())) {
+                assertThat(hole.centre().plus(half).compareTo(row.gap().start()) <= 0
+                                || hole.centre().minus(half).compareTo(row.gap().end()) >= 0
                                 // half of an odd unit is rounded down
-                                || hole.axis()
+                                || hole.centre()
                                                 .times(2)
                                                 .minus(edge)
                                                 .abs()
@@ -236,7 +236,7 @@ class RowPlanTest {
             }
         }
         assertThat(row.pulledPins()).allMatch(punch::canPull).isSorted();
-        assertThat(row.stuckPins()).noneMatch(punch::canPull).doesNotContainAnyElementsOf(used);
+        assertThat(row.fixedPins()).noneMatch(punch::canPull).doesNotContainAnyElementsOf(used);
         assertThat(row.runs().stream().mapToInt(Integer::intValue).sum())
                 .isEqualTo(row.holes().size());
         if (punch.firstPin() == null && pullable.equals("all") && !row.holes().isEmpty()) {
@@ -247,7 +247,7 @@ class RowPlanTest {
             int low = row.holes().get(0).pin();
             int high = row.holes().get(row.holes().size() - 1).pin();
             List<Integer> all = new ArrayList<>(used);
-            all.addAll(row.stuckPins());
+            all.addAll(row.fixedPins());
             assertThat(all).containsAll(pins(low, high));
         }
     }
@@ -270,7 +270,7 @@ class RowPlanTest {
 
     private static Plan planned(String[] lengths) throws Exception {
         return Fixtures.of(Method.WIRE)
-                .leastWeb(Length.parse(lengths[1]))
+                .minimumWeb(Length.parse(lengths[1]))
                 .hanger(new Hanger(Length.parse(lengths[2]), null))
                 .clearance(Length.parse(lengths[3]))
                 .plan(30, Length.parse(lengths[0]));

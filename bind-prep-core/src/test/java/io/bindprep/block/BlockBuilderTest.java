@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Method;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Insert;
@@ -35,7 +35,7 @@ class BlockBuilderTest {
     private static final Stock INDEX =
             Catalogue.builtIn().stocks().byId("index-90").orElseThrow();
 
-    private static Job job(Sides sides, BoundEdge edge, Cover front, Cover back, Insert... inserts) {
+    private static Job job(Sides sides, BindingEdge edge, Cover front, Cover back, Insert... inserts) {
         return new Job(
                 1,
                 sides,
@@ -66,7 +66,7 @@ class BlockBuilderTest {
     }
 
     private static Block two(int pages, Cover front, Cover back, Insert... inserts) throws Exception {
-        return BlockBuilder.build(job(Sides.TWO, BoundEdge.LEFT, front, back, inserts), pages);
+        return BlockBuilder.build(job(Sides.TWO, BindingEdge.LEFT, front, back, inserts), pages);
     }
 
     private static Insert insert(int first, int last) {
@@ -81,7 +81,7 @@ class BlockBuilderTest {
         "RIGHT,TWO,RIGHT,LEFT,false", "RIGHT,TWO_HEAD_TO_FOOT,RIGHT,RIGHT,true",
         "TOP,TWO,TOP,TOP,true", "TOP,TWO_HEAD_TO_FOOT,TOP,BOTTOM,false"
     })
-    void boundEdges(BoundEdge edge, Sides sides, PageEdge front, PageEdge back, boolean against) throws Exception {
+    void bindingEdges(BindingEdge edge, Sides sides, PageEdge front, PageEdge back, boolean against) throws Exception {
         Block block = BlockBuilder.build(job(sides, edge, null, null), 2);
         assertThat(block.places())
                 .containsExactly(new PagePlace(1, true, front, false), new PagePlace(2, false, back, against));
@@ -89,8 +89,8 @@ class BlockBuilderTest {
 
     /** The same by coordinates: a point of the back, seen through the paper from the front. */
     @ParameterizedTest
-    @EnumSource(BoundEdge.class)
-    void boundEdgesByCoordinates(BoundEdge edge) throws Exception {
+    @EnumSource(BindingEdge.class)
+    void bindingEdgesByCoordinates(BindingEdge edge) throws Exception {
         for (Sides sides : List.of(Sides.TWO, Sides.TWO_HEAD_TO_FOOT)) {
             PagePlace back =
                     BlockBuilder.build(job(sides, edge, null, null), 2).places().get(1);
@@ -98,12 +98,12 @@ class BlockBuilderTest {
             // head to foot it is turned by half a turn besides
             boolean foot = sides == Sides.TWO_HEAD_TO_FOOT;
             double along = 0.25;
-            double x = switch (back.boundEdge()) {
+            double x = switch (back.bindingEdge()) {
                 case LEFT -> 0;
                 case RIGHT -> 1;
                 default -> along;
             };
-            double y = switch (back.boundEdge()) {
+            double y = switch (back.bindingEdge()) {
                 case TOP -> 0;
                 case BOTTOM -> 1;
                 default -> along;
@@ -115,7 +115,7 @@ class BlockBuilderTest {
                 case RIGHT -> 1 - frontX;
                 case TOP -> frontY;
             };
-            double frontAlong = edge == BoundEdge.TOP ? frontX : frontY;
+            double frontAlong = edge == BindingEdge.TOP ? frontX : frontY;
             assertThat(bound).as(edge + " " + sides).isZero();
             assertThat(frontAlong).as(edge + " " + sides).isEqualTo(back.mirrored() ? 1 - along : along);
         }
@@ -126,7 +126,7 @@ class BlockBuilderTest {
     void twoSidedSheetsAreHalfThePagesRoundedUp(int pages, int leaves) throws Exception {
         // sheets = ceil(pages / 2) two-sided, = pages one-sided: by definition of a leaf
         assertThat(two(pages, null, null).leaves()).hasSize(leaves);
-        assertThat(BlockBuilder.build(job(Sides.ONE, BoundEdge.LEFT, null, null), pages)
+        assertThat(BlockBuilder.build(job(Sides.ONE, BindingEdge.LEFT, null, null), pages)
                         .leaves())
                 .hasSize(pages);
         assertThat(two(pages, null, null).addedBlankBacks()).isEmpty();
@@ -134,8 +134,8 @@ class BlockBuilderTest {
 
     @Test
     void oneSidedPagesAreAllRectos() throws Exception {
-        Block block = BlockBuilder.build(job(Sides.ONE, BoundEdge.RIGHT, null, null, insert(2, 2)), 3);
-        assertThat(block.places()).allMatch(p -> p.recto() && p.boundEdge() == PageEdge.RIGHT && !p.mirrored());
+        Block block = BlockBuilder.build(job(Sides.ONE, BindingEdge.RIGHT, null, null, insert(2, 2)), 3);
+        assertThat(block.places()).allMatch(p -> p.recto() && p.bindingEdge() == PageEdge.RIGHT && !p.mirrored());
         assertThat(block.addedBlankBacks()).isEmpty();
     }
 
@@ -206,7 +206,7 @@ class BlockBuilderTest {
             int last = first + random.nextInt(pages - first);
             Cover front = random.nextBoolean() ? new Cover(INDEX, new PageRange(1, 1 + random.nextInt(2))) : null;
             Sides sides = Sides.values()[random.nextInt(3)];
-            Block block = BlockBuilder.build(job(sides, BoundEdge.LEFT, front, null, insert(first, last)), pages);
+            Block block = BlockBuilder.build(job(sides, BindingEdge.LEFT, front, null, insert(first, last)), pages);
             int next = 1;
             for (Leaf leaf : block.leaves()) {
                 assertThat(leaf.recto()).isEqualTo(next);
@@ -278,7 +278,7 @@ class BlockBuilderTest {
         wrongYaml("tabs", "covers: {front: pages 1-2 on tag-150}\ntabs: before 2 on tag-150", 8);
         wrongYaml("tabs", "tabs: before 9 on tag-150", 8);
         wrongYaml("fold-outs", "fold-outs: 8-9 in 2 panels", 8);
-        wrongYaml("turned", "turned: 9", 8);
+        wrongYaml("rotated", "rotated: 9", 8);
         wrongYaml("other-sizes", "other-sizes: 9 at letter", 8);
     }
 
@@ -288,34 +288,34 @@ class BlockBuilderTest {
                         SettingException.class, e -> assertThat(e.key()).isEqualTo(key));
     }
 
-    /** By coordinates: a point of the turned page's bound edge lies on the leaf's bound edge, where the row is counted. */
+    /** By coordinates: a point of the turned page's binding edge lies on the leaf's binding edge, where the row is counted. */
     @ParameterizedTest
-    @EnumSource(BoundEdge.class)
-    void turnedPagesByCoordinates(BoundEdge edge) throws Exception {
+    @EnumSource(BindingEdge.class)
+    void turnedPagesByCoordinates(BindingEdge edge) throws Exception {
         for (String head : List.of("left", "right")) {
             for (String sides : List.of("two", "two-head-to-foot")) {
-                String job = "bound-edge: " + edge.name().toLowerCase(java.util.Locale.ROOT) + "\nsides: " + sides;
+                String job = "binding-edge: " + edge.name().toLowerCase(java.util.Locale.ROOT) + "\nsides: " + sides;
                 List<PagePlace> upright = yaml(job, 2).places();
-                List<PagePlace> turned = yaml(job + "\nturned: [{pages: 1-2, head: " + head + "}]", 2)
+                List<PagePlace> rotated = yaml(job + "\nturned: [{pages: 1-2, head: " + head + "}]", 2)
                         .places();
                 for (int i = 0; i < 2; i++) {
                     PagePlace up = upright.get(i);
-                    PagePlace page = turned.get(i);
-                    // a point a quarter along the turned page's bound edge, in unit coordinates of the page
+                    PagePlace page = rotated.get(i);
+                    // a point a quarter along the turned page's binding edge, in unit coordinates of the page
                     double along = 0.25;
-                    double[] p = point(page.boundEdge(), along);
+                    double[] p = point(page.bindingEdge(), along);
                     // head left: the page's top is at the left, its left at the foot
                     double x = head.equals("left") ? p[1] : 1 - p[1];
                     double y = head.equals("left") ? 1 - p[0] : p[0];
                     String as = edge + " " + sides + " head " + head + " page " + (i + 1);
-                    double off = switch (up.boundEdge()) {
+                    double off = switch (up.bindingEdge()) {
                         case LEFT -> x;
                         case RIGHT -> 1 - x;
                         case TOP -> y;
                         case BOTTOM -> 1 - y;
                     };
                     assertThat(off).as(as).isZero();
-                    double onUpright = up.boundEdge().upright() ? y : x;
+                    double onUpright = up.bindingEdge().upright() ? y : x;
                     double onRecto = up.mirrored() ? 1 - onUpright : onUpright;
                     assertThat(onRecto).as(as).isEqualTo(page.mirrored() ? 1 - along : along);
                 }

@@ -24,8 +24,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CatalogueTest {
     private static final String STOCKS = "id,kind,caliper,tolerance,gsm,source\n";
     private static final String PUNCHES =
-            "id,pattern,pins,guide,first_pin,capacity,pullable,longest_edge,least_web,source\n";
-    private static final String PATTERNS = "id,method,row,shape,hole_along,hole_across,spacing,axis,elements\n";
+            "id,pattern,pins,guide,first_pin,capacity,pullable,longest_edge,minimum_web,source\n";
+    private static final String PATTERNS = "id,method,row,shape,hole_along,hole_across,spacing,centre,elements\n";
 
     private static Catalogue with(String... tables) throws SettingException {
         List<NamedText> files = new ArrayList<>();
@@ -100,7 +100,7 @@ class CatalogueTest {
                 PATTERNS + "X8,coil,repeat,round,4 mm,4 mm,8 mm,3 mm + 1/8 in,coil\n",
                 PUNCHES + "bench,X8,20,fixed,5 mm,2 mm,1-2 20,330 mm,3 mm,\n");
         Pattern own = c.patterns().find(Method.COIL, "x8").orElseThrow();
-        assertThat(own.axis()).isEqualTo(Length.ofMm("6.175"));
+        assertThat(own.centre()).isEqualTo(Length.ofMm("6.175"));
         // 17 in is 431.8 mm: 53 pitches of 8 mm
         assertThat(c.punches().generic(own).pins()).isEqualTo(54);
         Punch bench = c.punches().byId("bench").orElseThrow();
@@ -109,12 +109,12 @@ class CatalogueTest {
         assertThat(bench.depths())
                 .hasSize(1)
                 .first()
-                .satisfies(d -> assertThat(d.axis()).isEqualTo(own.axis()));
+                .satisfies(d -> assertThat(d.centre()).isEqualTo(own.centre()));
     }
 
     @Test
     void ownDepthSettingsStandForAllThatAPunchHas() throws SettingException {
-        Catalogue c = with("punch,name,axis,source\nGENERIC-W3_1i-square-0t,2,5 mm,dial\n"
+        Catalogue c = with("punch,name,centre,source\nGENERIC-W3_1i-square-0t,2,5 mm,dial\n"
                 + "generic-W3_1i-square-0t,1,4 mm,dial\n");
         assertThat(c.punches().byId("generic-W3_1i-square-0t").orElseThrow().depths())
                 .extracting(DepthSetting::name, DepthSetting::source)
@@ -188,7 +188,7 @@ class CatalogueTest {
         assertThat(wrong(STOCKS + "x,paper,97 um,3 um,,\nX,paper,98 um,3 um,,\n"))
                 .hasMessageContaining("line 3")
                 .hasMessageContaining("stands in line 2 already");
-        SettingException e = wrong("punch,name,axis\nnone-such,1,5 mm\n");
+        SettingException e = wrong("punch,name,centre\nnone-such,1,5 mm\n");
         assertThat(e).hasMessageContaining("line 2, column punch: \"none-such\"");
         assertThat(e.known()).contains("generic-W3_1i-square-0t");
     }
@@ -199,7 +199,7 @@ class CatalogueTest {
         assertThat(e)
                 .hasMessageContaining("\"shop1.csv\"")
                 .hasMessageContaining("taken for stocks, it lacks tolerance, has besides tolerence");
-        assertThat(e.known()).hasSize(TableKind.values().length).contains("depths: punch name axis source");
+        assertThat(e.known()).hasSize(TableKind.values().length).contains("depths: punch name centre source");
         assertThat(wrong("")).hasMessageContaining("has no line of column names");
         assertThat(wrong("%PDF-1.7\n")).hasMessage("\"shop1.csv\" has the columns of no table");
     }

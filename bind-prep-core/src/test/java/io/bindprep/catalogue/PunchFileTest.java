@@ -43,9 +43,9 @@ class PunchFileTest {
                   1: 4.5 mm
                 lift: {thickness: 2 mm, paper: 20 sheets, board: 1 mm, film: "0.5 mm, 3 sheets"}
                 longest-edge: 14 in
-                least-web: 3 mm
+                minimum-web: 3 mm
                 elements: 3/16 in to 9/16 in
-                registration: 0.5 mm
+                punching-tolerance: 0.5 mm
                 measured:
                   side: 0.3 mm +- 0.1 mm
                   skew: -0.2 mm ± 0.1 mm
@@ -56,15 +56,15 @@ class PunchFileTest {
         assertThat(p.firstPin()).isEqualTo(Length.ofInch(1, 6));
         assertThat(p.pullable()).containsExactly(1, 2, 39, 40);
         assertThat(p.depths()).extracting(DepthSetting::name).containsExactly("1", "deep");
-        assertThat(p.depths().get(0).axis()).isEqualTo(Length.ofMm("4.5"));
+        assertThat(p.depths().get(0).centre()).isEqualTo(Length.ofMm("4.5"));
         assertThat(p.capacity()).isEqualTo(Length.ofMm(2));
         assertThat(p.limit(Stock.Kind.PAPER)).isEqualTo(new LiftLimit(Length.ofMm(2), 20));
         assertThat(p.limit(Stock.Kind.BOARD)).isEqualTo(new LiftLimit(Length.ofMm(1), null));
         assertThat(p.limit(Stock.Kind.FILM)).isEqualTo(new LiftLimit(Length.ofMm("0.5"), 3));
         assertThat(p.longestEdge()).isEqualTo(Length.ofInch(14, 1));
-        assertThat(p.leastWeb()).isEqualTo(Length.ofMm(3));
+        assertThat(p.minimumWeb()).isEqualTo(Length.ofMm(3));
         assertThat(p.elements()).isEqualTo(ElementSizes.range(Length.ofInch(3, 16), Length.ofInch(9, 16)));
-        assertThat(p.registration()).isEqualTo(Length.ofMm("0.5"));
+        assertThat(p.punchingTolerance()).isEqualTo(Length.ofMm("0.5"));
         assertThat(p.measured())
                 .isEqualTo(new MeasuredErrors(
                         null,
@@ -82,13 +82,13 @@ class PunchFileTest {
         assertThat(p.id()).isEqualTo("bench");
         assertThat(p.firstPin()).isNull();
         assertThat(p.pullable()).isNull();
-        assertThat(p.depths()).extracting(DepthSetting::axis).containsExactly(Length.ofMm("6.175"));
+        assertThat(p.depths()).extracting(DepthSetting::centre).containsExactly(Length.ofMm("6.175"));
         assertThat(p.capacity()).isEqualTo(generic.capacity());
         assertThat(p.limits()).isEmpty();
         assertThat(p.longestEdge()).isEqualTo(generic.longestEdge());
-        assertThat(p.leastWeb()).isEqualTo(generic.leastWeb());
+        assertThat(p.minimumWeb()).isEqualTo(generic.minimumWeb());
         assertThat(p.elements()).isNull();
-        assertThat(p.registration()).isNull();
+        assertThat(p.punchingTolerance()).isNull();
         assertThat(p.measured()).isNull();
         assertThat(p.source()).isEqualTo("punch file shop/bench.yaml");
     }
@@ -127,7 +127,7 @@ class PunchFileTest {
                 "longest-edge: 5 km|longest-edge|is not a length|line 3",
                 "elements: 1/2 in to 1/4 in|elements|larger end first|line 3",
                 "elements: all|elements|is not a length|line 3",
-                "registration: 2 in|registration|more than 10 mm|line 3",
+                "punching-tolerance: 2 in|punching tolerance|more than 10 mm|line 3",
                 "measured: 1 mm|measured|is no map of errors|line 3",
                 "measured: {side: 1 mm}|measured.side|no error with its tolerance|line 3",
                 "measured: {tilt: 1 mm +- 1 mm}|measured.tilt|no such setting|line 3",
@@ -200,8 +200,8 @@ class PunchFileTest {
                 + "; punch file shop/bench.yaml";
         List<DepthSetting> depths = new ArrayList<>();
         for (int i = 0; i < 1 + random.nextInt(4); i++) {
-            Length axis = pattern.holeAcross().plus(new Length(random.nextInt(600_000)));
-            depths.add(new DepthSetting(List.of("1", "02", "deep: a", "x y").get(i), axis, source));
+            Length centre = pattern.holeAcross().plus(new Length(random.nextInt(600_000)));
+            depths.add(new DepthSetting(List.of("1", "02", "deep: a", "x y").get(i), centre, source));
         }
         Length capacity = new Length(36_000 + random.nextInt(100_000));
         Map<Stock.Kind, LiftLimit> limits = new TreeMap<>();

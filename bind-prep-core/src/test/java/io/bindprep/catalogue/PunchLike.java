@@ -13,7 +13,7 @@ public final class PunchLike {
             int pins,
             Length firstPin,
             ElementSizes closes,
-            Length registration,
+            Length punchingTolerance,
             MeasuredErrors errors) {
         Punch generic = Catalogue.builtIn().punches().generic(pattern);
         return new Punch(
@@ -26,9 +26,9 @@ public final class PunchLike {
                 Map.of(),
                 null,
                 generic.longestEdge(),
-                generic.leastWeb(),
+                generic.minimumWeb(),
                 closes,
-                registration,
+                punchingTolerance,
                 errors,
                 "our own");
     }

@@ -38,15 +38,15 @@ class PunchTest {
     @Test
     void everyBuiltInPunchCanBeSetToTheAxisOfItsPattern() {
         for (Punch punch : Catalogue.builtIn().punches().all()) {
-            Length axis = Catalogue.builtIn()
+            Length centre = Catalogue.builtIn()
                     .patterns()
                     .byId(punch.pattern())
                     .orElseThrow()
-                    .axis();
-            assertThat(punch.depthNearest(axis).axis()).as(punch.id()).isEqualTo(axis);
+                    .centre();
+            assertThat(punch.depthNearest(centre).centre()).as(punch.id()).isEqualTo(centre);
             assertThat(punch.depths())
                     .as(punch.id())
-                    .isSortedAccordingTo((a, b) -> a.axis().compareTo(b.axis()))
+                    .isSortedAccordingTo((a, b) -> a.centre().compareTo(b.centre()))
                     .allSatisfy(d -> assertThat(d.source()).isNotBlank());
         }
     }
@@ -78,8 +78,8 @@ class PunchTest {
         List<DepthSetting> depths = generic(pattern).depths();
         assertThat(depths)
                 .hasSizeGreaterThan(1)
-                .allSatisfy(d -> assertThat(d.axis().mm()).isBetween(least, most));
-        assertThat(depths.get(depths.size() - 1).axis().mm()).isCloseTo(most, within(0.001));
+                .allSatisfy(d -> assertThat(d.centre().mm()).isBetween(least, most));
+        assertThat(depths.get(depths.size() - 1).centre().mm()).isCloseTo(most, within(0.001));
     }
 
     @Test

@@ -9,7 +9,7 @@ import io.bindprep.binding.PackMeasure;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.ElementSizes;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Sides;
 import io.bindprep.marks.MarkKind;
@@ -51,53 +51,53 @@ class CheckerTest {
 
     @ParameterizedTest
     @EnumSource(value = MarkKind.class, names = "BACKGROUND", mode = EnumSource.Mode.EXCLUDE)
-    void eachKindPunchedIsAnErrorAndTightAWarning(MarkKind kind) {
+    void eachKindHitIsAnErrorAndTightAWarning(MarkKind kind) {
         String name = kind.name().toLowerCase(java.util.Locale.ROOT);
-        Finding punched =
-                only(Scenario.of(2).hit(1, kind, Verdict.PUNCHED, 12, 4.2, "").report(), name + "-punched");
-        assertThat(punched.severity()).isEqualTo(Severity.ERROR);
-        assertThat(punched.pages()).containsExactly(1);
-        assertThat(punched.measuredMm()).isEqualTo(4.2);
-        // 0.2 in axis, half of 5/32 in, 1 mm registration
-        assertThat(punched.limitMm()).isEqualTo(5.08 + 3.96875 / 2 + 1, org.assertj.core.data.Offset.offset(1e-4));
-        assertThat(punched.alongMm()).isEqualTo(new Finding.Span(100, 118.04));
+        Finding hit =
+                only(Scenario.of(2).hit(1, kind, Verdict.HIT, 12, 4.2, "").report(), name + "-hit");
+        assertThat(hit.severity()).isEqualTo(Severity.ERROR);
+        assertThat(hit.pages()).containsExactly(1);
+        assertThat(hit.measuredMm()).isEqualTo(4.2);
+        // 0.2 in centre, half of 5/32 in, 1 mm punching tolerance
+        assertThat(hit.limitMm()).isEqualTo(5.08 + 3.96875 / 2 + 1, org.assertj.core.data.Offset.offset(1e-4));
+        assertThat(hit.alongMm()).isEqualTo(new Finding.Span(100, 118.04));
         Finding tight =
                 only(Scenario.of(2).hit(2, kind, Verdict.TIGHT, null, 9, "").report(), name + "-tight");
         assertThat(tight.severity()).isEqualTo(Severity.WARNING);
         assertThat(tight.limitMm()).isEqualTo(9.525);
         // 9.525 - 9 mm, rounded up
-        assertThat(tight.remedy()).contains("0.6 mm").contains("9.53 mm").contains("smaller clear-margin");
+        assertThat(tight.remedy()).contains("0.6 mm").contains("9.53 mm").contains("smaller binding-margin");
         Finding between =
                 only(Scenario.of(2).hit(2, kind, Verdict.TIGHT, null, 6, "").report(), name + "-tight");
-        assertThat(between.remedy()).contains("between two holes").doesNotContain("clear-margin");
+        assertThat(between.remedy()).contains("between two holes").doesNotContain("binding-margin");
     }
 
     @Test
     void repeatsAreFoldedUnderTheWorst() {
         Report report = Scenario.of(60)
-                .hit(7, MarkKind.TEXT, Verdict.PUNCHED, 9, 5.5, "fine")
+                .hit(7, MarkKind.TEXT, Verdict.HIT, 9, 5.5, "fine")
                 .hit(
                         8,
                         MarkKind.TEXT,
-                        Verdict.PUNCHED,
+                        Verdict.HIT,
                         12,
                         4.2,
                         "A heading that is longer than forty characters by far")
                 .hit(8, MarkKind.TEXT, Verdict.TIGHT, null, 3, "between the holes")
-                .hit(9, MarkKind.TEXT, Verdict.PUNCHED, 13, 6, "also")
-                .hit(9, MarkKind.LINE, Verdict.PUNCHED, 13, 6, "")
+                .hit(9, MarkKind.TEXT, Verdict.HIT, 13, 6, "also")
+                .hit(9, MarkKind.LINE, Verdict.HIT, 13, 6, "")
                 .report();
-        Finding text = only(report, "text-punched");
+        Finding text = only(report, "text-hit");
         assertThat(text.pages()).containsExactly(7, 8, 9);
         assertThat(text.message())
                 .isEqualTo(
-                        "Text would be punched on 3 pages; worst on page 8 at pin 12, 4.2 mm from the bound edge where"
-                                + " the holes with their registration reach to 8.06 mm, 100 to 118 mm from the head:"
+                        "Text would be punched on 3 pages; worst on page 8 at pin 12, 4.2 mm from the binding edge where"
+                                + " the holes with their punching tolerance reach to 8.06 mm, 100 to 118 mm from the head:"
                                 + " \"A heading that is longer than forty c...\". Measured by its outline.");
         assertThat(text.seen())
                 .isEqualTo(new Finding.Seen(
                         Stage.GEOMETRY, List.of(12), "A heading that is longer than forty characters by far"));
-        assertThat(only(report, "line-punched").pages()).containsExactly(9);
+        assertThat(only(report, "line-hit").pages()).containsExactly(9);
         assertThat(rules(report)).as("a page counts once for a kind").doesNotContain("text-tight");
     }
 
@@ -105,14 +105,14 @@ class CheckerTest {
     void whatStandsAlikeOnSeveralPagesIsAFindingOfItsOwn() {
         Scenario head = Scenario.of(12);
         for (int page = 2; page <= 12; page += 2) {
-            head.hit(page, MarkKind.TEXT, Verdict.PUNCHED, 3, 5, "Chapter " + page)
-                    .hit(page, MarkKind.LINE, Verdict.PUNCHED, 4, 5, "");
+            head.hit(page, MarkKind.TEXT, Verdict.HIT, 3, 5, "Chapter " + page)
+                    .hit(page, MarkKind.LINE, Verdict.HIT, 4, 5, "");
         }
-        Report report = head.hit(4, MarkKind.TEXT, Verdict.PUNCHED, 9, 6, "a note")
-                .hit(5, MarkKind.TEXT, Verdict.PUNCHED, 9, 6, "another")
+        Report report = head.hit(4, MarkKind.TEXT, Verdict.HIT, 9, 6, "a note")
+                .hit(5, MarkKind.TEXT, Verdict.HIT, 9, 6, "another")
                 .report();
         List<Finding> text = report.findings().stream()
-                .filter(f -> f.rule().equals("text-punched"))
+                .filter(f -> f.rule().equals("text-hit"))
                 .toList();
         assertThat(text)
                 .extracting(Finding::pages)
@@ -124,7 +124,7 @@ class CheckerTest {
                                 "Text would be punched on 6 pages, the same words on each; worst on page 2 at pin 3"))
                 .anySatisfy(
                         m -> assertThat(m).startsWith("Text would be punched on 2 pages; worst on page 4 at pin 9"));
-        assertThat(only(report, "line-punched").message())
+        assertThat(only(report, "line-hit").message())
                 .startsWith("A line would be punched on 6 pages, in the same place on each; worst on page 2");
     }
 
@@ -132,25 +132,25 @@ class CheckerTest {
     void theDocumentsWordsCannotWriteOnTheTerminal() {
         Finding f = only(
                 Scenario.of(1)
-                        .hit(1, MarkKind.TEXT, Verdict.PUNCHED, 1, 4, "\u001B[31mred\u202E\u009Bder\n")
+                        .hit(1, MarkKind.TEXT, Verdict.HIT, 1, 4, "\u001B[31mred\u202E\u009Bder\n")
                         .report(),
-                "text-punched");
+                "text-hit");
         assertThat(f.message()).contains("\"[31mred der\"").doesNotContain("\u001B", "\u202E", "\u009B", "\n");
     }
 
     @Test
     void lengthsAlongATopEdgeAreCountedFromTheLeft() {
         Report report = Scenario.of(1)
-                .bound(BoundEdge.TOP, Sides.ONE)
-                .hit(1, MarkKind.TEXT, Verdict.PUNCHED, 1, 4, "x")
+                .bound(BindingEdge.TOP, Sides.ONE)
+                .hit(1, MarkKind.TEXT, Verdict.HIT, 1, 4, "x")
                 .report();
-        assertThat(only(report, "text-punched").message()).contains("from the left edge");
+        assertThat(only(report, "text-hit").message()).contains("from the left edge");
     }
 
     @Test
     void backgroundIsANote() {
         Report report = Scenario.of(3).background(2).report();
-        Finding f = only(report, "background-at-bound-edge");
+        Finding f = only(report, "background-at-binding-edge");
         assertThat(f.severity()).isEqualTo(Severity.NOTE);
         assertThat(f.pages()).containsExactly(2);
         assertThat(report.outcome()).isEqualTo(Outcome.GOOD);
@@ -160,12 +160,12 @@ class CheckerTest {
     @EnumSource(FailOn.class)
     void anUnreadPageIsNeverGood(FailOn failOn) {
         Report report = Scenario.of(3)
-                .unread(2, "a JPEG 2000 picture cannot be decoded")
+                .unchecked(2, "a JPEG 2000 picture cannot be decoded")
                 .failOn(failOn)
                 .report();
         assertThat(report.outcome()).isEqualTo(Outcome.FINDINGS);
         assertThat(report.failed()).isEqualTo(failOn != FailOn.NEVER);
-        Finding f = only(report, "page-unread");
+        Finding f = only(report, "page-unchecked");
         assertThat(f.severity()).isEqualTo(Severity.ERROR);
         assertThat(f.message()).contains("JPEG 2000");
     }
@@ -175,15 +175,15 @@ class CheckerTest {
         Report report = Scenario.of(2)
                 .verdict(new PageVerdict(1, Verdict.CLEAR, null, List.of(), false, "an operator failed"))
                 .report();
-        assertThat(report.pages().get(0).verdict().verdict()).isEqualTo(Verdict.UNREAD);
-        assertThat(only(report, "page-unread").pages()).containsExactly(1);
+        assertThat(report.pages().get(0).verdict().verdict()).isEqualTo(Verdict.UNCHECKED);
+        assertThat(only(report, "page-unchecked").pages()).containsExactly(1);
     }
 
     @Test
     void unreadPagesAreFoldedByReasonAndTheReasonsCapped() {
         Scenario scenario = Scenario.of(40);
         for (int p = 1; p <= 40; p++) {
-            scenario.unread(p, p <= 20 ? "the same" : "reason " + p);
+            scenario.unchecked(p, p <= 20 ? "the same" : "reason " + p);
         }
         List<Finding> found = scenario.report().findings();
         assertThat(found).hasSize(11);
@@ -194,7 +194,7 @@ class CheckerTest {
 
     @Test
     void aVerdictWithoutItsMarkIsAFaultOfTheProgram() {
-        Scenario scenario = Scenario.of(1).verdict(new PageVerdict(1, Verdict.PUNCHED, null, List.of(), false, null));
+        Scenario scenario = Scenario.of(1).verdict(new PageVerdict(1, Verdict.HIT, null, List.of(), false, null));
         assertThatThrownBy(scenario::report)
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("page 1 is PUNCHED without a mark");
@@ -259,11 +259,11 @@ class CheckerTest {
     @Test
     void aQuarterTurnIsToldApartFromAnotherSize() {
         Scenario scenario = Scenario.of(4).size(3, 297, 210);
-        Finding mixed = only(scenario.report(), "page-turn");
+        Finding mixed = only(scenario.report(), "page-rotated");
         assertThat(mixed.severity()).isEqualTo(Severity.WARNING);
         assertThat(mixed.pages()).containsExactly(3);
         Report named = scenario.trim("A4", Length.ofMm(210), Length.ofMm(297)).report();
-        assertThat(only(named, "page-turn").severity()).isEqualTo(Severity.ERROR);
+        assertThat(only(named, "page-rotated").severity()).isEqualTo(Severity.ERROR);
         assertThat(rules(named)).doesNotContain("page-size");
     }
 
@@ -389,7 +389,7 @@ class CheckerTest {
 
     @Test
     void pinsThatCannotBePulledAreAnError() {
-        Finding f = only(Scenario.of(2).stuck(1, 35).report(), "pins-stuck");
+        Finding f = only(Scenario.of(2).fixed(1, 35).report(), "pins-fixed");
         assertThat(f.severity()).isEqualTo(Severity.ERROR);
         assertThat(f.message()).startsWith("Pins 1, 35 would cut a half hole");
     }
@@ -399,7 +399,7 @@ class CheckerTest {
         // 3.1 mm lies outside the holes
         assertThat(Scenario.of(2).turnsBelow(Length.ofMm("3.11")).report().findings())
                 .isEmpty();
-        Finding f = only(Scenario.of(2).turnsBelow(Length.ofMm("3.1")).report(), "leaves-bind");
+        Finding f = only(Scenario.of(2).turnsBelow(Length.ofMm("3.1")).report(), "pages-turn-stiffly");
         assertThat(f.severity()).isEqualTo(Severity.WARNING);
         assertThat(f.measuredMm()).isEqualTo(3.1);
         assertThat(f.limitMm()).isEqualTo(3.1);
@@ -425,31 +425,31 @@ class CheckerTest {
         assertThat(f.measuredMm()).isCloseTo(8.4667, within(0.001));
         assertThat(f.limitMm()).isEqualTo(1);
         assertThat(f.remedy()).startsWith("Put the head to the side guide on every lift");
-        Report top = Scenario.of(2).bound(BoundEdge.TOP, Sides.ONE).shortRow(1).report();
+        Report top = Scenario.of(2).bound(BindingEdge.TOP, Sides.ONE).shortRow(1).report();
         assertThat(only(top, "feed-same-end").remedy()).startsWith("Put the left end");
     }
 
     @Test
     void holesThatDriftFromTheElementsPitchAreAnErrorOnceNoStrandPasses() {
-        // by hand: a hole of 5/32 in = 3.96875 mm less a strand of 1.2 mm leaves 2.76875 mm
+        // by hand: a hole of 5/32 in = 3.96875 mm less a wire of 1.2 mm leaves 2.76875 mm
         Length room = Length.ofMm("2.76875");
         for (Length drift : List.of(room, room.times(-1))) {
             assertThat(Scenario.of(2).measured(Length.ZERO, drift).report().findings())
                     .isEmpty();
         }
         Length beyond = room.plus(new Length(1));
-        Finding longer = only(Scenario.of(2).measured(Length.ZERO, beyond).report(), "strand-off-pitch");
+        Finding longer = only(Scenario.of(2).measured(Length.ZERO, beyond).report(), "element-off-pitch");
         assertThat(longer.severity()).isEqualTo(Severity.ERROR);
         assertThat(longer.message())
                 .contains("the row is 2.77 mm longer than", "3.97 mm along the edge", "1.2 mm no more");
         assertThat(longer.limitMm()).isEqualTo(2.76875);
         Report shorter = Scenario.of(2).measured(Length.ZERO, beyond.times(-1)).report();
-        assertThat(only(shorter, "strand-off-pitch").message()).contains("2.77 mm shorter than");
+        assertThat(only(shorter, "element-off-pitch").message()).contains("2.77 mm shorter than");
     }
 
     @Test
     void aSlantBeyondWhatTheStrandLeavesIsAWarningAndOneThatCutsAHoleOpenAnError() {
-        // the scenario's rise is 2.7 mm; a leaf fed turned over is told of beyond the registration of 1 mm
+        // the scenario's rise is 2.7 mm; a leaf fed turned over is told of beyond the punching tolerance of 1 mm
         assertThat(Scenario.of(2)
                         .measured(Length.ofMm("1"), Length.ZERO)
                         .report()
@@ -463,7 +463,7 @@ class CheckerTest {
                 .containsExactly("feed-same-end");
         Report slanting =
                 Scenario.of(2).measured(Length.ofMm("-2.71"), Length.ZERO).report();
-        assertThat(slanting.findings()).extracting(Finding::rule).containsExactly("feed-same-end", "strand-off-line");
+        assertThat(slanting.findings()).extracting(Finding::rule).containsExactly("feed-same-end", "element-off-line");
         assertThat(slanting.findings().get(0).message()).startsWith("The hole row slants, as the punch was measured: ");
         Finding warning = slanting.findings().get(1);
         assertThat(warning.severity()).isEqualTo(Severity.WARNING);
@@ -475,7 +475,7 @@ class CheckerTest {
         assertThat(just.findings()).extracting(Finding::severity).containsOnly(Severity.WARNING);
         Report cut = Scenario.of(2).measured(open, Length.ZERO).report();
         Finding error = cut.findings().stream()
-                .filter(f -> f.rule().equals("strand-off-line"))
+                .filter(f -> f.rule().equals("element-off-line"))
                 .findFirst()
                 .orElseThrow();
         assertThat(error.severity()).isEqualTo(Severity.ERROR);
@@ -489,7 +489,7 @@ class CheckerTest {
     @Test
     void holesInTheHangersGapAreAnError() {
         Gap gap = new Gap(Length.ofMm(100), Length.ofMm(190), List.of(12), List.of(13, 14), null);
-        Finding f = only(Scenario.of(2).gap(gap).report(), "hanger-pins-stuck");
+        Finding f = only(Scenario.of(2).gap(gap).report(), "hanger-pins-fixed");
         assertThat(f.severity()).isEqualTo(Severity.ERROR);
         assertThat(f.message()).startsWith("Pins 13-14 would cut holes");
         Gap free = new Gap(Length.ofMm(100), Length.ofMm(190), List.of(12), List.of(), null);
@@ -507,20 +507,20 @@ class CheckerTest {
         Finding f = only(
                 Scenario.of(2)
                         .gap(gap)
-                        .hit(1, MarkKind.TEXT, Verdict.PUNCHED, null, 12, "July")
+                        .hit(1, MarkKind.TEXT, Verdict.HIT, null, 12, "July")
                         .report(),
-                "text-punched");
-        assertThat(f.message()).contains("thumb cut with its registration reaches to 21 mm");
+                "text-hit");
+        assertThat(f.message()).contains("thumb cut with its punching tolerance reaches to 21 mm");
         assertThat(f.remedy()).contains("by 9 mm, to 21 mm", "thumb cut smaller");
         assertThat(f.limitMm()).isEqualTo(21);
     }
 
     @Test
-    void aClearMarginInsideThePunchedZoneIsAWarning() {
-        Finding f = only(Scenario.of(2).clearMargin(Length.ofMm(8)).report(), "clear-margin-inside-punched-zone");
+    void aBindingMarginInsideTheHoleZoneIsAWarning() {
+        Finding f = only(Scenario.of(2).bindingMargin(Length.ofMm(8)).report(), "binding-margin-inside-hole-zone-zone");
         assertThat(f.severity()).isEqualTo(Severity.WARNING);
         assertThat(f.measuredMm()).isEqualTo(8);
-        assertThat(Scenario.of(2).clearMargin(Length.ofMm("8.07")).report().findings())
+        assertThat(Scenario.of(2).bindingMargin(Length.ofMm("8.07")).report().findings())
                 .isEmpty();
     }
 
@@ -535,7 +535,7 @@ class CheckerTest {
         "TOP, ONE, false",
         "LEFT, ONE, false"
     })
-    void turnsThatPutBacksUpsideDownAreWarnedOf(BoundEdge edge, Sides sides, boolean unusual) {
+    void turnsThatPutBacksUpsideDownAreWarnedOf(BindingEdge edge, Sides sides, boolean unusual) {
         Report report = Scenario.of(2).bound(edge, sides).report();
         if (unusual) {
             assertThat(only(report, "unusual-turn").severity()).isEqualTo(Severity.WARNING);
@@ -558,7 +558,7 @@ class CheckerTest {
                 .isEqualTo(Severity.NOTE);
         assertThat(Scenario.of(2)
                         .rightToLeft()
-                        .bound(BoundEdge.RIGHT, Sides.TWO)
+                        .bound(BindingEdge.RIGHT, Sides.TWO)
                         .report()
                         .findings())
                 .isEmpty();
@@ -600,7 +600,7 @@ class CheckerTest {
         Report warning = Scenario.of(2).repaired().failOn(failOn).report();
         assertThat(warning.outcome()).isEqualTo(warned);
         assertThat(warning.failed()).isEqualTo(warnedFails);
-        Report error = Scenario.of(2).stuck(1).failOn(failOn).report();
+        Report error = Scenario.of(2).fixed(1).failOn(failOn).report();
         assertThat(error.outcome()).isEqualTo(wrong);
         assertThat(error.failed()).isEqualTo(wrongFails);
         assertThat(Scenario.of(2).junk(1).failOn(failOn).report().outcome()).isEqualTo(Outcome.GOOD);
@@ -611,14 +611,14 @@ class CheckerTest {
         Report report = Scenario.of(8)
                 .junk(1)
                 .repaired()
-                .hit(5, MarkKind.LINE, Verdict.PUNCHED, 1, 4, "")
-                .hit(5, MarkKind.ART, Verdict.PUNCHED, 1, 4, "")
-                .hit(2, MarkKind.TEXT, Verdict.PUNCHED, 1, 4, "x")
+                .hit(5, MarkKind.LINE, Verdict.HIT, 1, 4, "")
+                .hit(5, MarkKind.ART, Verdict.HIT, 1, 4, "")
+                .hit(2, MarkKind.TEXT, Verdict.HIT, 1, 4, "x")
                 .hit(3, MarkKind.TEXT, Verdict.TIGHT, null, 9, "y")
                 .report();
         assertThat(rules(report))
                 .containsExactly(
-                        "text-punched", "art-punched", "line-punched", "file-repaired", "text-tight", "header-junk");
+                        "text-hit", "art-hit", "line-hit", "file-repaired", "text-tight", "header-junk");
     }
 
     @Test

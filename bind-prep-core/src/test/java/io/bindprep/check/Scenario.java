@@ -17,7 +17,7 @@ import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.catalogue.Method;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
@@ -81,7 +81,7 @@ public final class Scenario {
     private boolean printable = true;
     private int copies = 1;
     private Sides sides = Sides.TWO;
-    private BoundEdge edge = BoundEdge.LEFT;
+    private BindingEdge edge = BindingEdge.LEFT;
     private Trim trim;
     private String pitch;
     private FailOn failOn = FailOn.ERROR;
@@ -95,8 +95,8 @@ public final class Scenario {
     private ElementSizes closerTakes;
     private List<WhatIf> whatIf = List.of();
     private int fewer;
-    private List<Integer> stuck = List.of();
-    private Length clearMargin = Length.ofInch(3, 8);
+    private List<Integer> fixed = List.of();
+    private Length bindingMargin = Length.ofInch(3, 8);
     private Length thickest = Length.ofMm("5.2");
     private String pattern = "W3_1i-square-0t";
     private Cover front;
@@ -191,8 +191,8 @@ public final class Scenario {
         return this;
     }
 
-    public Scenario bound(BoundEdge boundEdge, Sides printed) {
-        edge = boundEdge;
+    public Scenario bound(BindingEdge bindingEdge, Sides printed) {
+        edge = bindingEdge;
         sides = printed;
         return this;
     }
@@ -234,10 +234,10 @@ public final class Scenario {
     }
 
     /** The plan's own setting, and a deeper one with its pages. */
-    public Scenario whatIf(List<Integer> punched, List<Integer> tight) {
+    public Scenario whatIf(List<Integer> hit, List<Integer> tight) {
         whatIf = List.of(
                 new WhatIf(plan(lifts), true, List.of(), tight, List.of()),
-                new WhatIf(plan(lifts), false, punched, tight, List.of(2)));
+                new WhatIf(plan(lifts), false, hit, tight, List.of(2)));
         return this;
     }
 
@@ -263,13 +263,13 @@ public final class Scenario {
         return this;
     }
 
-    public Scenario stuck(Integer... pins) {
-        stuck = List.of(pins);
+    public Scenario fixed(Integer... pins) {
+        fixed = List.of(pins);
         return this;
     }
 
-    public Scenario clearMargin(Length margin) {
-        clearMargin = margin;
+    public Scenario bindingMargin(Length margin) {
+        bindingMargin = margin;
         return this;
     }
 
@@ -315,7 +315,7 @@ public final class Scenario {
         return this;
     }
 
-    /** A mark on a page, so many millimetres from the bound edge, 100 to 118 mm from the head. */
+    /** A mark on a page, so many millimetres from the binding edge, 100 to 118 mm from the head. */
     public Scenario hit(int page, MarkKind kind, Verdict verdict, Integer pin, double nearMm, String words) {
         PageVerdict before = verdicts.get(page - 1);
         Mark mark = new Mark(
@@ -334,7 +334,7 @@ public final class Scenario {
         verdicts.set(
                 page - 1,
                 new PageVerdict(
-                        page, worse, nearer ? mark : before.nearest(), hits, before.background(), before.unread()));
+                        page, worse, nearer ? mark : before.nearest(), hits, before.background(), before.unchecked()));
         return this;
     }
 
@@ -345,11 +345,11 @@ public final class Scenario {
 
     public Scenario basics(int page, PageBasics basics) {
         PageVerdict v = verdicts.get(page - 1);
-        return verdict(new PageVerdict(page, v.verdict(), v.nearest(), v.hits(), v.background(), v.unread(), basics));
+        return verdict(new PageVerdict(page, v.verdict(), v.nearest(), v.hits(), v.background(), v.unchecked(), basics));
     }
 
-    public Scenario unread(int page, String why) {
-        return verdict(new PageVerdict(page, Verdict.UNREAD, null, List.of(), false, why));
+    public Scenario unchecked(int page, String why) {
+        return verdict(new PageVerdict(page, Verdict.UNCHECKED, null, List.of(), false, why));
     }
 
     public Scenario background(int page) {
@@ -429,7 +429,7 @@ public final class Scenario {
             if (recto) {
                 leaves.add(leaf(p, p < pages ? p + 1 : null));
             }
-            PageEdge bound = edge == BoundEdge.TOP ? PageEdge.TOP : recto ? PageEdge.LEFT : PageEdge.RIGHT;
+            PageEdge bound = edge == BindingEdge.TOP ? PageEdge.TOP : recto ? PageEdge.LEFT : PageEdge.RIGHT;
             places.add(new PagePlace(p, recto, bound, false));
         }
         return new Block(leaves, places, blankBacks);
@@ -449,7 +449,7 @@ public final class Scenario {
     }
 
     private Plan plan(List<Integer> lifts) {
-        int along = edge == BoundEdge.TOP ? 210 : 297;
+        int along = edge == BindingEdge.TOP ? 210 : 297;
         // W3_1i-square-0t of the XJDF 2.2 hole catalogue; 34 holes on A4, the first at 8.8 mm
         List<Hole> holes = IntStream.range(0, along == 297 ? 34 : 24)
                 .mapToObj(i -> new Hole(
@@ -474,7 +474,7 @@ public final class Scenario {
                         Length.ofMm(along),
                         shown,
                         List.of(35, 36),
-                        stuck,
+                        fixed,
                         Length.ofMm("6.8"),
                         Length.ZERO,
                         gap,
@@ -484,7 +484,7 @@ public final class Scenario {
                 lifts,
                 element == null ? null : element.size(),
                 closerTakes,
-                clearMargin,
+                bindingMargin,
                 Length.ofMm(1),
                 straddles,
                 measure,

@@ -10,7 +10,7 @@ import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.SpecialLeaves.FoldOut;
 import io.bindprep.job.SpecialLeaves.OtherSize;
 import io.bindprep.job.SpecialLeaves.Tab;
-import io.bindprep.job.SpecialLeaves.Turned;
+import io.bindprep.job.SpecialLeaves.Rotated;
 import io.bindprep.job.Supply;
 import io.bindprep.job.Trim;
 import io.bindprep.unit.Length;
@@ -42,7 +42,7 @@ class SpecialLeavesRulesTest {
 
     @ParameterizedTest
     @CsvSource({
-        // half as wide again and more, up to four times, as long at the bound edge
+        // half as wide again and more, up to four times, as long at the binding edge
         "420,297,true",
         "314,297,false",
         "316,297,true",
@@ -98,21 +98,21 @@ class SpecialLeavesRulesTest {
 
     @Test
     void turnedPagesAreRightOnlyWhereTheyLieTurned() {
-        SpecialLeaves turned =
-                new SpecialLeaves(List.of(), List.of(), List.of(new Turned(new PageRange(3, 3), true)), List.of());
-        assertThat(rules(Scenario.of(4).size(3, 297, 210).special(turned).report()))
-                .doesNotContain("page-turn", "page-size-mixed");
-        assertThat(rules(Scenario.of(4).special(turned).report())).contains("page-size-mixed");
-        assertThat(finding(Scenario.of(4).size(3, 297, 210).report(), "page-turn")
+        SpecialLeaves rotated =
+                new SpecialLeaves(List.of(), List.of(), List.of(new Rotated(new PageRange(3, 3), true)), List.of());
+        assertThat(rules(Scenario.of(4).size(3, 297, 210).special(rotated).report()))
+                .doesNotContain("page-rotated", "page-size-mixed");
+        assertThat(rules(Scenario.of(4).special(rotated).report())).contains("page-size-mixed");
+        assertThat(finding(Scenario.of(4).size(3, 297, 210).report(), "page-rotated")
                         .remedy())
-                .contains("turned");
+                .contains("rotated");
         // one mistake, one finding: it is not measured against the row of an edge that it is not punched at
         assertThat(rules(Scenario.of(4).size(3, 297, 210).report())).doesNotContain("half-hole");
     }
 
     @Test
     void aLeafThatEndsInAHoleIsAnErrorDeclaredOrNot() {
-        // axes at 8.8 + n x 8.4667 mm: that of pin 33 at 279.73, its hole from 277.75 to 281.72; a Letter leaf ends at
+        // centres at 8.8 + n x 8.4667 mm: that of pin 33 at 279.73, its hole from 277.75 to 281.72; a Letter leaf ends at
         // 279.4
         Report mixed = Scenario.of(4).size(3, 215.9, 279.4).report();
         Finding f = finding(mixed, "half-hole");
@@ -128,14 +128,14 @@ class SpecialLeavesRulesTest {
 
     @ParameterizedTest
     @CsvSource({
-        // the hole of pin 33 reaches from 277.75 to 281.72 mm, with 1 mm of registration from 276.75 to 282.72
+        // the hole of pin 33 reaches from 277.75 to 281.72 mm, with 1 mm of punching tolerance from 276.75 to 282.72
         "276.7,false",
         "276.8,true",
         "282.6,true",
         "282.8,false",
         "294.1,false"
     })
-    void theRegistrationCounts(double height, boolean cut) {
+    void thePunchingToleranceCounts(double height, boolean cut) {
         assertThat(rules(Scenario.of(4).size(3, 210, height).report()).contains("half-hole"))
                 .isEqualTo(cut);
     }

@@ -45,7 +45,7 @@ class CalibratorTest {
         assertThat(found.pitch()).isEqualTo(deviation("-0.3", "0.4"));
         Punch punch = found.punch();
         assertThat(punch.depths())
-                .extracting(DepthSetting::name, DepthSetting::axis)
+                .extracting(DepthSetting::name, DepthSetting::centre)
                 .containsExactly(
                         org.assertj.core.groups.Tuple.tuple("one", Length.ofMm("4.5")),
                         org.assertj.core.groups.Tuple.tuple("two", Length.ofMm("5.2")),
@@ -101,7 +101,7 @@ class CalibratorTest {
         assertThat(errors.skew().tolerance().mm()).isBetween(0.4 * 51 / 33, 0.4 * 51 / 33 + 0.02);
         assertThat(errors.pitch().value()).isEqualTo(Length.ofMm("0.51"));
         // in the middle of the holes 5.165; 9 pitches on, in the middle of all pins, 0.09 more
-        assertThat(found.punch().depths().get(1).axis().mm()).isBetween(5.249, 5.261);
+        assertThat(found.punch().depths().get(1).centre().mm()).isBetween(5.249, 5.261);
         // and a plan of the same sheet is back where it was read
         Job job = Jobs.of(found.punch(), TWO);
         Plan plan = Jobs.plan(job, TestSheet.of(job));
@@ -116,14 +116,14 @@ class CalibratorTest {
         Job job = Jobs.of(found.punch(), TWO);
         Plan plan = Jobs.plan(job, TestSheet.of(job));
         // 8.8 + 0.3; the last 279.4 - 0.3 on; the sixth 5 / 33 of the way
-        assertThat(plan.row().holes().get(0).axis()).isEqualTo(Length.ofMm("9.1"));
-        assertThat(plan.row().holes().get(33).axis()).isEqualTo(Length.ofMm("288.2"));
-        assertThat(plan.row().holes().get(5).axis().mm())
+        assertThat(plan.row().holes().get(0).centre()).isEqualTo(Length.ofMm("9.1"));
+        assertThat(plan.row().holes().get(33).centre()).isEqualTo(Length.ofMm("288.2"));
+        assertThat(plan.row().holes().get(5).centre().mm())
                 .isBetween(9.1 + 279.1 * 5 / 33 - 1e-4, 9.1 + 279.1 * 5 / 33 + 1e-4);
         assertThat(plan.row().guideOff()).isEqualTo(Length.ZERO);
         assertThat(plan.edgeDistance()).isEqualTo(Length.ofMm("5.2"));
         // less is open than the 1 mm that holds where nobody says
-        assertThat(plan.registration()).isEqualTo(Length.ofMm(1));
+        assertThat(plan.punchingTolerance()).isEqualTo(Length.ofMm(1));
         assertThat(plan.because())
                 .extracting(Reason::text)
                 .anyMatch(t -> t.contains("pin 1 stands 0.3 mm too far from the fixed guide"))
@@ -136,7 +136,7 @@ class CalibratorTest {
         Calibration found = calibrated(Jobs.BENCH, "5.1 mm", "5.1 mm", "9.1 mm", "7.0 to 286.4 mm", null);
         Job job = Jobs.of(found.punch(), TWO);
         Plan plan = Jobs.plan(job, TestSheet.of(job));
-        assertThat(plan.row().holes().get(0).axis()).isEqualTo(Length.ofMm("8.8"));
+        assertThat(plan.row().holes().get(0).centre()).isEqualTo(Length.ofMm("8.8"));
         assertThat(plan.row().guideOff()).isEqualTo(Length.ofMm("0.3"));
         assertThat(plan.because())
                 .filteredOn(r -> r.topic() == Reason.Topic.FEED)
@@ -146,16 +146,16 @@ class CalibratorTest {
 
     /** How lifts differ, by the punch's file, and what the measuring left open add up; a job that allows more keeps it. */
     @Test
-    void whatTheMeasuringLeftOpenWidensTheRegistration() throws Exception {
+    void whatTheMeasuringLeftOpenWidensThePunchingTolerance() throws Exception {
         Calibration found = calibrated(
-                Jobs.BENCH + "registration: 0.8 mm\n", "5.2 mm", "5.0 mm", "9.1 mm", "7.0 to 286.1 mm", null);
+                Jobs.BENCH + "punching-tolerance: 0.8 mm\n", "5.2 mm", "5.0 mm", "9.1 mm", "7.0 to 286.1 mm", null);
         assertThat(found.open()).isEqualTo(Length.ofMm("0.6"));
         Job own = Jobs.of(found.punch(), TWO);
-        assertThat(Jobs.plan(own, TestSheet.of(own)).registration()).isEqualTo(Length.ofMm("1.4"));
-        Job less = Jobs.of(found.punch(), Map.of("depth", "two", "registration", "0.5 mm"));
-        assertThat(Jobs.plan(less, TestSheet.of(less)).registration()).isEqualTo(Length.ofMm("1.4"));
-        Job more = Jobs.of(found.punch(), Map.of("depth", "two", "registration", "2 mm"));
-        assertThat(Jobs.plan(more, TestSheet.of(more)).registration()).isEqualTo(Length.ofMm(2));
+        assertThat(Jobs.plan(own, TestSheet.of(own)).punchingTolerance()).isEqualTo(Length.ofMm("1.4"));
+        Job less = Jobs.of(found.punch(), Map.of("depth", "two", "punching-tolerance", "0.5 mm"));
+        assertThat(Jobs.plan(less, TestSheet.of(less)).punchingTolerance()).isEqualTo(Length.ofMm("1.4"));
+        Job more = Jobs.of(found.punch(), Map.of("depth", "two", "punching-tolerance", "2 mm"));
+        assertThat(Jobs.plan(more, TestSheet.of(more)).punchingTolerance()).isEqualTo(Length.ofMm(2));
     }
 
     @Test
@@ -164,7 +164,7 @@ class CalibratorTest {
         Readings next = Readings.of("6.2 mm", "6.4 mm", "9.0 mm", "7.0 to 286.4 mm", null, null);
         Calibration both = Calibrator.calibrate(Jobs.of(one.punch(), Map.of("depth", "three")), next, false);
         assertThat(both.punch().depths())
-                .extracting(DepthSetting::axis)
+                .extracting(DepthSetting::centre)
                 .endsWith(Length.ofMm("5.1"), Length.ofMm("6.3"));
         // 0 +- 0.4 and 0.2 +- 0.4: from -0.4 to 0.6; 0.3 +- 0.2 and 0.2 +- 0.2: from 0 to 0.5
         assertThat(both.punch().measured().skew()).isEqualTo(deviation("0.1", "0.5"));
@@ -194,8 +194,8 @@ class CalibratorTest {
                 "edge-first|51 mm|5.1 mm|8.8 mm|7 to 286.4 mm|-|45.9 mm deeper",
                 "edge-first|5.1|5.1 mm|8.8 mm|7 to 286.4 mm|-|has no unit",
                 "edge-first|7.1 to 3.1 mm|5.1 mm|8.8 mm|7 to 286.4 mm|-|does not end beyond where it begins",
-                "edge-first|1.9 mm|5.1 mm|8.8 mm|7 to 286.4 mm|-|would cut the hole of 3.97 mm open at the bound edge",
-                "edge-first|0 to 4 mm|5.1 mm|8.8 mm|7 to 286.4 mm|-|open at the bound edge",
+                "edge-first|1.9 mm|5.1 mm|8.8 mm|7 to 286.4 mm|-|would cut the hole of 3.97 mm open at the binding edge",
+                "edge-first|0 to 4 mm|5.1 mm|8.8 mm|7 to 286.4 mm|-|open at the binding edge",
                 "edge-last|5.1 mm|3 to 12 mm|8.8 mm|7 to 286.4 mm|-|a hole of 9 mm, where W3_1i-square-0t has one of 3.97 mm",
                 "edge-last|5.1 mm|250 mm|8.8 mm|7 to 286.4 mm|-|lies off the sheet, which ends at 210 mm",
                 "end-first|5.1 mm|5.1 mm|1.5 mm|7 to 286.4 mm|-|open at the end of the sheet",

@@ -43,11 +43,11 @@ class RoundTripTest {
         add("wire on A4, the guide moves", Jobs.BENCH, Map.of("depth", "two"));
         add(
                 "wire on A4, the guide is fixed",
-                Jobs.BENCH + "first-pin: 8.8 mm\nleast-web: 2 mm\n",
+                Jobs.BENCH + "first-pin: 8.8 mm\nminimum-web: 2 mm\n",
                 Map.of("depth", "two"));
         add(
                 "wire on A5 in the middle of many pins",
-                Jobs.BENCH.replace("34", "52") + "first-pin: 7.6 mm\nleast-web: 2 mm\n",
+                Jobs.BENCH.replace("34", "52") + "first-pin: 7.6 mm\nminimum-web: 2 mm\n",
                 Map.of("depth", "one", "trim", "a5"));
         add("comb on Letter", "pattern: P16_9i-rect-0t\npins: 21\n", Map.of("binding", "comb", "trim", "letter"));
         add(
@@ -58,7 +58,7 @@ class RoundTripTest {
         add(
                 "a calendar, bound at its top",
                 "pattern: W2_1i-square-0t\npins: 24\n",
-                Map.of("trim", "a4 landscape", "bound-edge", "top"));
+                Map.of("trim", "a4 landscape", "binding-edge", "top"));
     }
 
     private static void add(String name, String punch, Map<String, Object> settings) throws Exception {
@@ -68,7 +68,7 @@ class RoundTripTest {
 
     @Test
     void theSheetShowsWhatThePublishedRowsAre() {
-        // A4: 34 holes at 1/3 in (German Wikipedia "Drahtkammbindung"), axis 0.2 in or the setting's; first at 8.800
+        // A4: 34 holes at 1/3 in (German Wikipedia "Drahtkammbindung"), centre 0.2 in or the setting's; first at 8.800
         // mm,
         // derived
         List<Box> targets = CASES.get(0).operator().targets();
@@ -99,8 +99,8 @@ class RoundTripTest {
             for (double mm = 2; mm < c.sheet().edge().mm() - 2; mm += 0.7) {
                 assertThat(c.operator().onEdgeScale(mm)).as(c.name()).isCloseTo(mm, within(0.005));
             }
-            double axis = c.sheet().settings().get(0).axis().mm();
-            for (double mm = axis - 2; mm < axis + 2; mm += 0.1) {
+            double centre = c.sheet().settings().get(0).centre().mm();
+            for (double mm = centre - 2; mm < centre + 2; mm += 0.1) {
                 assertThat(c.operator().onReadingPage(mm, 1)).as(c.name()).isCloseTo(mm, within(0.0501));
             }
         }
@@ -116,8 +116,8 @@ class RoundTripTest {
                     new Truth(uniform(random, 0.8), uniform(random, 1.2), uniform(random, 0.9), uniform(random, 0.7));
             Calibration found = Calibrator.calibrate(Jobs.of(c.punch(), c.settings()), read(c, truth, random), false);
 
-            double axis = c.sheet().settings().get(0).axis().mm();
-            assertHolds(found.edge(), axis + truth.depth(), name + ", edge distance");
+            double centre = c.sheet().settings().get(0).centre().mm();
+            assertHolds(found.edge(), centre + truth.depth(), name + ", edge distance");
             assertHolds(found.side(), truth.side(), name + ", side offset");
             assertHolds(found.skew(), truth.skew(), name + ", skew");
             assertHolds(found.pitch(), truth.pitch(), name + ", pitch error");
@@ -155,11 +155,11 @@ class RoundTripTest {
                     : 0;
             double along = alongOf(targets, i) + truth.side() + truth.pitch() * share - guide;
             double across = targets.get(i).middleY() + truth.depth() + truth.skew() * (share - 0.5);
-            assertThat(hole.axis().mm()).as(name + ", hole " + i).isCloseTo(along, within(open + ROUNDING));
+            assertThat(hole.centre().mm()).as(name + ", hole " + i).isCloseTo(along, within(open + ROUNDING));
             assertThat(plan.edgeDistance().mm()).as(name + ", hole " + i).isCloseTo(across, within(open + ROUNDING));
         }
-        assertThat(plan.registration()).as(name).isGreaterThanOrEqualTo(found.open());
-        assertThat(plan.registration()).as(name).isGreaterThanOrEqualTo(Length.ofMm(1));
+        assertThat(plan.punchingTolerance()).as(name).isGreaterThanOrEqualTo(found.open());
+        assertThat(plan.punchingTolerance()).as(name).isGreaterThanOrEqualTo(Length.ofMm(1));
     }
 
     private static double alongOf(List<Box> targets, int hole) {

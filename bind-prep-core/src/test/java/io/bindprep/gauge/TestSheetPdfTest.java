@@ -77,9 +77,9 @@ class TestSheetPdfTest {
         assertThat(pages).hasSize(5);
         for (int i = 0; i < 3; i++) {
             String name = List.of("one", "two", "three").get(i);
-            String axis = List.of("4.5 mm", "5.1 mm", "6 mm").get(i);
+            String centre = List.of("4.5 mm", "5.1 mm", "6 mm").get(i);
             assertThat(pages.get(i))
-                    .contains("depth \"" + name + "\": holes " + axis)
+                    .contains("depth \"" + name + "\": holes " + centre)
                     .contains("SIDE GUIDE", "edge-first", "edge-last", "end-first", "row", "bar")
                     .contains("Punch waste first", "machine's manual", "trained people");
         }
@@ -203,7 +203,7 @@ class TestSheetPdfTest {
     void everyPageIsTheJobsSizeAndPrintsAtFullSize() throws Exception {
         try (PDDocument document = Loader.loadPDF(Jobs.pdf(Jobs.of(Jobs.BENCH, Map.of("trim", "letter"))))) {
             for (PDPage page : document.getPages()) {
-                // 11 x 8.5 in, the bound edge at the top
+                // 11 x 8.5 in, the binding edge at the top
                 assertThat(page.getMediaBox().getWidth()).isCloseTo(792, within(0.01f));
                 assertThat(page.getMediaBox().getHeight()).isCloseTo(612, within(0.01f));
                 for (COSName name : page.getResources().getFontNames()) {
@@ -237,7 +237,7 @@ class TestSheetPdfTest {
         "210 x 12 mm,left,fit",
     })
     void aSheetThatCannotBeReadIsRefused(String trim, String edge, String reason) {
-        assertThatThrownBy(() -> TestSheet.of(Jobs.of(Jobs.BENCH, Map.of("trim", trim, "bound-edge", edge))))
+        assertThatThrownBy(() -> TestSheet.of(Jobs.of(Jobs.BENCH, Map.of("trim", trim, "binding-edge", edge))))
                 .isInstanceOf(SettingException.class)
                 .hasMessageContaining(reason);
     }

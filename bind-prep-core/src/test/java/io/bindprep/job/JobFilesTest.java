@@ -88,18 +88,18 @@ class JobFilesTest {
         JobFiles files = JobFiles.read(
                 settings,
                 (file, beside) -> file.equals("bench.yaml")
-                        ? "pattern: X8\npins: 20\nregistration: 0.4 mm\n"
-                        : "id,method,row,shape,hole_along,hole_across,spacing,axis,elements\n"
+                        ? "pattern: X8\npins: 20\npunching-tolerance: 0.4 mm\n"
+                        : "id,method,row,shape,hole_along,hole_across,spacing,centre,elements\n"
                                 + "X8,coil,repeat,round,4 mm,4 mm,8 mm,5 mm,coil\n");
         Job job = JobReader.toJob(settings, files);
         assertThat(job.punch()).isEqualTo("bench");
         assertThat(job.catalogue().punches().byId("bench").orElseThrow().pattern())
                 .isEqualTo("X8");
-        // the plan takes the punch's own measured registration, unless the job says another
-        assertThat(job.registration()).isNull();
-        assertThat(job.catalogue().punches().byId("bench").orElseThrow().registration())
+        // the plan takes the punch's own measured punching tolerance, unless the job says another
+        assertThat(job.punchingTolerance()).isNull();
+        assertThat(job.catalogue().punches().byId("bench").orElseThrow().punchingTolerance())
                 .isEqualTo(Length.ofMm("0.4"));
-        assertThat(JobReader.toJob(settings.with("registration", "2 mm"), files).registration())
+        assertThat(JobReader.toJob(settings.with("punching-tolerance", "2 mm"), files).punchingTolerance())
                 .isEqualTo(Length.ofMm(2));
     }
 

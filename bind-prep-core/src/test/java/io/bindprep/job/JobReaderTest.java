@@ -29,7 +29,7 @@ class JobReaderTest {
         Job job = JobReader.toJob(JobSettings.empty());
         assertThat(job.copies()).isEqualTo(1);
         assertThat(job.sides()).isEqualTo(Sides.TWO);
-        assertThat(job.boundEdge()).isEqualTo(BoundEdge.LEFT);
+        assertThat(job.bindingEdge()).isEqualTo(BindingEdge.LEFT);
         assertThat(job.trim()).isNull();
         assertThat(job.stock().name()).isEqualTo("bond-20");
         // JCP O-63 (1999): 0.0037 in
@@ -42,11 +42,11 @@ class JobReaderTest {
         assertThat(job.binding()).isEqualTo(Method.WIRE);
         assertThat(job.pitch()).isNull();
         assertThat(job.punch()).isNull();
-        assertThat(job.clearMargin()).isNull();
-        assertThat(job.registration()).isNull();
+        assertThat(job.bindingMargin()).isNull();
+        assertThat(job.punchingTolerance()).isNull();
         assertThat(job.depth()).isNull();
         assertThat(job.clearance()).isEqualTo(Length.ofInch(1, 8));
-        assertThat(job.leastWeb()).isNull();
+        assertThat(job.minimumWeb()).isNull();
         assertThat(job.hanger()).isNull();
         assertThat(job.supply()).isEqualTo(Supply.BUILT_IN);
         assertThat(job.failOn()).isEqualTo(FailOn.ERROR);
@@ -57,7 +57,7 @@ class JobReaderTest {
         Job job = job("""
                 copies: 25
                 sides: two-head-to-foot
-                bound-edge: top
+                binding-edge: top
                 trim: A4
                 stock: bond-24
                 covers:
@@ -70,23 +70,23 @@ class JobReaderTest {
                 pitch: 2:1
                 punch: generic
                 depth: middle
-                clear-margin: 3/8 in
-                registration: 0.5 mm
+                binding-margin: 3/8 in
+                punching-tolerance: 0.5 mm
                 clearance: none
-                least-web: 4 mm
+                minimum-web: 4 mm
                 hanger: {gap: 90 mm, thumb-cut: 60 x 20 mm}
                 overs: 3 %, at least 12
                 press-sheet: sra3
                 tabs: before 9 on tag-150
                 fold-outs: 11-12 in 2 panels
-                turned: 13
+                rotated: 13
                 other-sizes: 14 at a5
                 fail-on: warning
                 tables: none
                 """);
         assertThat(job.copies()).isEqualTo(25);
         assertThat(job.sides()).isEqualTo(Sides.TWO_HEAD_TO_FOOT);
-        assertThat(job.boundEdge()).isEqualTo(BoundEdge.TOP);
+        assertThat(job.bindingEdge()).isEqualTo(BindingEdge.TOP);
         // ISO 216:2007
         assertThat(job.trim()).isEqualTo(new Trim("A4", Length.ofMm(210), Length.ofMm(297)));
         assertThat(job.stock().name()).isEqualTo("bond-24");
@@ -101,17 +101,17 @@ class JobReaderTest {
         assertThat(job.pitch()).isEqualTo("2:1");
         assertThat(job.punch()).isEqualTo("generic");
         assertThat(job.depth()).isEqualTo("middle");
-        assertThat(job.clearMargin()).isEqualTo(Length.ofInch(3, 8));
-        assertThat(job.registration()).isEqualTo(Length.ofMm("0.5"));
+        assertThat(job.bindingMargin()).isEqualTo(Length.ofInch(3, 8));
+        assertThat(job.punchingTolerance()).isEqualTo(Length.ofMm("0.5"));
         assertThat(job.clearance()).isEqualTo(Length.ZERO);
-        assertThat(job.leastWeb()).isEqualTo(Length.ofMm(4));
+        assertThat(job.minimumWeb()).isEqualTo(Length.ofMm(4));
         assertThat(job.hanger())
                 .isEqualTo(new Hanger(Length.ofMm(90), new Hanger.ThumbCut(Length.ofMm(60), Length.ofMm(20))));
         assertThat(job.supply().overs()).isEqualTo(new Overs(new BigDecimal(3), 12, "as the job says"));
         assertThat(job.supply().pressSheet().height()).isEqualTo(Length.ofMm(450));
         assertThat(job.special().tabs()).hasSize(1);
         assertThat(job.special().foldOuts()).hasSize(1);
-        assertThat(job.special().turned()).hasSize(1);
+        assertThat(job.special().rotated()).hasSize(1);
         assertThat(job.special().sizes()).hasSize(1);
         assertThat(job.failOn()).isEqualTo(FailOn.WARNING);
     }
@@ -175,8 +175,8 @@ class JobReaderTest {
                 "hanger: {gap: 90 mm, thumb-cut: 60 x 51 mm}",
                 "hanger: {gap: 90 mm, thumb-cut: 60 x 20}",
                 "hanger: {gap: 90 mm, thumb-cut: 60 x 20 x 5 mm}",
-                "least-web: 3",
-                "least-web: 51 mm"
+                "minimum-web: 3",
+                "minimum-web: 51 mm"
             })
     void hangersAndWebsThatCannotBe(String yaml) {
         SettingException e = wrong(yaml);
@@ -211,7 +211,7 @@ class JobReaderTest {
                 JobSettings.empty().with("sides", "two-head-to-foot").over(file));
         assertThat(job.sides()).isEqualTo(Sides.TWO_HEAD_TO_FOOT);
         assertThat(job.binding()).isEqualTo(Method.COIL);
-        assertThat(job.boundEdge()).isEqualTo(BoundEdge.LEFT);
+        assertThat(job.bindingEdge()).isEqualTo(BindingEdge.LEFT);
     }
 
     @ParameterizedTest
@@ -220,7 +220,7 @@ class JobReaderTest {
             value = {
                 "sides: tow | sides | two",
                 "sides: two_head_to_foot | sides | two-head-to-foot",
-                "bound-edge: lfet | bound-edge | left",
+                "binding-edge: lfet | binding-edge | left",
                 "binding: wires | binding | wire",
                 "fail-on: warnings | fail-on | warning",
                 "fail_on: error | fail_on | fail-on",
@@ -254,13 +254,13 @@ class JobReaderTest {
                 "copies: 1e999999999 | copies | whole number",
                 "copies: many | copies | whole number",
                 "copies: [1] | copies | one value",
-                "clear-margin: 10 | clear-margin | \"10 mm\" or",
-                "clear-margin: \"10\" | clear-margin | unit",
-                "clear-margin: 200 mm | clear-margin | 0 to 100 mm",
-                "clear-margin: wide | clear-margin | for example",
-                "clear-margin: -1 mm | clear-margin | for example",
-                "registration: 1.5 | registration | unit",
-                "registration: 11 mm | registration | 0 to 10 mm",
+                "binding-margin: 10 | binding-margin | \"10 mm\" or",
+                "binding-margin: \"10\" | binding-margin | unit",
+                "binding-margin: 200 mm | binding-margin | 0 to 100 mm",
+                "binding-margin: wide | binding-margin | for example",
+                "binding-margin: -1 mm | binding-margin | for example",
+                "punching-tolerance: 1.5 | punching tolerance | unit",
+                "punching-tolerance: 11 mm | punching tolerance | 0 to 10 mm",
                 "clearance: 2 in | clearance | 0 to 25 mm",
                 "trim: huge | trim | A4",
                 "trim: 4 | trim | A4",
@@ -317,8 +317,8 @@ class JobReaderTest {
         Locale before = Locale.getDefault();
         try {
             Locale.setDefault(Locale.forLanguageTag(language));
-            assertThat(job("binding: wire\ntrim: letter\nclear-margin: 9.5 MM\nsides: two-head-to-foot"))
-                    .extracting(Job::binding, Job::clearMargin, Job::sides)
+            assertThat(job("binding: wire\ntrim: letter\nbinding-margin: 9.5 MM\nsides: two-head-to-foot"))
+                    .extracting(Job::binding, Job::bindingMargin, Job::sides)
                     .isEqualTo(List.of(Method.WIRE, Length.ofMm("9.5"), Sides.TWO_HEAD_TO_FOOT));
             assertThat(wrong("binding: wires").remedy())
                     .isEqualTo("Did you mean \"wire\"? Known: wire, coil, comb, rings.");

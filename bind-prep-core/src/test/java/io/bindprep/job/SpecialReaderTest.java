@@ -8,7 +8,7 @@ import io.bindprep.catalogue.Catalogue;
 import io.bindprep.job.SpecialLeaves.FoldOut;
 import io.bindprep.job.SpecialLeaves.OtherSize;
 import io.bindprep.job.SpecialLeaves.Tab;
-import io.bindprep.job.SpecialLeaves.Turned;
+import io.bindprep.job.SpecialLeaves.Rotated;
 import io.bindprep.paper.Stock;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
@@ -65,13 +65,13 @@ class SpecialReaderTest {
 
     @Test
     void turnedPagesAndOtherSizes() throws Exception {
-        assertThat(special("turned: 12, 14-15; 20 head right").turned())
+        assertThat(special("rotated: 12, 14-15; 20 head right").rotated())
                 .containsExactly(
-                        new Turned(pages(12, 12), true),
-                        new Turned(pages(14, 15), true),
-                        new Turned(pages(20, 20), false));
-        assertThat(special("turned: 12").turned()).containsExactly(new Turned(pages(12, 12), true));
-        assertThat(special("turned: [12, 14-15, {pages: 20, head: right}]").turned())
+                        new Rotated(pages(12, 12), true),
+                        new Rotated(pages(14, 15), true),
+                        new Rotated(pages(20, 20), false));
+        assertThat(special("rotated: 12").rotated()).containsExactly(new Rotated(pages(12, 12), true));
+        assertThat(special("rotated: [12, 14-15, {pages: 20, head: right}]").rotated())
                 .hasSize(3);
         assertThat(special("other-sizes: 9 at letter; 12-13 at 200 x 297 mm").sizes())
                 .containsExactly(
@@ -94,8 +94,8 @@ class SpecialReaderTest {
                 "fold-outs: 7-8 in 1 panel|fold-outs[1]",
                 "fold-outs: 7-8 in 9 panels|fold-outs[1]",
                 "fold-outs: [{pages: 7-8, panels: two}]|fold-outs[1].panels",
-                "turned: 12 head up|turned[1]",
-                "turned: twelve|turned[1]",
+                "rotated: 12 head up|turned[1]",
+                "rotated: twelve|turned[1]",
                 "other-sizes: 9|other-sizes[1]",
                 "other-sizes: 9 at nowhere|other-sizes[1]",
                 "press-sheet: nowhere|press-sheet",
@@ -147,6 +147,6 @@ class SpecialReaderTest {
                 .renumbered(r -> Optional.of(new PageRange(r.first() + 2, r.last() + 3)));
         assertThat(moved.tabs()).extracting(Tab::pages).containsExactly(pages(7, 7), pages(9, 10));
         assertThat(moved.foldOuts()).extracting(FoldOut::pages).containsExactly(pages(11, 12));
-        assertThat(moved.turned()).extracting(Turned::pages).containsExactly(pages(13, 14));
+        assertThat(moved.rotated()).extracting(Rotated::pages).containsExactly(pages(13, 14));
     }
 }

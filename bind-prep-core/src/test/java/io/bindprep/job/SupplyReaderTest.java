@@ -39,9 +39,9 @@ class SupplyReaderTest {
 
     @Test
     void asAMap() throws Exception {
-        assertThat(overs(Map.of("percent", 4, "least", 6))).isEqualTo(overs("4 %, at least 6"));
+        assertThat(overs(Map.of("percent", 4, "minimum", 6))).isEqualTo(overs("4 %, at least 6"));
         assertThat(overs(Map.of("percent", "4 %"))).isEqualTo(overs("4 %"));
-        assertThat(overs(Map.of("least", "6"))).isEqualTo(overs("at least 6"));
+        assertThat(overs(Map.of("minimum", "6"))).isEqualTo(overs("at least 6"));
     }
 
     @ParameterizedTest
@@ -72,6 +72,6 @@ class SupplyReaderTest {
                         SettingException.class, e -> assertThat(e.key()).isEqualTo("overs.percent"));
         assertThatThrownBy(() -> overs(Map.of("most", 3)))
                 .isInstanceOfSatisfying(
-                        SettingException.class, e -> assertThat(e.known()).contains("percent", "least"));
+                        SettingException.class, e -> assertThat(e.known()).contains("percent", "minimum"));
     }
 }

@@ -20,8 +20,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
- * Verdicts by plain plane geometry: a hole of 4 x 4 mm whose axis lies 5 mm from the bound edge at 100 mm along, with
- * 1 mm registration reaches from 2 to 8 mm and from 97 to 103 mm.
+ * Verdicts by plain plane geometry: a hole of 4 x 4 mm whose centre lies 5 mm from the binding edge at 100 mm along, with
+ * 1 mm punching tolerance reaches from 2 to 8 mm and from 97 to 103 mm.
  */
 class PageJudgeTest {
     private static final PagePlace RECTO = new PagePlace(1, true, PageEdge.LEFT, false);
@@ -34,11 +34,11 @@ class PageJudgeTest {
         return plan(round, gap, 5);
     }
 
-    private static Plan plan(boolean round, Gap gap, int axisMm) {
-        return plan(round, gap, axisMm, List.of(new Hole(7, Length.ofMm(100))));
+    private static Plan plan(boolean round, Gap gap, int centreMm) {
+        return plan(round, gap, centreMm, List.of(new Hole(7, Length.ofMm(100))));
     }
 
-    private static Plan plan(boolean round, Gap gap, int axisMm, List<Hole> holes) {
+    private static Plan plan(boolean round, Gap gap, int centreMm, List<Hole> holes) {
         HoleRow row = new HoleRow(Length.ofMm(297), holes, List.of(), List.of(), Length.ofMm(90), Length.ZERO, gap);
         return new Plan(
                 Method.WIRE,
@@ -47,9 +47,9 @@ class PageJudgeTest {
                 Length.ofInch(1, 3),
                 "test",
                 null,
-                Length.ofMm(axisMm),
+                Length.ofMm(centreMm),
                 new Depth(
-                        new DepthSetting("only", Length.ofMm(axisMm), "test"),
+                        new DepthSetting("only", Length.ofMm(centreMm), "test"),
                         Length.ofMm(3),
                         null,
                         Depth.Decider.PUNCH),
@@ -82,30 +82,30 @@ class PageJudgeTest {
     }
 
     @Test
-    void aMarkInTheHoleIsPunchedAndOneThatOnlyTouchesIsNot() {
-        assertThat(of(4, 6, 99, 101)).isEqualTo(Verdict.PUNCHED);
-        assertThat(of(7.9, 9, 102.9, 110)).isEqualTo(Verdict.PUNCHED);
+    void aMarkInTheHoleIsHitAndOneThatOnlyTouchesIsNot() {
+        assertThat(of(4, 6, 99, 101)).isEqualTo(Verdict.HIT);
+        assertThat(of(7.9, 9, 102.9, 110)).isEqualTo(Verdict.HIT);
         assertThat(of(8, 9, 99, 101)).isEqualTo(Verdict.TIGHT);
         assertThat(of(4, 6, 103, 110)).isEqualTo(Verdict.TIGHT);
         assertThat(of(0, 2, 99, 101)).isEqualTo(Verdict.TIGHT);
     }
 
     @Test
-    void theClearMarginItselfIsClear() {
+    void theBindingMarginItselfIsClear() {
         assertThat(of(10, 12, 99, 101)).isEqualTo(Verdict.CLEAR);
         assertThat(of(9.99, 12, 99, 101)).isEqualTo(Verdict.TIGHT);
     }
 
     @Test
     void aRoundHoleHasNoCorners() {
-        // the corner of the square, 3 mm off both ways, is 4.24 mm from the axis; the circle's radius is 3 mm
+        // the corner of the square, 3 mm off both ways, is 4.24 mm from the centre; the circle's radius is 3 mm
         Mark corner = mark(MarkKind.TEXT, 7.5, 7.9, 102.5, 102.9);
-        assertThat(judge(false, RECTO, corner).verdict()).isEqualTo(Verdict.PUNCHED);
+        assertThat(judge(false, RECTO, corner).verdict()).isEqualTo(Verdict.HIT);
         assertThat(judge(true, RECTO, corner).verdict()).isEqualTo(Verdict.TIGHT);
-        // 2.1 mm off both ways is 2.97 mm from the axis
+        // 2.1 mm off both ways is 2.97 mm from the centre
         assertThat(judge(true, RECTO, mark(MarkKind.TEXT, 7.05, 7.4, 102.05, 102.4))
                         .verdict())
-                .isEqualTo(Verdict.PUNCHED);
+                .isEqualTo(Verdict.HIT);
     }
 
     @Test
@@ -122,13 +122,13 @@ class PageJudgeTest {
     void aMirroredPageIsHeldFromItsOtherEnd() {
         PagePlace verso = new PagePlace(2, false, PageEdge.LEFT, true);
         Mark m = mark(MarkKind.TEXT, 4, 6, 196, 198);
-        assertThat(judge(false, verso, m).verdict()).isEqualTo(Verdict.PUNCHED);
+        assertThat(judge(false, verso, m).verdict()).isEqualTo(Verdict.HIT);
         assertThat(judge(false, RECTO, m).verdict()).isEqualTo(Verdict.TIGHT);
     }
 
     @Test
     void aThumbCutTakesWhatLiesInItsHalfEllipse() {
-        // 60 x 20 mm about the middle at 148.5, with 1 mm registration: half axes 31 along and 21 deep
+        // 60 x 20 mm about the middle at 148.5, with 1 mm punching-tolerance: half centres 31 along and 21 deep
         Gap gap = new Gap(
                 Length.ofMm(100),
                 Length.ofMm(197),
@@ -137,11 +137,11 @@ class PageJudgeTest {
                 new Gap.ThumbCut(Length.ofMm(60), Length.ofMm(20)));
         PageJudge judge = new PageJudge(plan(false, gap));
         assertThat(judge.stripMm()).isEqualTo(22);
-        assertThat(thumb(judge, 20, 22, 148, 149)).isEqualTo(Verdict.PUNCHED);
+        assertThat(thumb(judge, 20, 22, 148, 149)).isEqualTo(Verdict.HIT);
         assertThat(thumb(judge, 21, 22, 148, 149)).isEqualTo(Verdict.CLEAR);
         // 31 x sqrt(1 - (11/21)^2) is 26.4 mm: at 11 mm deep the cut reaches from 122.1 to 174.9
         assertThat(thumb(judge, 11, 12, 176, 180)).isEqualTo(Verdict.CLEAR);
-        assertThat(thumb(judge, 11, 12, 173, 180)).isEqualTo(Verdict.PUNCHED);
+        assertThat(thumb(judge, 11, 12, 173, 180)).isEqualTo(Verdict.HIT);
         Mark off = mark(MarkKind.TEXT, 11, 12, 148, 149);
         PageVerdict hit = judge.judge(new PageMarks(1, List.of(off), null), RECTO, 297);
         assertThat(hit.hits()).singleElement().extracting(Hit::pins).isEqualTo(List.of());
@@ -149,7 +149,7 @@ class PageJudgeTest {
         PagePlace verso = new PagePlace(2, false, PageEdge.LEFT, true);
         Mark far = mark(MarkKind.TEXT, 11, 12, 180, 184);
         assertThat(judge.judge(new PageMarks(2, List.of(far), null), verso, 307).verdict())
-                .isEqualTo(Verdict.PUNCHED);
+                .isEqualTo(Verdict.HIT);
     }
 
     private static Verdict thumb(PageJudge judge, double x0, double x1, double y0, double y1) {
@@ -159,7 +159,7 @@ class PageJudgeTest {
 
     @Test
     void oneScanIsHeldAgainstEveryPlan() {
-        // with its axis at 5 mm the hole reaches from 2 to 8 mm, at 9 mm from 6 to 12, which is beyond the margin of 10
+        // with its centre at 5 mm the hole reaches from 2 to 8 mm, at 9 mm from 6 to 12, which is beyond the margin of 10
         PlanTrial trial = new PlanTrial(List.of(plan(false), plan(false, null, 9)), List.of(plan(false, null, 16)), 4);
         // 16 + 2 + 1 mm, and 1 mm more to look at
         assertThat(trial.stripMm()).isEqualTo(20);
@@ -168,12 +168,12 @@ class PageJudgeTest {
         trial.judge(page(1, 9, 11), RECTO, 297);
         trial.judge(page(2, 30, 31), RECTO, 297);
         trial.judge(new PageMarks(4, List.of(), "broken"), RECTO, 297);
-        assertThat(trial.pages(0, Verdict.PUNCHED)).containsExactly(3);
+        assertThat(trial.pages(0, Verdict.HIT)).containsExactly(3);
         assertThat(trial.pages(0, Verdict.TIGHT)).containsExactly(1);
-        assertThat(trial.pages(1, Verdict.PUNCHED)).containsExactly(1);
+        assertThat(trial.pages(1, Verdict.HIT)).containsExactly(1);
         assertThat(trial.pages(1, Verdict.TIGHT)).containsExactly(3);
         assertThat(trial.pages(2, Verdict.TIGHT)).containsExactly(1, 3);
-        assertThat(trial.pages(2, Verdict.UNREAD)).containsExactly(4);
+        assertThat(trial.pages(2, Verdict.UNCHECKED)).containsExactly(4);
         assertThat(trial.choiceCounts()).containsExactly(new PageCount(1, 1, 1), new PageCount(1, 1, 1));
         assertThat(trial.verdicts(1)).extracting(PageVerdict::page).containsExactly(1, 2, 3, 4);
         assertThat(trial.verdicts(1).get(0))
@@ -192,15 +192,15 @@ class PageJudgeTest {
 
     @Test
     void aMarkAcrossSeveralHolesNamesThemAll() {
-        // holes of 4 mm with 1 mm registration at 100, 110 and 120 mm; on a verso counted from the other end
+        // holes of 4 mm with 1 mm punching tolerance at 100, 110 and 120 mm; on a verso counted from the other end
         List<Hole> holes =
                 List.of(new Hole(7, Length.ofMm(100)), new Hole(8, Length.ofMm(110)), new Hole(9, Length.ofMm(120)));
         PageJudge judge = new PageJudge(plan(false, null, 5, holes));
         PageMarks rule = new PageMarks(1, List.of(mark(MarkKind.LINE, 4, 5, 50, 108)), null);
         assertThat(judge.judge(rule, RECTO, 297).hits()).extracting(Hit::pins).containsExactly(List.of(7, 8));
         PagePlace verso = new PagePlace(2, false, PageEdge.RIGHT, true);
-        PageMarks turned = new PageMarks(2, List.of(mark(MarkKind.LINE, 4, 5, 297 - 108, 297 - 50)), null);
-        assertThat(judge.judge(turned, verso, 297).hits()).extracting(Hit::pins).containsExactly(List.of(7, 8));
+        PageMarks rotated = new PageMarks(2, List.of(mark(MarkKind.LINE, 4, 5, 297 - 108, 297 - 50)), null);
+        assertThat(judge.judge(rotated, verso, 297).hits()).extracting(Hit::pins).containsExactly(List.of(7, 8));
     }
 
     @Test
@@ -214,7 +214,7 @@ class PageJudgeTest {
     @Test
     void anUnreadPageIsNeverClear() {
         PageVerdict v = new PageJudge(plan(false)).judge(new PageMarks(1, List.of(), "broken"), RECTO, 297);
-        assertThat(v.verdict()).isEqualTo(Verdict.UNREAD);
+        assertThat(v.verdict()).isEqualTo(Verdict.UNCHECKED);
     }
 
     @Test

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Each bound on what a page may ask for, one step beyond it: the page is unread and the next one is not. */
+/** Each bound on what a page may ask for, one step beyond it: the page is not checked and the next one is not. */
 @Timeout(120)
 class BoundsTest {
     @TempDir
@@ -35,14 +35,14 @@ class BoundsTest {
         }
     }
 
-    private String unread(String operators, UnaryOperator<PageMaker> more) {
-        String unread = scan(operators, more).unread();
-        assertThat(unread).as("unread").isNotNull();
-        return unread;
+    private String unchecked(String operators, UnaryOperator<PageMaker> more) {
+        String unchecked = scan(operators, more).unchecked();
+        assertThat(unchecked).as("unchecked").isNotNull();
+        return unchecked;
     }
 
-    private String unread(String operators) {
-        return unread(operators, m -> m);
+    private String unchecked(String operators) {
+        return unchecked(operators, m -> m);
     }
 
     private static UnaryOperator<PageMaker> form(String name, String content) {
@@ -60,16 +60,16 @@ class BoundsTest {
     void dashes() {
         // lines of 900 m and of a million km along the edge, a dash and a gap of 2 mm
         String dashed = "1 w [2 2] 0 d 5 0 m 5 %s l S";
-        assertThat(scan(dashed.formatted("900000"), m -> m).unread()).isNull();
-        assertThat(unread(dashed.formatted("1000000000000"))).contains("dashes");
-        assertThat(unread("1 w [2 2] 0 d 5 0 m 5 1000000 5 1000000000000 5 0 c h S"))
+        assertThat(scan(dashed.formatted("900000"), m -> m).unchecked()).isNull();
+        assertThat(unchecked(dashed.formatted("1000000000000"))).contains("dashes");
+        assertThat(unchecked("1 w [2 2] 0 d 5 0 m 5 1000000 5 1000000000000 5 0 c h S"))
                 .contains("dashes");
     }
 
     @Test
     void operators() {
-        assertThat(scan("n ".repeat(2_999_000), m -> m).unread()).isNull();
-        assertThat(unread("n ".repeat(3_000_001))).contains("3000000 drawing operators");
+        assertThat(scan("n ".repeat(2_999_000), m -> m).unchecked()).isNull();
+        assertThat(unchecked("n ".repeat(3_000_001))).contains("3000000 drawing operators");
     }
 
     @Test
@@ -84,23 +84,23 @@ class BoundsTest {
             f.setItem(COSName.WIDTHS, numbers(0));
             return m.resource(COSName.FONT, "F", f);
         };
-        assertThat(unread("BT /F 4 Tf 100 100 Td (" + "a".repeat(3_000_001) + ") Tj ET", font))
+        assertThat(unchecked("BT /F 4 Tf 100 100 Td (" + "a".repeat(3_000_001) + ") Tj ET", font))
                 .contains("3000000 characters");
     }
 
     @Test
     void operandsWithoutAnOperator() {
-        assertThat(unread("1 ".repeat(100_001) + "n")).contains("100000 operands");
+        assertThat(unchecked("1 ".repeat(100_001) + "n")).contains("100000 operands");
     }
 
     @Test
     void pointsOfAnOutline() {
-        assertThat(unread("0 0 m " + "0 0 l ".repeat(2_000_000) + "n")).contains("2000000 points");
+        assertThat(unchecked("0 0 m " + "0 0 l ".repeat(2_000_000) + "n")).contains("2000000 points");
     }
 
     @Test
     void marks() {
-        assertThat(unread("5 100 m 6 100 l S ".repeat(20_001))).contains("20000 marks");
+        assertThat(unchecked("5 100 m 6 100 l S ".repeat(20_001))).contains("20000 marks");
     }
 
     @Test
@@ -118,14 +118,14 @@ class BoundsTest {
             }
             return m.resource(COSName.XOBJECT, "Fm", inner);
         };
-        assertThat(unread("/Fm Do", tenTimesEach)).contains("200000 forms");
+        assertThat(unchecked("/Fm Do", tenTimesEach)).contains("200000 forms");
     }
 
     @Test
     void unpackedBytesOfAFormDrawnAgainAndAgain() {
         UnaryOperator<PageMaker> wide = form("Fm", " ".repeat(1 << 20));
-        assertThat(scan("/Fm Do ".repeat(250), wide).unread()).isNull();
-        assertThat(unread("/Fm Do ".repeat(257), wide)).contains("256 MiB");
+        assertThat(scan("/Fm Do ".repeat(250), wide).unchecked()).isNull();
+        assertThat(unchecked("/Fm Do ".repeat(257), wide)).contains("256 MiB");
     }
 
     @Test
@@ -145,7 +145,7 @@ class BoundsTest {
             f.setItem(COSName.ENCODING, encoding);
             return m.resource(COSName.FONT, "T", f);
         };
-        assertThat(unread("BT /T 10 Tf 5 100 Td (A) Tj ET", font)).contains("nested");
+        assertThat(unchecked("BT /T 10 Tf 5 100 Td (A) Tj ET", font)).contains("nested");
     }
 
     @Test
@@ -154,7 +154,7 @@ class BoundsTest {
         link.setItem(COSName.SUBTYPE, COSName.getPDFName("Link"));
         UnaryOperator<PageMaker> many =
                 m -> m.with(p -> p.setItem(COSName.ANNOTS, new COSArray(Collections.nCopies(20_001, link))));
-        assertThat(unread("", many)).contains("20000 annotations");
+        assertThat(unchecked("", many)).contains("20000 annotations");
     }
 
     @Test

@@ -89,7 +89,7 @@ class EditedPdfTest {
         "270, LEFT, 60, 0",
         "270, BOTTOM, 0, -60"
     })
-    void movesAwayFromTheBoundEdgeInEveryTurn(int rotate, PageEdge edge, int right, int down) throws Exception {
+    void movesAwayFromTheBindingEdgeInEveryTurn(int rotate, PageEdge edge, int right, int down) throws Exception {
         for (double unit : new double[] {1, 2}) {
             for (double[] origin : new double[][] {{0, 0}, {-37, 12}}) {
                 byte[] before = page(rotate, unit, origin[0], origin[1]).bytes();
@@ -107,7 +107,7 @@ class EditedPdfTest {
     }
 
     @Test
-    void scalesAboutTheMiddleOfTheBoundEdge() throws Exception {
+    void scalesAboutTheMiddleOfTheBindingEdge() throws Exception {
         // by hand: the line of 2 mm at 45 degrees reaches 0.7 beyond its ends, from 19.3 to 70.7; the low bar lies
         // 20.04 from the
         // foot of 150, so 54.96 below the middle
@@ -471,7 +471,7 @@ class EditedPdfTest {
         "0 0 100 150 re W n q 0.5 0 0 0.5 0 0 cm 0 0 200 300 re W n Q",
         "-2 -2 63 154 re W n" // a panel that the text just fits
     })
-    void aTintThroughTheBoundEdgeStaysUnderItsClip(String clip) throws Exception {
+    void aTintThroughTheBindingEdgeStaysUnderItsClip(String clip) throws Exception {
         assertStays(clip, " q 0.7 g 2 0 0 2 0 0 cm -2 -2 8 79 re f Q ", new Move(PageEdge.LEFT, 6, 1), 60);
         assertStays(clip, " 0.7 g 0 0 m 11 0 l 11 150 l 0 150 l h B ", new Move(PageEdge.LEFT, 6, 1), 60);
     }

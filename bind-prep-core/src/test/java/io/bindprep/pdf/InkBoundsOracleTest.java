@@ -89,7 +89,7 @@ class InkBoundsOracleTest {
         double w = f.trimWidth().mm();
         double h = f.trimHeight().mm();
         PageMarks marks = pdf.scan(page, PageEdge.LEFT, w, drawnMm);
-        assertThat(marks.unread()).isNull();
+        assertThat(marks.unchecked()).isNull();
         double x0 = Double.POSITIVE_INFINITY;
         double y0 = x0;
         double x1 = -x0;

@@ -48,7 +48,7 @@ class InkPassTest {
 
     private List<Mark> marks(String operators, UnaryOperator<PageMaker> more) {
         PageMarks found = scan(operators, more);
-        assertThat(found.unread()).isNull();
+        assertThat(found.unchecked()).isNull();
         return found.marks();
     }
 
@@ -346,30 +346,30 @@ class InkPassTest {
     }
 
     @Test
-    void whatIsNotReadWholeIsUnread() {
-        assertThat(scan("5 100 4 4 re f 1 2 frobnicate").unread()).contains("unknown operator");
-        assertThat(scan("BX 1 2 frobnicate EX 5 100 4 4 re f").unread())
+    void whatIsNotReadWholeIsUnchecked() {
+        assertThat(scan("5 100 4 4 re f 1 2 frobnicate").unchecked()).contains("unknown operator");
+        assertThat(scan("BX 1 2 frobnicate EX 5 100 4 4 re f").unchecked())
                 .as("7.8.2: BX allows it")
                 .isNull();
-        assertThat(scan("/Gone Do").unread()).contains("Gone");
-        assertThat(scan("BT /Gone 4 Tf 5 100 Td (H) Tj ET").unread()).contains("Gone");
-        assertThat(scan("5 100 re f").unread()).contains("re");
-        assertThat(scan("20 100 m 30 110 l").unread())
+        assertThat(scan("/Gone Do").unchecked()).contains("Gone");
+        assertThat(scan("BT /Gone 4 Tf 5 100 Td (H) Tj ET").unchecked()).contains("Gone");
+        assertThat(scan("5 100 re f").unchecked()).contains("re");
+        assertThat(scan("20 100 m 30 110 l").unchecked())
                 .as("a path never painted")
                 .contains("break off");
-        assertThat(scan("[".repeat(2000) + "] 0 d 5 100 4 4 re f").unread())
+        assertThat(scan("[".repeat(2000) + "] 0 d 5 100 4 4 re f").unchecked())
                 .as("an array never closed")
                 .isNotNull();
-        assertThat(scan("").unread()).as("an empty page").isNull();
-        assertThat(scan("20 100 4 4 re f" + " ".repeat(40_000)).unread())
+        assertThat(scan("").unchecked()).as("an empty page").isNull();
+        assertThat(scan("20 100 4 4 re f" + " ".repeat(40_000)).unchecked())
                 .as("padded")
                 .isNull();
-        assertThat(scan("0 g ".repeat(8192) + "20 100 4 4 re f 17 /stray").unread())
+        assertThat(scan("0 g ".repeat(8192) + "20 100 4 4 re f 17 /stray").unchecked())
                 .as("stray operands")
                 .isNull();
         for (int pad = 0; pad < 8; pad++) {
             String content = "0 g ".repeat(4080) + " ".repeat(pad) + "BT ET BT ET BT ET BT ET BT ET BT ET BT ET ET";
-            assertThat(scan(content).unread())
+            assertThat(scan(content).unchecked())
                     .as("a word across two chunks, " + pad)
                     .isNull();
         }
@@ -383,12 +383,12 @@ class InkPassTest {
             s.setItem(COSName.BBOX, numbers(0, 0, 300, 300));
             return m.resource(COSName.XOBJECT, "Fm", s);
         };
-        assertThat(scan("/Fm Do", loop).unread()).contains("nested");
+        assertThat(scan("/Fm Do", loop).unchecked()).contains("nested");
     }
 
     @Test
     void endlessStatesEnd() {
-        assertThat(scan("q ".repeat(5000) + "5 100 4 4 re f").unread()).contains("graphics state");
-        assertThat(scan("Q Q Q 5 100 4 4 re f").unread()).isNull();
+        assertThat(scan("q ".repeat(5000) + "5 100 4 4 re f").unchecked()).contains("graphics state");
+        assertThat(scan("Q Q Q 5 100 4 4 re f").unchecked()).isNull();
     }
 }

@@ -115,7 +115,7 @@ class PageBasicsTest {
         assertThat(basics("0 50.8 -50.8 0 160 60 cm /Im Do", picture(600, 600))
                         .coarsest()
                         .ppi())
-                .as("turned")
+                .as("rotated")
                 .isCloseTo(300, within(0.01));
         assertThat(basics("50 0 0 50 400 60 cm /Im Do", picture(60, 40)).coarsest())
                 .as("off the page")
@@ -143,9 +143,9 @@ class PageBasicsTest {
         assertThat(left.edge()).isEqualTo(PageEdge.LEFT);
         assertThat(left.mm()).isCloseTo(1, within(0.01));
         assertThat(basics("50 3 40 40 re f").bleed()).isEqualTo(new PageBasics.Bleed(PageEdge.BOTTOM, 0));
-        PageBasics.Bleed turned = basics("2 50 40 40 re f", m -> m.with(p -> p.setInt(COSName.ROTATE, 90)))
+        PageBasics.Bleed rotated = basics("2 50 40 40 re f", m -> m.with(p -> p.setInt(COSName.ROTATE, 90)))
                 .bleed();
-        assertThat(turned.edge()).as("turned clockwise").isEqualTo(PageEdge.TOP);
+        assertThat(rotated.edge()).as("turned clockwise").isEqualTo(PageEdge.TOP);
         assertThat(basics("4 50 40 40 re f").bleed()).as("inside").isNull();
         assertThat(basics("1 g 0 0 216 303 re f").bleed()).as("white").isNull();
         assertThat(basics("BT /F 10 Tf 0 100 Td (text) Tj ET").bleed())

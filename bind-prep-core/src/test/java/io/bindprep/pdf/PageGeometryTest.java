@@ -69,7 +69,7 @@ class PageGeometryTest {
                 .draw((origin + 10) + " 40 2 10 re f");
         try (OpenedPdf pdf = maker.open(folder)) {
             var marks = pdf.scan(1, edge, 1000);
-            assertThat(marks.unread()).isNull();
+            assertThat(marks.unchecked()).isNull();
             return marks.marks().get(0);
         }
     }
@@ -120,14 +120,14 @@ class PageGeometryTest {
 
     @Test
     void aPageWithoutUsableSizeOrTurnIsUnreadNotLetter() {
-        assertUnread(PageMaker.a4().with(p -> p.removeItem(COSName.MEDIA_BOX)), "MediaBox");
-        assertUnread(PageMaker.a4().box(COSName.MEDIA_BOX, 0, 0, 0, 297), "MediaBox");
-        assertUnread(PageMaker.a4().with(p -> p.setInt(COSName.ROTATE, 45)), "Rotate");
+        assertUnchecked(PageMaker.a4().with(p -> p.removeItem(COSName.MEDIA_BOX)), "MediaBox");
+        assertUnchecked(PageMaker.a4().box(COSName.MEDIA_BOX, 0, 0, 0, 297), "MediaBox");
+        assertUnchecked(PageMaker.a4().with(p -> p.setInt(COSName.ROTATE, 45)), "Rotate");
     }
 
-    private void assertUnread(PageMaker maker, String why) {
+    private void assertUnchecked(PageMaker maker, String why) {
         try (OpenedPdf pdf = maker.open(folder)) {
-            assertThat(pdf.scan(1, PageEdge.LEFT, 15).unread()).contains(why);
+            assertThat(pdf.scan(1, PageEdge.LEFT, 15).unchecked()).contains(why);
         }
     }
 }

@@ -63,7 +63,7 @@ class PagePicturesTest {
 
     @ParameterizedTest
     @CsvSource({"LEFT,.5,.5", "RIGHT,.5,.5", "TOP,.5,.5", "BOTTOM,.5,.5"})
-    void aCloseUpShowsItsStretchOfTheBoundEdge(PageEdge edge, double x, double y) {
+    void aCloseUpShowsItsStretchOfTheBindingEdge(PageEdge edge, double x, double y) {
         Picture closeUp = draw(square(edge), edge, new CloseUpWindow(40, 60))
                 .closeUps()
                 .get(0)

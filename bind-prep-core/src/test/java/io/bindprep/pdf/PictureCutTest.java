@@ -147,7 +147,7 @@ class PictureCutTest {
         page.resource(COSName.XOBJECT, "Im", picture);
         try (OpenedPdf pdf = page.draw("q " + matrix + " cm /Im Do Q").open(folder)) {
             PageMarks found = pdf.scan(1, edge, 15);
-            assertThat(found.unread()).isNull();
+            assertThat(found.unchecked()).isNull();
             return found.marks();
         }
     }
@@ -206,13 +206,13 @@ class PictureCutTest {
     }
 
     @Test
-    void aPictureThatBreaksOffIsUnread() {
+    void aPictureThatBreaksOffIsUnchecked() {
         PageMaker page = PageMaker.a4();
         // nothing at all in four inks would be blank paper
         COSStream broken = stream(page, new byte[4 * DOTS * (DOTS - 2)], 8, "DeviceCMYK");
         page.resource(COSName.XOBJECT, "Im", broken);
         try (OpenedPdf pdf = page.draw("q 160 0 0 160 2 100 cm /Im Do Q").open(folder)) {
-            assertThat(pdf.scan(1, PageEdge.LEFT, 15).unread()).contains("cannot be decoded");
+            assertThat(pdf.scan(1, PageEdge.LEFT, 15).unchecked()).contains("cannot be decoded");
         }
     }
 
@@ -224,7 +224,7 @@ class PictureCutTest {
         huge.setInt(COSName.HEIGHT, 100_000);
         page.resource(COSName.XOBJECT, "Im", huge);
         try (OpenedPdf pdf = page.draw("q 160 0 0 160 2 100 cm /Im Do Q").open(folder)) {
-            assertThat(pdf.scan(1, PageEdge.LEFT, 15).unread()).contains("128 MiB");
+            assertThat(pdf.scan(1, PageEdge.LEFT, 15).unchecked()).contains("128 MiB");
         }
     }
 
@@ -267,7 +267,7 @@ class PictureCutTest {
                                 Mark m = found.marks().isEmpty()
                                         ? null
                                         : found.marks().get(0);
-                                System.out.println(found.unread() + " "
+                                System.out.println(found.unchecked() + " "
                                         + (m == null ? "" : m.kind() + " " + m.nearMm() + " " + m.alongStartMm()));
                             }
                         } catch (Exception e) {

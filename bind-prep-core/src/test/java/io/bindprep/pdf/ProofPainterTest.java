@@ -40,7 +40,7 @@ class ProofPainterTest {
     @TempDir
     private Path folder;
 
-    /** One round hole, its middle 12 mm from the bound edge and 50 mm along it, 6 mm wide. */
+    /** One round hole, its middle 12 mm from the binding edge and 50 mm along it, 6 mm wide. */
     private static ProofPage proof(int page, PageEdge edge, Comment... comments) {
         return new ProofPage(
                 page,
@@ -49,8 +49,8 @@ class ProofPainterTest {
                 List.of(comments));
     }
 
-    private static Comment punched(String words) {
-        return new Comment(Verdict.PUNCHED, new Outline(false, 10, 14, 48, 52), words);
+    private static Comment hit(String words) {
+        return new Comment(Verdict.HIT, new Outline(false, 10, 14, 48, 52), words);
     }
 
     private static byte[] proofed(OpenedPdf pdf, ProofPage... pages) throws Exception {
@@ -113,7 +113,7 @@ class ProofPainterTest {
     void withTheLayersOffThePageLooksAsItDid(String content) throws Exception {
         byte[] before = PageMaker.page(100, 150).draw(content).bytes();
         byte[] after =
-                proofed(PageMaker.page(100, 150).draw(content).open(folder), proof(1, PageEdge.LEFT, punched("words")));
+                proofed(PageMaker.page(100, 150).draw(content).open(folder), proof(1, PageEdge.LEFT, hit("words")));
         assertLooksAlike(before, layersOff(after));
         // Poppler draws nothing more after a stray restore, before the proof as after it
         assertHole(after, 12, 50, !content.contains("Q Q"));
@@ -139,7 +139,7 @@ class ProofPainterTest {
 
     @ParameterizedTest
     @CsvSource({
-        // where the reader sees the hole on a sheet of 100 x 150 mm, turned: 12 from the edge, 50 from head or left
+        // where the reader sees the hole on a sheet of 100 x 150 mm, rotated: 12 from the edge, 50 from head or left
         "0, LEFT, 12, 50",
         "0, RIGHT, 88, 50",
         "0, TOP, 50, 12",
@@ -152,7 +152,7 @@ class ProofPainterTest {
         "270, LEFT, 12, 50",
         "270, BOTTOM, 50, 88"
     })
-    void holesLieWhereTheReaderSeesTheBoundEdge(int rotate, PageEdge edge, double x, double y) throws Exception {
+    void holesLieWhereTheReaderSeesTheBindingEdge(int rotate, PageEdge edge, double x, double y) throws Exception {
         for (double[] origin : new double[][] {{0, 0}, {-37, 12}}) {
             PageMaker page = PageMaker.page(100, 150)
                     .with(p -> p.setInt(COSName.ROTATE, rotate))
@@ -177,7 +177,7 @@ class ProofPainterTest {
         PageMaker maker = PageMaker.page(100, 150).draw(MARKS);
         byte[] before = maker.bytes();
         Path file = Files.write(folder.resolve("in.pdf"), before);
-        byte[] after = proofed(Intake.open(new PdfSource(file, "in.pdf", null)), proof(1, PageEdge.LEFT, punched("x")));
+        byte[] after = proofed(Intake.open(new PdfSource(file, "in.pdf", null)), proof(1, PageEdge.LEFT, hit("x")));
         assertThat(Files.readAllBytes(file)).isEqualTo(before);
         assertThat(streams(after).subList(1, 2)).isEqualTo(streams(before));
     }
@@ -255,7 +255,7 @@ class ProofPainterTest {
         try (PDDocument document = Loader.loadPDF(after)) {
             PDOptionalContentProperties layers = document.getDocumentCatalog().getOCProperties();
             assertThat(layers.getGroupNames())
-                    .containsExactly("hidden", "binding: holes", "binding: clear margin", "binding: hits");
+                    .containsExactly("hidden", "binding: holes", "binding: binding margin", "binding: hits");
             assertThat(layers.isGroupEnabled("binding: hits")).isTrue();
             Layers printing = new Layers(document.getDocumentCatalog().getCOSObject());
             assertThat(printing.prints(layers.getGroup("binding: holes").getCOSObject()))
@@ -267,7 +267,7 @@ class ProofPainterTest {
     void whatWasFoundIsListedAndDoesNotPrint() throws Exception {
         byte[] after = proofed(
                 PageMaker.page(100, 150).draw(MARKS).open(folder),
-                proof(1, PageEdge.RIGHT, punched("Would be punched: “Grüße”.")));
+                proof(1, PageEdge.RIGHT, hit("Would be punched: “Grüße”.")));
         try (PDDocument document = Loader.loadPDF(after)) {
             List<PDAnnotation> all = document.getPage(0).getAnnotations();
             assertThat(all).hasSize(1);
@@ -287,11 +287,11 @@ class ProofPainterTest {
     @Test
     void aProofChangesNoVerdict() throws Exception {
         byte[] after =
-                proofed(PageMaker.page(100, 150).draw(MARKS).open(folder), proof(1, PageEdge.LEFT, punched("words")));
+                proofed(PageMaker.page(100, 150).draw(MARKS).open(folder), proof(1, PageEdge.LEFT, hit("words")));
         Path file = Files.write(folder.resolve("again.pdf"), after);
         try (OpenedPdf pdf = Intake.open(new PdfSource(file, "again.pdf", null))) {
             assertThat(pdf.scan(1, PageEdge.LEFT, 18).marks()).isEmpty();
-            assertThat(pdf.scan(1, PageEdge.LEFT, 18).unread()).isNull();
+            assertThat(pdf.scan(1, PageEdge.LEFT, 18).unchecked()).isNull();
         }
     }
 
@@ -306,8 +306,8 @@ class ProofPainterTest {
     void theSameBytesEachTime() throws Exception {
         Path file = Files.write(
                 folder.resolve("in.pdf"), PageMaker.page(100, 150).draw(MARKS).bytes());
-        byte[] first = proofed(Intake.open(new PdfSource(file, "in.pdf", null)), proof(1, PageEdge.LEFT, punched("x")));
-        assertThat(proofed(Intake.open(new PdfSource(file, "in.pdf", null)), proof(1, PageEdge.LEFT, punched("x"))))
+        byte[] first = proofed(Intake.open(new PdfSource(file, "in.pdf", null)), proof(1, PageEdge.LEFT, hit("x")));
+        assertThat(proofed(Intake.open(new PdfSource(file, "in.pdf", null)), proof(1, PageEdge.LEFT, hit("x"))))
                 .isEqualTo(first);
     }
 

@@ -48,7 +48,7 @@ class SecondLookTest {
 
     private List<Mark> marks(String operators, UnaryOperator<PageMaker> more) {
         PageMarks found = scan(operators, more);
-        assertThat(found.unread()).isNull();
+        assertThat(found.unchecked()).isNull();
         return found.marks();
     }
 
@@ -235,7 +235,7 @@ class SecondLookTest {
                         new COSDictionary()));
         assertExtent(marks("/Pattern cs /P scn 5 100 9 4 re f", tiles), 9, 14);
         assertThat(marks("/Pattern cs /P scn 3 100 5 4 re f", tiles)).isEmpty();
-        assertThat(scan("/Pattern cs /Gone scn 3 100 5 4 re f", m -> m).unread())
+        assertThat(scan("/Pattern cs /Gone scn 3 100 5 4 re f", m -> m).unchecked())
                 .as("8.7.3.1")
                 .isNotNull();
     }
@@ -272,11 +272,11 @@ class SecondLookTest {
     }
 
     @Test
-    void anIncompleteShadingIsUnread() {
+    void anIncompleteShadingIsUnchecked() {
         COSDictionary noFunction = fade(5, 15);
         noFunction.removeItem(COSName.FUNCTION);
         PageMarks found = scan("q 2 100 12 9 re W n /Sh sh Q", m -> m.resource(COSName.SHADING, "Sh", noFunction));
-        assertThat(found.unread()).contains("shading");
+        assertThat(found.unchecked()).contains("shading");
     }
 
     @Test
@@ -473,7 +473,7 @@ class SecondLookTest {
     }
 
     @Test
-    void whatCannotBeDecodedIsUnread() throws Exception {
+    void whatCannotBeDecodedIsUnchecked() throws Exception {
         for (String filter : List.of("JPXDecode", "JBIG2Decode")) {
             PageMarks found = scan("q 30 0 0 30 2 90 cm /Im Do Q", m -> {
                 COSStream broken = picture(m, "\0\0", 2);
@@ -485,7 +485,7 @@ class SecondLookTest {
                 broken.setItem(COSName.FILTER, name(filter));
                 return m.resource(COSName.XOBJECT, "Im", broken);
             });
-            assertThat(found.unread()).as(filter).contains("cannot be decoded");
+            assertThat(found.unchecked()).as(filter).contains("cannot be decoded");
         }
     }
 

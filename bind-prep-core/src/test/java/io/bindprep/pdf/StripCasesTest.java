@@ -66,7 +66,7 @@ class StripCasesTest {
         assertThat(theirs).as("recorded").isNotNull();
         try (OpenedPdf pdf = StripCases.all().get(name).get().open(folder)) {
             PageMarks marks = pdf.scan(1, PageEdge.LEFT, DEPTH_MM);
-            assertThat(marks.unread()).isNull();
+            assertThat(marks.unchecked()).isNull();
             Rectangle2D ink = marks.marks().stream()
                     .map(StripCasesTest::box)
                     .reduce(Rectangle2D::createUnion)
@@ -129,7 +129,7 @@ class StripCasesTest {
         if (System.getProperty("bindprep.regenerate") != null) {
             lines.add(
                     0,
-                    "# from and to from the bound edge, from and to along it, millimetres; at 254 dpi by "
+                    "# from and to from the binding edge, from and to along it, millimetres; at 254 dpi by "
                             + "pdftoppm -cropbox (" + version("pdftoppm", "-v") + ") and gs -dUseCropBox -dPrinted ("
                             + version("gs", "--version") + ")");
             Files.write(Path.of("src/test/resources/io/bindprep/pdf", RECORD), lines);

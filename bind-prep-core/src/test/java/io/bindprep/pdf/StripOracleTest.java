@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
- * Page by page, where the first ink from the bound edge lies, against Poppler's drawing of the same strip at 254 dpi: both
+ * Page by page, where the first ink from the binding edge lies, against Poppler's drawing of the same strip at 254 dpi: both
  * beyond 12 mm, or alike to 0.3 mm. Left edges on odd pages, right edges on even ones.
  *
  * <p>The edge of a scanned or photographed letter fades over several dots. There ours must lie between Poppler's first dot
@@ -82,10 +82,10 @@ class StripOracleTest {
         }
     }
 
-    /** Where either sees the first ink, millimetres from the bound edge; infinite where within the strip there is none. */
-    private record Compared(int page, double ours, double theirs, double theirsDark, String unread) {
+    /** Where either sees the first ink, millimetres from the binding edge; infinite where within the strip there is none. */
+    private record Compared(int page, double ours, double theirs, double theirsDark, String unchecked) {
         boolean comparable() {
-            return unread.isEmpty();
+            return unchecked.isEmpty();
         }
 
         boolean agree() {
@@ -95,15 +95,15 @@ class StripOracleTest {
 
         @Override
         public String toString() {
-            return String.format(Locale.ROOT, "%d,%.2f,%.2f,%.2f,%s", page, ours, theirs, theirsDark, unread);
+            return String.format(Locale.ROOT, "%d,%.2f,%.2f,%.2f,%s", page, ours, theirs, theirsDark, unchecked);
         }
     }
 
     private static Compared compare(OpenedPdf pdf, Path file, PageFacts page) throws Exception {
         PageEdge edge = page.page() % 2 == 1 ? PageEdge.LEFT : PageEdge.RIGHT;
         PageMarks marks = pdf.scan(page.page(), edge, DEPTH_MM);
-        if (marks.unread() != null) {
-            return new Compared(page.page(), 0, 0, 0, "unread: " + marks.unread());
+        if (marks.unchecked() != null) {
+            return new Compared(page.page(), 0, 0, 0, "not checked: " + marks.unchecked());
         }
         double ours = marks.marks().stream().mapToDouble(Mark::nearMm).min().orElse(Double.POSITIVE_INFINITY);
         DrawnStrip drawn = DrawnStrip.byPoppler(file, page, edge, DEPTH_MM);

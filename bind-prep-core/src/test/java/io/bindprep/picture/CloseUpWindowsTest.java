@@ -22,7 +22,7 @@ class CloseUpWindowsTest {
     @Test
     void oneHitLiesInTheMiddleOfItsStretch() {
         CloseUpWindow window =
-                CloseUpWindows.of(List.of(hit(Verdict.PUNCHED, 100, 104)), 297).get(0);
+                CloseUpWindows.of(List.of(hit(Verdict.HIT, 100, 104)), 297).get(0);
         assertThat((window.startMm() + window.endMm()) / 2).isEqualTo(102);
     }
 
@@ -48,11 +48,11 @@ class CloseUpWindowsTest {
     void ofManyTheWorstThreeAreShownInOrderAlongTheEdge() {
         List<CloseUpWindow> windows = CloseUpWindows.of(
                 List.of(
-                        hit(Verdict.PUNCHED, 250, 252),
+                        hit(Verdict.HIT, 250, 252),
                         hit(Verdict.TIGHT, 10, 12),
                         hit(Verdict.TIGHT, 70, 72),
-                        hit(Verdict.PUNCHED, 130, 132),
-                        hit(Verdict.PUNCHED, 190, 192)),
+                        hit(Verdict.HIT, 130, 132),
+                        hit(Verdict.HIT, 190, 192)),
                 297);
         assertThat(windows)
                 .extracting(w -> Math.round((w.startMm() + w.endMm()) / 2))
@@ -62,7 +62,7 @@ class CloseUpWindowsTest {
     @Test
     void ofALongMarkItsBeginningIsShown() {
         CloseUpWindow window =
-                CloseUpWindows.of(List.of(hit(Verdict.PUNCHED, 60, 260)), 297).get(0);
+                CloseUpWindows.of(List.of(hit(Verdict.HIT, 60, 260)), 297).get(0);
         assertThat(window.meets(60, 61)).isTrue();
     }
 

@@ -121,7 +121,7 @@ class MovePlannerTest {
 
         // to 7.06 it is 4.06 of move: 8 - 4.06 is less than 5; scaled (205 - 7.06) / 199 = 0.99467
         MovePlan narrower = plan(settings(false, null, null, "99 %"), room(1, 3, 8));
-        assertThat(narrower.refusals().get(1)).contains("clear-margin of 7.06 mm");
+        assertThat(narrower.refusals().get(1)).contains("binding-margin of 7.06 mm");
     }
 
     @Test
@@ -134,9 +134,9 @@ class MovePlannerTest {
 
     @Test
     void whatCouldNotBeReadIsNotMovedBlindlyButByAGutter() throws SettingException {
-        PageRoom unread = new PageRoom(1, PageEdge.LEFT, 210, null, null, false, "its content breaks off");
-        assertThat(plan(ShiftSettings.builtIn(), unread).refusals().get(0)).contains("Page 1", "breaks off", "gutter");
-        assertThat(plan(settings(false, "6mm", null, null), unread).moves())
+        PageRoom unchecked = new PageRoom(1, PageEdge.LEFT, 210, null, null, false, "its content breaks off");
+        assertThat(plan(ShiftSettings.builtIn(), unchecked).refusals().get(0)).contains("Page 1", "breaks off", "gutter");
+        assertThat(plan(settings(false, "6mm", null, null), unchecked).moves())
                 .containsExactly(new Move(PageEdge.LEFT, 6, 1));
     }
 
@@ -200,16 +200,16 @@ class MovePlannerTest {
         "gutter, 0 mm",
         "gutter, 60 mm",
         "outer-margin, wide",
-        "least-scale, 120",
-        "least-scale, small",
-        "least-scale, 49 %"
+        "minimum-scale, 120",
+        "minimum-scale, small",
+        "minimum-scale, 49 %"
     })
     void wrongSettingsAreNamed(String key, String value) {
         assertThatThrownBy(() -> settings(
                         false,
                         key.equals("gutter") ? value : null,
                         key.equals("outer-margin") ? value : null,
-                        key.equals("least-scale") ? value : null))
+                        key.equals("minimum-scale") ? value : null))
                 .isInstanceOfSatisfying(SettingException.class, e -> {
                     assertThat(e.key()).isEqualTo(key);
                     assertThat(e).hasMessageContaining(value);
@@ -221,7 +221,7 @@ class MovePlannerTest {
         ShiftSettings read = settings(false, "1/4 in", "0 mm", "92.5%");
         assertThat(read.gutter().mm()).isCloseTo(6.35, within(1e-9));
         assertThat(read.outerMargin().mm()).isZero();
-        assertThat(read.leastScale()).isEqualTo(0.925);
+        assertThat(read.minimumScale()).isEqualTo(0.925);
         assertThatThrownBy(() -> settings(true, "6mm", null, null)).hasMessageContaining("gutter");
     }
 }

@@ -9,7 +9,7 @@ import io.bindprep.binding.Planner;
 import io.bindprep.block.Block;
 import io.bindprep.block.BlockBuilder;
 import io.bindprep.block.LeafSizes;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
@@ -35,7 +35,7 @@ class RunPlannerTest {
         Block block = BlockBuilder.build(job, facts.size());
         LeafSizes sizes = new LeafSizes(job, facts, width, height);
         Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
-        Plan plan = Planner.plan(job, block, stack, job.boundEdge() == BoundEdge.TOP ? width : height);
+        Plan plan = Planner.plan(job, block, stack, job.bindingEdge() == BindingEdge.TOP ? width : height);
         return RunPlanner.plan(job, sizes, List.of(new BookPart(block, stack, plan)));
     }
 
@@ -110,10 +110,10 @@ class RunPlannerTest {
     }
 
     @Test
-    void liftsAndPulls() throws Exception {
+    void liftsAndStrokes() throws Exception {
         Run run = a4("copies: 200\ncovers: front=film-75, back=coverboard-30", 84);
         assertThat(run.lifts()).extracting(Lift::leaves).containsExactly(1, 14, 14, 14, 1);
-        assertThat(run.pulls()).isEqualTo(1000);
+        assertThat(run.strokes()).isEqualTo(1000);
         assertThat(run.lifts()).extracting(Lift::cover).containsExactly(true, false, false, false, true);
         assertThat(run.lifts()).extracting(Lift::firstLeaf).containsExactly(1, 2, 16, 30, 44);
         assertThat(run.lifts().get(1).firstPage()).isEqualTo(1);
@@ -121,7 +121,7 @@ class RunPlannerTest {
         assertThat(run.lifts().get(4).firstPage()).isNull();
         // 14 x 0.0037 in (JCP O-63)
         assertThat(run.lifts().get(1).thickness()).isEqualTo(Length.ofInch(14 * 37, 10_000));
-        assertThat(text(run, Work.PUNCH)).contains("1 (cover) (film), 14, 14, 14, 1 (cover) (board)", "1000 pulls");
+        assertThat(text(run, Work.PUNCH)).contains("1 (cover) (film), 14, 14, 14, 1 (cover) (board)", "1000 strokes");
     }
 
     @ParameterizedTest
@@ -153,7 +153,7 @@ class RunPlannerTest {
 
     @ParameterizedTest
     @CsvSource({
-        // a sheet of paper turned: heads stay up when it is flipped on the upright edge
+        // a sheet of paper rotated: heads stay up when it is flipped on the upright edge
         "two,portrait,long",
         "two,landscape,short",
         "two-head-to-foot,portrait,short",
@@ -168,7 +168,7 @@ class RunPlannerTest {
 
     @Test
     void aTopBoundCalendar() throws Exception {
-        Run run = run("bound-edge: top\nsides: one", 13, Length.ofMm(297), Length.ofMm(210));
+        Run run = run("binding-edge: top\nsides: one", 13, Length.ofMm(297), Length.ofMm(210));
         assertThat(text(run, Work.PRINT)).contains("one side");
         assertThat(text(run, Work.JOG)).contains("top edge", "left side");
         assertThat(text(run, Work.SET_PUNCH)).contains("from the left corner");
@@ -249,7 +249,7 @@ class RunPlannerTest {
 
     @Test
     void aFoldOutByHand() throws Exception {
-        // W3_1i-square-0t: holes to 5.08 + 1.984 mm, registration 1 mm: zone 8.064 mm; A4, allowance 3 mm: first fold
+        // W3_1i-square-0t: holes to 5.08 + 1.984 mm, punching tolerance 1 mm: zone 8.064 mm; A4, allowance 3 mm: first fold
         // at
         // 207, each further panel at most 207 - 11.064 = 195.9356 mm; A3 on its side reaches 420 mm: 402.936 in two
         // panels
@@ -300,7 +300,7 @@ class RunPlannerTest {
     @Test
     void aHangerPartsTheElement() throws Exception {
         Run run =
-                run("bound-edge: top\nsides: one\nhanger: 90 mm\novers: none", 13, Length.ofMm(297), Length.ofMm(210));
+                run("binding-edge: top\nsides: one\nhanger: 90 mm\novers: none", 13, Length.ofMm(297), Length.ofMm(210));
         List<ElementNeed> pieces = run.materials().elements();
         assertThat(pieces).hasSize(1);
         assertThat(pieces.get(0).pieces()).isEqualTo(2);
@@ -356,7 +356,7 @@ class RunPlannerTest {
             assertThat(made.lifts().stream().mapToInt(Lift::leaves).sum())
                     .as("seed " + seed)
                     .isEqualTo(block.leaves().size());
-            assertThat(made.pulls())
+            assertThat(made.strokes())
                     .as("seed " + seed)
                     .isEqualTo((long) made.lifts().size() * copies);
             assertThat(made.materials().stocks().stream()

@@ -12,7 +12,7 @@ import io.bindprep.catalogue.MeasuredErrors;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.catalogue.PunchLike;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
@@ -46,7 +46,7 @@ class RunStepsTest {
         Block block = BlockBuilder.build(job, facts.size());
         LeafSizes sizes = new LeafSizes(job, facts, W, H);
         Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
-        Length edge = job.boundEdge() == BoundEdge.TOP ? W : H;
+        Length edge = job.bindingEdge() == BindingEdge.TOP ? W : H;
         Plan plan = Planner.plan(job, block, stack, edge);
         if (own != null) {
             plan = Planner.plan(job, block, stack, edge, own.of(job, plan));
@@ -212,9 +212,9 @@ class RunStepsTest {
         Run run = run("fold-outs: [5-6 in 2 panels, 9-10 in 3 panels]", facts, null);
         assertThat(lines(run, Work.FOLD))
                 .containsExactly(
-                        "Pages 5, 6: fold at 207 mm (8.15 in) from the bound edge, the first fold onto the front"
+                        "Pages 5, 6: fold at 207 mm (8.15 in) from the binding edge, the first fold onto the front"
                                 + keep,
-                        "Pages 9, 10: fold at 207 mm (8.15 in), 313.5 mm (12.343 in) from the bound edge, the first fold onto"
+                        "Pages 9, 10: fold at 207 mm (8.15 in), 313.5 mm (12.343 in) from the binding edge, the first fold onto"
                                 + " the front, the others to and fro" + keep);
         assertThat(lines(run("fold-outs: 5 in 2 panels\nsides: one", Pages.of(6, 210, 297), null), Work.FOLD))
                 .containsExactly("Page 5: not wider than the book, nothing to fold.");
@@ -224,19 +224,19 @@ class RunStepsTest {
     void howThePunchIsSet() throws Exception {
         // 34 holes on A4 at 1/3 in leave 8.8 mm; 36 pins: 35 is cut by the end, 36 misses it by less than a pitch
         Run generic = a4("", 84);
-        String first = "; the first hole's axis lies 8.8 mm (0.346 in) from the head";
-        String axis = "Punch for W3_1i-square-0t, hole axis 5.08 mm (0.2 in) from the bound edge; ";
+        String first = "; the first hole's centre lies 8.8 mm (0.346 in) from the head";
+        String centre = "Punch for W3_1i-square-0t, hole centre 5.08 mm (0.2 in) from the binding edge; ";
         assertThat(lines(generic, Work.SET_PUNCH))
-                .containsExactly(axis + "pull pins 35, 36, counted from the side guide" + first + ".");
+                .containsExactly(centre + "pull pins 35, 36, counted from the side guide" + first + ".");
         List<PageFacts> facts = Pages.of(84, 210, 297);
         assertThat(lines(run("", facts, (job, plan) -> own(job, plan, 34, null, null)), Work.SET_PUNCH))
-                .containsExactly(axis + "no pin to pull" + first + ".");
+                .containsExactly(centre + "no pin to pull" + first + ".");
         assertThat(lines(run("", facts, (job, plan) -> own(job, plan, 35, null, null)), Work.SET_PUNCH))
-                .containsExactly(axis + "pull pin 35, counted from the side guide" + first + ".");
+                .containsExactly(centre + "pull pin 35, counted from the side guide" + first + ".");
         MeasuredErrors side =
                 new MeasuredErrors(null, new Deviation(Length.ofMm("0.4"), Length.ofMm("0.1")), null, null);
         assertThat(lines(run("", facts, (job, plan) -> own(job, plan, 34, null, side)), Work.SET_PUNCH))
-                .containsExactly(axis + "no pin to pull" + first
+                .containsExactly(centre + "no pin to pull" + first
                         + ", which is 8.4 mm by the side guide's own scale, as it was measured.");
     }
 
@@ -264,7 +264,7 @@ class RunStepsTest {
                 .startsWith("Volume 1: 10 lifts a copy, in order, of 14, 14, 14, 14, 14, 14, 14, 14, 14, 14 sheets; the"
                         + " thickest is 1.67 mm. Volume 2: 11 lifts a copy, in order, of 15, ")
                 .endsWith(" sheets; the thickest is 1.79 mm.");
-        assertThat(punch.get(1)).isEqualTo("63 pulls in all for 3 copies.");
+        assertThat(punch.get(1)).isEqualTo("63 strokes in all for 3 copies.");
         assertThat(run.lifts()).filteredOn(l -> l.volume() == 2).hasSize(11);
         // at most 140 and 160 x 0.0052 in, 18.49 and 21.13 mm, with 1/8 in
         assertThat(lines(run, Work.CLOSE).get(0))
@@ -274,7 +274,7 @@ class RunStepsTest {
         // the same for both is said once
         assertThat(lines(run, Work.SET_PUNCH).get(0)).doesNotContain("Volume");
         Run one = run("stock: offset-60", Pages.of(600, 210, 297), null, new Bookmark("Fish", 281));
-        assertThat(lines(one, Work.PUNCH).get(1)).isEqualTo("21 pulls in all.");
+        assertThat(lines(one, Work.PUNCH).get(1)).isEqualTo("21 strokes in all.");
         assertThat(lines(a4("", 10), Work.PUNCH))
                 .containsExactly("1 lift a copy, in order, of 5 sheets; the thickest is 0.47 mm.", "1 pull in all.");
     }
@@ -308,7 +308,7 @@ class RunStepsTest {
         // 297 less 4.4 of hole and 3.175 of web are 45.6 pitches of 6.35 mm
         assertThat(lines(a4("binding: coil", 84), Work.THREAD))
                 .containsExactly(
-                        "Lean the bound edge into a curve and screw coil 8 mm through all 46 holes from one end.");
+                        "Lean the binding edge into a curve and screw coil 8 mm through all 46 holes from one end.");
         assertThat(lines(a4("binding: comb", 84), Work.THREAD))
                 .containsExactly(
                         "Cut comb 3/8 in to 21 rings, open it on the machine no wider than needed and hang the copy"

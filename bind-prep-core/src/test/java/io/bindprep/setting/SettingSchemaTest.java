@@ -127,9 +127,9 @@ class SettingSchemaTest {
                 "covers: {front: {pages: 1-2}}",
                 "inserts: [{pages: 5-8}]",
                 "inserts: [{pages: eight, stock: tag-150}]",
-                "registration: 1",
-                "registration: 1 furlong",
-                "clear-margin: wide",
+                "punching-tolerance: 1",
+                "punching-tolerance: 1 furlong",
+                "binding-margin: wide",
                 "hanger: {thumb-cut: 60 x 20 mm}",
                 "fail-on: note",
                 "tables: [[a.csv]]"

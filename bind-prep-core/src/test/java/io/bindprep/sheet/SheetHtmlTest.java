@@ -40,7 +40,7 @@ class SheetHtmlTest {
 
     /**
      * On A4 the row of 34 holes starts 8.800 mm from the head at a pitch of 1/3 in (XJDF 2.2 F.10 and German Wikipedia
-     * "Drahtkammbindung"; the first axis derived). A user unit of the drawing is a millimetre.
+     * "Drahtkammbindung"; the first centre derived). A user unit of the drawing is a millimetre.
      */
     @Test
     void theHolesStandAtTheirTruePlaces() throws Exception {
@@ -92,7 +92,7 @@ class SheetHtmlTest {
     @Test
     void aDocumentThatLosesTextSaysSoFirst() {
         String bad = SheetHtml.write(JobSheet.of(Scenario.of(4)
-                .hit(2, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.2, "<b>&lost")
+                .hit(2, MarkKind.TEXT, Verdict.HIT, 12, 4.2, "<b>&lost")
                 .report()));
         assertThat(bad.indexOf("Do not print")).isPositive().isLessThan(bad.indexOf("Settings, in this order"));
         assertThat(bad).contains("&lt;b&gt;&amp;lost").doesNotContain("<b>&lost", "Good to print");

@@ -111,7 +111,7 @@ class SheetPdfTest {
 
     /**
      * On A4 the row of 34 holes starts 8.800 mm from the head at a pitch of 1/3 in (XJDF 2.2 F.10 and German Wikipedia
-     * "Drahtkammbindung"; the first axis derived): read back from the dots, as a sheet laid on it would be.
+     * "Drahtkammbindung"; the first centre derived): read back from the dots, as a sheet laid on it would be.
      */
     private static void assertTrueSize(BufferedImage image) {
         List<Double> sides = List.of();
@@ -123,8 +123,8 @@ class SheetPdfTest {
                 .hasSize(36);
         double end = sides.get(0);
         for (int hole = 0; hole < 17; hole++) {
-            double axis = (sides.get(1 + 2 * hole) + sides.get(2 + 2 * hole)) / 2;
-            assertThat((axis - end) / 10).isCloseTo(8.8 + hole * 25.4 / 3, within(0.15));
+            double centre = (sides.get(1 + 2 * hole) + sides.get(2 + 2 * hole)) / 2;
+            assertThat((centre - end) / 10).isCloseTo(8.8 + hole * 25.4 / 3, within(0.15));
         }
         long bars = 0;
         for (int y = 0; y < image.getHeight(); y++) {
@@ -185,7 +185,7 @@ class SheetPdfTest {
     @Test
     void theThumbCutIsDrawnAtTrueSize() throws Exception {
         Map<String, Object> job = Map.of(
-                "bound-edge", "top", "sides", "one", "hanger", Map.of("gap", "90 mm", "thumb-cut", "60 x 20 mm"));
+                "binding-edge", "top", "sides", "one", "hanger", Map.of("gap", "90 mm", "thumb-cut", "60 x 20 mm"));
         Report calendar = report("calendar-a4-landscape.pdf", job);
         BufferedImage image = firstPage(pdf(JobSheet.of(calendar), SheetPaper.A4));
         // to the cut 118.5 mm of edge are left, of which each end is half a hairline longer
@@ -263,7 +263,7 @@ class SheetPdfTest {
                 usual.numbers(),
                 Collections.nCopies(3, usual.parts().get(0)),
                 lifts,
-                usual.pulls(),
+                usual.strokes(),
                 1_000_000,
                 materials,
                 usual.steps(),
@@ -390,7 +390,7 @@ class SheetPdfTest {
                     }
                 }
             }.getText(document);
-            // pins 35 and 36 and the shallowest axis of 0.2 in (XJDF 2.2 F.10) on A4
+            // pins 35 and 36 and the shallowest centre of 0.2 in (XJDF 2.2 F.10) on A4
             assertThat(large.toString()).contains("3:1", "35-36", "5.08 mm", "8.8 mm");
         }
     }

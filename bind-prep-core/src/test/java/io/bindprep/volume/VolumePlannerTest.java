@@ -157,7 +157,7 @@ class VolumePlannerTest {
         // an invented pattern without elements
         Split split = split(
                 "tables: shop.csv\nbinding: rings\npitch: x\nstock: offset-60",
-                "id,method,row,shape,hole_along,hole_across,spacing,axis,elements\n"
+                "id,method,row,shape,hole_along,hole_across,spacing,centre,elements\n"
                         + "x,rings,fixed,round,3 mm,3 mm,80 mm,12 mm,staples\n",
                 480);
         assertThat(split)

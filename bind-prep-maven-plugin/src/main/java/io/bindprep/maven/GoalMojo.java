@@ -38,7 +38,7 @@ abstract class GoalMojo extends AbstractMojo {
 
     /**
      * The job, by the keys of a job file:
-     * <code>&lt;job&gt;&lt;stock&gt;bond-20&lt;/stock&gt;&lt;boundEdge&gt;left&lt;/boundEdge&gt;&lt;/job&gt;</code>. What
+     * <code>&lt;job&gt;&lt;stock&gt;bond-20&lt;/stock&gt;&lt;bindingEdge&gt;left&lt;/bindingEdge&gt;&lt;/job&gt;</code>. What
      * it says goes before the job file, and what a document's own job says before both.
      */
     @Parameter

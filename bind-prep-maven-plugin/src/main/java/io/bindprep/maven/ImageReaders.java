@@ -6,7 +6,7 @@ import javax.imageio.spi.ImageReaderSpi;
 
 /**
  * The picture formats of this plugin's own libraries. The JDK looks for readers once, through the class loader of whoever
- * asks first: where that was another plugin of the build, ours would be unknown and pages with such pictures unread.
+ * asks first: where that was another plugin of the build, ours would be unknown and pages with such pictures not checked.
  */
 final class ImageReaders {
     private ImageReaders() {}

@@ -8,8 +8,8 @@ import java.util.Map;
 import org.codehaus.plexus.configuration.PlexusConfiguration;
 
 /**
- * The {@code <job>} element as the map a job file would be: {@code <boundEdge>} and {@code <bound-edge>} are both the key
- * {@code bound-edge}; {@code <inserts>} that holds only {@code <insert>} elements is a list.
+ * The {@code <job>} element as the map a job file would be: {@code <bindingEdge>} and {@code <binding-edge>} are both the key
+ * {@code binding-edge}; {@code <inserts>} that holds only {@code <insert>} elements is a list.
  */
 final class JobElement {
     private JobElement() {}

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 class JobElementTest {
     @Test
     void elementsAreTheKeysOfAJobFileInEitherSpelling() throws Exception {
-        assertThat(settings("<boundEdge> left </boundEdge><clear-margin>3/8 in</clear-margin><failOn>never</failOn>"))
-                .isEqualTo(Map.of("bound-edge", "left", "clear-margin", "3/8 in", "fail-on", "never"));
+        assertThat(settings("<bindingEdge> left </bindingEdge><binding-margin>3/8 in</binding-margin><failOn>never</failOn>"))
+                .isEqualTo(Map.of("binding-edge", "left", "binding-margin", "3/8 in", "fail-on", "never"));
     }
 
     @Test
@@ -41,7 +41,7 @@ class JobElementTest {
 
     @Test
     void aKeyIsNamedByItsElements() {
-        assertThat(JobElement.named("bound-edge")).isEqualTo("<job><boundEdge>");
+        assertThat(JobElement.named("binding-edge")).isEqualTo("<job><bindingEdge>");
         assertThat(JobElement.named("covers.front")).isEqualTo("<job><covers><front>");
         assertThat(JobElement.named("inserts[2].stock")).isEqualTo("<job><inserts>[2]<stock>");
     }

@@ -90,15 +90,15 @@ class JobSourceTest {
     @Test
     void aWrongSettingIsNamedByWhereItStands() throws Exception {
         Path file = Files.writeString(base.resolve("job.yaml"), "copies: 2\nsides: three\n");
-        PlexusConfiguration bottom = JobElementTest.job("<boundEdge>bottom</boundEdge>");
+        PlexusConfiguration bottom = JobElementTest.job("<bindingEdge>bottom</bindingEdge>");
         assertWrong(new JobSource(null, file.toFile(), null), "job.yaml, line 2, column 8: sides: \"three\" ");
-        assertWrong(new JobSource(bottom, null, null), "<job><boundEdge>: ");
+        assertWrong(new JobSource(bottom, null, null), "<job><bindingEdge>: ");
         assertWrong(new JobSource(null, null, "sometimes"), "<failOn> (bindprep.failOn): ");
         assertWrong(new JobSource(JobElementTest.job("<failOn>sometimes</failOn>"), null, null), "<job><failOn>: ");
         assertWrong(
                 new JobSource(null, new File("no such file.yaml"), null), "<jobFile>: cannot read no such file.yaml");
         JobSource goal = new JobSource(null, null, null);
-        assertWrong(goal.under(bottom, null, "a.pdf"), "a.pdf: <job><boundEdge>: ");
+        assertWrong(goal.under(bottom, null, "a.pdf"), "a.pdf: <job><bindingEdge>: ");
         assertWrong(goal.under(null, file.toFile(), "a.pdf"), "a.pdf: job.yaml, line 2, column 8: sides: ");
         Files.writeString(file, "copies: [2\n");
         assertWrong(goal.under(null, file.toFile(), "a.pdf"), "a.pdf: <jobFile>: ");

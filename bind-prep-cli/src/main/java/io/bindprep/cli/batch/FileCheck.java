@@ -165,8 +165,8 @@ public final class FileCheck {
 
     private static String gist(Report report) {
         List<String> parts = new ArrayList<>();
-        add(parts, count(report, Verdict.PUNCHED), "page punched", "pages punched");
-        add(parts, count(report, Verdict.UNREAD), "page unread", "pages unread");
+        add(parts, count(report, Verdict.HIT), "page punched", "pages punched");
+        add(parts, count(report, Verdict.UNCHECKED), "page not checked", "pages not checked");
         add(parts, count(report, Severity.ERROR), "error", "errors");
         add(parts, count(report, Severity.WARNING), "warning", "warnings");
         return String.join(", ", parts);

@@ -44,7 +44,7 @@ public final class CalibrateCommand implements Callable<Integer> {
             names = "--edge-first",
             paramLabel = "READING",
             required = true,
-            description = "1: bound edge of the paper to the first hole, \"3.1 to 7.1 mm\"")
+            description = "1: binding edge of the paper to the first hole, \"3.1 to 7.1 mm\"")
     @SuppressWarnings("NullAway.Init") // set by picocli before call
     private String edgeFirst;
 
@@ -52,7 +52,7 @@ public final class CalibrateCommand implements Callable<Integer> {
             names = "--edge-last",
             paramLabel = "READING",
             required = true,
-            description = "2: bound edge of the paper to the last hole")
+            description = "2: binding edge of the paper to the last hole")
     @SuppressWarnings("NullAway.Init") // set by picocli before call
     private String edgeLast;
 

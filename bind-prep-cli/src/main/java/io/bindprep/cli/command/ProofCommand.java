@@ -17,7 +17,7 @@ import picocli.CommandLine.Option;
 @Command(
         name = "proof",
         addMethodSubcommands = false,
-        description = "Writes a copy of a PDF with the holes, the clear margin and what was found drawn over it.",
+        description = "Writes a copy of a PDF with the holes, the binding margin and what was found drawn over it.",
         customSynopsis = "bind-prep proof [OPTIONS] FILE -o FILE",
         sortOptions = false,
         exitCodeListHeading = "%nExit codes:%n",

@@ -59,10 +59,10 @@ public final class ShiftCommand implements Callable<Integer> {
     private @Nullable String outerMargin;
 
     @Option(
-            names = "--least-scale",
+            names = "--minimum-scale",
             paramLabel = "PERCENT",
             description = "where there is no room to move, scale to no less than this (90 %%)")
-    private @Nullable String leastScale;
+    private @Nullable String minimumScale;
 
     @Option(
             names = "--blank-versos",
@@ -109,7 +109,7 @@ public final class ShiftCommand implements Callable<Integer> {
 
     private ShiftRequest request(CheckRequest check) throws SettingException {
         ShiftSettings settings =
-                ShiftSettings.of(pageByPage, gutter, outerMargin, leastScale, blankVersos, pad, allowSigned);
+                ShiftSettings.of(pageByPage, gutter, outerMargin, minimumScale, blankVersos, pad, allowSigned);
         Path output = files.output();
         return new ShiftRequest(check, output, output.toString(), settings);
     }

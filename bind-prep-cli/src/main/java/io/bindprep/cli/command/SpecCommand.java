@@ -23,7 +23,7 @@ import picocli.CommandLine.Option;
         name = "spec",
         addMethodSubcommands = false,
         description =
-                "Writes the job sheet of a PDF: what to set, punch, gather and close, with the bound edge at true size.",
+                "Writes the job sheet of a PDF: what to set, punch, gather and close, with the binding edge at true size.",
         customSynopsis = "bind-prep spec [OPTIONS] FILE -o FILE",
         sortOptions = false,
         exitCodeListHeading = "%nExit codes:%n",

@@ -54,8 +54,8 @@ public final class TestsheetCommand implements Callable<Integer> {
             ByteArrayOutputStream pdf = new ByteArrayOutputStream();
             TestSheet sheet = BindPrep.testSheet(job, pdf);
             WholeFile.write(output, pdf::writeTo);
-            String settings = sheet.punched().settings().stream()
-                    .map(d -> d.name() + " at " + d.axis().inMm())
+            String settings = sheet.hit().settings().stream()
+                    .map(d -> d.name() + " at " + d.centre().inMm())
                     .collect(Collectors.joining(", "));
             out.println("Test sheet written: " + output);
             out.println("A page for each depth setting (" + settings + "), one to read holes on, and gauges.");

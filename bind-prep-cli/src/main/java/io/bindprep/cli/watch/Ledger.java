@@ -34,7 +34,7 @@ final class Ledger implements Closeable {
     static final String NAME = ".bind-prep-ledger";
 
     /** Stands for the digest of a file that could not be read. */
-    static final String UNREAD = "-";
+    static final String UNCHECKED = "-";
 
     // 19 digits hold the nanoseconds of this century
     private static final Pattern LINE =
@@ -44,7 +44,7 @@ final class Ledger implements Closeable {
      * One file that was checked.
      *
      * @param settings digest of everything but the file that the answer hangs on
-     * @param sha256 of the file; {@link #UNREAD} where it could not be read
+     * @param sha256 of the file; {@link #UNCHECKED} where it could not be read
      */
     record Entry(String settings, String sha256, FileStamp stamp) {}
 

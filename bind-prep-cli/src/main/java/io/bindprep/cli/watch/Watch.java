@@ -173,7 +173,7 @@ public final class Watch {
                 && last.settings().equals(digest)
                 && last.stamp().equals(found.stamp())
                 // leave to read it, given since, changes no stamp
-                && !(last.sha256().equals(Ledger.UNREAD) && Files.isReadable(found.file()));
+                && !(last.sha256().equals(Ledger.UNCHECKED) && Files.isReadable(found.file()));
     }
 
     private List<WatchedFile> settled(List<WatchedFile> found, Ledger ledger) {
@@ -196,7 +196,7 @@ public final class Watch {
             if (last != null
                     && last.settings().equals(digest)
                     && last.sha256().equals(sha256)
-                    && !sha256.equals(Ledger.UNREAD)) {
+                    && !sha256.equals(Ledger.UNCHECKED)) {
                 done(one, sha256, ledger); // put there again, the same
             } else {
                 files.add(one);
@@ -255,7 +255,7 @@ public final class Watch {
         settling.done(found.name());
     }
 
-    /** Of a file's bytes; {@link Ledger#UNREAD} where it cannot be read. */
+    /** Of a file's bytes; {@link Ledger#UNCHECKED} where it cannot be read. */
     private static String sha256(Path file) {
         try (InputStream in = Files.newInputStream(file)) {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
@@ -265,7 +265,7 @@ public final class Watch {
             }
             return HexFormat.of().formatHex(digest.digest());
         } catch (IOException e) {
-            return Ledger.UNREAD;
+            return Ledger.UNCHECKED;
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has it", e);
         }

@@ -58,14 +58,14 @@ class ShareFilesTest {
     @ParameterizedTest
     @CsvSource({
         "ch, check",
-        "check --bou, --bound-edge",
+        "check --bou, --binding-edge",
         "check --stock bon, bond-20 bond-24 bond-28",
         "check --sides t, two two-head-to-foot",
         "check --format j, json jsonl",
         "spec --paper l, letter",
         "list stoc, stocks",
         "list stocks bond-2, bond-20 bond-24 bond-28",
-        "list --format json st, stocks strands"
+        "list --format json st, stocks wire-thicknesses"
     })
     void bashCompletesCommandsOptionsAndWords(String typed, String words) throws Exception {
         assumeThat(BASH).exists();

@@ -32,7 +32,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 class WatchTest {
     private static final Path GOOD = Path.of(fixture("members-handbook-a4.pdf"));
-    private static final Path PUNCHED = Path.of(fixture("cookbook-letter.pdf"));
+    private static final Path HIT = Path.of(fixture("cookbook-letter.pdf"));
 
     @TempDir
     private Path temp;
@@ -71,7 +71,7 @@ class WatchTest {
     @Test
     void eachFileIsCheckedOnceHoweverOftenTheWatchBegins() throws Exception {
         Files.createDirectories(in.resolve("monday"));
-        Files.copy(PUNCHED, in.resolve("monday/cookbook.pdf"));
+        Files.copy(HIT, in.resolve("monday/cookbook.pdf"));
         Cli first = pass();
         assertThat(first.exit()).as(first.err()).isEqualTo(1);
         assertThat(first.out())
@@ -117,7 +117,7 @@ class WatchTest {
     @Test
     void whatIsInTheFolderOfTheReportsIsNoInput() throws Exception {
         out = Files.createDirectory(in.resolve("reports"));
-        Files.copy(PUNCHED, out.resolve("someone-elses.pdf"));
+        Files.copy(HIT, out.resolve("someone-elses.pdf"));
         pass();
         assertThat(checked).containsExactly("handbook.pdf");
     }
@@ -128,7 +128,7 @@ class WatchTest {
         Files.setLastModifiedTime(
                 in.resolve("handbook.pdf"), FileTime.from(Instant.now().minusSeconds(60)));
         assertThat(pass().out()).isEmpty();
-        Files.copy(PUNCHED, in.resolve("handbook.pdf"), StandardCopyOption.REPLACE_EXISTING);
+        Files.copy(HIT, in.resolve("handbook.pdf"), StandardCopyOption.REPLACE_EXISTING);
         assertThat(pass().out()).startsWith("findings        handbook.pdf");
         assertThat(checked).containsExactly("handbook.pdf", "handbook.pdf");
         assertThat(Files.readString(out.resolve("handbook.pdf.txt"))).contains("Do not print");
@@ -205,7 +205,7 @@ class WatchTest {
             if (answers.isEmpty()) {
                 answers.add(report.pages().size());
                 try {
-                    Files.copy(PUNCHED, in.resolve("handbook.pdf"), StandardCopyOption.REPLACE_EXISTING);
+                    Files.copy(HIT, in.resolve("handbook.pdf"), StandardCopyOption.REPLACE_EXISTING);
                 } catch (IOException e) {
                     throw new IllegalStateException(e);
                 }
@@ -351,7 +351,7 @@ class WatchTest {
     void aSignalEndsItInOrderAndTheNextBeginGoesOn() throws Exception {
         Process first = start();
         await(() -> Files.exists(out.resolve("handbook.pdf.json")));
-        Files.copy(PUNCHED, in.resolve("cookbook.pdf"));
+        Files.copy(HIT, in.resolve("cookbook.pdf"));
         await(() -> Files.exists(out.resolve("cookbook.pdf.json")));
         await(() -> ledgerLines() == 2);
         first.destroy();

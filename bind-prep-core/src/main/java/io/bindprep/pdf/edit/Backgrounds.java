@@ -24,7 +24,7 @@ import org.apache.pdfbox.cos.COSStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds in a page's own content what runs through its bound edge, and says which operators to put around it so that it stays
+ * Finds in a page's own content what runs through its binding edge, and says which operators to put around it so that it stays
  * where it is while all else moves; otherwise bare paper would show beside the binding.
  *
  * <p>What stays: broad fills, shadings and pictures that reach the edge, and such as begin where one that stays ends and run
@@ -35,7 +35,7 @@ final class Backgrounds {
     private static final double NEXT_TO_MM = 0.5;
     private static final int MOST_FILLS = 20_000;
 
-    /** What is painted, in the bound-edge frame, and the bytes that paint it. */
+    /** What is painted, in the binding-edge frame, and the bytes that paint it. */
     private record Fill(Rectangle2D box, int start, int end, AffineTransform ctm) {}
 
     private static final class State {
@@ -72,9 +72,9 @@ final class Backgrounds {
 
     private Backgrounds(@Nullable COSDictionary resources, PageFacts page, Move move)
             throws NoninvertibleTransformException {
-        PageEdge edge = move.boundEdge();
+        PageEdge edge = move.bindingEdge();
         this.resources = resources;
-        this.frame = page.toBoundEdge(edge);
+        this.frame = page.toBindingEdge(edge);
         this.back = move.inUserSpace(page).createInverse();
         this.across = page.across(edge).mm();
         this.trim = new Rectangle2D.Double(0, 0, across, page.along(edge).mm());
@@ -192,7 +192,7 @@ final class Backgrounds {
         path = null;
     }
 
-    /** Lets a clip that reaches the bound edge reach it still: one across the page stays, a narrower one grows. */
+    /** Lets a clip that reaches the binding edge reach it still: one across the page stays, a narrower one grows. */
     private void openClip(Rectangle2D drawn, int end) throws NoninvertibleTransformException {
         Rectangle2D box = frame.createTransformedShape(drawn).getBounds2D();
         if (box.getMinX() > StripCollector.BLEED_SLACK_MM) {

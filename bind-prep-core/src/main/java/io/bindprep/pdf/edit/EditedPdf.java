@@ -75,7 +75,7 @@ public final class EditedPdf {
         return ContentWrap.hasRoomForMarks(facts.pages().get(page - 1));
     }
 
-    /** What becomes of what reaches over the bound edge of a page that moves. */
+    /** What becomes of what reaches over the binding edge of a page that moves. */
     public enum Beyond {
         /** It moves with the rest, and what lay beyond the edge comes in. */
         MOVES,

@@ -21,7 +21,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.cos.COSStream;
 
-/** The drawings of a proof's layers, in the bound-edge frame of a page, millimetres; pages that look alike share them. */
+/** The drawings of a proof's layers, in the binding-edge frame of a page, millimetres; pages that look alike share them. */
 final class ProofForms {
     /** A circle as four curves: 4/3 (sqrt 2 - 1). */
     private static final double KAPPA = 0.5522847498;
@@ -67,7 +67,7 @@ final class ProofForms {
         StringBuilder out = new StringBuilder("0.35 w\n");
         double far = 0;
         for (Comment c : page.comments()) {
-            out.append(c.verdict() == Verdict.PUNCHED ? "0.7 0 0.18 RG [] 0 d\n" : "0.54 0.29 0 RG [1.2 0.7] 0 d\n");
+            out.append(c.verdict() == Verdict.HIT ? "0.7 0 0.18 RG [] 0 d\n" : "0.54 0.29 0 RG [1.2 0.7] 0 d\n");
             rectangle(out, c.place()).append("S\n");
             far = Math.max(far, c.place().farMm());
         }

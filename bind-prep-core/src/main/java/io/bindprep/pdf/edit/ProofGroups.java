@@ -21,7 +21,7 @@ final class ProofGroups {
     private static final COSName CATEGORY = COSName.getPDFName("Category");
 
     private final COSObject holes = group("binding: holes");
-    private final COSObject margin = group("binding: clear margin");
+    private final COSObject margin = group("binding: binding margin");
     private final COSObject hits = group("binding: hits");
 
     COSObject holes() {

@@ -54,7 +54,7 @@ final class ProofPainter {
     boolean paint(COSDictionary page, PageFacts f, @Nullable COSBase inherited, ProofPage proof) {
         AffineTransform toUser;
         try {
-            toUser = f.toBoundEdge(proof.edge()).createInverse();
+            toUser = f.toBindingEdge(proof.edge()).createInverse();
         } catch (NoninvertibleTransformException e) {
             throw new IllegalStateException("a page has a size", e);
         }
@@ -128,7 +128,7 @@ final class ProofPainter {
 
     private COSDictionary annotation(COSDictionary page, AffineTransform toUser, String id, Comment comment) {
         COSArray rect = rect(toUser, comment.place());
-        boolean punched = comment.verdict() == Verdict.PUNCHED;
+        boolean hit = comment.verdict() == Verdict.HIT;
         COSDictionary a = new COSDictionary();
         a.setItem(COSName.TYPE, COSName.ANNOT);
         a.setItem(COSName.SUBTYPE, COSName.getPDFName("Square"));
@@ -137,7 +137,7 @@ final class ProofPainter {
         a.setString(COSName.T, AUTHOR);
         a.setString(NAME, AUTHOR + "-" + id);
         a.setInt(COSName.F, 0); // no flag set: shown, not printed (Table 165)
-        a.setItem(COSName.C, numbers(punched ? new double[] {0.7, 0, 0.18} : new double[] {0.54, 0.29, 0}));
+        a.setItem(COSName.C, numbers(hit ? new double[] {0.7, 0, 0.18} : new double[] {0.54, 0.29, 0}));
         COSDictionary border = new COSDictionary();
         border.setInt(COSName.W, 0); // the layer outlines it
         a.setItem(BORDER, border);

@@ -134,8 +134,8 @@ public final class BasicsCollector {
             for (Stretch s : stretches.get(i)) {
                 double mm = s.beyond * unitMm;
                 if ((least == null || mm < least.mm()) && !carriedOn(s, stretches.get(i))) {
-                    int turned = (i + facts.rotate() / 90) % CLOCKWISE.size();
-                    least = new PageBasics.Bleed(CLOCKWISE.get(turned), mm);
+                    int rotated = (i + facts.rotate() / 90) % CLOCKWISE.size();
+                    least = new PageBasics.Bleed(CLOCKWISE.get(rotated), mm);
                 }
             }
         }

@@ -26,7 +26,7 @@ import org.apache.pdfbox.pdmodel.font.PDVectorFont;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 import org.jspecify.annotations.Nullable;
 
-/** Fonts of one document, parsed once each, and the outlines of the glyphs that came near a bound edge. */
+/** Fonts of one document, parsed once each, and the outlines of the glyphs that came near a binding edge. */
 final class Fonts {
     private static final int MOST_FONTS = 1_000;
     private static final int MOST_LOADED = 64;

@@ -276,13 +276,13 @@ public final class InkEngine extends PaintEngine {
             return;
         }
         Matrix own = appearance.getMatrix();
-        Rectangle2D turned = box.transform(own).getBounds2D();
-        if (turned.isEmpty()) {
+        Rectangle2D rotated = box.transform(own).getBounds2D();
+        if (rotated.isEmpty()) {
             return;
         }
         Matrix fitted = Matrix.getTranslateInstance(rect.getLowerLeftX(), rect.getLowerLeftY());
-        fitted.scale((float) (rect.getWidth() / turned.getWidth()), (float) (rect.getHeight() / turned.getHeight()));
-        fitted.translate((float) -turned.getX(), (float) -turned.getY());
+        fitted.scale((float) (rect.getWidth() / rotated.getWidth()), (float) (rect.getHeight() / rotated.getHeight()));
+        fitted.translate((float) -rotated.getX(), (float) -rotated.getY());
         InkState inner = new InkState(page);
         inner.ctm = own.multiply(fitted);
         forced = MarkKind.ANNOTATION;

@@ -17,7 +17,7 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Turns painted outlines into marks of the bound-edge frame, cut to clip, trim and strip.
+ * Turns painted outlines into marks of the binding-edge frame, cut to clip, trim and strip.
  *
  * <p>Works in user space until a mark is certain, so that what lies away from the strip costs a comparison. White leaves
  * no mark on bare paper; over ink, white text and white lines do. An opaque rectangle hides what lies whole under it;
@@ -47,7 +47,7 @@ public final class StripCollector {
     private boolean touched;
     private Source source = new Source(0, "", null);
 
-    /** A strip in user space and the transform from there to the bound-edge frame (millimetres). */
+    /** A strip in user space and the transform from there to the binding-edge frame (millimetres). */
     public StripCollector(Rectangle2D strip, AffineTransform toFrame) {
         this(strip, toFrame, true);
     }
@@ -155,7 +155,7 @@ public final class StripCollector {
             return;
         }
         if (found.size() >= MOST_MARKS) {
-            throw new Budget.Spent("more than " + MOST_MARKS + " marks lie near its bound edge");
+            throw new Budget.Spent("more than " + MOST_MARKS + " marks lie near its binding edge");
         }
         Mark mark = new Mark(
                 kind, paint.stage(), framed, box.getMinX(), box.getMaxX(), box.getMinY(), box.getMaxY(), paint.words());
@@ -201,7 +201,7 @@ public final class StripCollector {
         return !window.contains(bounds) && Outlines.segments(outline) > Outlines.MOST_EXACT_SEGMENTS;
     }
 
-    /** What kind of mark a paint makes that is seen in a box of the bound-edge frame. */
+    /** What kind of mark a paint makes that is seen in a box of the binding-edge frame. */
     public static MarkKind kindOf(Paint paint, Rectangle2D box) {
         boolean reachesEdge = box.getMinX() <= BLEED_SLACK_MM;
         boolean broad = box.getWidth() >= TINT_MM && box.getHeight() >= TINT_MM;
@@ -224,7 +224,7 @@ public final class StripCollector {
         boolean any = false;
         for (int i = 0; i < gone.length; i++) {
             FoundMark f = found.get(i);
-            // a hole in a background leaves it a background, unless it is at the bound edge
+            // a hole in a background leaves it a background, unless it is at the binding edge
             boolean spared = f.mark.kind() == MarkKind.BACKGROUND && box.getMinX() > BLEED_SLACK_MM;
             if (spared || !overlaps(f, box) || !upright && !cover.intersects(f.box())) {
                 continue;

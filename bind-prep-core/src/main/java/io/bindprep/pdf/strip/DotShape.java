@@ -6,7 +6,7 @@ import io.bindprep.marks.Stage;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
-/** An outline made of the dots of the drawn strip, in millimetres of the bound-edge frame. */
+/** An outline made of the dots of the drawn strip, in millimetres of the binding-edge frame. */
 record DotShape(Path2D path, Rectangle2D bounds) {
     private static final double MM = 1.0 / StripRaster.DOTS_PER_MM;
 

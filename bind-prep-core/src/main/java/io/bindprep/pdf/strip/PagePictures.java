@@ -56,7 +56,7 @@ public final class PagePictures {
     }
 
     /**
-     * A page and pieces of its bound edge, as it would print.
+     * A page and pieces of its binding edge, as it would print.
      *
      * @param page page number from 1
      * @param edge the edge that is bound, as the reader sees the page

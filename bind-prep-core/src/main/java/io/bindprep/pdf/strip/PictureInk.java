@@ -12,8 +12,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What pictures really print in the strip: dark dots against the local paper tone, gathered into marks.
  *
- * <p>A picture that stops short of the bound edge lies on bare paper: every dot that is not white counts. One that runs
- * through the bound edge is either a scan, light with dark detail, or a photograph or tint: where its local tone is not
+ * <p>A picture that stops short of the binding edge lies on bare paper: every dot that is not white counts. One that runs
+ * through the binding edge is either a scan, light with dark detail, or a photograph or tint: where its local tone is not
  * light, it is background. A scan on white paper leaves its dark detail only.
  */
 final class PictureInk {
@@ -26,11 +26,11 @@ final class PictureInk {
     private static final int DARKEST_PAPER = 150;
     /** How much darker than its paper a dot of a scan must be, in 256 greys; common practice, no source. */
     private static final int CONTRAST = 60;
-    /** The paper's tone is taken over stretches of this length along the bound edge. */
+    /** The paper's tone is taken over stretches of this length along the binding edge. */
     private static final int WINDOW_MM = 10;
     /** Fewer dark dots that hang together than this are dust: 0.12 square millimetres. */
     private static final int LEAST_DOTS = 3;
-    /** A dark piece that touches the bound edge and is this broad is a shadow or border of the scan. */
+    /** A dark piece that touches the binding edge and is this broad is a shadow or border of the scan. */
     private static final int BROAD_MM = 3;
 
     private static final double MM = 1.0 / StripRaster.DOTS_PER_MM;
@@ -38,7 +38,7 @@ final class PictureInk {
     private PictureInk() {}
 
     /**
-     * The marks of one picture: the picture itself as background where it runs through the bound edge and has a tone, and
+     * The marks of one picture: the picture itself as background where it runs through the binding edge and has a tone, and
      * its dark pieces.
      *
      * @param without the strip without the picture, where something else lies there; null where nothing does

@@ -20,7 +20,7 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The second stage: where the outlines along a bound edge can't tell what prints, the strip is drawn, once with
+ * The second stage: where the outlines along a binding edge can't tell what prints, the strip is drawn, once with
  * everything and once without what is in doubt; what makes no difference does not print.
  *
  * <p>So soft masks, blending, patterns, knockout, clips by text and later covers are settled by what is left of them.
@@ -44,7 +44,7 @@ public final class SecondLook {
         this.whole = whole;
     }
 
-    /** Whether something nearer than that to the bound edge is in doubt. */
+    /** Whether something nearer than that to the binding edge is in doubt. */
     public static boolean isNeeded(List<FoundMark> found, double clearMm) {
         return found.stream().anyMatch(f -> (f.isPicture() || f.doubtful) && f.mark.nearMm() < clearMm);
     }

@@ -30,7 +30,7 @@ import org.apache.pdfbox.rendering.RenderDestination;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The rendered strip along a bound edge, in colour: column 0 is the bound edge, row 0 the page's head (its left where it
+ * The rendered strip along a binding edge, in colour: column 0 is the binding edge, row 0 the page's head (its left where it
  * is bound at top or bottom).
  *
  * @param problem what could not be drawn; null where everything was
@@ -66,7 +66,7 @@ public record StripRaster(
                         -ROOM_MM,
                         depthMm + 2 * ROOM_MM,
                         facts.along(edge).mm() + 2 * ROOM_MM);
-                return facts.toBoundEdge(edge)
+                return facts.toBindingEdge(edge)
                         .createInverse()
                         .createTransformedShape(strip)
                         .getBounds2D();
@@ -99,7 +99,7 @@ public record StripRaster(
         int depth = (int) Math.ceil(Math.min(s.depthMm, side ? pageW : pageH) * DOTS_PER_MM);
         int along = (int) Math.ceil(s.facts.along(edge).mm() * DOTS_PER_MM);
         if ((long) depth * along > MOST_DOTS) {
-            throw new Budget.Spent("its bound edge is too long to look at its pictures");
+            throw new Budget.Spent("its binding edge is too long to look at its pictures");
         }
         int w = side ? depth : along;
         int h = side ? along : depth;

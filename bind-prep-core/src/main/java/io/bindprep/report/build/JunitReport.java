@@ -100,12 +100,12 @@ public final class JunitReport {
 
     // what was not looked at on every page has not passed
     private static Case notFound(String id, Report report) {
-        long unread = report.pages().stream()
-                .filter(p -> p.verdict().verdict() == Verdict.UNREAD)
+        long unchecked = report.pages().stream()
+                .filter(p -> p.verdict().verdict() == Verdict.UNCHECKED)
                 .count();
         boolean content = FindingKinds.of(id).filter(FindingKind::ofContent).isPresent();
-        if (content && unread > 0) {
-            return Case.skipped(id, "not known: " + Counted.of(unread, "page") + " could not be read whole");
+        if (content && unchecked > 0) {
+            return Case.skipped(id, "not known: " + Counted.of(unchecked, "page") + " could not be read whole");
         }
         if (content && report.plan().row().holes().isEmpty()) {
             return Case.skipped(id, "not known: no hole row fits, so no page was held against holes");

@@ -1,7 +1,7 @@
 package io.bindprep.report.catalogue;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import io.bindprep.binding.Strands.Strand;
+import io.bindprep.binding.WireThicknesses.WireThickness;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.ElementSizes;
@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * millimetres rounded to four decimals.
  */
 public final class CatalogueJson {
-    private static final int SCHEMA_VERSION = 1;
+    private static final int SCHEMA_VERSION = 2;
 
     private CatalogueJson() {}
 
@@ -44,7 +44,7 @@ public final class CatalogueJson {
                 rows(catalogue, sections, CatalogueSection.ELEMENTS, name, r -> ElementRow.of((Elements.Entry) r)),
                 rows(catalogue, sections, CatalogueSection.PUNCHES, name, r -> PunchRow.of((Punch) r)),
                 rows(catalogue, sections, CatalogueSection.CLEARANCES, name, r -> ClearanceRow.of((Clearance) r)),
-                rows(catalogue, sections, CatalogueSection.STRANDS, name, r -> StrandRow.of((Strand) r))));
+                rows(catalogue, sections, CatalogueSection.WIRE_THICKNESSES, name, r -> WireThicknessRow.of((WireThickness) r))));
     }
 
     private static <R> @Nullable List<R> rows(
@@ -74,7 +74,7 @@ public final class CatalogueJson {
             @Nullable List<ElementRow> elements,
             @Nullable List<PunchRow> punches,
             @Nullable List<ClearanceRow> clearances,
-            @Nullable List<StrandRow> strands) {}
+            @Nullable List<WireThicknessRow> wireThicknesses) {}
 
     private record StockRow(
             String id,
@@ -123,8 +123,8 @@ public final class CatalogueJson {
             BigDecimal holeAlongMm,
             BigDecimal holeAcrossMm,
             String holePublished,
-            BigDecimal axisMm,
-            String axisPublished,
+            BigDecimal centreMm,
+            String centrePublished,
             String referenceEdge,
             String countPublished,
             String elements,
@@ -140,8 +140,8 @@ public final class CatalogueJson {
                     Json.mm(p.holeAlong()),
                     Json.mm(p.holeAcross()),
                     p.holePublished(),
-                    Json.mm(p.axis()),
-                    p.axisPublished(),
+                    Json.mm(p.centre()),
+                    p.centrePublished(),
                     p.referenceEdge(),
                     p.publishedCount(),
                     p.elements(),
@@ -165,9 +165,9 @@ public final class CatalogueJson {
         }
     }
 
-    private record DepthRow(String name, BigDecimal axisMm, String source) {
+    private record DepthRow(String name, BigDecimal centreMm, String source) {
         static DepthRow of(DepthSetting d) {
-            return new DepthRow(d.name(), Json.mm(d.axis()), d.source());
+            return new DepthRow(d.name(), Json.mm(d.centre()), d.source());
         }
     }
 
@@ -211,9 +211,9 @@ public final class CatalogueJson {
             BigDecimal liftMm,
             Map<String, LiftRow> liftByKind,
             BigDecimal longestEdgeMm,
-            BigDecimal leastWebMm,
+            BigDecimal minimumWebMm,
             @Nullable SizesRow elements,
-            @Nullable BigDecimal registrationMm,
+            @Nullable BigDecimal punchingToleranceMm,
             @Nullable Map<String, ErrorRow> measured,
             String source) {
         static PunchRow of(Punch p) {
@@ -231,9 +231,9 @@ public final class CatalogueJson {
                     Json.mm(p.capacity()),
                     lifts,
                     Json.mm(p.longestEdge()),
-                    Json.mm(p.leastWeb()),
+                    Json.mm(p.minimumWeb()),
                     SizesRow.of(p.elements()),
-                    Json.mmOrNull(p.registration()),
+                    Json.mmOrNull(p.punchingTolerance()),
                     ErrorRow.of(p.measured()),
                     p.source());
         }
@@ -245,9 +245,9 @@ public final class CatalogueJson {
         }
     }
 
-    private record StrandRow(String elements, BigDecimal thicknessMm, String source) {
-        static StrandRow of(Strand s) {
-            return new StrandRow(s.elements(), Json.mm(s.thickness()), s.source());
+    private record WireThicknessRow(String elements, BigDecimal thicknessMm, String source) {
+        static WireThicknessRow of(WireThickness s) {
+            return new WireThicknessRow(s.elements(), Json.mm(s.thickness()), s.source());
         }
     }
 }

@@ -4,8 +4,8 @@ import static io.bindprep.report.catalogue.CatalogueColumn.alone;
 import static io.bindprep.report.catalogue.CatalogueColumn.both;
 import static io.bindprep.report.catalogue.CatalogueColumn.table;
 
-import io.bindprep.binding.Strands;
-import io.bindprep.binding.Strands.Strand;
+import io.bindprep.binding.WireThicknesses;
+import io.bindprep.binding.WireThicknesses.WireThickness;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Elements;
 import io.bindprep.catalogue.MeasuredErrors;
@@ -67,8 +67,8 @@ record CatalogueListing<T>(
             alone("spacing", p -> p.spacings().stream().map(LengthText::both).collect(Collectors.joining(", "))),
             both("hole", CatalogueListing::hole),
             alone("hole published", Pattern::holePublished),
-            both("axis", p -> p.axis().inMm()),
-            alone("axis published", Pattern::axisPublished),
+            both("centre", p -> p.centre().inMm()),
+            alone("centre published", Pattern::centrePublished),
             alone("reference edge", Pattern::referenceEdge),
             alone("count published", Pattern::publishedCount),
             alone("elements", Pattern::elements),
@@ -92,15 +92,15 @@ record CatalogueListing<T>(
             both("lift", p -> p.capacity().inMm()),
             alone("lift by kind", CatalogueListing::limits),
             alone("longest edge", p -> LengthText.both(p.longestEdge())),
-            alone("least web", p -> LengthText.both(p.leastWeb())),
+            alone("minimum web", p -> LengthText.both(p.minimumWeb())),
             alone(
                     "closer takes",
                     p -> p.elements() == null ? "not known" : p.elements().text()),
             alone(
-                    "registration",
-                    p -> p.registration() == null
+                    "punching-tolerance",
+                    p -> p.punchingTolerance() == null
                             ? "not measured"
-                            : p.registration().inMm()),
+                            : p.punchingTolerance().inMm()),
             alone("measured errors", CatalogueListing::measured),
             both("source", Punch::source));
 
@@ -110,10 +110,10 @@ record CatalogueListing<T>(
             both("built-in rule of", c -> String.join(", ", c.methods())),
             both("source", Clearance::source));
 
-    private static final List<CatalogueColumn<Strand>> STRANDS = List.of(
-            both("elements", Strand::elements),
-            both("strand", s -> s.thickness().inMm()),
-            both("source", Strand::source));
+    private static final List<CatalogueColumn<WireThickness>> WIRE_THICKNESSES = List.of(
+            both("elements", WireThickness::elements),
+            both("wire thickness", s -> s.thickness().inMm()),
+            both("source", WireThickness::source));
 
     static CatalogueListing<?> of(CatalogueSection section, Catalogue c) {
         return switch (section) {
@@ -127,7 +127,7 @@ record CatalogueListing<T>(
             case PUNCHES -> new CatalogueListing<>(section, c.punches().all(), PUNCHES, Punch::id, Punches.notes());
             case CLEARANCES ->
                 new CatalogueListing<>(section, Clearances.all(), CLEARANCES, Clearance::name, Clearances.notes());
-            case STRANDS -> new CatalogueListing<>(section, Strands.all(), STRANDS, Strand::elements, Strands.notes());
+            case WIRE_THICKNESSES -> new CatalogueListing<>(section, WireThicknesses.all(), WIRE_THICKNESSES, WireThickness::elements, WireThicknesses.notes());
         };
     }
 
@@ -193,8 +193,8 @@ record CatalogueListing<T>(
     private static String depths(Punch p, String between, boolean whole) {
         return p.depths().stream()
                         .map(d -> whole
-                                ? d.name() + " " + d.axis().inMm() + " (" + d.source() + ")"
-                                : LengthText.plain(BigDecimal.valueOf(d.axis().mm()), 2))
+                                ? d.name() + " " + d.centre().inMm() + " (" + d.source() + ")"
+                                : LengthText.plain(BigDecimal.valueOf(d.centre().mm()), 2))
                         .collect(Collectors.joining(between))
                 + (whole ? "" : " mm");
     }

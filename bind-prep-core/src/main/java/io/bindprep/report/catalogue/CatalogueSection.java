@@ -10,7 +10,7 @@ public enum CatalogueSection {
     ELEMENTS,
     PUNCHES,
     CLEARANCES,
-    STRANDS;
+    WIRE_THICKNESSES;
 
     /** How people call it, "stocks". */
     public String word() {

@@ -8,7 +8,7 @@ import java.util.Set;
 /**
  * One page in the strip of all pages.
  *
- * @param verdict "clear", "tight", "punched" or "unread"
+ * @param verdict "clear", "tight", "hit" or "unchecked"
  * @param linked whether the page has a place further down
  */
 public record Cell(int page, String verdict, boolean linked) {
@@ -18,8 +18,8 @@ public record Cell(int page, String verdict, boolean linked) {
     public String letter() {
         return switch (verdict) {
             case "tight" -> "T";
-            case "punched" -> "P";
-            case "unread" -> "?";
+            case "hit" -> "P";
+            case "unchecked" -> "?";
             default -> "";
         };
     }

@@ -5,7 +5,7 @@ import io.bindprep.page.PageEdge;
 import io.bindprep.picture.CloseUpWindow;
 
 /**
- * From the bound-edge frame (distance from the bound edge, distance along it) to the page as the reader sees it, x to the
+ * From the binding-edge frame (distance from the binding edge, distance along it) to the page as the reader sees it, x to the
  * right and y down, millimetres.
  */
 record EdgeFrame(PageEdge edge, double width, double height) {
@@ -14,17 +14,17 @@ record EdgeFrame(PageEdge edge, double width, double height) {
 
     static EdgeFrame of(PageReport page) {
         return new EdgeFrame(
-                page.place().boundEdge(),
+                page.place().bindingEdge(),
                 page.facts().trimWidth().mm(),
                 page.facts().trimHeight().mm());
     }
 
-    /** Length of the bound edge. */
+    /** Length of the binding edge. */
     double length() {
         return edge.upright() ? height : width;
     }
 
-    /** Extent of the page away from the bound edge. */
+    /** Extent of the page away from the binding edge. */
     double depth() {
         return edge.upright() ? width : height;
     }

@@ -49,7 +49,7 @@ final class FigureDrawing {
         for (int i = 0; i < of.closeUps().size(); i++) {
             EdgeFrame.Rect r = frame.strip(of.closeUps().get(i).window(), of.depthMm());
             shapes.add(Drawing.Shape.of("window", false, r));
-            // beside the frame, on the side away from the bound edge
+            // beside the frame, on the side away from the binding edge
             CloseUpWindow window = of.closeUps().get(i).window();
             EdgeFrame.Rect beside = frame.rect(
                     of.depthMm() + size, of.depthMm() + size, window.startMm() + size, window.startMm() + size);
@@ -66,7 +66,7 @@ final class FigureDrawing {
                 wholeAlt(of));
     }
 
-    /** An enlarged piece of the bound edge; of marks that lie close together only the first shows its number. */
+    /** An enlarged piece of the binding edge; of marks that lie close together only the first shows its number. */
     Drawing closeUp(CloseUp closeUp, double depthMm, int index) {
         CloseUpWindow window = closeUp.window();
         List<Drawing.Shape> shapes = new ArrayList<>(zones(window));
@@ -113,43 +113,43 @@ final class FigureDrawing {
         double start = window.startMm();
         double end = window.endMm();
         List<Drawing.Shape> shapes = new ArrayList<>();
-        double zone = plan.punchedZone().mm();
+        double zone = plan.holeZone().mm();
         shapes.add(Drawing.Shape.of("zone", false, frame.rect(0, zone, start, end)));
-        double margin = plan.clearMargin().mm();
+        double margin = plan.bindingMargin().mm();
         shapes.add(Drawing.Shape.of("margin", false, frame.rect(margin, margin + HAIR, start, end)));
-        double axis = plan.edgeDistance().mm();
+        double centre = plan.edgeDistance().mm();
         double halfAlong = plan.holeAlong().mm() / 2;
         double halfAcross = plan.holeAcross().mm() / 2;
-        double reg = plan.registration().mm();
+        double reg = plan.punchingTolerance().mm();
         for (Hole hole : plan.row().holes()) {
             double at = at(hole);
             if (window.meets(at - halfAlong - reg, at + halfAlong + reg)) {
-                shapes.add(hole("reach", axis, at, halfAcross + reg, halfAlong + reg));
-                shapes.add(hole("hole", axis, at, halfAcross, halfAlong));
+                shapes.add(hole("reach", centre, at, halfAcross + reg, halfAlong + reg));
+                shapes.add(hole("hole", centre, at, halfAcross, halfAlong));
             }
         }
         return shapes;
     }
 
-    private Drawing.Shape hole(String css, double axis, double at, double halfAcross, double halfAlong) {
+    private Drawing.Shape hole(String css, double centre, double at, double halfAcross, double halfAlong) {
         return Drawing.Shape.of(
-                css, plan.round(), frame.rect(axis - halfAcross, axis + halfAcross, at - halfAlong, at + halfAlong));
+                css, plan.round(), frame.rect(centre - halfAcross, centre + halfAcross, at - halfAlong, at + halfAlong));
     }
 
     private double at(Hole hole) {
-        double axis = hole.axis().mm();
-        return page.place().mirrored() ? frame.length() - axis : axis;
+        double centre = hole.centre().mm();
+        return page.place().mirrored() ? frame.length() - centre : centre;
     }
 
     private Drawing.Shape mark(Hit hit) {
         Mark m = hit.mark();
         return Drawing.Shape.of(
-                hit.verdict() == Verdict.PUNCHED ? "mark punched" : "mark tight",
+                hit.verdict() == Verdict.HIT ? "mark punched" : "mark tight",
                 false,
                 frame.rect(m.nearMm() - AIR, m.farMm() + AIR, m.alongStartMm() - AIR, m.alongEndMm() + AIR));
     }
 
-    /** A mark's corner away from the bound edge, within the close-up: there its number covers little of it. */
+    /** A mark's corner away from the binding edge, within the close-up: there its number covers little of it. */
     private EdgeFrame.Rect beside(Mark m, CloseUpWindow window, double depthMm) {
         double away = Math.min(m.farMm() + TAG / 2, depthMm - TAG);
         double along = Math.max(window.startMm() + TAG, Math.min(m.alongStartMm() - TAG / 2, window.endMm() - TAG));
@@ -184,7 +184,7 @@ final class FigureDrawing {
     private String closeUpAlt(CloseUpWindow window, int index) {
         StringBuilder alt = new StringBuilder("Close-up ")
                 .append(letter(index))
-                .append(" of the bound edge, ")
+                .append(" of the binding edge, ")
                 .append(LengthText.mm(window.startMm(), window.endMm()))
                 .append(" from ")
                 .append(frame.origin());

@@ -15,18 +15,18 @@ import org.jspecify.annotations.Nullable;
 /**
  * A page that is not clear, with its picture.
  *
- * @param facts its size, side and bound edge in one line
- * @param unread why it could not be analysed whole; null where it was
+ * @param facts its size, side and binding edge in one line
+ * @param unchecked why it could not be analysed whole; null where it was
  * @param problem why there is no picture, or what is missing in it; null where it is whole
- * @param origin where lengths along the bound edge are counted from
+ * @param origin where lengths along the binding edge are counted from
  * @param mostHits how many marks are listed at most, where that many are; else 0
- * @param lying whether the bound edge lies at the top or bottom, so that close-ups are wide
+ * @param lying whether the binding edge lies at the top or bottom, so that close-ups are wide
  */
 public record PageView(
         int page,
         String verdict,
         String facts,
-        @Nullable String unread,
+        @Nullable String unchecked,
         @Nullable String problem,
         @Nullable Drawing whole,
         List<Labelled> closeUps,
@@ -66,7 +66,7 @@ public record PageView(
                 Texts.lower(page.verdict().verdict()),
                 LengthText.area(page.facts().trimWidth(), page.facts().trimHeight()) + ", "
                         + (page.place().recto() ? "recto" : "verso") + ", bound at its " + frame.name() + " edge",
-                page.verdict().unread(),
+                page.verdict().unchecked(),
                 picture.problem(),
                 whole == null ? null : draughtsman.whole(whole, picture),
                 closeUps,

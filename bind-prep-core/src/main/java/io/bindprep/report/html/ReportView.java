@@ -107,7 +107,7 @@ public record ReportView(
 
     private static List<Tally> tallies(Report r, Set<Integer> shown) {
         List<Tally> tallies = new ArrayList<>();
-        for (Verdict verdict : List.of(Verdict.PUNCHED, Verdict.UNREAD, Verdict.TIGHT, Verdict.CLEAR)) {
+        for (Verdict verdict : List.of(Verdict.HIT, Verdict.UNCHECKED, Verdict.TIGHT, Verdict.CLEAR)) {
             List<Integer> pages = r.pages().stream()
                     .filter(p -> p.verdict().verdict() == verdict)
                     .map(p -> p.facts().page())

@@ -19,9 +19,9 @@ public record RestView(int page, String verdict, String what) {
     }
 
     private static String what(PageReport page) {
-        String unread = page.verdict().unread();
-        if (unread != null) {
-            return "not read whole: " + unread;
+        String unchecked = page.verdict().unchecked();
+        if (unchecked != null) {
+            return "not read whole: " + unchecked;
         }
         List<Hit> hits = page.verdict().hits();
         if (hits.isEmpty()) {
@@ -31,7 +31,7 @@ public record RestView(int page, String verdict, String what) {
         List<Integer> pins = hits.get(0).pins();
         String words = Texts.clean(worst.words());
         return Texts.lower(worst.kind()) + (words.isEmpty() ? "" : " \"" + words + "\"") + ", "
-                + LengthText.mm(worst.nearMm()) + " from the bound edge, "
+                + LengthText.mm(worst.nearMm()) + " from the binding edge, "
                 + LengthText.mm(worst.alongStartMm(), worst.alongEndMm()) + " from "
                 + EdgeFrame.of(page).origin() + (pins.isEmpty() ? "" : ", " + Say.pins(pins))
                 + (hits.size() == 1 ? "" : "; " + (hits.size() - 1) + " more");

@@ -19,8 +19,8 @@ record JsonAssembly(
         @JsonPropertyDescription("lifts of one copy in order, volume after volume")
         List<OneLift> lifts,
 
-        @JsonPropertyDescription("pulls of the punch for all copies, each copy's lifts punched by themselves")
-        long pulls,
+        @JsonPropertyDescription("strokes of the punch for all copies, each copy's lifts punched by themselves")
+        long strokes,
 
         @JsonPropertyDescription("in trade order") List<OneStep> steps,
 
@@ -30,7 +30,7 @@ record JsonAssembly(
     record OneFold(
             @JsonPropertyDescription("its pages, as ranges") String pages,
 
-            @JsonPropertyDescription("how far the unfolded leaf reaches from the bound edge")
+            @JsonPropertyDescription("how far the unfolded leaf reaches from the binding edge")
             BigDecimal flatMm,
 
             @JsonPropertyDescription("panels, the bound one included")
@@ -39,7 +39,7 @@ record JsonAssembly(
             @JsonPropertyDescription("how far it may reach with these panels")
             BigDecimal mostMm,
 
-            @JsonPropertyDescription("folds from the bound edge along the unfolded leaf; empty where it does not fit")
+            @JsonPropertyDescription("folds from the binding edge along the unfolded leaf; empty where it does not fit")
             List<BigDecimal> foldsMm) {
         static OneFold of(Fold f) {
             return new OneFold(
@@ -120,7 +120,7 @@ record JsonAssembly(
         return new JsonAssembly(
                 run.folds().stream().map(OneFold::of).toList(),
                 run.lifts().stream().map(OneLift::of).toList(),
-                run.pulls(),
+                run.strokes(),
                 run.steps().stream().map(OneStep::of).toList(),
                 run.cautions().stream().map(OneCaution::of).toList());
     }

@@ -73,23 +73,23 @@ record JsonChecked(
 
     /** Pages by verdict. */
     record Verdicts(
-            @JsonPropertyDescription("nothing that prints lies in the holes, the punched zone or the clear margin")
+            @JsonPropertyDescription("nothing that prints lies in the holes, the hole zone or the binding margin")
             long clear,
 
-            @JsonPropertyDescription("no hole is hit, but something lies between the holes or inside the clear margin")
+            @JsonPropertyDescription("no hole is hit, but something lies between the holes or inside the binding margin")
             long tight,
 
             @JsonPropertyDescription("something that prints would be punched")
-            long punched,
+            long hit,
 
             @JsonPropertyDescription("could not be analysed whole, so nothing is known to be good")
-            long unread) {
+            long unchecked) {
         static Verdicts of(List<PageReport> pages) {
             return new Verdicts(
                     count(pages, Verdict.CLEAR),
                     count(pages, Verdict.TIGHT),
-                    count(pages, Verdict.PUNCHED),
-                    count(pages, Verdict.UNREAD));
+                    count(pages, Verdict.HIT),
+                    count(pages, Verdict.UNCHECKED));
         }
 
         private static long count(List<PageReport> pages, Verdict verdict) {

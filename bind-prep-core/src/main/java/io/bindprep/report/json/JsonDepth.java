@@ -10,9 +10,9 @@ import org.jspecify.annotations.Nullable;
 record JsonDepth(
         @JsonPropertyDescription("how the punch calls it") String name,
 
-        @JsonPropertyDescription("bound edge to hole axis") BigDecimal axisMm,
+        @JsonPropertyDescription("binding edge to hole centre") BigDecimal centreMm,
 
-        @JsonPropertyDescription("paper between the bound edge and the holes")
+        @JsonPropertyDescription("paper between the binding edge and the holes")
         BigDecimal outsideMm,
 
         @JsonPropertyDescription("what that must stay below for pages to turn freely; null where no element is known")
@@ -25,12 +25,12 @@ record JsonDepth(
         @JsonPropertyDescription("what it was chosen by; null where it was only weighed") @Nullable
         Decider decidedBy,
 
-        @JsonPropertyDescription("where the axis comes from")
+        @JsonPropertyDescription("where the centre comes from")
         String source) {
     static JsonDepth of(Depth depth) {
         return new JsonDepth(
                 depth.setting().name(),
-                Json.mm(depth.setting().axis()),
+                Json.mm(depth.setting().centre()),
                 Json.mm(depth.outside()),
                 Json.mmOrNull(depth.turnsBelow()),
                 depth.turnsBelow() == null ? null : depth.turnsFreely(),

@@ -32,7 +32,7 @@ record JsonFinding(
         @JsonPropertyDescription("the limit it was held against") @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
         BigDecimal limitMm,
 
-        @JsonPropertyDescription("where the worst one begins and ends along the bound edge")
+        @JsonPropertyDescription("where the worst one begins and ends along the binding edge")
         @JsonInclude(JsonInclude.Include.NON_NULL)
         @Nullable
         JsonPair alongMm,

@@ -2,7 +2,7 @@ package io.bindprep.report.json;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import io.bindprep.catalogue.Method;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Hanger;
@@ -24,7 +24,7 @@ record JsonJob(
         @JsonPropertyDescription("how leaves are printed") Sides sides,
 
         @JsonPropertyDescription("the edge of page 1 that is bound")
-        BoundEdge boundEdge,
+        BindingEdge bindingEdge,
 
         @JsonPropertyDescription("the page size expected; null for that of most pages") @Nullable
         Size trim,
@@ -47,18 +47,18 @@ record JsonJob(
         @JsonPropertyDescription("the setting of the depth stop asked for; null to let it be chosen") @Nullable
         String depth,
 
-        @JsonPropertyDescription("what live matter keeps from the bound edge; null for the pattern's own") @Nullable
-        BigDecimal clearMarginMm,
+        @JsonPropertyDescription("what live matter keeps from the binding edge; null for the pattern's own") @Nullable
+        BigDecimal bindingMarginMm,
 
         @JsonPropertyDescription("how far a hole may lie off its place, either way; null for the punch's own") @Nullable
-        BigDecimal registrationMm,
+        BigDecimal punchingToleranceMm,
 
         @JsonPropertyDescription("what the element is wider than the thickest likely stack")
         BigDecimal clearanceMm,
 
         @JsonPropertyDescription("least paper between a hole and the end of the sheet; null for the punch's own")
         @Nullable
-        BigDecimal leastWebMm,
+        BigDecimal minimumWebMm,
 
         @JsonPropertyDescription("the gap that a hanger needs; null for none") @Nullable
         HangerGap hanger,
@@ -86,7 +86,7 @@ record JsonJob(
             BigDecimal percent,
 
             @JsonPropertyDescription("at least so many of each stock and use")
-            int leastSheets,
+            int minimumSheets,
 
             @JsonPropertyDescription("who asks for them") String source) {
         static Spare of(Overs overs) {
@@ -132,10 +132,10 @@ record JsonJob(
 
     /** A hanger's gap. */
     record HangerGap(
-            @JsonPropertyDescription("the stretch without holes in the middle of the bound edge")
+            @JsonPropertyDescription("the stretch without holes in the middle of the binding edge")
             BigDecimal gapMm,
 
-            @JsonPropertyDescription("the thumb cut along the bound edge and away from it; null for none") @Nullable
+            @JsonPropertyDescription("the thumb cut along the binding edge and away from it; null for none") @Nullable
             JsonPair thumbCutMm) {
         static @Nullable HangerGap of(@Nullable Hanger hanger) {
             if (hanger == null) {
@@ -211,7 +211,7 @@ record JsonJob(
         return new JsonJob(
                 job.copies(),
                 job.sides(),
-                job.boundEdge(),
+                job.bindingEdge(),
                 Size.of(job.trim()),
                 Paper.of(job.stock()),
                 new Covers(OneCover.of(job.frontCover()), OneCover.of(job.backCover())),
@@ -222,10 +222,10 @@ record JsonJob(
                 job.pitch(),
                 job.punch(),
                 job.depth(),
-                Json.mmOrNull(job.clearMargin()),
-                Json.mmOrNull(job.registration()),
+                Json.mmOrNull(job.bindingMargin()),
+                Json.mmOrNull(job.punchingTolerance()),
                 Json.mm(job.clearance()),
-                Json.mmOrNull(job.leastWeb()),
+                Json.mmOrNull(job.minimumWeb()),
                 HangerGap.of(job.hanger()),
                 Spare.of(job.supply().overs()),
                 Large.of(job.supply().pressSheet()),

@@ -22,13 +22,13 @@ record JsonPage(
         JsonPair trimMm,
 
         @JsonPropertyDescription("the edge of this page, as the reader sees it, that is bound")
-        PageEdge boundEdge,
+        PageEdge bindingEdge,
 
         @JsonPropertyDescription("what becomes of it when it is punched")
         Verdict verdict,
 
         @JsonPropertyDescription(
-                "the visible mark nearest the bound edge that is not background; null where none lies in"
+                "the visible mark nearest the binding edge that is not background; null where none lies in"
                         + " the strip that was looked at")
         @Nullable
         Nearest nearest,
@@ -36,7 +36,7 @@ record JsonPage(
         @JsonPropertyDescription("why it could not be analysed whole")
         @JsonInclude(JsonInclude.Include.NON_NULL)
         @Nullable
-        String unread) {
+        String unchecked) {
 
     /** Of a leaf. */
     enum Side {
@@ -49,11 +49,11 @@ record JsonPage(
             @JsonPropertyDescription("what kind of thing prints")
             MarkKind kind,
 
-            @JsonPropertyDescription("its least distance from the bound edge")
-            BigDecimal fromBoundEdgeMm,
+            @JsonPropertyDescription("its least distance from the binding edge")
+            BigDecimal fromBindingEdgeMm,
 
             @JsonPropertyDescription(
-                    "where it begins and ends along the bound edge, from the head, or from the left of a"
+                    "where it begins and ends along the binding edge, from the head, or from the left of a"
                             + " page bound at top or bottom")
             JsonPair alongMm,
 
@@ -79,9 +79,9 @@ record JsonPage(
                 p.facts().page(),
                 p.place().recto() ? Side.RECTO : Side.VERSO,
                 JsonPair.of(p.facts().trimWidth().mm(), p.facts().trimHeight().mm()),
-                p.place().boundEdge(),
+                p.place().bindingEdge(),
                 p.verdict().verdict(),
                 nearest == null ? null : Nearest.of(nearest),
-                p.verdict().unread());
+                p.verdict().unchecked());
     }
 }

@@ -24,7 +24,7 @@ record JsonPlan(
         @JsonPropertyDescription("the trade's name of the pitch, else the pattern's id")
         String pitchName,
 
-        @JsonPropertyDescription("axis to axis; the first spacing where there are several")
+        @JsonPropertyDescription("centre to centre; the first spacing where there are several")
         BigDecimal pitchMm,
 
         @JsonPropertyDescription("the punch it runs on") String punch,
@@ -35,12 +35,12 @@ record JsonPlan(
         @JsonPropertyDescription("its size as the trade writes it; null where none takes the stack") @Nullable
         String elementName,
 
-        @JsonPropertyDescription("bound edge to hole axis") BigDecimal edgeDistanceMm,
+        @JsonPropertyDescription("binding edge to hole centre") BigDecimal edgeDistanceMm,
 
         @JsonPropertyDescription("the setting of the depth stop that gives it")
         JsonDepth depth,
 
-        @JsonPropertyDescription("the hole along the bound edge and away from it")
+        @JsonPropertyDescription("the hole along the binding edge and away from it")
         JsonPair holeMm,
 
         @JsonPropertyDescription("the hole's shape") Shape holeShape,
@@ -48,7 +48,7 @@ record JsonPlan(
         @JsonPropertyDescription("how many holes") int holes,
 
         @JsonPropertyDescription(
-                "axis of the first hole from the head, or from the left where bound at top; null without" + " holes")
+                "centre of the first hole from the head, or from the left where bound at top; null without" + " holes")
         @Nullable
         BigDecimal firstHoleMm,
 
@@ -56,10 +56,10 @@ record JsonPlan(
         List<Integer> pulledPins,
 
         @JsonPropertyDescription("pins that would cut a half hole and cannot be taken out")
-        List<Integer> stuckPins,
+        List<Integer> fixedPins,
 
         @JsonPropertyDescription("least paper between a hole and the end of the sheet")
-        BigDecimal leastWebMm,
+        BigDecimal minimumWebMm,
 
         @JsonPropertyDescription("how far the holes of a leaf fed turned over lie off the others")
         BigDecimal turnedOffsetMm,
@@ -90,14 +90,14 @@ record JsonPlan(
         @JsonPropertyDescription("what the closer is set to; null where nothing is closed") @Nullable
         BigDecimal closerMm,
 
-        @JsonPropertyDescription("what live matter keeps from the bound edge")
-        BigDecimal clearMarginMm,
+        @JsonPropertyDescription("what live matter keeps from the binding edge")
+        BigDecimal bindingMarginMm,
 
         @JsonPropertyDescription("how far a hole may lie off its place, either way")
-        BigDecimal registrationMm,
+        BigDecimal punchingToleranceMm,
 
-        @JsonPropertyDescription("bound edge to the far side of the holes, registration included")
-        BigDecimal punchedZoneMm,
+        @JsonPropertyDescription("binding edge to the far side of the holes, punching tolerance included")
+        BigDecimal holeZoneMm,
 
         @JsonPropertyDescription("elements that the likely range of the stack lies between, smaller first")
         List<String> straddles,
@@ -118,16 +118,16 @@ record JsonPlan(
 
     /** A hanger's gap. */
     record HangerGap(
-            @JsonPropertyDescription("where it begins and ends along the bound edge")
+            @JsonPropertyDescription("where it begins and ends along the binding edge")
             JsonPair alongMm,
 
             @JsonPropertyDescription("pins taken out for it")
             List<Integer> pulledPins,
 
             @JsonPropertyDescription("pins over it that cannot be taken out")
-            List<Integer> stuckPins,
+            List<Integer> fixedPins,
 
-            @JsonPropertyDescription("the thumb cut along the bound edge and away from it; null for none") @Nullable
+            @JsonPropertyDescription("the thumb cut along the binding edge and away from it; null for none") @Nullable
             JsonPair thumbCutMm) {
         static @Nullable HangerGap of(@Nullable Gap gap) {
             if (gap == null) {
@@ -137,7 +137,7 @@ record JsonPlan(
             return new HangerGap(
                     JsonPair.of(gap.start().mm(), gap.end().mm()),
                     gap.pulledPins(),
-                    gap.stuckPins(),
+                    gap.fixedPins(),
                     cut == null
                             ? null
                             : JsonPair.of(cut.width().mm(), cut.depth().mm()));
@@ -146,19 +146,19 @@ record JsonPlan(
 
     /** How skewed a sheet may sit. */
     record Slant(
-            @JsonPropertyDescription("what the hole row may slant, first axis to last")
+            @JsonPropertyDescription("what the hole row may slant, first centre to last")
             BigDecimal riseMm,
 
-            @JsonPropertyDescription("first axis to last axis")
+            @JsonPropertyDescription("first centre to last centre")
             BigDecimal overMm,
 
             @JsonPropertyDescription("the same as an angle") BigDecimal degrees,
 
-            @JsonPropertyDescription("thickness of the strand that passes the holes")
-            BigDecimal strandMm,
+            @JsonPropertyDescription("wire thickness that passes the holes")
+            BigDecimal wireThicknessMm,
 
             @JsonPropertyDescription("where that comes from")
-            String strandSource) {
+            String wireThicknessSource) {
         static @Nullable Slant of(@Nullable Skew skew) {
             return skew == null
                     ? null
@@ -166,8 +166,8 @@ record JsonPlan(
                             Json.mm(skew.rise()),
                             Json.mm(skew.over()),
                             Json.rounded(skew.degrees()),
-                            Json.mm(skew.strand()),
-                            skew.strandSource());
+                            Json.mm(skew.wireThickness()),
+                            skew.wireThicknessSource());
         }
     }
 
@@ -211,10 +211,10 @@ record JsonPlan(
                 JsonPair.of(plan.holeAlong().mm(), plan.holeAcross().mm()),
                 plan.round() ? Shape.ROUND : Shape.RECTANGULAR,
                 row.holes().size(),
-                row.holes().isEmpty() ? null : Json.mm(row.holes().get(0).axis()),
+                row.holes().isEmpty() ? null : Json.mm(row.holes().get(0).centre()),
                 row.pulledPins(),
-                row.stuckPins(),
-                Json.mm(row.leastWeb()),
+                row.fixedPins(),
+                Json.mm(row.minimumWeb()),
                 Json.mm(row.offset()),
                 plan.sameEndToGuide(),
                 Json.mm(row.guideOff()),
@@ -224,9 +224,9 @@ record JsonPlan(
                 plan.loops(),
                 plan.pieces(),
                 Json.mmOrNull(plan.closer()),
-                Json.mm(plan.clearMargin()),
-                Json.mm(plan.registration()),
-                Json.mm(plan.punchedZone()),
+                Json.mm(plan.bindingMargin()),
+                Json.mm(plan.punchingTolerance()),
+                Json.mm(plan.holeZone()),
                 plan.straddles().stream().map(Element::name).toList(),
                 Pack.of(plan.measure()),
                 plan.because().stream().map(Reason::text).toList());

@@ -11,7 +11,7 @@ import io.bindprep.problem.UnreadableInputException;
  */
 public final class JsonReport {
     /** The version of {@code io/bindprep/schema/report.schema.json}. */
-    public static final int SCHEMA_VERSION = 1;
+    public static final int SCHEMA_VERSION = 2;
 
     private JsonReport() {}
 

@@ -14,8 +14,8 @@ record JsonSpecial(
         @JsonPropertyDescription("pages on leaves that fold out")
         List<FoldedPages> foldOuts,
 
-        @JsonPropertyDescription("pages that lie a quarter turned in the book")
-        List<TurnedPages> turned,
+        @JsonPropertyDescription("pages that lie rotated 90 degrees in the book")
+        List<RotatedPages> rotated,
 
         @JsonPropertyDescription("pages whose leaves are cut to another size")
         List<SizedPages> otherSizes) {
@@ -40,14 +40,14 @@ record JsonSpecial(
             @JsonPropertyDescription("of each leaf, the bound one included")
             int panels,
 
-            @JsonPropertyDescription("what folds keep from the trim and the punched zone")
+            @JsonPropertyDescription("what folds keep from the trim and the hole zone")
             BigDecimal allowanceMm,
 
             @JsonPropertyDescription("their own stock; null for that of the block")
             JsonJob.@Nullable Paper stock) {}
 
     /** Pages that lie turned. */
-    record TurnedPages(
+    record RotatedPages(
             @JsonPropertyDescription("as a range") String pages,
 
             @JsonPropertyDescription("the side of the book their head lies at")
@@ -76,8 +76,8 @@ record JsonSpecial(
                                 Json.mm(t.extension())))
                         .toList(),
                 s.foldOuts().stream().map(JsonSpecial::folded).toList(),
-                s.turned().stream()
-                        .map(t -> new TurnedPages(JsonJob.range(t.pages()), t.headLeft() ? Side.LEFT : Side.RIGHT))
+                s.rotated().stream()
+                        .map(t -> new RotatedPages(JsonJob.range(t.pages()), t.headLeft() ? Side.LEFT : Side.RIGHT))
                         .toList(),
                 s.sizes().stream()
                         .map(o -> new SizedPages(

@@ -28,11 +28,11 @@ record JsonWhatIf(
                 "holes of the row; 0 where it does not fit the edge, so that no page was held against holes")
         int holes,
 
-        @JsonPropertyDescription("bound edge to the far side of the holes, registration included")
-        BigDecimal punchedZoneMm,
+        @JsonPropertyDescription("binding edge to the far side of the holes, punching tolerance included")
+        BigDecimal holeZoneMm,
 
         @JsonPropertyDescription("pages that would lose matter, as ranges")
-        String punchedPages,
+        String hitPages,
 
         @JsonPropertyDescription("pages with matter too near, as ranges")
         String tightPages,
@@ -49,9 +49,9 @@ record JsonWhatIf(
                 JsonDepth.of(plan.depth()),
                 element == null ? null : element.name(),
                 plan.row().holes().size(),
-                Json.mm(plan.punchedZone()),
-                PageLists.compact(whatIf.punched()),
+                Json.mm(plan.holeZone()),
+                PageLists.compact(whatIf.hit()),
                 PageLists.compact(whatIf.tight()),
-                PageLists.compact(whatIf.unread()));
+                PageLists.compact(whatIf.unchecked()));
     }
 }

@@ -96,7 +96,7 @@ public final class RepairText {
     }
 
     private void table() {
-        lines.row("", CELL, List.of("pages", "clear", "tight", "punched", "unread"));
+        lines.row("", CELL, List.of("pages", "clear", "tight", "hit", "unchecked"));
         lines.row("Before", CELL, counts(shift.before()));
         Report after = shift.after();
         if (after != null) {
@@ -122,7 +122,7 @@ public final class RepairText {
             Move move = shift.moves().get(page - 1);
             if (!move.nothing()) {
                 alike.computeIfAbsent(
-                                new Move(shift.moves().get(0).boundEdge(), move.awayMm(), move.scale()),
+                                new Move(shift.moves().get(0).bindingEdge(), move.awayMm(), move.scale()),
                                 k -> new ArrayList<>())
                         .add(page);
             }
@@ -141,7 +141,7 @@ public final class RepairText {
             lines.entry(
                     Lines.Tint.NONE,
                     label,
-                    Length.ofMeasuredMm(move.awayMm()).inMm() + " away from the bound edge, "
+                    Length.ofMeasuredMm(move.awayMm()).inMm() + " away from the binding edge, "
                             + (move.scales() ? "scaled to " + percent(move.scale()) : "at full size") + ": "
                             + (group.getValue().size() == 1 ? "page " : "pages ")
                             + PageLists.compact(group.getValue(), MOST_RANGES));

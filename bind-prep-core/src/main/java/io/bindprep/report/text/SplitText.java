@@ -72,7 +72,7 @@ public final class SplitText {
         if (most > 0 || !made.blanks().isEmpty()) {
             lines.more((most > 0
                             ? "Content moved by up to "
-                                    + Length.ofMeasuredMm(most).inMm() + " away from the bound edge"
+                                    + Length.ofMeasuredMm(most).inMm() + " away from the binding edge"
                             : "Nothing moved")
                     + (made.blanks().isEmpty()
                             ? "."

@@ -10,7 +10,7 @@ import io.bindprep.block.Block;
 import io.bindprep.catalogue.Element;
 import io.bindprep.check.Report;
 import io.bindprep.check.WhatIf;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.PressSheet;
 import io.bindprep.marks.Verdict;
@@ -188,16 +188,16 @@ public final class JobNumbers {
         entry(
                 "Punch",
                 plan.pattern() + ": " + Counted.of(row.holes().size(), "hole") + " "
-                        + LengthText.area(plan.holeAlong(), plan.holeAcross()) + ", axis "
+                        + LengthText.area(plan.holeAlong(), plan.holeAcross()) + ", centre "
                         + LengthText.both(plan.edgeDistance())
-                        + " from the bound edge");
+                        + " from the binding edge");
         more("Depth " + plan.depth().setting().name() + ", "
                 + decider(plan.depth().decidedBy()));
         List<Hole> holes = row.holes();
         String first = holes.isEmpty()
                 ? "No whole hole fits this edge; "
-                : "First hole " + LengthText.both(holes.get(0).axis()) + " from the "
-                        + (report.job().boundEdge() == BoundEdge.TOP ? "left" : "head") + "; ";
+                : "First hole " + LengthText.both(holes.get(0).centre()) + " from the "
+                        + (report.job().bindingEdge() == BindingEdge.TOP ? "left" : "head") + "; ";
         more(first
                 + (row.pulledPins().isEmpty()
                         ? "no pin to pull."
@@ -205,13 +205,13 @@ public final class JobNumbers {
                                 + PageLists.compact(row.pulledPins(), 8) + "."));
         feed(plan);
         if (!report.volumes().isEmpty()) {
-            more(Counted.of(report.run().lifts().size(), "lift") + " a copy, all volumes together" + pulls());
+            more(Counted.of(report.run().lifts().size(), "lift") + " a copy, all volumes together" + strokes());
         } else if (!plan.lifts().isEmpty()) {
             more(Counted.of(plan.lifts().size(), "lift") + " a copy: " + lifts(plan.lifts())
-                    + (plan.lifts().equals(List.of(1)) ? " sheet" : " sheets") + pulls());
+                    + (plan.lifts().equals(List.of(1)) ? " sheet" : " sheets") + strokes());
         }
-        more("Punched zone " + LengthText.both(plan.punchedZone()) + " with "
-                + plan.registration().inMm() + " registration; clear margin " + LengthText.both(plan.clearMargin())
+        more("Hole zone " + LengthText.both(plan.holeZone()) + " with "
+                + plan.punchingTolerance().inMm() + " punching tolerance; binding margin " + LengthText.both(plan.bindingMargin())
                 + ".");
     }
 
@@ -226,9 +226,9 @@ public final class JobNumbers {
         };
     }
 
-    private String pulls() {
+    private String strokes() {
         int copies = report.job().copies();
-        return copies == 1 ? "." : "; " + Counted.of(report.run().pulls(), "pull") + " for " + copies + " copies.";
+        return copies == 1 ? "." : "; " + Counted.of(report.run().strokes(), "pull") + " for " + copies + " copies.";
     }
 
     private void feed(Plan plan) {
@@ -239,7 +239,7 @@ public final class JobNumbers {
                     + (cut == null ? "." : ", thumb cut " + LengthText.area(cut.width(), cut.depth()) + "."));
         }
         if (plan.sameEndToGuide()) {
-            more((report.job().boundEdge() == BoundEdge.TOP ? "Left end" : "Head")
+            more((report.job().bindingEdge() == BindingEdge.TOP ? "Left end" : "Head")
                     + " to the side guide on every lift: a leaf fed turned over would miss the element.");
         }
         Skew skew = plan.skew();
@@ -284,8 +284,8 @@ public final class JobNumbers {
             return "no hole row fits this edge.";
         }
         Element element = plan.element();
-        return hit(w.punched(), "hit") + ", " + hit(w.tight(), "tight")
-                + (w.unread().isEmpty() ? "" : ", " + hit(w.unread(), "unread"))
+        return hit(w.hit(), "hit") + ", " + hit(w.tight(), "tight")
+                + (w.unchecked().isEmpty() ? "" : ", " + hit(w.unchecked(), "unchecked"))
                 + (element == null ? "; no element known to take it" : "; " + element.name())
                 + (plan.depth().binds() ? ", pages would not turn freely." : ".");
     }

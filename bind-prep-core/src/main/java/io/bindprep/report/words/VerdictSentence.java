@@ -13,19 +13,19 @@ public final class VerdictSentence {
 
     /** "Do not print: 2 pages would lose matter to the holes." */
     public static String of(Report r) {
-        long punched = count(r, Verdict.PUNCHED);
-        long unread = count(r, Verdict.UNREAD);
+        long hit = count(r, Verdict.HIT);
+        long unchecked = count(r, Verdict.UNCHECKED);
         long errors = count(r, Severity.ERROR);
         long warnings = count(r, Severity.WARNING);
         String sentence;
-        if (punched > 0 && unread > 0) {
-            sentence = "Do not print: " + Counted.of(punched, "page") + " would lose matter to the holes, and "
-                    + Counted.of(unread, "page") + " could not be read whole.";
-        } else if (punched > 0) {
-            sentence = "Do not print: " + Counted.of(punched, "page") + " would lose matter to the holes.";
-        } else if (unread > 0) {
-            sentence = "Do not print yet: " + Counted.of(unread, "page")
-                    + " could not be read whole, so nothing is known of " + (unread == 1 ? "it." : "them.");
+        if (hit > 0 && unchecked > 0) {
+            sentence = "Do not print: " + Counted.of(hit, "page") + " would lose matter to the holes, and "
+                    + Counted.of(unchecked, "page") + " could not be read whole.";
+        } else if (hit > 0) {
+            sentence = "Do not print: " + Counted.of(hit, "page") + " would lose matter to the holes.";
+        } else if (unchecked > 0) {
+            sentence = "Do not print yet: " + Counted.of(unchecked, "page")
+                    + " could not be read whole, so nothing is known of " + (unchecked == 1 ? "it." : "them.");
         } else if (errors > 0) {
             sentence = "Do not print: " + Counted.of(errors, "error") + " below.";
         } else if (r.outcome() == Outcome.FINDINGS) {

@@ -3,7 +3,7 @@ package io.bindprep.report.xjdf;
 import io.bindprep.binding.Plan;
 import io.bindprep.catalogue.Method;
 import io.bindprep.check.Report;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.xml.XmlText;
 
 /** What holds the leaves, in XJDF's words: twin-loop wire is a comb of wire there, told by its shape. */
@@ -67,7 +67,7 @@ final class Element {
         return element == null ? "" : Points.of(element.size());
     }
 
-    static String edge(BoundEdge edge) {
+    static String edge(BindingEdge edge) {
         return switch (edge) {
             case LEFT -> "Left";
             case RIGHT -> "Right";

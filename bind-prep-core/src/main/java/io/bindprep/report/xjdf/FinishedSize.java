@@ -1,7 +1,7 @@
 package io.bindprep.report.xjdf;
 
 import io.bindprep.check.Report;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Trim;
 import io.bindprep.page.PrevailingSize;
 import io.bindprep.unit.Length;
@@ -24,9 +24,9 @@ final class FinishedSize {
                 : PrevailingSize.of(report.document().pages()).height();
     }
 
-    /** Width and height of a leaf that stands out by so much opposite the bound edge, as a divider's tab does. */
+    /** Width and height of a leaf that stands out by so much opposite the binding edge, as a divider's tab does. */
     static String flat(Report report, Length extension) {
-        return report.job().boundEdge() == BoundEdge.TOP
+        return report.job().bindingEdge() == BindingEdge.TOP
                 ? Points.pair(width(report), height(report).plus(extension))
                 : Points.pair(width(report).plus(extension), height(report));
     }

@@ -3,7 +3,7 @@ package io.bindprep.report.xjdf;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.Plan;
 import io.bindprep.check.Report;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.unit.Length;
 import io.bindprep.xml.XmlText;
 import java.util.ArrayList;
@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * The hole row as HolePattern (XJDF 2.2). Center is the axis of the first hole in the coordinates of the finished recto,
+ * The hole row as HolePattern (XJDF 2.2). Center is the centre of the first hole in the coordinates of the finished recto,
  * origin at its lower left; Pitch is the step to the next one; HoleCount runs over the punch's pins from the side guide,
  * holes and spaces in turn, so that pulled pins are the spaces.
  */
@@ -84,7 +84,7 @@ final class Holes {
                 "Pitch",
                 pitch,
                 "ReferenceEdge",
-                Element.edge(report.job().boundEdge()),
+                Element.edge(report.job().bindingEdge()),
                 "Shape",
                 mixed ? "" : plan.round() ? "Round" : "Rectangular");
     }
@@ -93,7 +93,7 @@ final class Holes {
     private boolean even() {
         for (int i = 1; i < holes.size(); i++) {
             long steps = (long) holes.get(i).pin() - holes.get(i - 1).pin();
-            Length gap = holes.get(i).axis().minus(holes.get(i - 1).axis());
+            Length gap = holes.get(i).centre().minus(holes.get(i - 1).centre());
             if (!gap.equals(plan.pitch().times(steps))) {
                 return false;
             }
@@ -104,10 +104,10 @@ final class Holes {
     private String center(Hole hole) {
         Length width = FinishedSize.width(report);
         Length height = FinishedSize.height(report);
-        return switch (report.job().boundEdge()) {
-            case LEFT -> Points.pair(plan.edgeDistance(), height.minus(hole.axis()));
-            case RIGHT -> Points.pair(width.minus(plan.edgeDistance()), height.minus(hole.axis()));
-            case TOP -> Points.pair(hole.axis(), height.minus(plan.edgeDistance()));
+        return switch (report.job().bindingEdge()) {
+            case LEFT -> Points.pair(plan.edgeDistance(), height.minus(hole.centre()));
+            case RIGHT -> Points.pair(width.minus(plan.edgeDistance()), height.minus(hole.centre()));
+            case TOP -> Points.pair(hole.centre(), height.minus(plan.edgeDistance()));
         };
     }
 
@@ -125,13 +125,13 @@ final class Holes {
     }
 
     private boolean top() {
-        return report.job().boundEdge() == BoundEdge.TOP;
+        return report.job().bindingEdge() == BindingEdge.TOP;
     }
 
     /** Runs of holes and spaces over the pins, beginning with holes; a pin that is stuck cuts. */
     private String count() {
         Set<Integer> cutting = holes.stream().map(Hole::pin).collect(Collectors.toCollection(HashSet::new));
-        cutting.addAll(plan.row().stuckPins());
+        cutting.addAll(plan.row().fixedPins());
         int last = cutting.stream().mapToInt(Integer::intValue).max().orElse(0);
         for (int pin : plan.row().pulledPins()) {
             last = Math.max(last, pin);

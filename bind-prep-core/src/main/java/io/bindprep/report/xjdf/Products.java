@@ -88,7 +88,7 @@ final class Products {
         xml.open(
                 "BindingIntent",
                 "BindingSide",
-                Element.edge(report.job().boundEdge()),
+                Element.edge(report.job().bindingEdge()),
                 "BindingType",
                 element.bindingType(),
                 "ChildRefs",

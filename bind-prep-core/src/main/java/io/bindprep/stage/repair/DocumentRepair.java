@@ -129,7 +129,7 @@ public final class DocumentRepair {
                     .map(page -> OuterEdge.room(pdf, page, depth))
                     .toList();
             MovePlan plan = MovePlanner.plan(
-                    settings, judge.clearMm(), before.plan().punchedZone().mm(), rooms);
+                    settings, judge.clearMm(), before.plan().holeZone().mm(), rooms);
             List<Integer> marked = rooms.stream()
                     .map(PageRoom::page)
                     .filter(edited::dropsMarks)
@@ -185,7 +185,7 @@ public final class DocumentRepair {
                 List.of());
     }
 
-    /** Pages where a mark ends at the bound edge, and so goes on beyond it for all one knows. */
+    /** Pages where a mark ends at the binding edge, and so goes on beyond it for all one knows. */
     private List<Integer> runningOff() {
         return before.pages().stream()
                 .map(PageReport::verdict)

@@ -25,7 +25,7 @@ final class OuterEdge {
      * @param depthMm how deep the outer edge matters; 0 where nothing is going to move
      */
     static PageRoom room(OpenedPdf pdf, PageReport page, double depthMm) {
-        PageEdge edge = page.place().boundEdge();
+        PageEdge edge = page.place().bindingEdge();
         PageMarks marks = depthMm > 0
                 ? pdf.scan(page.facts().page(), edge.opposite(), depthMm)
                 : new PageMarks(page.facts().page(), List.of(), null);
@@ -38,7 +38,7 @@ final class OuterEdge {
                 outer = mark;
             }
         }
-        String unread = page.verdict().unread();
+        String unchecked = page.verdict().unchecked();
         boolean clear = page.verdict().verdict() == Verdict.CLEAR;
         return new PageRoom(
                 page.facts().page(),
@@ -47,7 +47,7 @@ final class OuterEdge {
                 clear ? null : page.verdict().nearest(),
                 outer,
                 bleeds,
-                unread == null ? marks.unread() : unread);
+                unchecked == null ? marks.unchecked() : unchecked);
     }
 
     /** Whether art runs off a page at an edge. */

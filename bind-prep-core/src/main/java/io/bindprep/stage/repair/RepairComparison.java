@@ -47,7 +47,7 @@ final class RepairComparison {
         this.judge = judge;
     }
 
-    /** Pages where something stands nearer the bound edge than the move can have put it: it came from beyond the edge. */
+    /** Pages where something stands nearer the binding edge than the move can have put it: it came from beyond the edge. */
     List<Integer> cameIn() {
         return pages().filter(page -> !moves.get(page - 1).nothing() && cameIn(page))
                 .boxed()
@@ -74,7 +74,7 @@ final class RepairComparison {
             return List.of("The repaired copy would have " + after.pages().size() + " pages where "
                     + (before.pages().size() + blanks) + " belong.");
         }
-        for (Verdict verdict : List.of(Verdict.UNREAD, Verdict.PUNCHED, Verdict.TIGHT)) {
+        for (Verdict verdict : List.of(Verdict.UNCHECKED, Verdict.HIT, Verdict.TIGHT)) {
             List<Integer> bad = pages().filter(p -> verdictAfter(p).verdict() == verdict && !settled(p))
                     .boxed()
                     .toList();
@@ -90,7 +90,7 @@ final class RepairComparison {
                 .boxed()
                 .toList();
         if (!art.isEmpty() && !wrong.isEmpty()) {
-            wrong.add("A tint or picture runs through the bound edge on " + (art.size() == 1 ? "page " : "pages ")
+            wrong.add("A tint or picture runs through the binding edge on " + (art.size() == 1 ? "page " : "pages ")
                     + PageLists.compact(art, MOST_RANGES) + " and could not be kept in its place there. Have the page"
                     + " laid out anew.");
         }
@@ -112,8 +112,8 @@ final class RepairComparison {
         return switch (verdict) {
             case CLEAR -> "clear";
             case TIGHT -> "too near the binding";
-            case PUNCHED -> "punched";
-            case UNREAD -> "not to be read whole";
+            case HIT -> "hit";
+            case UNCHECKED -> "not to be read whole";
         };
     }
 

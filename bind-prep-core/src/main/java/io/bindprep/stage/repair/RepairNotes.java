@@ -44,7 +44,7 @@ final class RepairNotes {
     /** The notes, what may be seen on paper first. */
     List<String> of(ShiftSettings settings, Path made, Collection<Integer> cut)
             throws UnreadableInputException, SettingException {
-        boundEdge();
+        bindingEdge();
         otherEdges(made);
         outerEdge(settings);
         beyond(cut);
@@ -70,7 +70,7 @@ final class RepairNotes {
         List<Integer> hidden = cut.stream().filter(p -> !ranOff(p)).toList();
         if (!runOff.isEmpty()) {
             notes.add("On " + pages(runOff)
-                    + " matter runs off the bound edge in the file itself and stays cut there: see"
+                    + " matter runs off the binding edge in the file itself and stays cut there: see"
                     + " whether anything is lost.");
         }
         if (!hidden.isEmpty()) {
@@ -92,7 +92,7 @@ final class RepairNotes {
         return planned.plan().moves().get(page - 1);
     }
 
-    private void boundEdge() {
+    private void bindingEdge() {
         List<Integer> gaps = moved().filter(
                         p -> before.pages().get(p - 1).verdict().background()
                                 && !checked.verdictAfter(p).background())
@@ -104,12 +104,12 @@ final class RepairNotes {
                 .toList();
         if (!stay.isEmpty()) {
             notes.add(
-                    "The tint or picture that runs through the bound edge on " + pages(stay)
+                    "The tint or picture that runs through the binding edge on " + pages(stay)
                             + " stays in its place or still reaches it; what lies upon it moves. See that the two still go together.");
         }
         if (!gaps.isEmpty()) {
             double most = gaps.stream().mapToDouble(p -> move(p).awayMm()).max().orElse(0);
-            notes.add("The tint or picture that ran through the bound edge no longer reaches it on " + pages(gaps)
+            notes.add("The tint or picture that ran through the binding edge no longer reaches it on " + pages(gaps)
                     + ": up to " + mm(most)
                     + " of bare paper will show beside the binding. Have the art made wider there,"
                     + " or accept it.");
@@ -129,7 +129,7 @@ final class RepairNotes {
                 limit.extendFor(2 * scaled.size());
                 for (int page : scaled) {
                     for (PageEdge edge : PageEdge.values()) {
-                        if (edge != move(page).boundEdge()
+                        if (edge != move(page).bindingEdge()
                                 && OuterEdge.bleeds(was, page, edge)
                                 && !OuterEdge.bleeds(is, checked.numberAfter(page), edge)) {
                             found.computeIfAbsent(edge, k -> new ArrayList<>()).add(page);
@@ -171,13 +171,13 @@ final class RepairNotes {
             notes.add("Matter on " + pages(near) + " comes nearer the outer edge than " + mm(outer)
                     + ": see that the printer prints so far out and that the trim is true.");
         }
-        List<Integer> unread = planned.rooms().stream()
-                .filter(r -> r.unread() != null)
+        List<Integer> unchecked = planned.rooms().stream()
+                .filter(r -> r.unchecked() != null)
                 .map(PageRoom::page)
                 .toList();
-        if (!unread.isEmpty()) {
+        if (!unchecked.isEmpty()) {
             notes.add(
-                    "Not read whole: " + pages(unread) + ". Nothing is known of what the move does there; look at it.");
+                    "Not read whole: " + pages(unchecked) + ". Nothing is known of what the move does there; look at it.");
         }
     }
 

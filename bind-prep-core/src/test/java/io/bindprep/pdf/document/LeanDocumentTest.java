@@ -39,7 +39,7 @@ class LeanDocumentTest {
             told.add(pdf.facts().toString());
             for (int page = 1; page <= pdf.facts().pages().size(); page++) {
                 PageMarks marks = pdf.scan(page, PageEdge.LEFT, 20);
-                told.add(page + ": " + marks.unread() + " " + marks.basics());
+                told.add(page + ": " + marks.unchecked() + " " + marks.basics());
                 for (Mark m : marks.marks()) {
                     told.add(m.kind() + " " + m.stage() + " " + m.nearMm() + " " + m.farMm() + " " + m.alongStartMm()
                             + " " + m.alongEndMm() + " " + m.words());

@@ -79,8 +79,8 @@ class JunitReportTest {
 
     private static Scenario scenario() {
         return Scenario.of(6)
-                .hit(3, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.2, "Chapter \"one\"")
-                .hit(4, MarkKind.TEXT, Verdict.PUNCHED, 12, 5, "two")
+                .hit(3, MarkKind.TEXT, Verdict.HIT, 12, 4.2, "Chapter \"one\"")
+                .hit(4, MarkKind.TEXT, Verdict.HIT, 12, 5, "two")
                 .hit(5, MarkKind.LINE, Verdict.TIGHT, null, 9, "")
                 .junk(7);
     }
@@ -89,14 +89,14 @@ class JunitReportTest {
     void eachCheckIsATest() throws Exception {
         ReportTestSuite suite = suite(JunitReport.write(scenario().report()));
         assertThat(suite.getTestCases()).hasSize(1 + FindingKinds.all().size());
-        ReportTestCase text = test(suite, "text-punched");
+        ReportTestCase text = test(suite, "text-hit");
         assertThat(text.hasFailure()).isTrue();
         assertThat(text.getFailureType()).isEqualTo("error");
         assertThat(text.getFailureMessage()).startsWith("pages 3-4: Text would be punched on 2 pages");
         assertThat(text.getFailureDetail()).contains("\nDo: Have it moved away");
         assertThat(test(suite, "line-tight").hasSkipped()).isTrue();
         assertThat(test(suite, "header-junk").isSuccessful()).isTrue();
-        assertThat(test(suite, "art-punched").isSuccessful()).isTrue();
+        assertThat(test(suite, "art-hit").isSuccessful()).isTrue();
         assertThat(test(suite, JunitReport.READABLE).isSuccessful()).isTrue();
     }
 
@@ -109,32 +109,32 @@ class JunitReportTest {
         ReportTestSuite lax =
                 suite(JunitReport.write(scenario().failOn(FailOn.NEVER).report()));
         assertThat(count(lax, ReportTestCase::hasFailure)).isEqualTo("0");
-        assertThat(test(lax, "text-punched").hasSkipped()).isTrue();
+        assertThat(test(lax, "text-hit").hasSkipped()).isTrue();
     }
 
     @Test
     void whatWasNotLookedAtHasNotPassed() throws Exception {
-        ReportTestSuite unread = suite(JunitReport.write(
-                Scenario.of(3).unread(2, "cut short").unread(3, "other").report()));
-        assertThat(test(unread, "page-unread").hasFailure()).isTrue();
-        assertThat(test(unread, "page-unread").getFailureDetail()).contains("cut short", "other");
-        assertThat(test(unread, "text-punched").hasSkipped()).isTrue();
-        assertThat(test(unread, "page-size").isSuccessful()).isTrue();
+        ReportTestSuite unchecked = suite(JunitReport.write(
+                Scenario.of(3).unchecked(2, "cut short").unchecked(3, "other").report()));
+        assertThat(test(unchecked, "page-unchecked").hasFailure()).isTrue();
+        assertThat(test(unchecked, "page-unchecked").getFailureDetail()).contains("cut short", "other");
+        assertThat(test(unchecked, "text-hit").hasSkipped()).isTrue();
+        assertThat(test(unchecked, "page-size").isSuccessful()).isTrue();
         ReportTestSuite holeless =
                 suite(JunitReport.write(Scenario.of(2).noHoles().report()));
         assertThat(test(holeless, "edge-unpunchable").hasFailure()).isTrue();
-        assertThat(test(holeless, "image-punched").hasSkipped()).isTrue();
+        assertThat(test(holeless, "image-hit").hasSkipped()).isTrue();
     }
 
     @Test
     void hostileWordsAndNamesBreakNothing() throws Exception {
         ReportTestSuite suite = suite(JunitReport.write(Scenario.of(1)
                 .file("a\u0000\u001B]0;<x>&\"\u202E.pdf")
-                .unread(1, "\u0001 ]]> \uFFFF \uD800 <failure>")
+                .unchecked(1, "\u0001 ]]> \uFFFF \uD800 <failure>")
                 .report()));
         assertThat(suite.getTestCases().get(0).getFullClassName())
                 .startsWith("bind-prep.a\uFFFD\uFFFD]0;<x>&\"\uFFFD_pdf");
-        assertThat(test(suite, "page-unread").getFailureMessage()).endsWith("\uFFFD ]]> \uFFFD \uFFFD <failure>");
+        assertThat(test(suite, "page-unchecked").getFailureMessage()).endsWith("\uFFFD ]]> \uFFFD \uFFFD <failure>");
     }
 
     @Test

@@ -28,8 +28,8 @@ class SarifReportTest {
     private static Report report() {
         return Scenario.of(6)
                 .size(6, 215.9, 279.4)
-                .hit(3, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.2, "Chapter \"one\"")
-                .hit(4, MarkKind.TEXT, Verdict.PUNCHED, 12, 5, "two")
+                .hit(3, MarkKind.TEXT, Verdict.HIT, 12, 4.2, "Chapter \"one\"")
+                .hit(4, MarkKind.TEXT, Verdict.HIT, 12, 5, "two")
                 .hit(5, MarkKind.LINE, Verdict.TIGHT, null, 9, "")
                 .junk(7)
                 .report();
@@ -56,7 +56,7 @@ class SarifReportTest {
         assertThat(run.at("/invocations/0/executionSuccessful").booleanValue()).isTrue();
         assertThat(run.get("results")).hasSameSizeAs(report.findings());
         JsonNode text = run.at("/results/0");
-        assertThat(text.get("ruleId").stringValue()).isEqualTo("text-punched");
+        assertThat(text.get("ruleId").stringValue()).isEqualTo("text-hit");
         assertThat(text.get("level").stringValue()).isEqualTo("error");
         assertThat(text.at("/message/text").stringValue())
                 .startsWith("Text would be punched on 2 pages")
@@ -104,7 +104,7 @@ class SarifReportTest {
     void thousandsOfPagesAreCappedAndAllNamed() throws IOException {
         Scenario scenario = Scenario.of(300);
         for (int page = 1; page <= 300; page++) {
-            scenario.unread(page, "cut short");
+            scenario.unchecked(page, "cut short");
         }
         JsonNode result = valid(SarifReport.write(scenario.report())).at("/results/0");
         assertThat(result.get("locations")).hasSize(SarifReport.MOST_LOCATIONS);

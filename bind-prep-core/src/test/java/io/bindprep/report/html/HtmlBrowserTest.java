@@ -66,7 +66,7 @@ class HtmlBrowserTest {
         Optional<File> driver = program("chromedriver");
         assumeTrue(chromium.isPresent() && driver.isPresent(), "no Chromium with chromedriver on the path");
         write("cookbook.html", "cookbook-letter.pdf", Map.of("pitch", "3:1"));
-        write("calendar.html", "calendar-a4-landscape.pdf", Map.of("bound-edge", "top", "sides", "one"));
+        write("calendar.html", "calendar-a4-landscape.pdf", Map.of("binding-edge", "top", "sides", "one"));
         Files.writeString(folder.resolve("long.html"), HtmlReport.write(invented(), List.of(unreadPage())));
         Files.writeString(
                 folder.resolve("sheet.html"), SheetHtml.write(JobSheet.of(report("calendar-a4-landscape.pdf"))));
@@ -123,7 +123,7 @@ class HtmlBrowserTest {
 
     private static Report report(String pdf) throws Exception {
         Map<String, Object> job =
-                Map.of("bound-edge", "top", "sides", "one", "hanger", "gap = 90 mm, thumb-cut = 60 x 20 mm");
+                Map.of("binding-edge", "top", "sides", "one", "hanger", "gap = 90 mm, thumb-cut = 60 x 20 mm");
         return BindPrep.check(CheckRequest.of(FIXTURES.resolve(pdf), pdf, JobReader.toJob(JobSettings.of(job))));
     }
 
@@ -131,10 +131,10 @@ class HtmlBrowserTest {
         String long_ = "w".repeat(300);
         Scenario scenario = Scenario.of(1_321).file(long_ + ".pdf");
         for (int p = 100; p < 130; p++) {
-            scenario.hit(p, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.2, long_)
+            scenario.hit(p, MarkKind.TEXT, Verdict.HIT, 12, 4.2, long_)
                     .hit(p + 200, MarkKind.LINE, Verdict.TIGHT, null, 9, "");
         }
-        return scenario.unread(1_000, "it takes too long to read").report();
+        return scenario.unchecked(1_000, "it takes too long to read").report();
     }
 
     private static PagePicture unreadPage() {

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.bindprep.check.Report;
 import io.bindprep.check.Scenario;
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Sides;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
@@ -26,9 +26,9 @@ class HtmlReportTest {
 
     private static Scenario bad() {
         return Scenario.of(84)
-                .hit(8, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.2, "Chapter one")
+                .hit(8, MarkKind.TEXT, Verdict.HIT, 12, 4.2, "Chapter one")
                 .hit(44, MarkKind.LINE, Verdict.TIGHT, null, 9, "")
-                .unread(50, "it takes too long to read");
+                .unchecked(50, "it takes too long to read");
     }
 
     private static PagePicture picture(int page) {
@@ -57,7 +57,7 @@ class HtmlReportTest {
                         "Do not print: 1 page would lose matter to the holes, and 1 page could not be read whole.",
                         "<dt>Sheets a copy</dt><dd><b>42</b>",
                         "<h2 id=\"findings-title\">Findings</h2>",
-                        "text-punched",
+                        "text-hit",
                         "<h2 id=\"every-page-title\">Every page</h2>",
                         "<h2 id=\"numbers-title\">Numbers</h2>",
                         "only trained people run punches");
@@ -93,7 +93,7 @@ class HtmlReportTest {
                 .contains(
                         "<a class=\"cell punched\" href=\"#p8\" title=\"Page 8, punched\" aria-label=\"Page 8, punched\">P</a>",
                         "aria-label=\"Page 44, tight\">T</a>",
-                        "aria-label=\"Page 50, unread\">?</a>");
+                        "aria-label=\"Page 50, not checked\">?</a>");
     }
 
     @Test
@@ -119,7 +119,7 @@ class HtmlReportTest {
     void aDocumentsWordsStayText() {
         String hostile = "<script>alert(1)</script>\" onload=\"x\u202E\u0000&";
         String html =
-                html(Scenario.of(2).file(hostile).hit(1, MarkKind.TEXT, Verdict.PUNCHED, 3, 4, hostile), picture(1));
+                html(Scenario.of(2).file(hostile).hit(1, MarkKind.TEXT, Verdict.HIT, 3, 4, hostile), picture(1));
         assertThat(html).doesNotContain("<script", "\u202E", "\u0000");
         assertThat(html).contains("&lt;script&gt;alert(1)&lt;/script&gt;");
         assertThat(all("<[^>]* onload", html)).isEmpty();
@@ -128,7 +128,7 @@ class HtmlReportTest {
     @Test
     void aPageInPicturesShowsHolesInTrueScale() {
         String html = html(bad(), picture(8));
-        // 3:1 on A4: hole 5/32 in = 3.97 mm square, axis 0.2 in = 5.08 mm, the first 8.8 mm from the head (XJDF 2.2,
+        // 3:1 on A4: hole 5/32 in = 3.97 mm square, centre 0.2 in = 5.08 mm, the first 8.8 mm from the head (XJDF 2.2,
         // Appendix F); page 8 is bound at its right: 210 - 5.08 - 1.984 = 202.94, 8.8 - 1.984 = 6.82
         assertThat(html).contains("<rect class=\"hole\" x=\"202.94\" y=\"6.82\" width=\"3.97\" height=\"3.97\"");
         // the close-up from 87 to 131 mm, 21.5 mm deep: its box on the page
@@ -138,7 +138,7 @@ class HtmlReportTest {
         assertThat(html)
                 .contains("<rect class=\"mark punched\" x=\"200.55\" y=\"99.75\" width=\"5.5\" height=\"18.54\"");
         assertThat(html).contains("mark 1, text, punched.\"").contains("<q><bdi>Chapter one</bdi></q>");
-        // axes at 93.5, 101.9, 110.4, 118.9, 127.3 and, reaching in with its registration, 85 mm
+        // centres at 93.5, 101.9, 110.4, 118.9, 127.3 and, reaching in with its punching tolerance, 85 mm
         assertThat(all("<rect class=\"hole\"", html.split("<figure class=\"close\">")[1]))
                 .hasSize(6);
     }
@@ -146,7 +146,7 @@ class HtmlReportTest {
     @Test
     void aTopBoundPageHasItsHolesAtTheTop() {
         String html = html(
-                Scenario.of(1).bound(BoundEdge.TOP, Sides.ONE).hit(1, MarkKind.TEXT, Verdict.PUNCHED, 3, 4, "x"),
+                Scenario.of(1).bound(BindingEdge.TOP, Sides.ONE).hit(1, MarkKind.TEXT, Verdict.HIT, 3, 4, "x"),
                 picture(1));
         assertThat(html)
                 .contains("<rect class=\"hole\" x=\"5.65\" y=\"3.1\" width=\"3.97\" height=\"3.97\"")
@@ -165,7 +165,7 @@ class HtmlReportTest {
     void pagesWithoutAPictureAreListedAndTheRestCounted() {
         Scenario many = Scenario.of(1_500);
         for (int p = 1; p <= 1_500; p++) {
-            many.hit(p, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.2, "words");
+            many.hit(p, MarkKind.TEXT, Verdict.HIT, 12, 4.2, "words");
         }
         String html = html(many, picture(1));
         assertThat(all("<tr id=\"p\\d+\">", html)).hasSize(1_000);

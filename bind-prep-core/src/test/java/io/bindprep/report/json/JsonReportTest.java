@@ -21,8 +21,8 @@ class JsonReportTest {
     private static Report report() {
         return Scenario.of(6)
                 .size(6, 215.9, 279.4)
-                .hit(3, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.20004, "Chapter \"one\"")
-                .hit(4, MarkKind.TEXT, Verdict.PUNCHED, 12, 5, "two")
+                .hit(3, MarkKind.TEXT, Verdict.HIT, 12, 4.20004, "Chapter \"one\"")
+                .hit(4, MarkKind.TEXT, Verdict.HIT, 12, 5, "two")
                 .hit(5, MarkKind.LINE, Verdict.TIGHT, null, 9, "")
                 .report();
     }
@@ -72,9 +72,9 @@ class JsonReportTest {
                         "pitchName",
                         "loops",
                         "closerMm",
-                        "clearMarginMm",
-                        "registrationMm",
-                        "punchedZoneMm",
+                        "bindingMarginMm",
+                        "punchingToleranceMm",
+                        "holeZoneMm",
                         "because");
     }
 
@@ -105,7 +105,7 @@ class JsonReportTest {
         assertThat(root.at("/job/sides").stringValue()).isEqualTo("two");
         assertThat(root.at("/job/failOn").stringValue()).isEqualTo("error");
         assertThat(root.at("/job/trim").isNull()).isTrue();
-        assertThat(root.at("/verdicts").toString()).isEqualTo("{\"clear\":3,\"tight\":1,\"punched\":2,\"unread\":0}");
+        assertThat(root.at("/verdicts").toString()).isEqualTo("{\"clear\":3,\"tight\":1,\"punched\":2,\"not checked\":0}");
     }
 
     @Test
@@ -113,15 +113,15 @@ class JsonReportTest {
         JsonNode some = json(report(), false).get("pages");
         assertThat(some).hasSize(3);
         JsonNode page = some.get(0);
-        assertThat(page.propertyNames()).containsExactly("page", "side", "trimMm", "boundEdge", "verdict", "nearest");
+        assertThat(page.propertyNames()).containsExactly("page", "side", "trimMm", "bindingEdge", "verdict", "nearest");
         assertThat(page.at("/page").intValue()).isEqualTo(3);
         assertThat(page.at("/side").stringValue()).isEqualTo("recto");
         assertThat(page.at("/trimMm").toString()).isEqualTo("[210.0,297.0]");
-        assertThat(page.at("/boundEdge").stringValue()).isEqualTo("left");
-        assertThat(page.at("/verdict").stringValue()).isEqualTo("punched");
+        assertThat(page.at("/bindingEdge").stringValue()).isEqualTo("left");
+        assertThat(page.at("/verdict").stringValue()).isEqualTo("hit");
         assertThat(page.at("/nearest").toString())
                 .isEqualTo(
-                        "{\"kind\":\"text\",\"fromBoundEdgeMm\":4.2,\"alongMm\":[100.0,118.04],\"stage\":\"geometry\","
+                        "{\"kind\":\"text\",\"fromBindingEdgeMm\":4.2,\"alongMm\":[100.0,118.04],\"stage\":\"geometry\","
                                 + "\"words\":\"Chapter \\\"one\\\"\"}");
         assertThat(some.get(2).get("nearest").has("words")).isFalse();
         JsonNode all = json(report(), true).get("pages");
@@ -147,7 +147,7 @@ class JsonReportTest {
                         "stage",
                         "pins",
                         "words");
-        assertThat(text.get("rule").stringValue()).isEqualTo("text-punched");
+        assertThat(text.get("rule").stringValue()).isEqualTo("text-hit");
         assertThat(text.get("severity").stringValue()).isEqualTo("error");
         assertThat(text.get("pages").stringValue()).isEqualTo("3-4");
         assertThat(text.get("measuredMm").decimalValue()).isEqualByComparingTo("4.2");
@@ -168,9 +168,9 @@ class JsonReportTest {
     @Test
     void anUnreadPageSaysWhy() {
         JsonNode page =
-                json(Scenario.of(2).unread(2, "cut short").report(), false).at("/pages/0");
-        assertThat(page.get("verdict").stringValue()).isEqualTo("unread");
-        assertThat(page.get("unread").stringValue()).isEqualTo("cut short");
+                json(Scenario.of(2).unchecked(2, "cut short").report(), false).at("/pages/0");
+        assertThat(page.get("verdict").stringValue()).isEqualTo("unchecked");
+        assertThat(page.get("unchecked").stringValue()).isEqualTo("cut short");
     }
 
     @Test
@@ -182,7 +182,7 @@ class JsonReportTest {
         assertThat(other.get("punchedPages").stringValue()).isEqualTo("3-4, 6");
         assertThat(other.get("tightPages").stringValue()).isEqualTo("5");
         assertThat(other.get("unreadPages").stringValue()).isEqualTo("2");
-        assertThat(other.at("/depth/axisMm").decimalValue()).isEqualByComparingTo("5.08");
+        assertThat(other.at("/depth/centreMm").decimalValue()).isEqualByComparingTo("5.08");
         assertThat(other.at("/depth/turnsFreely").booleanValue()).isTrue();
         assertThat(other.get("holes").intValue()).isEqualTo(34);
         JsonNode unknown = json(Scenario.of(2).noElement().report(), false).at("/plan/depth");

@@ -93,7 +93,7 @@ class ReportSchemaTest {
     @Test
     void linesAreTheSameReportsOnOneLineEach() {
         Report report = Scenario.of(2)
-                .hit(1, MarkKind.TEXT, Verdict.PUNCHED, 3, 4, "two\nlines")
+                .hit(1, MarkKind.TEXT, Verdict.HIT, 3, 4, "two\nlines")
                 .report();
         UnreadableInputException unreadable =
                 new UnreadableInputException(UnreadableInputException.Reason.EMPTY, "It is empty.", "Ask.");
@@ -120,11 +120,11 @@ class ReportSchemaTest {
                         .covers()
                         .noElement()
                         .weightUnknown()
-                        .stuck(1)
+                        .fixed(1)
                         .trim("A4", Length.ofMm(210), Length.ofMm(297))
-                        .hit(1, MarkKind.TEXT, Verdict.PUNCHED, 3, 4, "words")
+                        .hit(1, MarkKind.TEXT, Verdict.HIT, 3, 4, "words")
                         .hit(2, MarkKind.ANNOTATION, Verdict.TIGHT, null, 9, "")
-                        .unread(3, "cut short")
+                        .unchecked(3, "cut short")
                         .report(),
                 true));
         assertValid(JsonReport.write(Scenario.of(1).noHoles().report(), true));

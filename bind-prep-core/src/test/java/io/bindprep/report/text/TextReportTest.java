@@ -18,8 +18,8 @@ class TextReportTest {
     private static Report bad() {
         return Scenario.of(84)
                 .copies(100)
-                .hit(7, MarkKind.TEXT, Verdict.PUNCHED, 9, 5.5, "fine print")
-                .hit(8, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.2, "Chapter one")
+                .hit(7, MarkKind.TEXT, Verdict.HIT, 9, 5.5, "fine print")
+                .hit(8, MarkKind.TEXT, Verdict.HIT, 12, 4.2, "Chapter one")
                 .hit(44, MarkKind.LINE, Verdict.TIGHT, null, 9, "")
                 .junk(12)
                 .report();
@@ -43,25 +43,25 @@ class TextReportTest {
                         Stack     4.9 mm (0.193 in), likely 4.6 mm to 5.2 mm (0.181 in to 0.205 in); 210 g a copy
                         Binding   wire, pitch 3:1, 8.47 mm (0.333 in), element 3/8 in (9.53 mm), 34 loops
                                   Set the closer to 9.53 mm (3/8 in).
-                        Punch     W3_1i-square-0t: 34 holes 3.97 x 3.97 mm, axis 5.08 mm (0.2 in) from the bound edge
+                        Punch     W3_1i-square-0t: 34 holes 3.97 x 3.97 mm, centre 5.08 mm (0.2 in) from the binding edge
                                   Depth middle, by the stack's thickness.
                                   First hole 8.8 mm (0.346 in) from the head; pull pins 35-36.
                                   A sheet may sit skewed by 2.7 mm (0.106 in) over the row.
-                                  3 lifts a copy: 14, 14, 14 sheets; 300 pulls for 100 copies.
-                                  Punched zone 8.06 mm (0.317 in) with 1 mm registration; clear margin 9.53 mm (3/8 in).
-                        Pages     81 clear, 1 tight, 2 punched
+                                  3 lifts a copy: 14, 14, 14 sheets; 300 strokes for 100 copies.
+                                  Hole zone 8.06 mm (0.317 in) with 1 mm punching tolerance; binding margin 9.53 mm (3/8 in).
+                        Pages     81 clear, 1 tight, 2 hit
 
-                        ERROR     text-punched, pages 7-8
-                                  Text would be punched on 2 pages; worst on page 8 at pin 12, 4.2 mm from the bound edge
-                                  where the holes with their registration reach to 8.06 mm, 100 to 118 mm from the head:
+                        ERROR     text-hit, pages 7-8
+                                  Text would be punched on 2 pages; worst on page 8 at pin 12, 4.2 mm from the binding edge
+                                  where the holes with their punching tolerance reach to 8.06 mm, 100 to 118 mm from the head:
                                   "Chapter one". Measured by its outline.
-                                  Do: Have it moved away from the bound edge by 5.4 mm, to 9.53 mm, or bind another edge
-                                  (bound-edge).
+                                  Do: Have it moved away from the binding edge by 5.4 mm, to 9.53 mm, or bind another edge
+                                  (binding-edge).
                         WARNING   line-tight, page 44
-                                  A line stands too near the binding on page 44, 9 mm from the bound edge where live matter
+                                  A line stands too near the binding on page 44, 9 mm from the binding edge where live matter
                                   keeps 9.53 mm, 100 to 118 mm from the head. Measured by its outline.
-                                  Do: Have it moved away from the bound edge by 0.6 mm, to 9.53 mm, or accept it by a
-                                  smaller clear-margin, no less than 8.06 mm.
+                                  Do: Have it moved away from the binding edge by 0.6 mm, to 9.53 mm, or accept it by a
+                                  smaller binding-margin, no less than 8.06 mm.
                         NOTE      header-junk
                                   12 bytes stand before the PDF header.
                                   Do: Left by a print system as a rule; ask for a plain export if the printer's front end
@@ -85,12 +85,12 @@ class TextReportTest {
                                   stock gives no grammage
                         Binding   wire, pitch 3:1, 8.47 mm (0.333 in), element 3/8 in (9.53 mm), 34 loops
                                   Set the closer to 9.53 mm (3/8 in).
-                        Punch     W3_1i-square-0t: 34 holes 3.97 x 3.97 mm, axis 5.08 mm (0.2 in) from the bound edge
+                        Punch     W3_1i-square-0t: 34 holes 3.97 x 3.97 mm, centre 5.08 mm (0.2 in) from the binding edge
                                   Depth middle, by the stack's thickness.
                                   First hole 8.8 mm (0.346 in) from the head; pull pins 35-36.
                                   A sheet may sit skewed by 2.7 mm (0.106 in) over the row.
                                   3 lifts a copy: 14, 14, 14 sheets.
-                                  Punched zone 8.06 mm (0.317 in) with 1 mm registration; clear margin 9.53 mm (3/8 in).
+                                  Hole zone 8.06 mm (0.317 in) with 1 mm punching tolerance; binding margin 9.53 mm (3/8 in).
                         Pages     84 clear
 
                         Punch a waste sheet first. The machine's manual, site rules and local law come before this report;
@@ -104,18 +104,18 @@ class TextReportTest {
                 Scenario.of(9).whatIf(List.of(3, 4, 6), List.of(5)).report(), TextStyle.PLAIN);
         assertThat(text).contains("""
                         What if   3:1 middle 5.08 mm (chosen): none hit, 1 tight (5); 3/8 in.
-                                  3:1 middle 5.08 mm: 3 hit (3-4, 6), 1 tight (5), 1 unread (2); 3/8 in.
+                                  3:1 middle 5.08 mm: 3 hit (3-4, 6), 1 tight (5), 1 not checked (2); 3/8 in.
                         """);
     }
 
     @Test
     void theVerdictComesFirst() {
         assertThat(first(Scenario.of(2))).isEqualTo("Good to print and bind.");
-        assertThat(first(Scenario.of(2).hit(1, MarkKind.ART, Verdict.PUNCHED, 1, 4, "")))
+        assertThat(first(Scenario.of(2).hit(1, MarkKind.ART, Verdict.HIT, 1, 4, "")))
                 .isEqualTo("Do not print: 1 page would lose matter to the holes.");
-        assertThat(first(Scenario.of(2).unread(1, "x")))
+        assertThat(first(Scenario.of(2).unchecked(1, "x")))
                 .isEqualTo("Do not print yet: 1 page could not be read whole, so nothing is known of it.");
-        assertThat(first(Scenario.of(3).unread(1, "x").unread(3, "x").hit(2, MarkKind.ART, Verdict.PUNCHED, 1, 4, "")))
+        assertThat(first(Scenario.of(3).unchecked(1, "x").unchecked(3, "x").hit(2, MarkKind.ART, Verdict.HIT, 1, 4, "")))
                 .isEqualTo("Do not print: 1 page would lose matter to the holes, and 2 pages could not be read whole.");
         assertThat(first(Scenario.of(2).noElement())).isEqualTo("Do not print: 1 error below.");
         assertThat(first(Scenario.of(2).repaired()))
@@ -130,7 +130,7 @@ class TextReportTest {
     void findingsAreCappedAndTheRestCounted() {
         Scenario scenario = Scenario.of(40).junk(1).rightToLeft().repaired();
         for (int p = 1; p <= 12; p++) {
-            scenario.unread(p, "reason " + p);
+            scenario.unchecked(p, "reason " + p);
         }
         String text = TextReport.write(scenario.report(), TextStyle.PLAIN);
         assertThat(text).contains("And more  3 errors, 1 warning, 2 notes not shown; the JSON report lists all.");
@@ -141,14 +141,14 @@ class TextReportTest {
     void longPageListsAreCapped() {
         Scenario scenario = Scenario.of(100);
         for (int p = 1; p <= 99; p += 2) {
-            scenario.hit(p, MarkKind.TEXT, Verdict.PUNCHED, 1, 4, "x");
+            scenario.hit(p, MarkKind.TEXT, Verdict.HIT, 1, 4, "x");
         }
         for (int p = 1; p <= 100; p += 3) {
-            scenario.hit(p, MarkKind.LINE, Verdict.PUNCHED, 1, 4, "");
+            scenario.hit(p, MarkKind.LINE, Verdict.HIT, 1, 4, "");
         }
         assertThat(TextReport.write(scenario.report(), TextStyle.PLAIN))
-                .contains("text-punched, pages 1-99, odd ones\n")
-                .contains("line-punched, pages 1, 4, 7, 10, 13, 16, 19, 22 and 26 more\n");
+                .contains("text-hit, pages 1-99, odd ones\n")
+                .contains("line-hit, pages 1, 4, 7, 10, 13, 16, 19, 22 and 26 more\n");
     }
 
     @Test

@@ -170,9 +170,9 @@ class XjdfTicketTest {
                 if (i % 2 == 0) {
                     double x = center[0] + pitch[0] * (step - skipped);
                     double y = center[1] + pitch[1] * (step - skipped);
-                    double axis = report.plan().row().holes().get(hole).axis().inches() * 72;
+                    double centre = report.plan().row().holes().get(hole).centre().inches() * 72;
                     double along = pitch[0] == 0 ? finished[1] - y : x;
-                    assertThat(along).isCloseTo(axis, within(0.01));
+                    assertThat(along).isCloseTo(centre, within(0.01));
                     hole++;
                 }
             }
@@ -186,7 +186,7 @@ class XjdfTicketTest {
         Document ticket = valid(XjdfTicket.write(report));
         Element pattern = only(only(ticket, "HoleMakingParams"), "HolePattern");
         assertThat(pattern.getAttribute("Pattern")).isEqualTo("W3_1i-square-0t");
-        // 0.2 in axis, 5/32 in hole, 1/3 in pitch (XJDF 2.2, F.10)
+        // 0.2 in centre, 5/32 in hole, 1/3 in pitch (XJDF 2.2, F.10)
         assertThat(pattern.getAttribute("Center")).startsWith("14.4 ");
         assertThat(pattern.getAttribute("Extent")).isEqualTo("11.25 11.25");
         assertThat(pattern.getAttribute("Pitch")).isEqualTo("0 -24");
@@ -205,8 +205,8 @@ class XjdfTicketTest {
         "binding=comb,copies=2,P16_9i-rect-0t,Rectangular",
         "binding=coil,pitch=4:1,'',Round",
         "binding=coil,pitch=9.5 mm,C9.5m-round-0t,Round",
-        "binding=wire,bound-edge=right,W3_1i-square-0t,Rectangular",
-        "binding=wire,bound-edge=top,W3_1i-square-0t,Rectangular"
+        "binding=wire,binding-edge=right,W3_1i-square-0t,Rectangular",
+        "binding=wire,binding-edge=top,W3_1i-square-0t,Rectangular"
     })
     void everyEvenRow(String binding, String other, String id, String shape) throws Exception {
         Report report = check("planner-a5.pdf", "trim=a5", binding, other);
@@ -252,7 +252,7 @@ class XjdfTicketTest {
     @Test
     void aGapForAHangerIsASpace() throws Exception {
         Report report =
-                check("calendar-a4-landscape.pdf", "bound-edge=top", "sides=one", "trim=a4 landscape", "hanger=30 mm");
+                check("calendar-a4-landscape.pdf", "binding-edge=top", "sides=one", "trim=a4 landscape", "hanger=30 mm");
         assertThat(report.plan().row().gap()).isNotNull();
         Document ticket = valid(XjdfTicket.write(report));
         assertHoles(report, ticket);
@@ -287,7 +287,7 @@ class XjdfTicketTest {
                 .isEqualTo("true");
     }
 
-    // 12.7 mm of tab stand out opposite the bound edge: 36 pt
+    // 12.7 mm of tab stand out opposite the binding edge: 36 pt
     @Test
     void dividersAndFoldOutsAreParts() throws Exception {
         Report report = check(
@@ -311,7 +311,7 @@ class XjdfTicketTest {
     @Test
     void findingsArePreflightAndAFailedJobIsSuspended() throws Exception {
         Report report = Scenario.of(4)
-                .hit(3, MarkKind.TEXT, Verdict.PUNCHED, 12, 4.2, "a & b <c> \u0007")
+                .hit(3, MarkKind.TEXT, Verdict.HIT, 12, 4.2, "a & b <c> \u0007")
                 .junk(1)
                 .report();
         Document ticket = valid(XjdfTicket.write(report));
@@ -319,7 +319,7 @@ class XjdfTicketTest {
         assertThat(preflight.getAttribute("ErrorCount")).isEqualTo("1");
         assertThat(all(preflight, "PreflightCheck"))
                 .extracting(c -> c.getAttribute("TestID") + " " + c.getAttribute("Severity"))
-                .containsExactly("text-punched Error", "header-junk Information");
+                .containsExactly("text-hit Error", "header-junk Information");
         assertThat(all(preflight, "Comment").get(0).getTextContent()).startsWith("Page 3: Text would be punched");
         assertThat(only(ticket, "NodeInfo").getAttribute("Status")).isEqualTo("Suspended");
         assertThat(all(ticket, "Comment").get(0).getTextContent()).startsWith("Do not print");

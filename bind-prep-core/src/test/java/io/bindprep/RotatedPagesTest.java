@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * A page named as turned is held against the holes as the same page really turned in the file (Rotate, ISO 32000-1:2008,
  * Table 30), which then stands upright in the book.
  */
-class TurnedPagesTest {
+class RotatedPagesTest {
     private static final Path FIXTURES =
             Path.of(System.getProperty("bindprep.root", "..")).resolve("fixtures");
 
@@ -48,29 +48,29 @@ class TurnedPagesTest {
     void asIfTurnedInTheFile(String edge, String sides, int rotate, String head) throws Exception {
         // the calendar: 13 landscape pages, the title of page 8 has its ink from 4.00 mm below the head
         Path plain = FIXTURES.resolve("calendar-a4-landscape.pdf");
-        Path turned = folder.resolve("turned.pdf");
+        Path rotated = folder.resolve("turned.pdf");
         try (PDDocument document = Loader.loadPDF(plain.toFile())) {
             for (PDPage page : document.getPages()) {
                 page.setRotation(rotate);
             }
-            document.save(turned.toFile());
+            document.save(rotated.toFile());
         }
-        Map<String, String> job = Map.of("bound-edge", edge, "sides", sides, "trim", "a4", "clear-margin", "60 mm");
-        Report inFile = check(turned, job);
+        Map<String, String> job = Map.of("binding-edge", edge, "sides", sides, "trim", "a4", "binding-margin", "60 mm");
+        Report inFile = check(rotated, job);
         Report named = check(
                 plain,
                 Map.of(
-                        "bound-edge",
+                        "binding-edge",
                         edge,
                         "sides",
                         sides,
                         "trim",
                         "a4",
-                        "clear-margin",
+                        "binding-margin",
                         "60 mm",
-                        "turned",
+                        "rotated",
                         "1-13 head " + head));
-        assertThat(named.findings()).extracting(f -> f.rule()).doesNotContain("page-turn", "page-size", "half-hole");
+        assertThat(named.findings()).extracting(f -> f.rule()).doesNotContain("page-rotated", "page-size", "half-hole");
         List<PageReport> expected = inFile.pages();
         for (int i = 0; i < expected.size(); i++) {
             PageReport a = expected.get(i);
@@ -94,7 +94,7 @@ class TurnedPagesTest {
     /** Where the nearest mark begins, counted as the row of holes is. */
     private static double alongRecto(PageReport page) {
         Mark mark = page.verdict().nearest();
-        double length = page.facts().along(page.place().boundEdge()).mm();
+        double length = page.facts().along(page.place().bindingEdge()).mm();
         return page.place().mirrored() ? length - mark.alongEndMm() : mark.alongStartMm();
     }
 }

@@ -8,17 +8,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-/** {@code page-unread}: a page that could not be analysed whole; never good. */
-final class UnreadRule implements Rule {
-    static final String ID = "page-unread";
+/** {@code page-unchecked}: a page that could not be analysed whole; never good. */
+final class UncheckedRule implements Rule {
+    static final String ID = "page-unchecked";
     private static final int MOST_REASONS = 10;
 
     @Override
     public List<Finding> find(Situation s) {
         Map<String, List<Integer>> byReason = new LinkedHashMap<>();
         for (PageVerdict v : s.verdicts()) {
-            if (v.verdict() == Verdict.UNREAD) {
-                String reason = Objects.requireNonNullElse(v.unread(), "no reason was given");
+            if (v.verdict() == Verdict.UNCHECKED) {
+                String reason = Objects.requireNonNullElse(v.unchecked(), "no reason was given");
                 boolean named = byReason.size() < MOST_REASONS || byReason.containsKey(reason);
                 String group = named ? reason : "various other reasons";
                 byReason.computeIfAbsent(group, r -> new ArrayList<>()).add(v.page());

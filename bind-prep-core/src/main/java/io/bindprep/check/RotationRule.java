@@ -1,6 +1,6 @@
 package io.bindprep.check;
 
-import io.bindprep.job.BoundEdge;
+import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.Sides;
 import java.util.ArrayList;
@@ -11,12 +11,12 @@ import java.util.Locale;
  * {@code unusual-turn}: backs would stand upside down when the book is turned; {@code reading-direction}: the PDF reads
  * right to left but the job binds left.
  */
-final class TurnRule implements Rule {
+final class RotationRule implements Rule {
     @Override
     public List<Finding> find(Situation s) {
         Job job = s.job();
         List<Finding> findings = new ArrayList<>();
-        boolean top = job.boundEdge() == BoundEdge.TOP;
+        boolean top = job.bindingEdge() == BindingEdge.TOP;
         if (top && job.sides() == Sides.TWO) {
             findings.add(unusual(
                     "Bound at the top and printed head to head, every back stands upside down when its leaf is turned"
@@ -24,16 +24,16 @@ final class TurnRule implements Rule {
                     "two-head-to-foot"));
         } else if (!top && job.sides() == Sides.TWO_HEAD_TO_FOOT) {
             findings.add(unusual(
-                    "Bound at the " + job.boundEdge().name().toLowerCase(Locale.ROOT)
+                    "Bound at the " + job.bindingEdge().name().toLowerCase(Locale.ROOT)
                             + " and printed head to foot, every back stands upside down when its leaf is turned.",
                     "two"));
         }
-        if (s.document().rightToLeft() && job.boundEdge() == BoundEdge.LEFT) {
+        if (s.document().rightToLeft() && job.bindingEdge() == BindingEdge.LEFT) {
             findings.add(Say.document(
                     "reading-direction",
                     Severity.NOTE,
                     "The PDF asks to be read right to left, but the job binds it at the left.",
-                    "Set bound-edge: right if the book opens the other way."));
+                    "Set binding-edge: right if the book opens the other way."));
         }
         return findings;
     }

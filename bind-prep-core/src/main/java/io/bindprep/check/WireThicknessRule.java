@@ -8,11 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * {@code strand-off-pitch}: the holes of a punch that was measured drift so far from the element's pitch that its strands do
- * not pass them all; {@code strand-off-line}: they slant by more than strand and paper leave. Both are derived from the hole,
- * the strand and the paper outside the hole (see {@link Skew}); where no strand is known nothing is said.
+ * {@code element-off-pitch}: the holes of a punch that was measured drift so far from the element's pitch that its wire thicknesses do
+ * not pass them all; {@code element-off-line}: they slant by more than wire and paper leave. Both are derived from the hole,
+ * the wire thickness and the paper outside the hole (see {@link Skew}); where the wire thickness is not known nothing is said.
  */
-final class StrandRule implements Rule {
+final class WireThicknessRule implements Rule {
     @Override
     public List<Finding> find(Situation s) {
         List<Finding> findings = new ArrayList<>();
@@ -27,18 +27,18 @@ final class StrandRule implements Rule {
     // an element put on in the middle is off by half of the drift at either end, and has half of the room there
     private static void pitch(Plan plan, Skew skew, List<Finding> findings) {
         Length drift = plan.row().stretch();
-        Length room = plan.holeAlong().minus(skew.strand()).max(Length.ZERO);
+        Length room = plan.holeAlong().minus(skew.wireThickness()).max(Length.ZERO);
         if (drift.abs().compareTo(room) > 0) {
             findings.add(new Finding(
-                    "strand-off-pitch",
+                    "element-off-pitch",
                     Severity.ERROR,
                     List.of(),
                     "The element does not go in: from first to last hole the row is "
                             + drift.abs().inMm()
                             + (drift.compareTo(Length.ZERO) > 0 ? " longer" : " shorter")
                             + " than the element's pitch, as the punch was measured, and holes of "
-                            + plan.holeAlong().inMm() + " along the edge leave a strand of "
-                            + skew.strand().inMm() + " no more than " + room.inMm() + ".",
+                            + plan.holeAlong().inMm() + " along the edge leave a wire of "
+                            + skew.wireThickness().inMm() + " no more than " + room.inMm() + ".",
                     "Punch nothing with it: have its pins checked by the rules of its manual, and measure it again"
                             + " (testsheet, calibrate).",
                     drift.abs().mm(),
@@ -57,15 +57,15 @@ final class StrandRule implements Rule {
         }
         String end = row.slant().compareTo(Length.ZERO) > 0 ? "first" : "last";
         findings.add(new Finding(
-                "strand-off-line",
+                "element-off-line",
                 open ? Severity.ERROR : Severity.WARNING,
                 List.of(),
                 "The row slants by " + slant.inMm() + " from first to last hole, as the punch was measured: "
                         + (open
-                                ? "the " + end + " hole is cut open at the bound edge, for only " + outside.inMm()
+                                ? "the " + end + " hole is cut open at the binding edge, for only " + outside.inMm()
                                         + " of paper lies outside the holes in the middle of the row."
                                 : "no more than " + skew.rise().inMm()
-                                        + " is left by the strand in its hole and the paper outside, so a leaf fed turned over"
+                                        + " is left by the wire in its hole and the paper outside, so a leaf fed turned over"
                                         + " or askew keeps the element out or tears."),
                 "Have the back stop set square to the pins by the rules of its manual, and measure it again (testsheet,"
                         + " calibrate).",

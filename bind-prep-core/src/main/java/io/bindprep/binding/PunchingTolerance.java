@@ -13,11 +13,11 @@ import org.jspecify.annotations.Nullable;
  * <p>Of a punch that was measured it is never less than what the measuring left open, on top of what its file says: how
  * lifts differ and how well the punch is known add up at worst.
  */
-final class Registration {
+final class PunchingTolerance {
     // our own, no source: as true as a jogged lift goes in by hand
     private static final Length USUAL = Length.ofMm(1);
 
-    private Registration() {}
+    private PunchingTolerance() {}
 
     /**
      * Decides it.
@@ -25,8 +25,8 @@ final class Registration {
      * @param open what the measuring of the punch leaves open at worst
      */
     static Length of(Job job, Punch punch, Length open, BiConsumer<Topic, String> because) {
-        Length asked = job.registration();
-        Length stated = punch.registration();
+        Length asked = job.punchingTolerance();
+        Length stated = punch.punchingTolerance();
         if (punch.measured() != null) {
             return measured(asked, stated, open, because);
         }
@@ -36,8 +36,8 @@ final class Registration {
         because.accept(
                 Topic.MARGIN,
                 stated != null
-                        ? "registration " + stated.inMm() + " as the punch " + punch.id() + " was measured"
-                        : "registration " + USUAL.inMm()
+                        ? "punching tolerance " + stated.inMm() + " as the punch " + punch.id() + " was measured"
+                        : "punching tolerance " + USUAL.inMm()
                                 + " either way, as nobody measured the punch (our own, no source)");
         return stated != null ? stated : USUAL;
     }
@@ -52,8 +52,8 @@ final class Registration {
         because.accept(
                 Topic.MARGIN,
                 widened
-                        ? "registration " + own.inMm() + ": " + why
-                        : "registration " + base.inMm() + (asked != null ? " as the job says" : " (our own, no source)")
+                        ? "punching tolerance " + own.inMm() + ": " + why
+                        : "punching tolerance " + base.inMm() + (asked != null ? " as the job says" : " (our own, no source)")
                                 + ", more than " + why);
         return widened ? own : base;
     }
