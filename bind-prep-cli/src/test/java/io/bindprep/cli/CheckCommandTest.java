@@ -81,8 +81,8 @@ class CheckCommandTest {
     @Test
     void jsonListsEveryPageOnlyWhereAsked() {
         JsonNode some = tree(Cli.run("check", "--format", "json", HIT)).path("pages");
-        JsonNode all = tree(Cli.run("check", "--format", "json", "--all-pages", HIT))
-                .path("pages");
+        JsonNode all =
+                tree(Cli.run("check", "--format", "json", "--all-pages", HIT)).path("pages");
         assertThat(all.size()).isEqualTo(100);
         assertThat(some.findValuesAsString("page")).contains("14", "27").doesNotContain("1");
         assertThat(some.findValuesAsString("verdict")).doesNotContain("clear");

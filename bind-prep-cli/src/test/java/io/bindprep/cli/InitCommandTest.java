@@ -62,8 +62,7 @@ class InitCommandTest {
     private static List<String> plan(Cli run) {
         return run.out()
                 .lines()
-                .filter(l ->
-                        l.matches(".*\"(holes|firstHoleMm|pulledPins|minimumWebMm|edgeDistanceMm|holeZoneMm)\".*"))
+                .filter(l -> l.matches(".*\"(holes|firstHoleMm|pulledPins|minimumWebMm|edgeDistanceMm|holeZoneMm)\".*"))
                 .toList();
     }
 

@@ -101,7 +101,8 @@ class ListCommandTest {
         // all common practice, no source, but for the coil's filament: Printing Impressions, Feb 2005
         assertThat(Cli.run("list", "clearances").out())
                 .contains("usual  3.18 mm (1/8 in)   wire, coil, rings  common practice, no source\n");
-        assertThat(Cli.run("list", "wire thicknesses", "coil").out()).contains("wire thickness    2.16 mm\n", "Printing Impressions");
+        assertThat(Cli.run("list", "wire thicknesses", "coil").out())
+                .contains("wire thickness    2.16 mm\n", "Printing Impressions");
         assertThat(Cli.run("list", "clearances", "close", "--format", "json").out())
                 .contains("\"allowanceMm\" : 2.3813", "\"builtInRuleOf\" : [ ]");
     }

@@ -119,7 +119,8 @@ public final class Planner {
     public static PlanChoices choices(Job job, Block block, Stack stack, Length bindingEdgeLength)
             throws SettingException {
         PunchChoice choice = PunchChoice.of(job, stack, bindingEdgeLength);
-        return settings(job, block, stack, bindingEdgeLength, choice, others(job, block, stack, bindingEdgeLength, choice));
+        return settings(
+                job, block, stack, bindingEdgeLength, choice, others(job, block, stack, bindingEdgeLength, choice));
     }
 
     private static PlanChoices settings(

@@ -53,8 +53,9 @@ final class PunchingTolerance {
                 Topic.MARGIN,
                 widened
                         ? "punching tolerance " + own.inMm() + ": " + why
-                        : "punching tolerance " + base.inMm() + (asked != null ? " as the job says" : " (our own, no source)")
-                                + ", more than " + why);
+                        : "punching tolerance " + base.inMm()
+                                + (asked != null ? " as the job says" : " (our own, no source)") + ", more than "
+                                + why);
         return widened ? own : base;
     }
 }

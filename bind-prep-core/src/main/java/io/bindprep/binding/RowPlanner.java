@@ -116,8 +116,9 @@ final class RowPlanner {
     }
 
     private SettingException misfit() {
-        String key =
-                job.minimumWeb() != null ? "minimum-web" : job.pitch() == null && job.punch() != null ? "punch" : "pitch";
+        String key = job.minimumWeb() != null
+                ? "minimum-web"
+                : job.pitch() == null && job.punch() != null ? "punch" : "pitch";
         return new SettingException(
                 key,
                 job.minimumWeb() != null ? minimumWeb.inMm() : pattern.pitchName(),
@@ -196,14 +197,16 @@ final class RowPlanner {
                 Topic.FEED,
                 (matters ? "the same end to the side guide on every lift" : "either end may go to the side guide")
                         + ": the holes of a leaf fed turned over would lie "
-                        + off.inMm() + " off the others, " + (matters ? "beyond" : "within") + " the punching tolerance of "
+                        + off.inMm() + " off the others, " + (matters ? "beyond" : "within")
+                        + " the punching tolerance of "
                         + punchingTolerance.inMm());
     }
 
     /** How skewed a sheet may sit; null where the wire thickness's thickness is not known or one hole cannot slant. */
     @Nullable
     Skew skew(HoleRow row, Length centre, Length punchingTolerance) {
-        WireThicknesses.WireThickness wireThickness = WireThicknesses.of(pattern).orElse(null);
+        WireThicknesses.WireThickness wireThickness =
+                WireThicknesses.of(pattern).orElse(null);
         if (wireThickness == null || row.holes().size() < 2) {
             because.accept(
                     Topic.SKEW,
@@ -225,7 +228,8 @@ final class RowPlanner {
                 "a sheet may sit skewed by " + rise.inMm() + " over the " + over.inMm() + " from first to last hole: "
                         + (through.compareTo(outside) <= 0
                                 ? "the hole of " + pattern.holeAcross().inMm() + " less a wire of "
-                                        + wireThickness.thickness().inMm() + " (" + wireThickness.source() + ") lets no more through"
+                                        + wireThickness.thickness().inMm() + " (" + wireThickness.source()
+                                        + ") lets no more through"
                                 : "the paper outside the holes is no wider, and one cut open holds nothing; the wire of "
                                         + wireThickness.thickness().inMm() + " (" + wireThickness.source()
                                         + ") would pass the hole of "

@@ -21,7 +21,11 @@ public final class FindingKinds {
                     "A printing annotation lies between the holes or inside the binding margin.",
                     MOVE_OR_ACCEPT),
             seen(ERROR, "art-hit", "Drawn art lies in a hole, punching tolerance included.", MOVE),
-            seen(WARNING, "art-tight", "Drawn art lies between the holes or inside the binding margin.", MOVE_OR_ACCEPT),
+            seen(
+                    WARNING,
+                    "art-tight",
+                    "Drawn art lies between the holes or inside the binding margin.",
+                    MOVE_OR_ACCEPT),
             seen(
                     NOTE,
                     "background-at-binding-edge",

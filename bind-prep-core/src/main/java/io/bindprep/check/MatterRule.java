@@ -77,7 +77,8 @@ final class MatterRule implements Rule {
                                 ? "or bind another edge (binding-edge)."
                                 : mark.nearMm() < zone.mm()
                                         ? "or accept that a shift of the punch may cut it: it stands between two holes."
-                                        : "or accept it by a smaller binding-margin, no less than " + zone.inMm() + ".");
+                                        : "or accept it by a smaller binding-margin, no less than " + zone.inMm()
+                                                + ".");
         return new Finding(
                 kind + (hit ? "-hit" : "-tight"),
                 hit ? Severity.ERROR : Severity.WARNING,

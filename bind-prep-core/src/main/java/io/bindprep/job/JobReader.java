@@ -198,7 +198,9 @@ public final class JobReader {
 
     private @Nullable Length punchingTolerance() throws SettingException {
         Object value = given(JobKeys.PUNCHING_TOLERANCE);
-        return value == null ? null : Scalars.length(JobKeys.PUNCHING_TOLERANCE, value, MOST_PUNCHING_TOLERANCE, "1 mm", "1/32 in");
+        return value == null
+                ? null
+                : Scalars.length(JobKeys.PUNCHING_TOLERANCE, value, MOST_PUNCHING_TOLERANCE, "1 mm", "1/32 in");
     }
 
     private SpecialLeaves special() throws SettingException {

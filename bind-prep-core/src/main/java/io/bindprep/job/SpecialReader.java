@@ -2,8 +2,8 @@ package io.bindprep.job;
 
 import io.bindprep.job.SpecialLeaves.FoldOut;
 import io.bindprep.job.SpecialLeaves.OtherSize;
-import io.bindprep.job.SpecialLeaves.Tab;
 import io.bindprep.job.SpecialLeaves.Rotated;
+import io.bindprep.job.SpecialLeaves.Tab;
 import io.bindprep.paper.SheetSize;
 import io.bindprep.paper.SheetSizes;
 import io.bindprep.problem.SettingException;

@@ -58,8 +58,8 @@ public final class ProofMaker {
             comments.add(new Comment(
                     Verdict.UNCHECKED,
                     new Outline(false, 0, plan.bindingMargin().mm(), 0, length),
-                    "This page could not be read whole, so nothing on it is known to be clear of the holes: " + unchecked
-                            + "."));
+                    "This page could not be read whole, so nothing on it is known to be clear of the holes: "
+                            + unchecked + "."));
         }
         for (Hit hit : page.verdict().hits()) {
             Mark m = hit.mark();

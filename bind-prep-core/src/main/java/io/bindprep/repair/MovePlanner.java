@@ -70,7 +70,8 @@ public final class MovePlanner {
         if (gutter != null) {
             return byGutter(gutter);
         }
-        List<PageRoom> unchecked = rooms.stream().filter(r -> r.unchecked() != null).toList();
+        List<PageRoom> unchecked =
+                rooms.stream().filter(r -> r.unchecked() != null).toList();
         if (!unchecked.isEmpty()) {
             return refused(unchecked.stream()
                     .map(r -> "Page " + r.page() + " could not be read whole: " + r.unchecked()

@@ -10,7 +10,12 @@ import java.util.List;
  * @param strokes of the punch for all copies, each copy's lifts punched by themselves
  */
 public record Run(
-        Materials materials, List<Fold> folds, List<Lift> lifts, long strokes, List<Step> steps, List<Caution> cautions) {
+        Materials materials,
+        List<Fold> folds,
+        List<Lift> lifts,
+        long strokes,
+        List<Step> steps,
+        List<Caution> cautions) {
     public Run {
         folds = List.copyOf(folds);
         lifts = List.copyOf(lifts);

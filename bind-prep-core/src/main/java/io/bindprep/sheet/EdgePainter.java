@@ -46,8 +46,8 @@ final class EdgePainter {
 
     double pieceHeight() {
         Gap.ThumbCut cut = thumbCut();
-        double deepest =
-                Math.max(plan.bindingMargin().mm(), cut == null ? 0 : cut.depth().mm());
+        double deepest = Math.max(
+                plan.bindingMargin().mm(), cut == null ? 0 : cut.depth().mm());
         return ABOVE + Math.max(PAPER, deepest + 5) + BELOW;
     }
 

@@ -61,7 +61,8 @@ public final class DocumentCheck {
             Block block = BlockBuilder.build(job, facts.pages().size());
             LeafSizes sizes = new LeafSizes(job, facts.pages(), width, height);
             Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
-            PlanChoices choices = Planner.choices(job, block, stack, job.bindingEdge() == BindingEdge.TOP ? width : height);
+            PlanChoices choices =
+                    Planner.choices(job, block, stack, job.bindingEdge() == BindingEdge.TOP ? width : height);
             PlanComparison compared = PlanComparison.of(request, pdf, block, choices, limit);
             Plan plan = compared.plan();
             Split split = VolumePlanner.split(job, plan, block, sizes, facts.outline());

@@ -53,9 +53,10 @@ class DepthReasonsTest {
         // 3/16 in: sqrt(4.7625^2 - 1) = 4.656
         Plan plan = plan(wire(), "1 mm");
         assertThat(why(plan))
-                .isEqualTo("depth shallow, holes 5.08 mm (0.2 in) from the binding edge (the centre of the pattern): the"
-                        + " thinnest likely stack of 1 mm (0.039 in) suggests shallow " + RULE + "; "
-                        + turns("3.1 mm", "4.66 mm", "4.76 mm", "1 mm") + UNSEEN);
+                .isEqualTo(
+                        "depth shallow, holes 5.08 mm (0.2 in) from the binding edge (the centre of the pattern): the"
+                                + " thinnest likely stack of 1 mm (0.039 in) suggests shallow " + RULE + "; "
+                                + turns("3.1 mm", "4.66 mm", "4.76 mm", "1 mm") + UNSEEN);
         assertThat(plan.depth().decidedBy()).isEqualTo(Decider.THICKNESS);
     }
 

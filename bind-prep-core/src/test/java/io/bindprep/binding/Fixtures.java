@@ -53,12 +53,32 @@ record Fixtures(
 
     Fixtures pitch(String value) {
         return new Fixtures(
-                method, value, punch, bindingMargin, punchingTolerance, clearance, stock, cover, minimumWeb, hanger, depth);
+                method,
+                value,
+                punch,
+                bindingMargin,
+                punchingTolerance,
+                clearance,
+                stock,
+                cover,
+                minimumWeb,
+                hanger,
+                depth);
     }
 
     Fixtures punch(String value) {
         return new Fixtures(
-                method, pitch, value, bindingMargin, punchingTolerance, clearance, stock, cover, minimumWeb, hanger, depth);
+                method,
+                pitch,
+                value,
+                bindingMargin,
+                punchingTolerance,
+                clearance,
+                stock,
+                cover,
+                minimumWeb,
+                hanger,
+                depth);
     }
 
     Fixtures bindingMargin(Length value) {
@@ -67,7 +87,8 @@ record Fixtures(
     }
 
     Fixtures punchingTolerance(Length value) {
-        return new Fixtures(method, pitch, punch, bindingMargin, value, clearance, stock, cover, minimumWeb, hanger, depth);
+        return new Fixtures(
+                method, pitch, punch, bindingMargin, value, clearance, stock, cover, minimumWeb, hanger, depth);
     }
 
     Fixtures clearance(Length value) {
@@ -77,7 +98,17 @@ record Fixtures(
 
     Fixtures stocks(String text, String covers) {
         return new Fixtures(
-                method, pitch, punch, bindingMargin, punchingTolerance, clearance, text, covers, minimumWeb, hanger, depth);
+                method,
+                pitch,
+                punch,
+                bindingMargin,
+                punchingTolerance,
+                clearance,
+                text,
+                covers,
+                minimumWeb,
+                hanger,
+                depth);
     }
 
     Fixtures minimumWeb(Length value) {
@@ -87,12 +118,32 @@ record Fixtures(
 
     Fixtures hanger(Hanger value) {
         return new Fixtures(
-                method, pitch, punch, bindingMargin, punchingTolerance, clearance, stock, cover, minimumWeb, value, depth);
+                method,
+                pitch,
+                punch,
+                bindingMargin,
+                punchingTolerance,
+                clearance,
+                stock,
+                cover,
+                minimumWeb,
+                value,
+                depth);
     }
 
     Fixtures depth(String value) {
         return new Fixtures(
-                method, pitch, punch, bindingMargin, punchingTolerance, clearance, stock, cover, minimumWeb, hanger, value);
+                method,
+                pitch,
+                punch,
+                bindingMargin,
+                punchingTolerance,
+                clearance,
+                stock,
+                cover,
+                minimumWeb,
+                hanger,
+                value);
     }
 
     Job job() {

@@ -39,7 +39,8 @@ class MeasuredPunchTest {
         return new Deviation(Length.ofMm(value), Length.ofMm(tolerance));
     }
 
-    private static Punch punch(Pattern pattern, int pins, String firstPin, String punchingTolerance, MeasuredErrors errors) {
+    private static Punch punch(
+            Pattern pattern, int pins, String firstPin, String punchingTolerance, MeasuredErrors errors) {
         return PunchLike.of(
                 pattern,
                 pins,

@@ -196,7 +196,8 @@ class PunchChoiceTest {
         assertThat(reasons(comb, Topic.MARGIN))
                 .containsExactly(
                         "binding margin 12.7 mm at 9/16 in: 1/4 in beyond the holes (a college print shop's guide)");
-        assertThat(reasons(Fixtures.of(Method.WIRE).bindingMargin(Length.ofMm(7)).plan(42, A4), Topic.MARGIN))
+        assertThat(reasons(
+                        Fixtures.of(Method.WIRE).bindingMargin(Length.ofMm(7)).plan(42, A4), Topic.MARGIN))
                 .containsExactly("binding margin 7 mm as the job says");
     }
 }

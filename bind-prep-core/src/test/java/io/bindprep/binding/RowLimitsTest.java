@@ -289,7 +289,8 @@ class RowLimitsTest {
             assertThat(e.key()).isEqualTo(key);
             assertThat(e.value()).isEqualTo(value);
             assertThat(e.remedy())
-                    .isEqualTo("choose another pitch, punch" + (web == null ? "" : ", minimum-web") + " or binding edge");
+                    .isEqualTo(
+                            "choose another pitch, punch" + (web == null ? "" : ", minimum-web") + " or binding edge");
             assertThat(e.known()).isEmpty();
         });
     }

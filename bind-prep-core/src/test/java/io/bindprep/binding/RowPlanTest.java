@@ -104,7 +104,8 @@ class RowPlanTest {
 
     @Test
     void aGapOnARowThatStandsOffTheMiddleStaysInPairs() throws Exception {
-        // first pin 9.2 mm from the guide, 34 holes: centres lie 0.4 mm further from the left end than from the right, so
+        // first pin 9.2 mm from the guide, 34 holes: centres lie 0.4 mm further from the left end than from the right,
+        // so
         // that by itself the hole at 44.58 - 0.4 on the one side and 44.58 + 0.4 on the other are inside 45; a gap of
         // 89.2 mm takes only the one
         HoleRow row = Fixtures.of(Method.WIRE)
@@ -120,7 +121,8 @@ class RowPlanTest {
         // 22 holes at 2:1 on 11 in leave 3.18 mm (RFC 3806 4.2.1 twentyTwoHoleUS), 21 leave 9.53 mm (XJDF 2.2 F.10)
         Fixtures wide = Fixtures.of(Method.WIRE).pitch("2:1");
         assertThat(wide.plan(10, LETTER).row().holes()).hasSize(21);
-        assertThat(wide.minimumWeb(Length.ofMm(3)).plan(10, LETTER).row().holes()).hasSize(22);
+        assertThat(wide.minimumWeb(Length.ofMm(3)).plan(10, LETTER).row().holes())
+                .hasSize(22);
         assertThat(wide.minimumWeb(Length.ofMm("3.2")).plan(10, LETTER).row().holes())
                 .hasSize(21);
         assertThat(wide.minimumWeb(Length.ofMm(10)).plan(10, LETTER).row().holes())
@@ -154,7 +156,8 @@ class RowPlanTest {
         Plan loose = Fixtures.of(Method.WIRE).plan(10, A4, own);
         assertThat(loose.row().offset().mm()).isCloseTo(0.6667, within(0.0005));
         assertThat(loose.sameEndToGuide()).isFalse();
-        Plan strict = Fixtures.of(Method.WIRE).punchingTolerance(Length.ofMm("0.5")).plan(10, A4, own);
+        Plan strict =
+                Fixtures.of(Method.WIRE).punchingTolerance(Length.ofMm("0.5")).plan(10, A4, own);
         assertThat(strict.sameEndToGuide()).isTrue();
         assertThat(strict.because())
                 .filteredOn(r -> r.topic() == Reason.Topic.FEED)

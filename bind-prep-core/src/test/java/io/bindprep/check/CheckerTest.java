@@ -53,8 +53,7 @@ class CheckerTest {
     @EnumSource(value = MarkKind.class, names = "BACKGROUND", mode = EnumSource.Mode.EXCLUDE)
     void eachKindHitIsAnErrorAndTightAWarning(MarkKind kind) {
         String name = kind.name().toLowerCase(java.util.Locale.ROOT);
-        Finding hit =
-                only(Scenario.of(2).hit(1, kind, Verdict.HIT, 12, 4.2, "").report(), name + "-hit");
+        Finding hit = only(Scenario.of(2).hit(1, kind, Verdict.HIT, 12, 4.2, "").report(), name + "-hit");
         assertThat(hit.severity()).isEqualTo(Severity.ERROR);
         assertThat(hit.pages()).containsExactly(1);
         assertThat(hit.measuredMm()).isEqualTo(4.2);
@@ -76,13 +75,7 @@ class CheckerTest {
     void repeatsAreFoldedUnderTheWorst() {
         Report report = Scenario.of(60)
                 .hit(7, MarkKind.TEXT, Verdict.HIT, 9, 5.5, "fine")
-                .hit(
-                        8,
-                        MarkKind.TEXT,
-                        Verdict.HIT,
-                        12,
-                        4.2,
-                        "A heading that is longer than forty characters by far")
+                .hit(8, MarkKind.TEXT, Verdict.HIT, 12, 4.2, "A heading that is longer than forty characters by far")
                 .hit(8, MarkKind.TEXT, Verdict.TIGHT, null, 3, "between the holes")
                 .hit(9, MarkKind.TEXT, Verdict.HIT, 13, 6, "also")
                 .hit(9, MarkKind.LINE, Verdict.HIT, 13, 6, "")
@@ -425,7 +418,8 @@ class CheckerTest {
         assertThat(f.measuredMm()).isCloseTo(8.4667, within(0.001));
         assertThat(f.limitMm()).isEqualTo(1);
         assertThat(f.remedy()).startsWith("Put the head to the side guide on every lift");
-        Report top = Scenario.of(2).bound(BindingEdge.TOP, Sides.ONE).shortRow(1).report();
+        Report top =
+                Scenario.of(2).bound(BindingEdge.TOP, Sides.ONE).shortRow(1).report();
         assertThat(only(top, "feed-same-end").remedy()).startsWith("Put the left end");
     }
 
@@ -617,8 +611,7 @@ class CheckerTest {
                 .hit(3, MarkKind.TEXT, Verdict.TIGHT, null, 9, "y")
                 .report();
         assertThat(rules(report))
-                .containsExactly(
-                        "text-hit", "art-hit", "line-hit", "file-repaired", "text-tight", "header-junk");
+                .containsExactly("text-hit", "art-hit", "line-hit", "file-repaired", "text-tight", "header-junk");
     }
 
     @Test

@@ -345,7 +345,8 @@ public final class Scenario {
 
     public Scenario basics(int page, PageBasics basics) {
         PageVerdict v = verdicts.get(page - 1);
-        return verdict(new PageVerdict(page, v.verdict(), v.nearest(), v.hits(), v.background(), v.unchecked(), basics));
+        return verdict(
+                new PageVerdict(page, v.verdict(), v.nearest(), v.hits(), v.background(), v.unchecked(), basics));
     }
 
     public Scenario unchecked(int page, String why) {

@@ -9,8 +9,8 @@ import io.bindprep.job.PressSheet;
 import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.SpecialLeaves.FoldOut;
 import io.bindprep.job.SpecialLeaves.OtherSize;
-import io.bindprep.job.SpecialLeaves.Tab;
 import io.bindprep.job.SpecialLeaves.Rotated;
+import io.bindprep.job.SpecialLeaves.Tab;
 import io.bindprep.job.Supply;
 import io.bindprep.job.Trim;
 import io.bindprep.unit.Length;
@@ -112,7 +112,8 @@ class SpecialLeavesRulesTest {
 
     @Test
     void aLeafThatEndsInAHoleIsAnErrorDeclaredOrNot() {
-        // centres at 8.8 + n x 8.4667 mm: that of pin 33 at 279.73, its hole from 277.75 to 281.72; a Letter leaf ends at
+        // centres at 8.8 + n x 8.4667 mm: that of pin 33 at 279.73, its hole from 277.75 to 281.72; a Letter leaf ends
+        // at
         // 279.4
         Report mixed = Scenario.of(4).size(3, 215.9, 279.4).report();
         Finding f = finding(mixed, "half-hole");

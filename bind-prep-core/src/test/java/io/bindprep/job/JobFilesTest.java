@@ -99,7 +99,8 @@ class JobFilesTest {
         assertThat(job.punchingTolerance()).isNull();
         assertThat(job.catalogue().punches().byId("bench").orElseThrow().punchingTolerance())
                 .isEqualTo(Length.ofMm("0.4"));
-        assertThat(JobReader.toJob(settings.with("punching-tolerance", "2 mm"), files).punchingTolerance())
+        assertThat(JobReader.toJob(settings.with("punching-tolerance", "2 mm"), files)
+                        .punchingTolerance())
                 .isEqualTo(Length.ofMm(2));
     }
 

@@ -159,7 +159,8 @@ class PageJudgeTest {
 
     @Test
     void oneScanIsHeldAgainstEveryPlan() {
-        // with its centre at 5 mm the hole reaches from 2 to 8 mm, at 9 mm from 6 to 12, which is beyond the margin of 10
+        // with its centre at 5 mm the hole reaches from 2 to 8 mm, at 9 mm from 6 to 12, which is beyond the margin of
+        // 10
         PlanTrial trial = new PlanTrial(List.of(plan(false), plan(false, null, 9)), List.of(plan(false, null, 16)), 4);
         // 16 + 2 + 1 mm, and 1 mm more to look at
         assertThat(trial.stripMm()).isEqualTo(20);
@@ -200,7 +201,9 @@ class PageJudgeTest {
         assertThat(judge.judge(rule, RECTO, 297).hits()).extracting(Hit::pins).containsExactly(List.of(7, 8));
         PagePlace verso = new PagePlace(2, false, PageEdge.RIGHT, true);
         PageMarks rotated = new PageMarks(2, List.of(mark(MarkKind.LINE, 4, 5, 297 - 108, 297 - 50)), null);
-        assertThat(judge.judge(rotated, verso, 297).hits()).extracting(Hit::pins).containsExactly(List.of(7, 8));
+        assertThat(judge.judge(rotated, verso, 297).hits())
+                .extracting(Hit::pins)
+                .containsExactly(List.of(7, 8));
     }
 
     @Test

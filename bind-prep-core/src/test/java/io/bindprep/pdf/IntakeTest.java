@@ -169,7 +169,8 @@ class IntakeTest {
         Path file = folder.resolve("broken.pdf");
         Files.write(file, broken);
         try (OpenedPdf pdf = Intake.open(new PdfSource(file, "broken.pdf", null))) {
-            assertThat(pdf.scan(1, io.bindprep.page.PageEdge.LEFT, 15).unchecked()).isNotNull();
+            assertThat(pdf.scan(1, io.bindprep.page.PageEdge.LEFT, 15).unchecked())
+                    .isNotNull();
         } catch (UnreadableInputException e) {
             throw new AssertionError(e);
         }

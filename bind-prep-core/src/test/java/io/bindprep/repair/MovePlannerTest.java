@@ -135,7 +135,8 @@ class MovePlannerTest {
     @Test
     void whatCouldNotBeReadIsNotMovedBlindlyButByAGutter() throws SettingException {
         PageRoom unchecked = new PageRoom(1, PageEdge.LEFT, 210, null, null, false, "its content breaks off");
-        assertThat(plan(ShiftSettings.builtIn(), unchecked).refusals().get(0)).contains("Page 1", "breaks off", "gutter");
+        assertThat(plan(ShiftSettings.builtIn(), unchecked).refusals().get(0))
+                .contains("Page 1", "breaks off", "gutter");
         assertThat(plan(settings(false, "6mm", null, null), unchecked).moves())
                 .containsExactly(new Move(PageEdge.LEFT, 6, 1));
     }

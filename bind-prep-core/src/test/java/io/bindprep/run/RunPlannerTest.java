@@ -249,7 +249,8 @@ class RunPlannerTest {
 
     @Test
     void aFoldOutByHand() throws Exception {
-        // W3_1i-square-0t: holes to 5.08 + 1.984 mm, punching tolerance 1 mm: zone 8.064 mm; A4, allowance 3 mm: first fold
+        // W3_1i-square-0t: holes to 5.08 + 1.984 mm, punching tolerance 1 mm: zone 8.064 mm; A4, allowance 3 mm: first
+        // fold
         // at
         // 207, each further panel at most 207 - 11.064 = 195.9356 mm; A3 on its side reaches 420 mm: 402.936 in two
         // panels
@@ -299,8 +300,8 @@ class RunPlannerTest {
 
     @Test
     void aHangerPartsTheElement() throws Exception {
-        Run run =
-                run("binding-edge: top\nsides: one\nhanger: 90 mm\novers: none", 13, Length.ofMm(297), Length.ofMm(210));
+        Run run = run(
+                "binding-edge: top\nsides: one\nhanger: 90 mm\novers: none", 13, Length.ofMm(297), Length.ofMm(210));
         List<ElementNeed> pieces = run.materials().elements();
         assertThat(pieces).hasSize(1);
         assertThat(pieces.get(0).pieces()).isEqualTo(2);

@@ -12,7 +12,9 @@ import org.junit.jupiter.api.Test;
 class JobElementTest {
     @Test
     void elementsAreTheKeysOfAJobFileInEitherSpelling() throws Exception {
-        assertThat(settings("<bindingEdge> left </bindingEdge><binding-margin>3/8 in</binding-margin><failOn>never</failOn>"))
+        assertThat(
+                        settings(
+                                "<bindingEdge> left </bindingEdge><binding-margin>3/8 in</binding-margin><failOn>never</failOn>"))
                 .isEqualTo(Map.of("binding-edge", "left", "binding-margin", "3/8 in", "fail-on", "never"));
     }
 

@@ -54,7 +54,7 @@ public final class TestsheetCommand implements Callable<Integer> {
             ByteArrayOutputStream pdf = new ByteArrayOutputStream();
             TestSheet sheet = BindPrep.testSheet(job, pdf);
             WholeFile.write(output, pdf::writeTo);
-            String settings = sheet.hit().settings().stream()
+            String settings = sheet.punched().settings().stream()
                     .map(d -> d.name() + " at " + d.centre().inMm())
                     .collect(Collectors.joining(", "));
             out.println("Test sheet written: " + output);

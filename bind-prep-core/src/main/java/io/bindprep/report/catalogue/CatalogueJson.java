@@ -44,7 +44,12 @@ public final class CatalogueJson {
                 rows(catalogue, sections, CatalogueSection.ELEMENTS, name, r -> ElementRow.of((Elements.Entry) r)),
                 rows(catalogue, sections, CatalogueSection.PUNCHES, name, r -> PunchRow.of((Punch) r)),
                 rows(catalogue, sections, CatalogueSection.CLEARANCES, name, r -> ClearanceRow.of((Clearance) r)),
-                rows(catalogue, sections, CatalogueSection.WIRE_THICKNESSES, name, r -> WireThicknessRow.of((WireThickness) r))));
+                rows(
+                        catalogue,
+                        sections,
+                        CatalogueSection.WIRE_THICKNESSES,
+                        name,
+                        r -> WireThicknessRow.of((WireThickness) r))));
     }
 
     private static <R> @Nullable List<R> rows(

@@ -127,7 +127,13 @@ record CatalogueListing<T>(
             case PUNCHES -> new CatalogueListing<>(section, c.punches().all(), PUNCHES, Punch::id, Punches.notes());
             case CLEARANCES ->
                 new CatalogueListing<>(section, Clearances.all(), CLEARANCES, Clearance::name, Clearances.notes());
-            case WIRE_THICKNESSES -> new CatalogueListing<>(section, WireThicknesses.all(), WIRE_THICKNESSES, WireThickness::elements, WireThicknesses.notes());
+            case WIRE_THICKNESSES ->
+                new CatalogueListing<>(
+                        section,
+                        WireThicknesses.all(),
+                        WIRE_THICKNESSES,
+                        WireThickness::elements,
+                        WireThicknesses.notes());
         };
     }
 

@@ -133,7 +133,9 @@ final class FigureDrawing {
 
     private Drawing.Shape hole(String css, double centre, double at, double halfAcross, double halfAlong) {
         return Drawing.Shape.of(
-                css, plan.round(), frame.rect(centre - halfAcross, centre + halfAcross, at - halfAlong, at + halfAlong));
+                css,
+                plan.round(),
+                frame.rect(centre - halfAcross, centre + halfAcross, at - halfAlong, at + halfAlong));
     }
 
     private double at(Hole hole) {

@@ -76,7 +76,8 @@ record JsonChecked(
             @JsonPropertyDescription("nothing that prints lies in the holes, the hole zone or the binding margin")
             long clear,
 
-            @JsonPropertyDescription("no hole is hit, but something lies between the holes or inside the binding margin")
+            @JsonPropertyDescription(
+                    "no hole is hit, but something lies between the holes or inside the binding margin")
             long tight,
 
             @JsonPropertyDescription("something that prints would be punched")

@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
 record JsonDepth(
         @JsonPropertyDescription("how the punch calls it") String name,
 
-        @JsonPropertyDescription("binding edge to hole centre") BigDecimal centreMm,
+        @JsonPropertyDescription("binding edge to hole centre")
+        BigDecimal centreMm,
 
         @JsonPropertyDescription("paper between the binding edge and the holes")
         BigDecimal outsideMm,

@@ -35,7 +35,8 @@ record JsonPlan(
         @JsonPropertyDescription("its size as the trade writes it; null where none takes the stack") @Nullable
         String elementName,
 
-        @JsonPropertyDescription("binding edge to hole centre") BigDecimal edgeDistanceMm,
+        @JsonPropertyDescription("binding edge to hole centre")
+        BigDecimal edgeDistanceMm,
 
         @JsonPropertyDescription("the setting of the depth stop that gives it")
         JsonDepth depth,

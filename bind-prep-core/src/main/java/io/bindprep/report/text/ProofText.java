@@ -41,7 +41,9 @@ public final class ProofText {
                         + ", " + Counted.of(proof.comments(), "comment") + ".");
         lines.blank();
         lines.entry(
-                Lines.Tint.NONE, "Layers", "binding: holes, binding: binding margin, binding: hits; shown, not printed.");
+                Lines.Tint.NONE,
+                "Layers",
+                "binding: holes, binding: binding margin, binding: hits; shown, not printed.");
         lines.entry(Lines.Tint.NONE, "Use", "For looking at. Print from the client's file, never from a proof.");
     }
 }

@@ -211,7 +211,8 @@ public final class JobNumbers {
                     + (plan.lifts().equals(List.of(1)) ? " sheet" : " sheets") + strokes());
         }
         more("Hole zone " + LengthText.both(plan.holeZone()) + " with "
-                + plan.punchingTolerance().inMm() + " punching tolerance; binding margin " + LengthText.both(plan.bindingMargin())
+                + plan.punchingTolerance().inMm() + " punching tolerance; binding margin "
+                + LengthText.both(plan.bindingMargin())
                 + ".");
     }
 

@@ -176,8 +176,8 @@ final class RepairNotes {
                 .map(PageRoom::page)
                 .toList();
         if (!unchecked.isEmpty()) {
-            notes.add(
-                    "Not read whole: " + pages(unchecked) + ". Nothing is known of what the move does there; look at it.");
+            notes.add("Not read whole: " + pages(unchecked)
+                    + ". Nothing is known of what the move does there; look at it.");
         }
     }
 

@@ -118,8 +118,7 @@ class HtmlReportTest {
     @Test
     void aDocumentsWordsStayText() {
         String hostile = "<script>alert(1)</script>\" onload=\"x\u202E\u0000&";
-        String html =
-                html(Scenario.of(2).file(hostile).hit(1, MarkKind.TEXT, Verdict.HIT, 3, 4, hostile), picture(1));
+        String html = html(Scenario.of(2).file(hostile).hit(1, MarkKind.TEXT, Verdict.HIT, 3, 4, hostile), picture(1));
         assertThat(html).doesNotContain("<script", "\u202E", "\u0000");
         assertThat(html).contains("&lt;script&gt;alert(1)&lt;/script&gt;");
         assertThat(all("<[^>]* onload", html)).isEmpty();

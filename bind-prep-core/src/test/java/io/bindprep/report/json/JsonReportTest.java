@@ -105,7 +105,8 @@ class JsonReportTest {
         assertThat(root.at("/job/sides").stringValue()).isEqualTo("two");
         assertThat(root.at("/job/failOn").stringValue()).isEqualTo("error");
         assertThat(root.at("/job/trim").isNull()).isTrue();
-        assertThat(root.at("/verdicts").toString()).isEqualTo("{\"clear\":3,\"tight\":1,\"punched\":2,\"not checked\":0}");
+        assertThat(root.at("/verdicts").toString())
+                .isEqualTo("{\"clear\":3,\"tight\":1,\"punched\":2,\"not checked\":0}");
     }
 
     @Test

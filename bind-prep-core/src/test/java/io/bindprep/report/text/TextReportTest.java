@@ -115,7 +115,8 @@ class TextReportTest {
                 .isEqualTo("Do not print: 1 page would lose matter to the holes.");
         assertThat(first(Scenario.of(2).unchecked(1, "x")))
                 .isEqualTo("Do not print yet: 1 page could not be read whole, so nothing is known of it.");
-        assertThat(first(Scenario.of(3).unchecked(1, "x").unchecked(3, "x").hit(2, MarkKind.ART, Verdict.HIT, 1, 4, "")))
+        assertThat(first(
+                        Scenario.of(3).unchecked(1, "x").unchecked(3, "x").hit(2, MarkKind.ART, Verdict.HIT, 1, 4, "")))
                 .isEqualTo("Do not print: 1 page would lose matter to the holes, and 2 pages could not be read whole.");
         assertThat(first(Scenario.of(2).noElement())).isEqualTo("Do not print: 1 error below.");
         assertThat(first(Scenario.of(2).repaired()))

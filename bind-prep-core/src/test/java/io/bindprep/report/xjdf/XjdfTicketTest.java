@@ -170,7 +170,8 @@ class XjdfTicketTest {
                 if (i % 2 == 0) {
                     double x = center[0] + pitch[0] * (step - skipped);
                     double y = center[1] + pitch[1] * (step - skipped);
-                    double centre = report.plan().row().holes().get(hole).centre().inches() * 72;
+                    double centre =
+                            report.plan().row().holes().get(hole).centre().inches() * 72;
                     double along = pitch[0] == 0 ? finished[1] - y : x;
                     assertThat(along).isCloseTo(centre, within(0.01));
                     hole++;
@@ -251,8 +252,8 @@ class XjdfTicketTest {
 
     @Test
     void aGapForAHangerIsASpace() throws Exception {
-        Report report =
-                check("calendar-a4-landscape.pdf", "binding-edge=top", "sides=one", "trim=a4 landscape", "hanger=30 mm");
+        Report report = check(
+                "calendar-a4-landscape.pdf", "binding-edge=top", "sides=one", "trim=a4 landscape", "hanger=30 mm");
         assertThat(report.plan().row().gap()).isNotNull();
         Document ticket = valid(XjdfTicket.write(report));
         assertHoles(report, ticket);
