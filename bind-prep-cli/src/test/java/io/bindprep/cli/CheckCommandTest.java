@@ -112,7 +112,7 @@ class CheckCommandTest {
     void wrongUsageIsTwoWithAHint() {
         assertUsage(Cli.run(), "bind-prep check book.pdf", "bind-prep --help");
         assertUsage(Cli.run("check"), "FILE", "bind-prep check --help");
-        assertUsage(Cli.run("check", "--bound-egde", "left", CLEAR), "--bound-egde", "--binding-edge");
+        assertUsage(Cli.run("check", "--binding-egde", "left", CLEAR), "--binding-egde", "--binding-edge");
         assertUsage(Cli.run("check", "--format", "xml", CLEAR), "--format", "text, json", "xml");
         assertUsage(Cli.run("check", "--sides", "one", "--sides", "two", CLEAR), "--sides", "only once");
         assertUsage(Cli.run("chek", CLEAR), "chek", "bind-prep check");

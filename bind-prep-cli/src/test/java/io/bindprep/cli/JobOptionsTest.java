@@ -163,17 +163,17 @@ class JobOptionsTest {
         Cli run = Cli.run("check", "--job", file.toString(), "--sides", "two", "book.pdf");
         assertThat(run.exit()).isEqualTo(2);
         assertThat(run.err())
-                .startsWith("bind-prep: " + file + ", line 2, column 13: binding-edge: \"bottom\" ")
+                .startsWith("bind-prep: " + file + ", line 2, column 15: binding-edge: \"bottom\" ")
                 .doesNotContain("--binding-edge", "(" + file);
     }
 
     @Test
     void anUnknownKeyInTheJobFileIsAnError(@TempDir Path folder) throws Exception {
         Path file = folder.resolve("bind-prep.yaml");
-        Files.writeString(file, "bound-egde: left\n");
+        Files.writeString(file, "binding-egde: left\n");
         Cli run = Cli.run("check", "--job", file.toString(), "book.pdf");
         assertThat(run.exit()).isEqualTo(2);
-        assertThat(run.err()).contains("line 1", "bound-egde", "binding-edge", "fail-on");
+        assertThat(run.err()).contains("line 1", "binding-egde", "binding-edge", "fail-on");
     }
 
     @Test

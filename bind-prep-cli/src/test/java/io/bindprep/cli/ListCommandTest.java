@@ -42,18 +42,18 @@ class ListCommandTest {
         assertThat(run.exit()).isZero();
         assertThat(run.out()).isEqualTo("""
                 of the patterns
-                id               W2_1i-square-0t
-                method           wire
-                pitch            2:1
-                spacing          12.7 mm (1/2 in)
-                hole             6.35 x 6.35 mm
-                hole published   0.2-0.32 in
-                centre             6.18 mm
-                centre published   3 mm + d/2
-                reference edge   Left
-                count published  23 A4 / 21 Letter (F.10 text)
-                elements         wire 2:1
-                source           XJDF2.2 F.10
+                id                W2_1i-square-0t
+                method            wire
+                pitch             2:1
+                spacing           12.7 mm (1/2 in)
+                hole              6.35 x 6.35 mm
+                hole published    0.2-0.32 in
+                centre            6.18 mm
+                centre published  3 mm + d/2
+                reference edge    Left
+                count published   23 A4 / 21 Letter (F.10 text)
+                elements          wire 2:1
+                source            XJDF2.2 F.10
                 """);
     }
 
@@ -101,8 +101,8 @@ class ListCommandTest {
         // all common practice, no source, but for the coil's filament: Printing Impressions, Feb 2005
         assertThat(Cli.run("list", "clearances").out())
                 .contains("usual  3.18 mm (1/8 in)   wire, coil, rings  common practice, no source\n");
-        assertThat(Cli.run("list", "wire thicknesses", "coil").out())
-                .contains("wire thickness    2.16 mm\n", "Printing Impressions");
+        assertThat(Cli.run("list", "wire-thicknesses", "coil").out())
+                .contains("wire thickness  2.16 mm\n", "Printing Impressions");
         assertThat(Cli.run("list", "clearances", "close", "--format", "json").out())
                 .contains("\"allowanceMm\" : 2.3813", "\"builtInRuleOf\" : [ ]");
     }
@@ -111,7 +111,7 @@ class ListCommandTest {
     void jsonHasTheTablesAskedFor() {
         assertThat(Cli.run("list", "bond-20", "--format", "json").out()).isEqualTo("""
                 {
-                  "schemaVersion" : 1,
+                  "schemaVersion" : 2,
                   "stocks" : [ {
                     "id" : "bond-20",
                     "kind" : "paper",

@@ -15,7 +15,7 @@ class SuggestionTest {
         "chek, bind-prep check",
         "liist, bind-prep list",
         "--versoin, --version",
-        "check --bound-egde left, --binding-edge",
+        "check --binding-egde left, --binding-edge",
         "check --stok=bond-20, --stock",
         "check --format jsom, json",
         "check --formatt json, --format",

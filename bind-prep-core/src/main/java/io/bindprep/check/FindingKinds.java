@@ -33,6 +33,11 @@ public final class FindingKinds {
                     "Harmless for a plain tint; look at the page where it carries a face, lettering or other detail."),
             kind(
                     WARNING,
+                    "binding-margin-inside-hole-zone",
+                    "The binding margin asked for ends where holes may still fall.",
+                    "Give a binding-margin beyond the hole zone, or leave it out for the pattern's own."),
+            kind(
+                    WARNING,
                     "blank-back-added",
                     "A back was left blank so that an insert or cover starts on a fresh leaf.",
                     "Check that the blank is wanted there; else move the insert or cover by one page."),
@@ -41,11 +46,6 @@ public final class FindingKinds {
                     "bleed-short",
                     "Art reaches the trim but not far enough beyond it.",
                     "Ask for an export with bleed; where leaves are printed at their size and not cut, set bleed: none."),
-            kind(
-                    WARNING,
-                    "binding-margin-inside-hole-zone-zone",
-                    "The binding margin asked for ends where holes may still fall.",
-                    "Give a binding-margin beyond the hole zone, or leave it out for the pattern's own."),
             kind(
                     ERROR,
                     "closer-size",
@@ -56,6 +56,17 @@ public final class FindingKinds {
                     "edge-unpunchable",
                     "No hole row fits the binding edge, so no page was held against holes.",
                     "Ask for the document at the size of its leaves, or give another binding-edge or trim."),
+            kind(
+                    List.of(ERROR, WARNING),
+                    "element-off-line",
+                    "The row of a punch that was measured slants by more than wire and paper leave; an error where a hole is"
+                            + " cut open.",
+                    "Have the back stop set square to the pins, and measure it again (testsheet, calibrate)."),
+            kind(
+                    ERROR,
+                    "element-off-pitch",
+                    "The holes of a punch that was measured drift too far from the element's pitch for the wire to pass.",
+                    "Punch nothing with it: have its pins checked, and measure it again (testsheet, calibrate)."),
             kind(
                     ERROR,
                     "element-unknown",
@@ -118,13 +129,13 @@ public final class FindingKinds {
                     "image-tight",
                     "What prints of a picture lies between the holes or inside the binding margin.",
                     MOVE_OR_ACCEPT),
-            kind(
-                    WARNING,
-                    "pages-turn-stiffly",
-                    "So much paper lies outside the holes that pages do not turn freely on the element.",
-                    "Punch less deep (depth), or take a larger element (clearance)."),
             seen(ERROR, "line-hit", "A line lies in a hole, punching tolerance included.", MOVE),
             seen(WARNING, "line-tight", "A line lies between the holes or inside the binding margin.", MOVE_OR_ACCEPT),
+            kind(
+                    List.of(ERROR, WARNING),
+                    "page-rotated",
+                    "A page has the right size but is rotated 90 degrees; an error where the job names the size.",
+                    "Turn these pages in the PDF so that all stand alike, and check again."),
             kind(
                     ERROR,
                     "page-size",
@@ -136,11 +147,6 @@ public final class FindingKinds {
                     "A page has another size than most pages, and the job names none.",
                     "Ask whether these pages are meant so; set trim to the size that all should have."),
             kind(
-                    List.of(ERROR, WARNING),
-                    "page-rotated",
-                    "A page has the right size but is rotated 90 degrees; an error where the job names the size.",
-                    "Turn these pages in the PDF so that all stand alike, and check again."),
-            kind(
                     ERROR,
                     "page-unchecked",
                     "A page could not be analysed whole, so nothing is known to be clear of the holes.",
@@ -150,6 +156,11 @@ public final class FindingKinds {
                     "pages-lost",
                     "The page tree names pages that are not in the file.",
                     "Ask for a fresh export, and for the number of pages it should have."),
+            kind(
+                    WARNING,
+                    "pages-turn-stiffly",
+                    "So much paper lies outside the holes that pages do not turn freely on the element.",
+                    "Punch less deep (depth), or take a larger element (clearance)."),
             kind(
                     ERROR,
                     "pins-fixed",
@@ -186,17 +197,6 @@ public final class FindingKinds {
                     "stack-too-thick",
                     "No element of the method takes the stack.",
                     "Split the book into volumes, take a thinner stock, or bind by another method."),
-            kind(
-                    List.of(ERROR, WARNING),
-                    "element-off-line",
-                    "The row of a punch that was measured slants by more than wire and paper leave; an error where a hole is"
-                            + " cut open.",
-                    "Have the back stop set square to the pins, and measure it again (testsheet, calibrate)."),
-            kind(
-                    ERROR,
-                    "element-off-pitch",
-                    "The holes of a punch that was measured drift too far from the element's pitch for the wire to pass.",
-                    "Punch nothing with it: have its pins checked, and measure it again (testsheet, calibrate)."),
             kind(
                     NOTE,
                     "tabs-beyond-covers",

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * {@code edge-unpunchable}: no hole row fits the binding edge; {@code pins-fixed}: a pin that would cut a half hole and cannot be pulled; {@code binding-margin-inside-hole-zone-zone}:
+ * {@code edge-unpunchable}: no hole row fits the binding edge; {@code pins-fixed}: a pin that would cut a half hole and cannot be pulled; {@code binding-margin-inside-hole-zone}:
  * the job lets live matter stand where the holes may fall; {@code hanger-pins-fixed}: a hole would be cut into the hanger's
  * gap; {@code feed-same-end}: a leaf fed turned over would miss the element; {@code closer-size}: the closer does not
  * take the element; {@code pages-turn-stiffly}: so much paper lies outside the holes that pages do not turn freely.
@@ -74,7 +74,7 @@ final class PunchRule implements Rule {
         }
         if (s.plan().bindingMargin().compareTo(s.plan().holeZone()) < 0) {
             findings.add(new Finding(
-                    "binding-margin-inside-hole-zone-zone",
+                    "binding-margin-inside-hole-zone",
                     Severity.WARNING,
                     List.of(),
                     "The binding margin of " + LengthText.both(s.plan().bindingMargin())

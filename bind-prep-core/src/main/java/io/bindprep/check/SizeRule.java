@@ -105,7 +105,7 @@ final class SizeRule implements Rule {
                 numbers(pages),
                 (count == 1 ? "1 page has" : count + " pages have") + " the size " + expected.text()
                         + " but rotated 90 degrees, so the binding edge checked is not the one that is punched.",
-                "Turn these pages in the PDF so that all stand alike, or name them as turned where they are to lie so in the"
+                "Turn these pages in the PDF so that all stand alike, or name them as rotated where they are to lie so in the"
                         + " book, and check again.");
     }
 

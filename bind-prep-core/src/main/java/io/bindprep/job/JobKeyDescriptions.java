@@ -245,7 +245,7 @@ final class JobKeyDescriptions {
                             new Parts(ordered("percent", NUMBER, "minimum", new Whole(0, 100_000)), List.of())),
                     "3 %",
                     "at least 20",
-                    "{percent: 3, least: 20}"),
+                    "{percent: 3, minimum: 20}"),
             value(
                     JobKeys.PRESS_SHEET,
                     "SHEET",

@@ -200,8 +200,8 @@ final class StepWriter {
 
     private String strokes() {
         return job.copies() == 1
-                ? counted(strokes, "pull") + " in all."
-                : counted(strokes, "pull") + " in all for " + job.copies() + " copies.";
+                ? counted(strokes, "stroke") + " in all."
+                : counted(strokes, "stroke") + " in all for " + job.copies() + " copies.";
     }
 
     private List<String> check() {

@@ -296,7 +296,7 @@ class BlockBuilderTest {
             for (String sides : List.of("two", "two-head-to-foot")) {
                 String job = "binding-edge: " + edge.name().toLowerCase(java.util.Locale.ROOT) + "\nsides: " + sides;
                 List<PagePlace> upright = yaml(job, 2).places();
-                List<PagePlace> rotated = yaml(job + "\nturned: [{pages: 1-2, head: " + head + "}]", 2)
+                List<PagePlace> rotated = yaml(job + "\nrotated: [{pages: 1-2, head: " + head + "}]", 2)
                         .places();
                 for (int i = 0; i < 2; i++) {
                     PagePlace up = upright.get(i);

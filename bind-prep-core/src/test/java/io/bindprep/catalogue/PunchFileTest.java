@@ -127,7 +127,7 @@ class PunchFileTest {
                 "longest-edge: 5 km|longest-edge|is not a length|line 3",
                 "elements: 1/2 in to 1/4 in|elements|larger end first|line 3",
                 "elements: all|elements|is not a length|line 3",
-                "punching-tolerance: 2 in|punching tolerance|more than 10 mm|line 3",
+                "punching-tolerance: 2 in|punching-tolerance|more than 10 mm|line 3",
                 "measured: 1 mm|measured|is no map of errors|line 3",
                 "measured: {side: 1 mm}|measured.side|no error with its tolerance|line 3",
                 "measured: {tilt: 1 mm +- 1 mm}|measured.tilt|no such setting|line 3",

@@ -173,7 +173,7 @@ class CheckerTest {
     }
 
     @Test
-    void unreadPagesAreFoldedByReasonAndTheReasonsCapped() {
+    void uncheckedPagesAreFoldedByReasonAndTheReasonsCapped() {
         Scenario scenario = Scenario.of(40);
         for (int p = 1; p <= 40; p++) {
             scenario.unchecked(p, p <= 20 ? "the same" : "reason " + p);
@@ -190,7 +190,7 @@ class CheckerTest {
         Scenario scenario = Scenario.of(1).verdict(new PageVerdict(1, Verdict.HIT, null, List.of(), false, null));
         assertThatThrownBy(scenario::report)
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("page 1 is PUNCHED without a mark");
+                .hasMessageContaining("page 1 is HIT without a mark");
     }
 
     // ISO 216:2007, 7.1: +-1.5 mm up to 150 mm, +-2 mm above 150 up to 600, +-3 mm above; letter: +-1/16 in, a college
@@ -457,9 +457,9 @@ class CheckerTest {
                 .containsExactly("feed-same-end");
         Report slanting =
                 Scenario.of(2).measured(Length.ofMm("-2.71"), Length.ZERO).report();
-        assertThat(slanting.findings()).extracting(Finding::rule).containsExactly("feed-same-end", "element-off-line");
-        assertThat(slanting.findings().get(0).message()).startsWith("The hole row slants, as the punch was measured: ");
-        Finding warning = slanting.findings().get(1);
+        assertThat(slanting.findings()).extracting(Finding::rule).containsExactly("element-off-line", "feed-same-end");
+        assertThat(slanting.findings().get(1).message()).startsWith("The hole row slants, as the punch was measured: ");
+        Finding warning = slanting.findings().get(0);
         assertThat(warning.severity()).isEqualTo(Severity.WARNING);
         assertThat(warning.message()).contains("slants by 2.71 mm", "no more than 2.7 mm is left");
         // the scenario leaves 3.1 mm outside the holes, and half of a slant cuts into it
@@ -511,7 +511,7 @@ class CheckerTest {
 
     @Test
     void aBindingMarginInsideTheHoleZoneIsAWarning() {
-        Finding f = only(Scenario.of(2).bindingMargin(Length.ofMm(8)).report(), "binding-margin-inside-hole-zone-zone");
+        Finding f = only(Scenario.of(2).bindingMargin(Length.ofMm(8)).report(), "binding-margin-inside-hole-zone");
         assertThat(f.severity()).isEqualTo(Severity.WARNING);
         assertThat(f.measuredMm()).isEqualTo(8);
         assertThat(Scenario.of(2).bindingMargin(Length.ofMm("8.07")).report().findings())

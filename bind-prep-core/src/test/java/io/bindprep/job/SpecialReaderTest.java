@@ -94,8 +94,8 @@ class SpecialReaderTest {
                 "fold-outs: 7-8 in 1 panel|fold-outs[1]",
                 "fold-outs: 7-8 in 9 panels|fold-outs[1]",
                 "fold-outs: [{pages: 7-8, panels: two}]|fold-outs[1].panels",
-                "rotated: 12 head up|turned[1]",
-                "rotated: twelve|turned[1]",
+                "rotated: 12 head up|rotated[1]",
+                "rotated: twelve|rotated[1]",
                 "other-sizes: 9|other-sizes[1]",
                 "other-sizes: 9 at nowhere|other-sizes[1]",
                 "press-sheet: nowhere|press-sheet",
@@ -143,7 +143,7 @@ class SpecialReaderTest {
 
     @Test
     void pagesThatMoveAlongTakeTheirLeavesWithThem() throws Exception {
-        SpecialLeaves moved = special("tabs: before 5 on tag-150; 7 on tag-150\nfold-outs: 9 in 2 panels\nturned: 11")
+        SpecialLeaves moved = special("tabs: before 5 on tag-150; 7 on tag-150\nfold-outs: 9 in 2 panels\nrotated: 11")
                 .renumbered(r -> Optional.of(new PageRange(r.first() + 2, r.last() + 3)));
         assertThat(moved.tabs()).extracting(Tab::pages).containsExactly(pages(7, 7), pages(9, 10));
         assertThat(moved.foldOuts()).extracting(FoldOut::pages).containsExactly(pages(11, 12));

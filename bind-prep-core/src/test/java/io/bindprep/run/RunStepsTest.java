@@ -276,7 +276,7 @@ class RunStepsTest {
         Run one = run("stock: offset-60", Pages.of(600, 210, 297), null, new Bookmark("Fish", 281));
         assertThat(lines(one, Work.PUNCH).get(1)).isEqualTo("21 strokes in all.");
         assertThat(lines(a4("", 10), Work.PUNCH))
-                .containsExactly("1 lift a copy, in order, of 5 sheets; the thickest is 0.47 mm.", "1 pull in all.");
+                .containsExactly("1 lift a copy, in order, of 5 sheets; the thickest is 0.47 mm.", "1 stroke in all.");
     }
 
     @Test

@@ -14,6 +14,6 @@ public enum CatalogueSection {
 
     /** How people call it, "stocks". */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -18,7 +18,7 @@ public record Cell(int page, String verdict, boolean linked) {
     public String letter() {
         return switch (verdict) {
             case "tight" -> "T";
-            case "hit" -> "P";
+            case "hit" -> "H";
             case "unchecked" -> "?";
             default -> "";
         };

@@ -146,7 +146,7 @@ final class FigureDrawing {
     private Drawing.Shape mark(Hit hit) {
         Mark m = hit.mark();
         return Drawing.Shape.of(
-                hit.verdict() == Verdict.HIT ? "mark punched" : "mark tight",
+                hit.verdict() == Verdict.HIT ? "mark hit" : "mark tight",
                 false,
                 frame.rect(m.nearMm() - AIR, m.farMm() + AIR, m.alongStartMm() - AIR, m.alongEndMm() + AIR));
     }

@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 import java.util.Locale;
 
 /** Small wording that the views share. */
-final class Texts {
+public final class Texts {
     private Texts() {}
 
     /** A coordinate in a drawing, millimetres to a hundredth. */
@@ -16,6 +16,11 @@ final class Texts {
     /** A document's words without what could turn the text around them or hide in it. */
     static String clean(String words) {
         return words.replaceAll("[\\p{Cc}\\p{Cf}\\s]+", " ").strip();
+    }
+
+    /** A verdict as people read it; its name in styles is {@code lower}. */
+    public static String said(String verdict) {
+        return verdict.equals("unchecked") ? "not checked" : verdict;
     }
 
     static String lower(Enum<?> value) {

@@ -38,7 +38,7 @@ record JsonWhatIf(
         String tightPages,
 
         @JsonPropertyDescription("pages of which nothing is known, as ranges")
-        String unreadPages) {
+        String uncheckedPages) {
     static JsonWhatIf of(WhatIf whatIf) {
         Plan plan = whatIf.plan();
         Element element = plan.element();

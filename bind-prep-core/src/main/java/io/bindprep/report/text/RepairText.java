@@ -96,7 +96,7 @@ public final class RepairText {
     }
 
     private void table() {
-        lines.row("", CELL, List.of("pages", "clear", "tight", "hit", "unchecked"));
+        lines.row("", CELL, List.of("pages", "clear", "tight", "hit", "not checked"));
         lines.row("Before", CELL, counts(shift.before()));
         Report after = shift.after();
         if (after != null) {

@@ -229,7 +229,7 @@ public final class JobNumbers {
 
     private String strokes() {
         int copies = report.job().copies();
-        return copies == 1 ? "." : "; " + Counted.of(report.run().strokes(), "pull") + " for " + copies + " copies.";
+        return copies == 1 ? "." : "; " + Counted.of(report.run().strokes(), "stroke") + " for " + copies + " copies.";
     }
 
     private void feed(Plan plan) {
@@ -286,7 +286,7 @@ public final class JobNumbers {
         }
         Element element = plan.element();
         return hit(w.hit(), "hit") + ", " + hit(w.tight(), "tight")
-                + (w.unchecked().isEmpty() ? "" : ", " + hit(w.unchecked(), "unchecked"))
+                + (w.unchecked().isEmpty() ? "" : ", " + hit(w.unchecked(), "not checked"))
                 + (element == null ? "; no element known to take it" : "; " + element.name())
                 + (plan.depth().binds() ? ", pages would not turn freely." : ".");
     }

@@ -67,7 +67,7 @@ class HtmlBrowserTest {
         assumeTrue(chromium.isPresent() && driver.isPresent(), "no Chromium with chromedriver on the path");
         write("cookbook.html", "cookbook-letter.pdf", Map.of("pitch", "3:1"));
         write("calendar.html", "calendar-a4-landscape.pdf", Map.of("binding-edge", "top", "sides", "one"));
-        Files.writeString(folder.resolve("long.html"), HtmlReport.write(invented(), List.of(unreadPage())));
+        Files.writeString(folder.resolve("long.html"), HtmlReport.write(invented(), List.of(uncheckedPage())));
         Files.writeString(
                 folder.resolve("sheet.html"), SheetHtml.write(JobSheet.of(report("calendar-a4-landscape.pdf"))));
         try (InputStream in = HtmlBrowserTest.class.getResourceAsStream("/axe.min.js")) {
@@ -137,7 +137,7 @@ class HtmlBrowserTest {
         return scenario.unchecked(1_000, "it takes too long to read").report();
     }
 
-    private static PagePicture unreadPage() {
+    private static PagePicture uncheckedPage() {
         return PagePicture.none(1_000, "its content cannot be drawn");
     }
 
@@ -232,7 +232,7 @@ class HtmlBrowserTest {
             String text = new PDFTextStripper().getText(printed);
             assertThat(text)
                     .contains("Do not print: 2 pages would lose matter to the holes.")
-                    .contains("Page 14, punched", "Page 44, tight", "only trained people run punches");
+                    .contains("Page 14, hit", "Page 44, tight", "only trained people run punches");
             assertThat(printed.getNumberOfPages()).isBetween(3, 12);
         }
     }

@@ -91,7 +91,7 @@ class HtmlReportTest {
     void cellsAreToldApartByLetterAndLeadToTheirPage() {
         assertThat(html(bad()))
                 .contains(
-                        "<a class=\"cell punched\" href=\"#p8\" title=\"Page 8, punched\" aria-label=\"Page 8, punched\">P</a>",
+                        "<a class=\"cell hit\" href=\"#p8\" title=\"Page 8, hit\" aria-label=\"Page 8, hit\">H</a>",
                         "aria-label=\"Page 44, tight\">T</a>",
                         "aria-label=\"Page 50, not checked\">?</a>");
     }
@@ -134,9 +134,8 @@ class HtmlReportTest {
         assertThat(html).contains("viewBox=\"188.5 87 21.5 44\"");
         // the mark, 4.2 to 9.2 mm from the edge and 100 to 118.04 from the head, in its outline a quarter of a mm
         // around
-        assertThat(html)
-                .contains("<rect class=\"mark punched\" x=\"200.55\" y=\"99.75\" width=\"5.5\" height=\"18.54\"");
-        assertThat(html).contains("mark 1, text, punched.\"").contains("<q><bdi>Chapter one</bdi></q>");
+        assertThat(html).contains("<rect class=\"mark hit\" x=\"200.55\" y=\"99.75\" width=\"5.5\" height=\"18.54\"");
+        assertThat(html).contains("mark 1, text, hit.\"").contains("<q><bdi>Chapter one</bdi></q>");
         // centres at 93.5, 101.9, 110.4, 118.9, 127.3 and, reaching in with its punching tolerance, 85 mm
         assertThat(all("<rect class=\"hole\"", html.split("<figure class=\"close\">")[1]))
                 .hasSize(6);

@@ -81,7 +81,7 @@ class JsonReportTest {
     @Test
     void everyValueWhereTheSchemaHasIt() {
         JsonNode root = json(report(), false);
-        assertThat(root.at("/schemaVersion").intValue()).isEqualTo(1);
+        assertThat(root.at("/schemaVersion").intValue()).isEqualTo(2);
         assertThat(root.at("/outcome").stringValue()).isEqualTo("findings");
         assertThat(root.at("/failed").booleanValue()).isTrue();
         assertThat(root.at("/input/file").stringValue()).isEqualTo("thesis.pdf");
@@ -105,8 +105,7 @@ class JsonReportTest {
         assertThat(root.at("/job/sides").stringValue()).isEqualTo("two");
         assertThat(root.at("/job/failOn").stringValue()).isEqualTo("error");
         assertThat(root.at("/job/trim").isNull()).isTrue();
-        assertThat(root.at("/verdicts").toString())
-                .isEqualTo("{\"clear\":3,\"tight\":1,\"punched\":2,\"not checked\":0}");
+        assertThat(root.at("/verdicts").toString()).isEqualTo("{\"clear\":3,\"tight\":1,\"hit\":2,\"unchecked\":0}");
     }
 
     @Test
@@ -180,9 +179,9 @@ class JsonReportTest {
                         Scenario.of(6).whatIf(List.of(3, 4, 6), List.of(5)).report(), false)
                 .at("/whatIf/1");
         assertThat(other.get("chosen").booleanValue()).isFalse();
-        assertThat(other.get("punchedPages").stringValue()).isEqualTo("3-4, 6");
+        assertThat(other.get("hitPages").stringValue()).isEqualTo("3-4, 6");
         assertThat(other.get("tightPages").stringValue()).isEqualTo("5");
-        assertThat(other.get("unreadPages").stringValue()).isEqualTo("2");
+        assertThat(other.get("uncheckedPages").stringValue()).isEqualTo("2");
         assertThat(other.at("/depth/centreMm").decimalValue()).isEqualByComparingTo("5.08");
         assertThat(other.at("/depth/turnsFreely").booleanValue()).isTrue();
         assertThat(other.get("holes").intValue()).isEqualTo(34);

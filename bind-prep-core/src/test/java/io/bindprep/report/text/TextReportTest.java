@@ -48,18 +48,19 @@ class TextReportTest {
                                   First hole 8.8 mm (0.346 in) from the head; pull pins 35-36.
                                   A sheet may sit skewed by 2.7 mm (0.106 in) over the row.
                                   3 lifts a copy: 14, 14, 14 sheets; 300 strokes for 100 copies.
-                                  Hole zone 8.06 mm (0.317 in) with 1 mm punching tolerance; binding margin 9.53 mm (3/8 in).
+                                  Hole zone 8.06 mm (0.317 in) with 1 mm punching tolerance; binding margin 9.53 mm (3/8
+                                  in).
                         Pages     81 clear, 1 tight, 2 hit
 
                         ERROR     text-hit, pages 7-8
                                   Text would be punched on 2 pages; worst on page 8 at pin 12, 4.2 mm from the binding edge
-                                  where the holes with their punching tolerance reach to 8.06 mm, 100 to 118 mm from the head:
-                                  "Chapter one". Measured by its outline.
+                                  where the holes with their punching tolerance reach to 8.06 mm, 100 to 118 mm from the
+                                  head: "Chapter one". Measured by its outline.
                                   Do: Have it moved away from the binding edge by 5.4 mm, to 9.53 mm, or bind another edge
                                   (binding-edge).
                         WARNING   line-tight, page 44
-                                  A line stands too near the binding on page 44, 9 mm from the binding edge where live matter
-                                  keeps 9.53 mm, 100 to 118 mm from the head. Measured by its outline.
+                                  A line stands too near the binding on page 44, 9 mm from the binding edge where live
+                                  matter keeps 9.53 mm, 100 to 118 mm from the head. Measured by its outline.
                                   Do: Have it moved away from the binding edge by 0.6 mm, to 9.53 mm, or accept it by a
                                   smaller binding-margin, no less than 8.06 mm.
                         NOTE      header-junk
@@ -90,7 +91,8 @@ class TextReportTest {
                                   First hole 8.8 mm (0.346 in) from the head; pull pins 35-36.
                                   A sheet may sit skewed by 2.7 mm (0.106 in) over the row.
                                   3 lifts a copy: 14, 14, 14 sheets.
-                                  Hole zone 8.06 mm (0.317 in) with 1 mm punching tolerance; binding margin 9.53 mm (3/8 in).
+                                  Hole zone 8.06 mm (0.317 in) with 1 mm punching tolerance; binding margin 9.53 mm (3/8
+                                  in).
                         Pages     84 clear
 
                         Punch a waste sheet first. The machine's manual, site rules and local law come before this report;
