@@ -33,7 +33,7 @@ public class LongBookTest {
         Path book = folder.resolve("book.pdf");
         write(book, PAGES);
         assertThat(OwnMachine.run("128m", folder, Run.class, book.toString()))
-                .containsExactly("16248 pages", "punched 12345");
+                .containsExactly("16248 pages", "hit 12345");
     }
 
     /** The check, in a machine of its own. */

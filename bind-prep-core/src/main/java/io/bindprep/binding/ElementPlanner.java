@@ -39,78 +39,73 @@ final class ElementPlanner {
         this.because = because;
     }
 
-    /**
-     * What was chosen.
-     *
-     * @param element null where none takes the stack or none is known
-     * @param straddles the two that the range lies between; empty where it is settled
-     * @param measure what settles it; null where it is settled
-     */
-    record Chosen(
-            @Nullable Element element,
-            List<Element> straddles,
-            @Nullable PackMeasure measure) {}
-
-    Chosen choose() {
+    ElementChoice choose() {
         List<Elements.Entry> known = sizing.known();
         Pattern pattern = sizing.pattern();
         if (known.isEmpty()) {
             because.accept(Topic.ELEMENT, "no element: no sizes are known for " + pattern.id());
-            return new Chosen(null, List.of(), null);
+            return new ElementChoice(null, null, false, false, List.of(), null);
         }
-        Elements.Entry found = sizing.smallest(stack.max()).orElse(null);
+        Length thickness = sizing.decides(stack);
+        Elements.Entry found = sizing.smallest(thickness).orElse(null);
         if (found == null) {
             Element largest = known.get(known.size() - 1).element();
             because.accept(
                     Topic.ELEMENT,
-                    "no element: " + need(known.get(0)) + ", the largest " + pattern.elements() + " is "
+                    "no element: " + need(known.get(known.size() - 1)) + ", the largest " + pattern.elements() + " is "
                             + largest.name() + " (" + largest.source() + ")");
         } else {
             Element element = found.element();
-            String size = found.sheets() != null
-                    ? found.sheets() + " sheets"
-                    : element.size().inMm();
+            Integer sheets = sizing.sheets(found);
+            String size = sheets != null ? sheets + " sheets" : element.size().inMm();
             because.accept(
                     Topic.ELEMENT,
                     "element " + element.name() + ": " + need(found) + "; the smallest " + pattern.elements()
                             + " that takes it (" + size + ", " + element.source() + ")");
         }
-        return straddled(found);
+        return straddled(found, thickness);
     }
 
     private String need(Elements.Entry entry) {
-        String most = "the stack of at most " + stack.max().inMm();
-        if (entry.sheets() != null) {
-            return most + " is as thick as " + sheets()
-                    + " sheets of 20 lb bond, by which combs are sold, so that no clearance" + " is added";
+        if (sizing.sheets(entry) != null) {
+            return "the nominal stack of " + stack.nominal().inMm() + " is as thick as " + sheets(stack.nominal())
+                    + " sheets of 20 lb bond";
         }
-        String rule = Clearances.of(job.clearance())
+        String rule = Clearances.of(sizing.clearance())
                 .map(c -> "rule \"" + c.name() + "\": " + c.source())
                 .orElse("as the job says");
-        String need = most + " with " + job.clearance().inMm() + " of clearance (" + rule + ") needs "
-                + stack.max().plus(job.clearance()).inMm();
+        Length thickness = sizing.decides(stack);
+        String need =
+                (sizing.bySize() ? "the stack of at most " : "the nominal stack of ") + thickness.inMm() + " with "
+                        + sizing.clearance().inMm() + " of clearance (" + rule + ") needs "
+                        + thickness.plus(sizing.clearance()).inMm();
         return sizing.pattern().method() == Method.COIL
                 ? need + ", and the coil turns round the stack's edge with "
                         + sizing.outside().inMm() + " of paper outside the holes (derived)"
                 : need;
     }
 
-    // sheets of 20 lb bond as thick as the stack, rounded up
-    private int sheets() {
+    /** Sheets of 20 lb bond as thick as a stack, rounded up. */
+    private static int sheets(Length thickness) {
         int sheets = 0;
-        while (Elements.bond(sheets).compareTo(stack.max()) < 0) {
+        while (Elements.bond(sheets).compareTo(thickness) < 0) {
             sheets++;
         }
         return sheets;
     }
 
-    private Chosen straddled(Elements.@Nullable Entry thick) {
-        Element large = thick == null ? null : thick.element();
+    private ElementChoice straddled(Elements.@Nullable Entry found, Length thickness) {
+        Element element = found == null ? null : found.element();
+        Integer sheets = found == null || sizing.sheets(found) == null ? null : Integer.valueOf(sheets(thickness));
+        boolean near = found != null && sheets != null && found.near(thickness);
+        boolean open = found != null && !sizing.closes(found, stack.max());
         Elements.Entry thin = sizing.smallest(stack.min()).orElse(null);
-        if (thin == null || thin.equals(thick)) {
-            return new Chosen(large, List.of(), null);
+        Elements.Entry thick = sizing.smallest(stack.max()).orElse(null);
+        if (thin == null || thin.equals(thick) || measured()) {
+            return new ElementChoice(element, sheets, near, open, List.of(), null);
         }
         Element small = thin.element();
+        Element large = thick == null ? null : thick.element();
         PackMeasure measure = measure(sizing.most(thin));
         because.accept(
                 Topic.ELEMENT,
@@ -125,7 +120,15 @@ final class ElementPlanner {
                                 ? ", which decides at " + measure.packAtMost().inMm()
                                 : "")
                         + " (a pack of at least 0.1 in: F. T. Carson, NBS Research Paper RP69, 1929)");
-        return new Chosen(large, large == null ? List.of() : List.of(small, large), measure);
+        return new ElementChoice(
+                element, sheets, near, open, large == null ? List.of() : List.of(small, large), measure);
+    }
+
+    /** Whether every sheet of the block was measured, so that no other pack settles it better. */
+    private boolean measured() {
+        return block.leaves().stream()
+                .filter(leaf -> !leaf.cover())
+                .allMatch(leaf -> leaf.stock().measured());
     }
 
     /** A pack of the stock of most leaves, the first of them where several are equal. */

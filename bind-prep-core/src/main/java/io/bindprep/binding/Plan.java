@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param pitchName the trade's name of the pitch ("3:1", "2:1"), else the pattern's id
  * @param pitch centre to centre; the first spacing where a ring pattern has several
  * @param punch the punch's id
- * @param element the smallest element that takes the stack with its clearance; null where none does
+ * @param chosen the smallest element that takes the stack
  * @param edgeDistance binding edge to hole centre
  * @param depth the setting of the depth stop that gives it
  * @param holeAlong the hole's size along the binding edge
@@ -28,8 +28,6 @@ import org.jspecify.annotations.Nullable;
  * @param closerTakes the sizes of element that the punch's closer takes; null where no bound is known
  * @param bindingMargin distance live matter keeps from the binding edge
  * @param punchingTolerance how far a hole may lie off its place, either way
- * @param straddles elements that the likely range of the stack lies between, smaller first; empty where it is settled
- * @param measure what to measure where the range does not settle the element; null where it is settled
  * @param skew how skewed a sheet may sit in the punch; null where that is not known
  * @param because each decision with its numbers and source
  */
@@ -39,7 +37,7 @@ public record Plan(
         String pitchName,
         Length pitch,
         String punch,
-        @Nullable Element element,
+        ElementChoice chosen,
         Length edgeDistance,
         Depth depth,
         Length holeAlong,
@@ -52,13 +50,10 @@ public record Plan(
         @Nullable ElementSizes closerTakes,
         Length bindingMargin,
         Length punchingTolerance,
-        List<Element> straddles,
-        @Nullable PackMeasure measure,
         @Nullable Skew skew,
         List<Reason> because) {
     public Plan {
         lifts = List.copyOf(lifts);
-        straddles = List.copyOf(straddles);
         because = List.copyOf(because);
     }
 
@@ -67,16 +62,16 @@ public record Plan(
         List<Reason> reasons = new ArrayList<>(because);
         reasons.add(new Reason(Reason.Topic.DEPTH, why));
         reasons.sort(Comparator.comparing(Reason::topic));
-        Depth chosen = new Depth(depth.setting(), depth.outside(), depth.turnsBelow(), decider);
+        Depth settled = new Depth(depth.setting(), depth.outside(), depth.turnsBelow(), decider);
         return new Plan(
                 method,
                 pattern,
                 pitchName,
                 pitch,
                 punch,
-                element,
-                edgeDistance,
                 chosen,
+                edgeDistance,
+                settled,
                 holeAlong,
                 holeAcross,
                 round,
@@ -87,10 +82,13 @@ public record Plan(
                 closerTakes,
                 bindingMargin,
                 punchingTolerance,
-                straddles,
-                measure,
                 skew,
                 reasons);
+    }
+
+    /** The element; null where none takes the stack or none is known. */
+    public @Nullable Element element() {
+        return chosen.element();
     }
 
     /** Loops of each piece of the element, in order; empty where it has none. */

@@ -141,12 +141,7 @@ public final class Planner {
     /** The stack by which the depth goes: where none takes the whole, no volume of it is thicker than the largest takes. */
     private static Stack bound(Plan shallowest, Job job, Stack stack, Punch punch) {
         Pattern pattern = job.catalogue().patterns().byId(shallowest.pattern()).orElseThrow();
-        Sizing sizing = new Sizing(
-                job.catalogue().elements(),
-                pattern,
-                job.clearance(),
-                shallowest.depth().outside(),
-                punch.elements());
+        Sizing sizing = Sizing.of(job, pattern, shallowest.depth().outside(), punch.elements());
         List<Elements.Entry> known = sizing.known();
         if (shallowest.element() != null || known.isEmpty()) {
             return stack;
@@ -187,12 +182,8 @@ public final class Planner {
                             + " from the binding edge at " + setting.name());
         }
         Length outside = centre.minus(pattern.holeAcross().half());
-        ElementPlanner.Chosen chosen = new ElementPlanner(
-                        job,
-                        block,
-                        stack,
-                        new Sizing(job.catalogue().elements(), pattern, job.clearance(), outside, punch.elements()),
-                        this::reason)
+        ElementChoice chosen = new ElementPlanner(
+                        job, block, stack, Sizing.of(job, pattern, outside, punch.elements()), this::reason)
                 .choose();
         Element element = chosen.element();
         Skew skew = rows.skew(row, centre, punchingTolerance);
@@ -209,7 +200,7 @@ public final class Planner {
                 pattern.pitchName(),
                 pattern.pitch(),
                 punch.id(),
-                element,
+                chosen,
                 centre,
                 new Depth(setting, outside, element == null ? null : Turning.limit(element.size(), stack.max()), null),
                 pattern.holeAlong(),
@@ -222,8 +213,6 @@ public final class Planner {
                 punch.elements(),
                 bindingMargin(centre),
                 punchingTolerance,
-                chosen.straddles(),
-                chosen.measure(),
                 skew,
                 because);
     }

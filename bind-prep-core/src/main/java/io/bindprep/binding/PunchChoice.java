@@ -106,15 +106,12 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
         switch (job.binding()) {
             case WIRE -> {
                 Pattern fine = pattern(job, "W3_1i-square-0t");
-                boolean thin = job.catalogue()
-                        .elements()
-                        .smallest(fine, stack.max(), job.clearance())
-                        .isPresent();
+                Sizing sizing = Sizing.of(job, fine, Length.ZERO, null);
+                boolean thin = sizing.smallest(sizing.decides(stack)).isPresent();
                 id = thin ? fine.id() : "W2_1i-square-0t";
-                because = "pitch " + (thin ? "3:1" : "2:1") + ": the stack is at most "
-                        + stack.max().inMm() + ", with "
-                        + job.clearance().inMm() + " of clearance " + (thin ? "within" : "over")
-                        + " the largest 3:1 wire of 9/16 in (common practice, no source)";
+                because = "pitch " + (thin ? "3:1" : "2:1") + ": the stack of "
+                        + sizing.decides(stack).inMm() + (thin ? " goes" : " does not go")
+                        + " on the largest 3:1 wire of 9/16 in (common practice, no source)";
             }
             case COMB -> {
                 id = "P16_9i-rect-0t";

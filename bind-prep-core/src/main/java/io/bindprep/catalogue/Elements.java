@@ -8,7 +8,6 @@ import io.bindprep.unit.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The sizes, ours and the shop's own, in which wires, coils, combs and ring mechanisms are sold, by group, smallest first. */
@@ -23,15 +22,27 @@ public final class Elements {
      * One size.
      *
      * @param group what it is and its pitch ("wire 3:1"), as {@link Pattern#elements} names it
-     * @param sheets sheets of 20 lb bond that it takes by its published capacity; null where its size says what it takes
+     * @param sheets sheets of 20 lb bond that it takes by its capacity; null where its size says what it takes
+     * @param nearFrom from so many sheets on it is near its limit, as charts differ; null where they do not
      */
     public record Entry(
-            String group, Element element, @Nullable Integer sheets) {
-        /** Whether it takes a thickness with a clearance, or by its published capacity. */
+            String group,
+            Element element,
+            @Nullable Integer sheets,
+            @Nullable Integer nearFrom) {
+        /** Whether it takes a thickness by its capacity, or with a clearance where none is known. */
         public boolean takes(Length thickness, Length clearance) {
-            return sheets == null
-                    ? element.size().compareTo(thickness.plus(clearance)) >= 0
-                    : bond(sheets).compareTo(thickness) >= 0;
+            return sheets == null ? spans(thickness, clearance) : bond(sheets).compareTo(thickness) >= 0;
+        }
+
+        /** Whether its size is at least a thickness with a clearance. */
+        public boolean spans(Length thickness, Length clearance) {
+            return element.size().compareTo(thickness.plus(clearance)) >= 0;
+        }
+
+        /** Whether a thickness that it takes is in the part of its range that charts differ about. */
+        public boolean near(Length thickness) {
+            return nearFrom != null && bond(nearFrom).compareTo(thickness) <= 0;
         }
     }
 
@@ -54,14 +65,20 @@ public final class Elements {
         if (size.compareTo(Length.ZERO) <= 0 || size.compareTo(MOST) > 0) {
             throw row.wrong("size", "is not more than nothing and at most " + MOST.inMm(), List.of());
         }
-        String sheets = row.get("sheets");
-        if (!sheets.matches("([1-9]\\d{0,4})?")) {
-            throw row.wrong("sheets", "is no whole number of sheets above zero", List.of());
+        Integer sheets = count(row, "sheets");
+        Integer near = count(row, "near_from");
+        if (near != null && (sheets == null || near > sheets)) {
+            throw row.wrong("near_from", "is more than the sheets that it takes", List.of());
         }
-        return new Entry(
-                row.get("elements"),
-                new Element(row.get("name"), size, row.source()),
-                sheets.isEmpty() ? null : Integer.valueOf(sheets));
+        return new Entry(row.get("elements"), new Element(row.get("name"), size, row.source()), sheets, near);
+    }
+
+    private static @Nullable Integer count(Table.Row row, String column) {
+        String sheets = row.get(column);
+        if (!sheets.matches("([1-9]\\d{0,4})?")) {
+            throw row.wrong(column, "is no whole number of sheets above zero", List.of());
+        }
+        return sheets.isEmpty() ? null : Integer.valueOf(sheets);
     }
 
     /** So many sheets of 20 lb bond, in which comb capacities are stated: 0.0037 in each (JCP O-63). */
@@ -82,13 +99,5 @@ public final class Elements {
     /** The sizes that go with a pattern, smallest first; empty where none is known. */
     public List<Entry> of(Pattern pattern) {
         return all.stream().filter(e -> e.group().equals(pattern.elements())).toList();
-    }
-
-    /**
-     * The smallest that takes a thickness: size at least thickness plus clearance, or, where a capacity in sheets is
-     * published, at least so many sheets of 20 lb bond as are as thick (a capacity has its room in it already).
-     */
-    public Optional<Entry> smallest(Pattern pattern, Length thickness, Length clearance) {
-        return of(pattern).stream().filter(e -> e.takes(thickness, clearance)).findFirst();
     }
 }

@@ -91,7 +91,7 @@ public final class Patterns {
                 row.get("hole_published"),
                 spacings,
                 length(row, "centre"),
-                row.get("axis_published"),
+                row.get("centre_published"),
                 row.get("reference_edge"),
                 row.get("published_count"),
                 row.get("elements"),

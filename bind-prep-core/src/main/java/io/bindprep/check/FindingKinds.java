@@ -57,6 +57,11 @@ public final class FindingKinds {
                     "No hole row fits the binding edge, so no page was held against holes.",
                     "Ask for the document at the size of its leaves, or give another binding-edge or trim."),
             kind(
+                    NOTE,
+                    "element-near-limit",
+                    "The stack is near the limit of its element; charts differ.",
+                    "Bind one copy first; if pages turn stiffly, take the next size."),
+            kind(
                     List.of(ERROR, WARNING),
                     "element-off-line",
                     "The row of a punch that was measured slants by more than wire and paper leave; an error where a hole is"
@@ -189,8 +194,13 @@ public final class FindingKinds {
                     "Set binding-edge: right if the book opens the other way."),
             kind(
                     WARNING,
+                    "stack-may-not-close",
+                    "At its thickest likely the stack does not close in the element.",
+                    "Measure a pack of the real stock and give it as stock before buying elements."),
+            kind(
+                    NOTE,
                     "stack-straddles",
-                    "The likely range of the stack lies across two elements.",
+                    "The likely range of the stack falls between two sizes of element.",
                     "Measure a pack of the real stock and give it as stock before buying elements."),
             kind(
                     ERROR,

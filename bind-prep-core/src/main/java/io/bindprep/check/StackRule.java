@@ -1,5 +1,6 @@
 package io.bindprep.check;
 
+import io.bindprep.binding.ElementChoice;
 import io.bindprep.binding.PackMeasure;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.Elements;
@@ -8,12 +9,16 @@ import io.bindprep.job.Job;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.LengthText;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * {@code stack-too-thick}: no element of the method takes it; {@code pitch-too-thick}: none of the pitch that the job
- * asks for does; {@code element-unknown}: nothing is known of its sizes; {@code stack-straddles}: the likely range lies across two elements.
+ * asks for does; {@code element-unknown}: nothing is known of its sizes; {@code stack-straddles}: the likely range lies across two
+ * elements; {@code stack-may-not-close}: at its thickest it closes in none of them; {@code element-near-limit}: charts differ
+ * whether the element takes it.
  */
 final class StackRule implements Rule {
     @Override
@@ -21,8 +26,41 @@ final class StackRule implements Rule {
         if (s.plan().element() == null) {
             return List.of(noElement(s));
         }
-        List<Element> between = s.plan().straddles();
-        return between.size() < 2 ? List.of() : List.of(straddles(s, between));
+        List<Finding> findings = new ArrayList<>();
+        ElementChoice chosen = s.plan().chosen();
+        if (chosen.mayNotClose()) {
+            findings.add(mayNotClose(s));
+        }
+        if (chosen.straddles().size() > 1) {
+            findings.add(straddles(s, chosen.straddles()));
+        } else if (chosen.nearLimit()) {
+            findings.add(nearLimit(s));
+        }
+        return findings;
+    }
+
+    private static Finding mayNotClose(Situation s) {
+        Element element = Objects.requireNonNull(s.plan().element());
+        return new Finding(
+                "stack-may-not-close",
+                Severity.WARNING,
+                List.of(),
+                "The stack may be too thick for the " + element.name() + " element: it may measure up to "
+                        + LengthText.both(s.stack().max()) + ".",
+                pack(s) + " If it is thicker than the element, take the next size.",
+                s.stack().max().mm(),
+                element.size().mm(),
+                null);
+    }
+
+    private static Finding nearLimit(Situation s) {
+        Element element = Objects.requireNonNull(s.plan().element());
+        return Say.document(
+                "element-near-limit",
+                Severity.NOTE,
+                "The " + element.name() + " element is near its limit: the stack is as thick as "
+                        + s.plan().chosen().sheets() + " sheets of 20 lb bond.",
+                "Bind one copy first. If pages turn stiffly, take the next size.");
     }
 
     private static Finding noElement(Situation s) {
@@ -46,11 +84,12 @@ final class StackRule implements Rule {
         String method = job.binding().name().toLowerCase(Locale.ROOT);
         boolean forced = job.pitch() != null || job.punch() != null;
         Integer sheets = largest.sheets();
-        Length need = sheets == null
-                ? s.stack().max().plus(job.clearance())
-                : s.stack().max();
-        String limit = sheets == null
-                ? " with " + LengthText.both(job.clearance()) + " clearance, " + LengthText.both(need)
+        boolean bySize = sheets == null || job.bySize();
+        Length need = bySize
+                ? (job.bySize() ? s.stack().max() : s.stack().nominal()).plus(job.allowance())
+                : s.stack().nominal();
+        String limit = bySize
+                ? " with " + LengthText.both(job.allowance()) + " clearance, " + LengthText.both(need)
                         + " in all; the largest is " + largest.element().name()
                 : "; the largest, " + largest.element().name() + ", takes " + sheets + " sheets of 20 lb bond";
         String message = "The stack is too thick: no " + method + " element of pitch "
@@ -64,7 +103,7 @@ final class StackRule implements Rule {
                 message,
                 forced ? "Leave pitch and punch out to let a wider pitch be chosen; else " + split : capital(split),
                 need.mm(),
-                sheets == null ? largest.element().size().mm() : null,
+                bySize ? largest.element().size().mm() : null,
                 null);
     }
 
@@ -73,22 +112,23 @@ final class StackRule implements Rule {
         Element large = between.get(between.size() - 1);
         return new Finding(
                 "stack-straddles",
-                Severity.WARNING,
+                Severity.NOTE,
                 List.of(),
                 "The likely range of the stack, " + range(s.stack()) + ", lies across two elements: " + small.name()
                         + " would do for the thinnest, " + large.name() + " for the thickest.",
                 pack(s)
                         + " Give the measured pack as stock (for example \"25 sheets = 2.6 mm\") before buying elements.",
                 s.stack().max().mm(),
-                s.plan().measure() == null
+                s.plan().chosen().measure() == null
                         ? null
-                        : Double.valueOf(s.plan().measure().stackAtMost().mm()),
+                        : Double.valueOf(
+                                s.plan().chosen().measure().stackAtMost().mm()),
                 null);
     }
 
     // at least 2.5 mm of stock, as calipers are true to a few hundredths
     private static String pack(Situation s) {
-        PackMeasure measure = s.plan().measure();
+        PackMeasure measure = s.plan().chosen().measure();
         if (measure == null) {
             return "Measure a pack of the real stock, at least 2.5 mm of it.";
         }

@@ -67,7 +67,7 @@ public record TestSheet(Length edge, Length across, PunchRow punched, Length cle
                     "is too small to read: its binding edge must be at least " + LEAST_EDGE.inMm() + ", its other side "
                             + LEAST_ACROSS.inMm());
         }
-        return new TestSheet(edge, across, punched, job.clearance(), elements(job.catalogue(), punched.pattern()));
+        return new TestSheet(edge, across, punched, job.allowance(), elements(job.catalogue(), punched.pattern()));
     }
 
     private static List<Elements.Entry> elements(Catalogue catalogue, Pattern pattern) {

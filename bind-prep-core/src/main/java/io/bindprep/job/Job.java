@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param depth a setting of the punch's depth stop, by name or by the distance it gives; null to let the planner choose
  * @param bindingMargin distance live matter keeps from the binding edge; null for the pattern's own
  * @param punchingTolerance how far a hole may lie off its place, either way; null for what the punch was measured to, else 1 mm
- * @param clearance allowance of the element over the thickest likely stack
+ * @param clearance allowance of the element over the thickest likely stack; null to go by capacities in sheets, and by the
+ *     method's usual allowance where none is known
  * @param minimumWeb least paper between a hole and the end of the sheet; null for the punch's own
  * @param hanger the gap in the row that a hanger needs; null for none
  * @param supply what a run is supplied with beyond its leaves
@@ -45,7 +46,7 @@ public record Job(
         @Nullable String depth,
         @Nullable Length bindingMargin,
         @Nullable Length punchingTolerance,
-        Length clearance,
+        @Nullable Length clearance,
         @Nullable Length minimumWeb,
         @Nullable Hanger hanger,
         Supply supply,
@@ -54,6 +55,16 @@ public record Job(
         Catalogue catalogue) {
     public Job {
         inserts = List.copyOf(inserts);
+    }
+
+    /** The allowance of an element whose capacity is not known: the job's own, else the method's usual one. */
+    public Length allowance() {
+        return clearance != null ? clearance : Clearances.builtIn(binding).allowance();
+    }
+
+    /** Whether elements are chosen by size and the thickest likely stack, as a clearance asks; else by the nominal stack. */
+    public boolean bySize() {
+        return clearance != null;
     }
 
     /** This job with a pitch, or a pattern by its id. */

@@ -199,11 +199,11 @@ final class JobKeyDescriptions {
                     "1 mm",
                     "0.5 mm",
                     "1/32 in"),
-            value(
+            open(
                     JobKeys.CLEARANCE,
                     "LENGTH",
-                    "what the element is wider than the stack",
-                    "1/8 in",
+                    "how much wider the element is than the stack, instead of its capacity in sheets",
+                    "by its capacity",
                     "a rule by name or a length of your own",
                     ValueShape.either(ValueShape.length(), clearances()),
                     "usual",

@@ -188,7 +188,7 @@ public final class JobReader {
         }
         Stock s = stocks.stock(JobKeys.STOCK, STOCK);
         String source = s.source() + "; built in, as the job names no stock";
-        return new Stock(s.name(), s.kind(), s.grammage(), s.caliperUm(), s.toleranceUm(), source);
+        return new Stock(s.name(), s.kind(), s.grammage(), s.caliperUm(), s.toleranceUm(), source, false);
     }
 
     private @Nullable Length bindingMargin() throws SettingException {
@@ -234,10 +234,10 @@ public final class JobReader {
         return value == null ? null : HangerReader.hanger(JobKeys.HANGER, value);
     }
 
-    private Length clearance() throws SettingException {
+    private @Nullable Length clearance() throws SettingException {
         Object value = given(JobKeys.CLEARANCE);
         if (value == null) {
-            return Clearances.builtIn(choice(JobKeys.BINDING, Method.WIRE)).allowance();
+            return null;
         }
         Optional<Clearances.Clearance> rule = Clearances.named(Scalars.text(JobKeys.CLEARANCE, value));
         return rule.isPresent()

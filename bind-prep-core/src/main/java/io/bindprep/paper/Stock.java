@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param caliperUm thickness of one sheet, micrometres
  * @param toleranceUm how far one lot may lie off, micrometres either way; one lot drifts one way
  * @param source where the numbers come from
+ * @param measured whether the caliper is that of a pack of the very paper, measured together
  */
 public record Stock(
         String name,
@@ -19,7 +20,8 @@ public record Stock(
         @Nullable BigDecimal grammage,
         BigDecimal caliperUm,
         BigDecimal toleranceUm,
-        String source) {
+        String source,
+        boolean measured) {
     /** What a punch meets. */
     public enum Kind {
         PAPER,

@@ -78,7 +78,8 @@ public final class StockCatalog {
                 grammage(row),
                 caliper,
                 tolerance,
-                row.source());
+                row.source(),
+                false);
     }
 
     private static @Nullable BigDecimal grammage(Table.Row row) {

@@ -119,7 +119,8 @@ final class StockNumbers {
                 weight,
                 sheet,
                 tolerance,
-                String.join("; ", sources));
+                String.join("; ", sources),
+                measured != null);
     }
 
     private BigDecimal sheet(@Nullable Stock known, List<String> sources) throws SettingException {

@@ -14,9 +14,9 @@ public enum TableKind {
     PATTERNS(
             List.of("id"),
             "method row shape hole_along hole_across spacing centre elements",
-            "pitch hole_published axis_published reference_edge published_count"),
+            "pitch hole_published centre_published reference_edge published_count"),
     /** Elements by group. */
-    ELEMENTS(List.of("elements", "name"), "size", "sheets"),
+    ELEMENTS(List.of("elements", "name"), "size", "sheets near_from"),
     /** Punches. */
     PUNCHES(List.of("id"), "pattern pins guide capacity pullable longest_edge minimum_web", "first_pin"),
     /** Settings of the depth stop of punches. */

@@ -73,9 +73,8 @@ public final class VolumePlanner {
         because.add(
                 thinner == null
                         ? "no stock of the catalogue is thin enough to keep it one volume"
-                        : "on " + thinner.name() + " the stack would be at most "
-                                + ThinnerStock.replaced(block, thinner, sizes)
-                                        .max()
+                        : "on " + thinner.name() + " the stack would be "
+                                + ThinnerStock.thickness(job, ThinnerStock.replaced(block, thinner, sizes))
                                         .inMm()
                                 + ", where the largest element takes " + most.inMm());
         List<Volume> volumes = volumes(most, bookmarks, because);
@@ -104,13 +103,13 @@ public final class VolumePlanner {
     private List<Volume> volumes(Length most, List<Bookmark> bookmarks, List<String> because) throws SettingException {
         double covers = 0;
         for (Leaf leaf : block.leaves()) {
-            covers += leaf.cover() ? thickest(leaf) : 0;
+            covers += leaf.cover() ? micrometres(leaf) : 0;
         }
         double room = most.micrometres().doubleValue() - covers;
         Map<Integer, String> chapters = new HashMap<>();
         bookmarks.forEach(b -> chapters.putIfAbsent(b.page(), b.title()));
-        Cuts cuts = new Cuts(
-                body.stream().mapToDouble(VolumePlanner::thickest).toArray(), places(chapters), Math.max(room, 1));
+        Cuts cuts =
+                new Cuts(body.stream().mapToDouble(this::micrometres).toArray(), places(chapters), Math.max(room, 1));
         int fewest = Math.max(2, cuts.fewest());
         for (int count = fewest; count <= Math.min(Math.min(MOST_VOLUMES, body.size()), 2 * fewest); count++) {
             int[] at = cuts.into(count);
@@ -132,8 +131,8 @@ public final class VolumePlanner {
         return List.of();
     }
 
-    private static double thickest(Leaf leaf) {
-        return leaf.thickestUm().doubleValue();
+    private double micrometres(Leaf leaf) {
+        return (job.bySize() ? leaf.thickestUm() : leaf.nominalUm()).doubleValue();
     }
 
     private Cuts.Place[] places(Map<Integer, String> chapters) {

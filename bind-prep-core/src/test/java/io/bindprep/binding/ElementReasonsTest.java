@@ -43,12 +43,13 @@ class ElementReasonsTest {
                 .isEqualTo(
                         "element 5/16 in: the stack of at most 4.27 mm with 3.18 mm of clearance (rule \"usual\": common"
                                 + " practice, no source) needs 7.44 mm; the smallest wire 3:1 that takes it (7.94 mm, common"
-                                + " practice, no source)");
+                                + " practice, no source, from memory)");
         assertThat(reasons(
                         Fixtures.of(Method.WIRE).clearance(Length.ofMm(3)).planOf(range("4", "4"), A4), Topic.ELEMENT))
                 .containsExactly(
                         "element 5/16 in: the stack of at most 4 mm with 3 mm of clearance (as the job says) needs 7"
-                                + " mm; the smallest wire 3:1 that takes it (7.94 mm, common practice, no source)");
+                                + " mm; the smallest wire 3:1 that takes it (7.94 mm, common practice, no source, from"
+                                + " memory)");
         // 4:1: centre at 5.08 mm, holes of 4.4
         assertThat(reasons(Fixtures.of(Method.COIL).planOf(range("4", "4"), A4), Topic.ELEMENT))
                 .containsExactly(
@@ -67,11 +68,10 @@ class ElementReasonsTest {
     })
     void aCombByItsSheets(String mm, int sheets, String size, int capacity) throws Exception {
         assertThat(reasons(Fixtures.of(Method.COMB).planOf(range(mm, mm), A4), Topic.ELEMENT))
-                .containsExactly("element " + size + ": the stack of at most "
+                .containsExactly("element " + size + ": the nominal stack of "
                         + Length.ofMm(mm).inMm()
                         + " is as thick as " + sheets
-                        + " sheets of 20 lb bond, by which combs are sold, so that no clearance"
-                        + " is added; the smallest comb 9/16 in that takes it (" + capacity
+                        + " sheets of 20 lb bond; the smallest comb 9/16 in that takes it (" + capacity
                         + " sheets, Wikipedia \"Comb binding\")");
     }
 
@@ -81,8 +81,8 @@ class ElementReasonsTest {
         assertThat(reasons(plan, Topic.ELEMENT))
                 .containsExactly("no element: the stack of at most 20 mm with 0 mm of clearance (rule \"none\": common"
                         + " practice, no source: some sizing gauges take the nominal size as the stack) needs 20 mm, the"
-                        + " largest wire 3:1 is 9/16 in (common practice, no source)");
-        assertThat(plan.measure()).isNull();
+                        + " largest wire 3:1 is 9/16 in (common practice, no source, from memory)");
+        assertThat(plan.chosen().measure()).isNull();
     }
 
     @Test
@@ -93,13 +93,13 @@ class ElementReasonsTest {
                 "id,method,row,shape,hole_along,hole_across,spacing,centre,elements\n"
                         + "x,rings,fixed,round,3 mm,3 mm,80 mm,12 mm,staples\n"))));
         Fixtures job = Fixtures.of(Method.RINGS);
-        Sizing sizing =
-                new Sizing(shop.elements(), shop.patterns().byId("x").orElseThrow(), NONE, Length.ofMm(10), null);
+        Sizing sizing = new Sizing(
+                shop.elements(), shop.patterns().byId("x").orElseThrow(), NONE, false, Length.ofMm(10), null);
         List<String> said = new ArrayList<>();
-        ElementPlanner.Chosen chosen = new ElementPlanner(
+        ElementChoice chosen = new ElementPlanner(
                         job.job(), job.block(3), job.stack(3), sizing, (topic, text) -> said.add(topic + " " + text))
                 .choose();
-        assertThat(chosen).isEqualTo(new ElementPlanner.Chosen(null, List.of(), null));
+        assertThat(chosen).isEqualTo(new ElementChoice(null, null, false, false, List.of(), null));
         assertThat(said).containsExactly("ELEMENT no element: no sizes are known for x");
     }
 
@@ -121,10 +121,10 @@ class ElementReasonsTest {
                 .clearance(NONE)
                 .stocks("offset-60", "c1s-10pt")
                 .plan(100, LETTER);
-        assertThat(plan.straddles()).extracting(Element::name).containsExactly("1/2 in", "9/16 in");
+        assertThat(plan.chosen().straddles()).extracting(Element::name).containsExactly("1/2 in", "9/16 in");
         // 0.1 in (F. T. Carson, NBS RP69) are 22 sheets; (12.7 mm - 2 x 0.27432) x 22 / 100 are 2.6733 mm, to the um
         // below
-        assertThat(plan.measure())
+        assertThat(plan.chosen().measure())
                 .isEqualTo(new PackMeasure(Length.ofInch(1, 2), "offset-60", 22, Length.ofMm("2.673")));
         assertThat(reasons(plan, Topic.ELEMENT))
                 .last()
@@ -139,8 +139,9 @@ class ElementReasonsTest {
         // ten leaves of 0.0037 in as a stack of 31 to 32 mm around 1-1/4 in: 28 sheets are 0.1036 in, 31.75 x 28 / 10
         Plan plan = Fixtures.of(Method.WIRE).pitch("2:1").clearance(NONE).planOf(range("31", "32"), A4);
         assertThat(plan.element()).isNull();
-        assertThat(plan.straddles()).isEmpty();
-        assertThat(plan.measure()).isEqualTo(new PackMeasure(Length.ofInch(5, 4), "bond-20", 28, Length.ofMm("88.9")));
+        assertThat(plan.chosen().straddles()).isEmpty();
+        assertThat(plan.chosen().measure())
+                .isEqualTo(new PackMeasure(Length.ofInch(5, 4), "bond-20", 28, Length.ofMm("88.9")));
         assertThat(reasons(plan, Topic.ELEMENT))
                 .last()
                 .asString()
@@ -162,7 +163,7 @@ class ElementReasonsTest {
                 .clearance(Length.ofMm(clearance))
                 .stocks("bond-20", "c1s-24pt")
                 .planOf(stack, A4);
-        assertThat(plan.measure().packAtMost()).isEqualTo(Length.ofMm(pack));
+        assertThat(plan.chosen().measure().packAtMost()).isEqualTo(Length.ofMm(pack));
         String said = reasons(plan, Topic.ELEMENT).get(1);
         assertThat(said.contains("which decides at")).isEqualTo(pack.equals("0.002"));
     }
@@ -172,9 +173,9 @@ class ElementReasonsTest {
         // two covers and two leaves: the cover comes first
         Fixtures job = Fixtures.of(Method.WIRE).clearance(NONE).stocks("bond-20", "coverboard-18");
         Plan plan = Planner.plan(job.job(), job.block(2), range("4.7", "4.8"), A4);
-        assertThat(plan.measure().stock()).isEqualTo("coverboard-18");
+        assertThat(plan.chosen().measure().stock()).isEqualTo("coverboard-18");
         Plan three = Planner.plan(job.job(), job.block(3), range("4.7", "4.8"), A4);
-        assertThat(three.measure().stock()).isEqualTo("bond-20");
+        assertThat(three.chosen().measure().stock()).isEqualTo("bond-20");
     }
 
     @ParameterizedTest
@@ -196,6 +197,7 @@ class ElementReasonsTest {
                 Catalogue.builtIn().elements(),
                 Catalogue.builtIn().patterns().byId(pattern).orElseThrow(),
                 Length.ofMm(clearance),
+                !pattern.startsWith("P16"), // a comb by its capacity
                 outside,
                 null);
         Length found = sizing.known().stream()

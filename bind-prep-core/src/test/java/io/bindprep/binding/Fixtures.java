@@ -20,6 +20,7 @@ import io.bindprep.paper.StackEstimator;
 import io.bindprep.paper.Stock;
 import io.bindprep.unit.Length;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** A job whose settings a test changes one at a time. */
 record Fixtures(
@@ -28,7 +29,7 @@ record Fixtures(
         String punch,
         Length bindingMargin,
         Length punchingTolerance,
-        Length clearance,
+        @Nullable Length clearance,
         String stock,
         String cover,
         Length minimumWeb,
@@ -48,7 +49,17 @@ record Fixtures(
 
     static Fixtures of(Method method) {
         return new Fixtures(
-                method, null, null, null, Length.ofMm(1), Length.ofInch(1, 8), "bond-20", null, null, null, null);
+                method,
+                null,
+                null,
+                null,
+                Length.ofMm(1),
+                method == Method.COMB ? null : Length.ofInch(1, 8),
+                "bond-20",
+                null,
+                null,
+                null,
+                null);
     }
 
     Fixtures pitch(String value) {
@@ -91,7 +102,7 @@ record Fixtures(
                 method, pitch, punch, bindingMargin, value, clearance, stock, cover, minimumWeb, hanger, depth);
     }
 
-    Fixtures clearance(Length value) {
+    Fixtures clearance(@Nullable Length value) {
         return new Fixtures(
                 method, pitch, punch, bindingMargin, punchingTolerance, value, stock, cover, minimumWeb, hanger, depth);
     }

@@ -18,7 +18,7 @@ class LiftMakerTest {
     private static final LiftLimit ONE_MM = new LiftLimit(Length.ofMm(1), null);
 
     private static Leaf leaf(int um, int layers, Stock.Kind kind) {
-        Stock stock = new Stock(um + " um", kind, null, BigDecimal.valueOf(um), BigDecimal.ONE, "invented");
+        Stock stock = new Stock(um + " um", kind, null, BigDecimal.valueOf(um), BigDecimal.ONE, "invented", false);
         return new Leaf(Leaf.Role.TEXT, stock, 1, 2, layers, Length.ZERO);
     }
 

@@ -44,7 +44,7 @@ class PlannerTest {
         // about 20 sheets of 20 lb a lift, evened out: common practice, no source
         assertThat(plan.lifts()).containsExactly(14, 14, 14);
         assertThat(plan.punchingTolerance()).isEqualTo(Length.ofMm(1));
-        assertThat(plan.straddles()).isEmpty();
+        assertThat(plan.chosen().straddles()).isEmpty();
         assertThat(String.join("\n", plan.because().stream().map(Reason::text).toList()))
                 .contains(
                         "pitch 3:1",
@@ -105,8 +105,9 @@ class PlannerTest {
                 .clearance(NONE)
                 .stocks("offset-60", "c1s-10pt")
                 .plan(100, LETTER);
-        assertThat(plan.straddles().stream().map(Element::name).toList()).containsExactly("1/2 in", "9/16 in");
-        assertThat(plan.element()).isEqualTo(plan.straddles().get(1));
+        assertThat(plan.chosen().straddles().stream().map(Element::name).toList())
+                .containsExactly("1/2 in", "9/16 in");
+        assertThat(plan.element()).isEqualTo(plan.chosen().straddles().get(1));
         assertThat(plan.because()).extracting(Reason::text).anyMatch(b -> b.contains("measure a pack"));
     }
 

@@ -1,6 +1,7 @@
 package io.bindprep.check;
 
 import io.bindprep.binding.Depth;
+import io.bindprep.binding.ElementChoice;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
@@ -62,10 +63,13 @@ public final class Scenario {
             new BigDecimal("75.195"),
             new BigDecimal("93.98"),
             new BigDecimal("7.62"),
-            "JCP O-63 (1999)");
+            "JCP O-63 (1999)",
+            false);
     private static final double POINTS_PER_MM = 72 / 25.4;
 
     private final int pages;
+    private boolean near;
+    private boolean open;
     private final List<double[]> sizes = new ArrayList<>();
     private final List<PageVerdict> verdicts = new ArrayList<>();
     private final List<Integer> blankBacks = new ArrayList<>();
@@ -246,6 +250,13 @@ public final class Scenario {
         return new Depth(middle, Length.ofMm("3.1"), element == null ? null : turnsBelow, Depth.Decider.THICKNESS);
     }
 
+    /** A stack near the limit of its element, or one that may not close in it. */
+    public Scenario full(boolean nearLimit, boolean mayNotClose) {
+        near = nearLimit;
+        open = mayNotClose;
+        return this;
+    }
+
     public Scenario gap(Gap free) {
         gap = free;
         return this;
@@ -413,7 +424,7 @@ public final class Scenario {
                 null,
                 null,
                 Length.ofMm(1),
-                Length.ofInch(1, 8),
+                null,
                 null,
                 null,
                 supply,
@@ -465,7 +476,7 @@ public final class Scenario {
                 "3:1",
                 Length.ofInch(1, 3),
                 "generic-W3_1i-square-0t",
-                element,
+                new ElementChoice(element, null, near, open, straddles, measure),
                 Length.ofInch(1, 5),
                 depth(),
                 Length.ofInch(5, 32),
@@ -487,8 +498,6 @@ public final class Scenario {
                 closerTakes,
                 bindingMargin,
                 Length.ofMm(1),
-                straddles,
-                measure,
                 new Skew(Length.ofMm("2.7"), Length.ofMm("279.4"), Length.ofMm("1.2"), "common practice, no source"),
                 List.of(new Reason(Reason.Topic.PITCH, "invented")));
     }

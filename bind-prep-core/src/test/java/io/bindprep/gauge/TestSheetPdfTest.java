@@ -154,7 +154,7 @@ class TestSheetPdfTest {
                     .map(PrintedPage.Box::width)
                     .toList();
             // sixteenths of an inch: 3:1 wire from 3/16 to 9/16 in, then 2:1 from 1/4 to 1-1/4 in, as they are sold
-            double[] sold = {3, 4, 5, 6, 7, 8, 9, 4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 18, 20};
+            double[] sold = {3, 4, 5, 6, 7, 8, 9, 4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 20};
             assertThat(diameters).hasSize(sold.length);
             for (int i = 0; i < sold.length; i++) {
                 assertThat(diameters.get(i)).isCloseTo(sold[i] * 25.4 / 16, within(0.001));

@@ -45,7 +45,8 @@ class JobReaderTest {
         assertThat(job.bindingMargin()).isNull();
         assertThat(job.punchingTolerance()).isNull();
         assertThat(job.depth()).isNull();
-        assertThat(job.clearance()).isEqualTo(Length.ofInch(1, 8));
+        assertThat(job.clearance()).isNull();
+        assertThat(job.allowance()).isEqualTo(Length.ofInch(1, 8));
         assertThat(job.minimumWeb()).isNull();
         assertThat(job.hanger()).isNull();
         assertThat(job.supply()).isEqualTo(Supply.BUILT_IN);

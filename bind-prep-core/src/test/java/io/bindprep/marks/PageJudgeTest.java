@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.bindprep.binding.Depth;
+import io.bindprep.binding.ElementChoice;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
@@ -46,7 +47,7 @@ class PageJudgeTest {
                 "3:1",
                 Length.ofInch(1, 3),
                 "test",
-                null,
+                new ElementChoice(null, null, false, false, List.of(), null),
                 Length.ofMm(centreMm),
                 new Depth(
                         new DepthSetting("only", Length.ofMm(centreMm), "test"),
@@ -63,8 +64,6 @@ class PageJudgeTest {
                 null,
                 Length.ofMm(10),
                 Length.ofMm(1),
-                List.of(),
-                null,
                 null,
                 List.of());
     }

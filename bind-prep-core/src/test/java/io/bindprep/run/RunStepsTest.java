@@ -266,11 +266,11 @@ class RunStepsTest {
                 .endsWith(" sheets; the thickest is 1.79 mm.");
         assertThat(punch.get(1)).isEqualTo("63 strokes in all for 3 copies.");
         assertThat(run.lifts()).filteredOn(l -> l.volume() == 2).hasSize(11);
-        // at most 140 and 160 x 0.0052 in, 18.49 and 21.13 mm, with 1/8 in
+        // 140 and 160 x 0.0047 in are as thick as 178 and 204 sheets of 20 lb bond: 3/4 in takes 190, 7/8 in 215
         assertThat(lines(run, Work.CLOSE).get(0))
                 .isEqualTo(
-                        "Volume 1: Set the closer to 22.23 mm (7/8 in), the wire's nominal size. Volume 2: Set the closer"
-                                + " to 25.4 mm (1 in), the wire's nominal size.");
+                        "Volume 1: Set the closer to 19.05 mm (3/4 in), the wire's nominal size. Volume 2: Set the closer"
+                                + " to 22.23 mm (7/8 in), the wire's nominal size.");
         // the same for both is said once
         assertThat(lines(run, Work.SET_PUNCH).get(0)).doesNotContain("Volume");
         Run one = run("stock: offset-60", Pages.of(600, 210, 297), null, new Bookmark("Fish", 281));

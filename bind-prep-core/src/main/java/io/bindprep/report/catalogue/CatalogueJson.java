@@ -159,6 +159,7 @@ public final class CatalogueJson {
             String name,
             BigDecimal sizeMm,
             @Nullable Integer bond20Sheets,
+            @Nullable Integer nearLimitFromSheets,
             String source) {
         static ElementRow of(Elements.Entry e) {
             return new ElementRow(
@@ -166,6 +167,7 @@ public final class CatalogueJson {
                     e.element().name(),
                     Json.mm(e.element().size()),
                     e.sheets(),
+                    e.nearFrom(),
                     e.element().source());
         }
     }

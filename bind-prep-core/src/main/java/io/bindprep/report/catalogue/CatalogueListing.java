@@ -78,7 +78,7 @@ record CatalogueListing<T>(
             both("group", Elements.Entry::group),
             both("name", e -> e.element().name()),
             both("size", e -> e.element().size().inMm()),
-            both("20 lb bond", e -> e.sheets() == null ? "" : e.sheets() + " sheets"),
+            both("20 lb bond", CatalogueListing::capacity),
             both("source", e -> e.element().source()));
 
     private static final List<CatalogueColumn<Punch>> PUNCHES = List.of(
@@ -171,6 +171,13 @@ record CatalogueListing<T>(
 
     private static String hole(Pattern p) {
         return p.round() ? p.holeAlong().inMm() + " round" : LengthText.area(p.holeAlong(), p.holeAcross());
+    }
+
+    private static String capacity(Elements.Entry e) {
+        if (e.sheets() == null) {
+            return "";
+        }
+        return (e.nearFrom() == null ? "" : e.nearFrom() + "-") + e.sheets() + " sheets";
     }
 
     private static String guide(Punch p) {

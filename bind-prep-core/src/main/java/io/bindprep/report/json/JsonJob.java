@@ -53,7 +53,9 @@ record JsonJob(
         @JsonPropertyDescription("how far a hole may lie off its place, either way; null for the punch's own") @Nullable
         BigDecimal punchingToleranceMm,
 
-        @JsonPropertyDescription("what the element is wider than the thickest likely stack")
+        @JsonPropertyDescription(
+                "how much wider the element is than the thickest likely stack; null to go by capacities in sheets")
+        @Nullable
         BigDecimal clearanceMm,
 
         @JsonPropertyDescription("least paper between a hole and the end of the sheet; null for the punch's own")
@@ -224,7 +226,7 @@ record JsonJob(
                 job.depth(),
                 Json.mmOrNull(job.bindingMargin()),
                 Json.mmOrNull(job.punchingTolerance()),
-                Json.mm(job.clearance()),
+                job.clearance() == null ? null : Json.mm(job.clearance()),
                 Json.mmOrNull(job.minimumWeb()),
                 HangerGap.of(job.hanger()),
                 Spare.of(job.supply().overs()),

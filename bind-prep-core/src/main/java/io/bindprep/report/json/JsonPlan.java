@@ -228,8 +228,8 @@ record JsonPlan(
                 Json.mm(plan.bindingMargin()),
                 Json.mm(plan.punchingTolerance()),
                 Json.mm(plan.holeZone()),
-                plan.straddles().stream().map(Element::name).toList(),
-                Pack.of(plan.measure()),
+                plan.chosen().straddles().stream().map(Element::name).toList(),
+                Pack.of(plan.chosen().measure()),
                 plan.because().stream().map(Reason::text).toList());
     }
 }
