@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -38,23 +39,39 @@ final class ApiListing {
     private final Set<Class<?>> met = new HashSet<>();
     private final Deque<Class<?>> unchecked = new ArrayDeque<>();
 
-    private ApiListing() {}
+    private final Map<String, String> texts = new TreeMap<>();
+    private final Predicate<Class<?>> promised;
 
-    static String of(Collection<Class<?>> waysIn) {
-        ApiListing listing = new ApiListing();
+    private ApiListing(Predicate<Class<?>> promised) {
+        this.promised = promised;
+    }
+
+    /** Lists what is met from these, but for types that are not promised. */
+    static ApiListing of(Collection<Class<?>> waysIn, Predicate<Class<?>> promised) {
+        ApiListing listing = new ApiListing(promised);
         waysIn.forEach(listing::meet);
-        Map<String, String> texts = new TreeMap<>();
         while (!listing.unchecked.isEmpty()) {
             Class<?> type = listing.unchecked.pop();
-            texts.put(type.getName(), listing.text(type));
+            listing.texts.put(type.getName(), listing.text(type));
         }
+        return listing;
+    }
+
+    Set<String> types() {
+        return texts.keySet();
+    }
+
+    String text() {
         return String.join("\n", texts.values());
     }
 
     private void meet(Class<?> type) {
         if (type.isArray()) {
             meet(type.getComponentType());
-        } else if (type.getName().startsWith(OURS) && Modifier.isPublic(type.getModifiers()) && met.add(type)) {
+        } else if (type.getName().startsWith(OURS)
+                && Modifier.isPublic(type.getModifiers())
+                && promised.test(type)
+                && met.add(type)) {
             unchecked.add(type);
         }
     }

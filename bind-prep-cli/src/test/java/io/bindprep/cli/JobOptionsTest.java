@@ -112,7 +112,8 @@ class JobOptionsTest {
         assertThat(job.bindingMargin()).isNull();
         assertThat(job.depth()).isNull();
         assertThat(job.punchingTolerance()).isNull();
-        assertThat(job.clearance()).isEqualTo(Length.ofInch(1, 8));
+        assertThat(job.clearance()).isNull();
+        assertThat(job.allowance()).isEqualTo(Length.ofInch(1, 8));
         assertThat(job.supply()).isEqualTo(Supply.BUILT_IN);
         assertThat(job.failOn()).isEqualTo(FailOn.ERROR);
         // the help breaks its lines where they are full
