@@ -126,7 +126,7 @@ class JobOptionsTest {
                         "(none)",
                         "(wire)",
                         "(the punch's own, else 1 mm)",
-                        "(1/8 in)",
+                        "(by its capacity)",
                         "(5 %, at least 10)",
                         "(error)");
     }

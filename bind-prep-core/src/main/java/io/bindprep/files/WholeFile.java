@@ -51,14 +51,14 @@ public final class WholeFile {
     private WholeFile() {}
 
     /**
-     * Writes text in UTF-8; see {@link #write(Path, Content, Path...)}.
+     * Writes text in UTF-8; see {@link #write(Path, Content, Inputs)}.
      *
      * @param target the file to write
      * @param text all of it
-     * @param inputs files that must not be overwritten
+     * @param inputs files that are not overwritten
      * @throws IOException where it cannot be written, with the path and the reason in its message
      */
-    public static void write(Path target, String text, Path... inputs) throws IOException {
+    public static void write(Path target, String text, Inputs inputs) throws IOException {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         write(target, out -> out.write(bytes), inputs);
     }
@@ -68,10 +68,10 @@ public final class WholeFile {
      *
      * @param target the file to write; its folder must exist
      * @param content makes what goes into it
-     * @param inputs files that must not be overwritten, by whatever name or link the target reaches them
+     * @param inputs files that are not overwritten, by whatever name or link the target reaches them
      * @throws IOException where it cannot be written, with the path and the reason in its message
      */
-    public static void write(Path target, Content content, Path... inputs) throws IOException {
+    public static void write(Path target, Content content, Inputs inputs) throws IOException {
         Path file = followed(target);
         refuse(target, file, inputs);
         if (Files.exists(file) && !Files.isRegularFile(file)) {
@@ -91,6 +91,17 @@ public final class WholeFile {
         }
     }
 
+    /**
+     * Fails as {@link #write(Path, Content, Inputs)} would, before there is anything to write.
+     *
+     * @param target the file to be written
+     * @param inputs files that are not overwritten
+     * @throws IOException where it cannot be written, with the path and the reason in its message
+     */
+    public static void check(Path target, Inputs inputs) throws IOException {
+        refuse(target, followed(target), inputs);
+    }
+
     private static Path followed(Path target) throws IOException {
         Path file = target.toAbsolutePath();
         for (int links = 0; Files.isSymbolicLink(file); links++) {
@@ -102,7 +113,7 @@ public final class WholeFile {
         return file;
     }
 
-    private static void refuse(Path target, Path file, Path... inputs) throws IOException {
+    private static void refuse(Path target, Path file, Inputs inputs) throws IOException {
         Path folder = file.getParent();
         if (folder == null || Files.isDirectory(file)) {
             throw new FileSystemException(target.toString(), null, "this is a folder, not a file");
@@ -113,11 +124,7 @@ public final class WholeFile {
         if (!Files.exists(file)) {
             return;
         }
-        for (Path input : inputs) {
-            if (Files.exists(input) && Files.isSameFile(input, file)) {
-                throw new FileSystemException(target.toString(), null, "this is an input, which is never overwritten");
-            }
-        }
+        inputs.refuse(target);
         // Renaming asks only the folder, so a write-protected file would be lost.
         if (!Files.isWritable(file)) {
             throw new AccessDeniedException(target.toString(), null, "the file is write-protected");

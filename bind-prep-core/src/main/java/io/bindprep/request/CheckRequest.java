@@ -1,5 +1,6 @@
 package io.bindprep.request;
 
+import io.bindprep.files.Inputs;
 import io.bindprep.files.PdfSource;
 import io.bindprep.job.Job;
 import java.nio.file.Path;
@@ -17,9 +18,16 @@ import org.jspecify.annotations.Nullable;
  * @param progress told how far the check is
  * @param helpers a permit for each thread that a check may have help it besides its own; checks that share these never have
  *     more of them together
+ * @param read files besides the PDF that the request was made of, such as the job file; nothing is written over them
  */
 public record CheckRequest(
-        Path file, String name, Job job, @Nullable String password, Progress progress, Semaphore helpers) {
+        Path file, String name, Job job, @Nullable String password, Progress progress, Semaphore helpers, Inputs read) {
+    /** A check that was made of no other file. */
+    public CheckRequest(
+            Path file, String name, Job job, @Nullable String password, Progress progress, Semaphore helpers) {
+        this(file, name, job, password, progress, helpers, Inputs.NONE);
+    }
+
     /** A check with a helper of its own, where that pays. */
     public CheckRequest(Path file, String name, Job job, @Nullable String password, Progress progress) {
         this(file, name, job, password, progress, new Semaphore(1));
@@ -35,6 +43,16 @@ public record CheckRequest(
     /** A check without password or progress. */
     public static CheckRequest of(Path file, String name, Job job) {
         return new CheckRequest(file, name, job, null, (done, total) -> {});
+    }
+
+    /** The same check, of a request that was made of these files besides. */
+    public CheckRequest reading(Inputs files) {
+        return new CheckRequest(file, name, job, password, progress, helpers, read.plus(files));
+    }
+
+    /** All files that it reads, the PDF first. */
+    public Inputs inputs() {
+        return Inputs.NONE.plus("the PDF", file).plus(read);
     }
 
     /** The document as a whole value, to open it. */

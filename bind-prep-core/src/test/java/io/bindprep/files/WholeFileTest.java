@@ -26,8 +26,8 @@ class WholeFileTest {
     @Test
     void writesOverAnOldFileAndLeavesNothingElse() throws IOException {
         Path file = folder.resolve("spec.html");
-        WholeFile.write(file, "old, and longer");
-        WholeFile.write(file, "ü");
+        WholeFile.write(file, "old, and longer", Inputs.NONE);
+        WholeFile.write(file, "ü", Inputs.NONE);
         assertThat(file).hasBinaryContent("ü".getBytes(UTF_8));
         assertThat(names()).containsExactly("spec.html");
     }
@@ -36,7 +36,7 @@ class WholeFileTest {
     void aBareNameGoesToTheWorkingFolder() throws IOException {
         Path bare = Path.of("whole-file-test.tmp");
         try {
-            WholeFile.write(bare, "here");
+            WholeFile.write(bare, "here", Inputs.NONE);
             assertThat(bare).hasContent("here");
         } finally {
             Files.deleteIfExists(bare);
@@ -46,15 +46,21 @@ class WholeFileTest {
     @Test
     void contentThatFailsHalfWayLeavesTheOldFile() throws IOException {
         Path file = Files.writeString(folder.resolve("proof.pdf"), "old");
-        assertThatThrownBy(() -> WholeFile.write(file, out -> {
-                    out.write(new byte[100_000]);
-                    throw new IOException("No space left on device");
-                }))
+        assertThatThrownBy(() -> WholeFile.write(
+                        file,
+                        out -> {
+                            out.write(new byte[100_000]);
+                            throw new IOException("No space left on device");
+                        },
+                        Inputs.NONE))
                 .hasMessage("No space left on device");
-        assertThatThrownBy(() -> WholeFile.write(file, out -> {
-                    out.write(1);
-                    throw new StackOverflowError();
-                }))
+        assertThatThrownBy(() -> WholeFile.write(
+                        file,
+                        out -> {
+                            out.write(1);
+                            throw new StackOverflowError();
+                        },
+                        Inputs.NONE))
                 .isInstanceOf(StackOverflowError.class);
         assertThat(file).hasContent("old");
         assertThat(names()).containsExactly("proof.pdf");
@@ -65,7 +71,7 @@ class WholeFileTest {
     void aFullDeviceIsAnErrorAndStaysADevice() {
         Path full = Path.of("/dev/full");
         assumeTrue(Files.exists(full));
-        assertThatThrownBy(() -> WholeFile.write(full, "lost")).isInstanceOf(IOException.class);
+        assertThatThrownBy(() -> WholeFile.write(full, "lost", Inputs.NONE)).isInstanceOf(IOException.class);
         assertThat(Files.exists(full) && !Files.isRegularFile(full)).isTrue();
     }
 
@@ -95,7 +101,7 @@ class WholeFileTest {
         Path input = Files.writeString(folder.resolve("book.pdf"), "book");
         Path link = Files.createSymbolicLink(folder.resolve("link.pdf"), Path.of("book.pdf"));
         for (Path target : List.of(input, folder.resolve("./book.pdf"), link)) {
-            assertThatThrownBy(() -> WholeFile.write(target, "shifted", input))
+            assertThatThrownBy(() -> WholeFile.write(target, "shifted", Inputs.NONE.plus("the PDF", input)))
                     .isInstanceOf(FileSystemException.class)
                     .hasMessageContaining(target.toString())
                     .hasMessageContaining("never overwritten");
@@ -107,14 +113,14 @@ class WholeFileTest {
     void aLinkStaysALink() throws IOException {
         Files.createDirectory(folder.resolve("real"));
         Path link = Files.createSymbolicLink(folder.resolve("latest.html"), Path.of("real/spec.html"));
-        WholeFile.write(link, "first");
-        WholeFile.write(link, "second");
+        WholeFile.write(link, "first", Inputs.NONE);
+        WholeFile.write(link, "second", Inputs.NONE);
         assertThat(link).isSymbolicLink();
         assertThat(folder.resolve("real/spec.html")).hasContent("second");
 
         Path loop = folder.resolve("loop");
         Files.createSymbolicLink(loop, loop);
-        assertThatThrownBy(() -> WholeFile.write(loop, "")).isInstanceOf(FileSystemLoopException.class);
+        assertThatThrownBy(() -> WholeFile.write(loop, "", Inputs.NONE)).isInstanceOf(FileSystemLoopException.class);
     }
 
     @Test
@@ -122,10 +128,10 @@ class WholeFileTest {
         Path file = Files.writeString(folder.resolve("spec.html"), "old");
         assumeTrue(Files.getFileStore(file).supportsFileAttributeView("posix"));
         Path usual = folder.resolve("usual.html");
-        WholeFile.write(usual, "new");
+        WholeFile.write(usual, "new", Inputs.NONE);
         assertThat(Files.getPosixFilePermissions(usual)).isEqualTo(Files.getPosixFilePermissions(file));
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r-----"));
-        WholeFile.write(file, "new");
+        WholeFile.write(file, "new", Inputs.NONE);
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
                 .isEqualTo("rw-r-----");
     }
@@ -135,14 +141,14 @@ class WholeFileTest {
         Path file = Files.writeString(folder.resolve("spec.html"), "old");
         assumeTrue(file.toFile().setReadOnly());
         assumeFalse(Files.isWritable(file), "this user may write everything");
-        assertThatThrownBy(() -> WholeFile.write(file, "new")).hasMessageContaining("write-protected");
+        assertThatThrownBy(() -> WholeFile.write(file, "new", Inputs.NONE)).hasMessageContaining("write-protected");
         assertThat(file).hasContent("old");
     }
 
     @Test
     void aFolderAndAMissingFolderAreSaid() {
-        assertThatThrownBy(() -> WholeFile.write(folder, "")).hasMessageContaining("a folder");
-        assertThatThrownBy(() -> WholeFile.write(folder.resolve("no/spec.html"), ""))
+        assertThatThrownBy(() -> WholeFile.write(folder, "", Inputs.NONE)).hasMessageContaining("a folder");
+        assertThatThrownBy(() -> WholeFile.write(folder.resolve("no/spec.html"), "", Inputs.NONE))
                 .isInstanceOf(NoSuchFileException.class)
                 .hasMessageContaining("there is no folder " + folder.resolve("no"));
     }
@@ -156,7 +162,7 @@ class WholeFileTest {
     /** Begins to write a file and never ends. */
     static final class Endless {
         public static void main(String[] args) throws IOException {
-            WholeFile.write(Path.of(args[0]), Endless::begin);
+            WholeFile.write(Path.of(args[0]), Endless::begin, Inputs.NONE);
         }
 
         private static void begin(OutputStream out) throws IOException {

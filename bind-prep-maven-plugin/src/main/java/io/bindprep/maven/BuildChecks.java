@@ -50,7 +50,7 @@ final class BuildChecks {
     /** The same with the job object of whoever asked for the same first, as what is the same job shows in its text. */
     JobSource.Asked known(JobSource.Asked asked) {
         Job job = jobs.computeIfAbsent(asked.text(), text -> asked.job());
-        return new JobSource.Asked(asked.settings(), asked.files(), job);
+        return new JobSource.Asked(asked.settings(), asked.files(), job, asked.inputs());
     }
 
     /** The report of a document: that of an earlier goal where bytes, name, job and password are the same. */

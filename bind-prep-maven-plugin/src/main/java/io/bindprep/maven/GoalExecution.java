@@ -1,5 +1,6 @@
 package io.bindprep.maven;
 
+import io.bindprep.files.Inputs;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.request.CheckRequest;
@@ -21,12 +22,13 @@ final class GoalExecution {
     private final List<String> errors = new ArrayList<>();
     private final List<String> failures = new ArrayList<>();
 
-    /** One document with all that the POM says of it. */
+    /** One document with all that the POM says of it, and the files besides that were read for it. */
     record Task(
             PdfInput document,
             JobSource source,
             JobSource.Asked asked,
-            @Nullable String password) {
+            @Nullable String password,
+            Inputs read) {
         CheckRequest request() {
             return new CheckRequest(document.file(), document.name(), asked.job(), password, (done, total) -> {});
         }
@@ -79,7 +81,7 @@ final class GoalExecution {
             say(made.level(), Wording.unchanged(made.message()));
         } else {
             ImageReaders.register();
-            made = work.make(document, task.request());
+            made = work.make(document, task.request().reading(folder.inputs()));
             if (made.level() == Made.Level.BAD) {
                 failures.add(made.message());
                 return;

@@ -1,6 +1,7 @@
 package io.bindprep.maven;
 
 import io.bindprep.BindPrep;
+import io.bindprep.files.Inputs;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -128,10 +129,10 @@ abstract class GoalMojo extends AbstractMojo {
         }
         File here = baseDirectory == null ? new File("") : baseDirectory;
         Path base = here.toPath().toAbsolutePath().normalize();
-        OutputFolder folder = new OutputFolder(base, real(reportDirectory, base));
         BuildChecks checks = BuildChecks.of(getPluginContext(), BindPrep::check);
-        Work work = work(folder, request -> checks.check(request, getLog()));
         List<GoalExecution.Task> tasks = tasks(base, checks);
+        OutputFolder folder = new OutputFolder(base, real(reportDirectory, base), inputs(tasks));
+        Work work = work(folder, request -> checks.check(request, getLog()));
         if (tasks.isEmpty()) {
             if (failIfNoFiles) {
                 throw new MojoFailureException("there is no PDF\n  Make one in an earlier phase,"
@@ -159,9 +160,19 @@ abstract class GoalMojo extends AbstractMojo {
                     input,
                     itsSource,
                     checks.known(itsSource == source ? asked : itsSource.read(base)),
-                    itsPassword.read(base, keys)));
+                    itsPassword.read(base, keys),
+                    itsPassword.inputs(base)));
         }
         return tasks;
+    }
+
+    private static Inputs inputs(List<GoalExecution.Task> tasks) {
+        Inputs inputs =
+                Inputs.pdfs(tasks.stream().map(task -> task.document().file()).toList());
+        for (GoalExecution.Task task : tasks) {
+            inputs = inputs.plus(task.asked().inputs()).plus(task.read());
+        }
+        return inputs;
     }
 
     private List<PdfInput> inputs(Path base) throws MojoExecutionException {

@@ -1,5 +1,6 @@
 package io.bindprep.maven;
 
+import io.bindprep.files.Inputs;
 import io.bindprep.files.TextFile;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobFiles;
@@ -10,6 +11,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,8 +35,8 @@ final class JobSource {
     private record Level(
             @Nullable PlexusConfiguration element, @Nullable File file) {}
 
-    /** A job, and the texts of the files that it names. */
-    record Asked(JobSettings settings, JobFiles files, Job job) {
+    /** A job, the texts of the files that it names, and the paths of all files that were read for it. */
+    record Asked(JobSettings settings, JobFiles files, Job job, Inputs inputs) {
         /** All that the job was made of, as one text. */
         String text() {
             return settings + "\n" + files;
@@ -74,18 +76,34 @@ final class JobSource {
                 Path file = base.resolve(level.file.toPath());
                 JobSettings said = ofFile(file);
                 files.put(file, said);
+
                 settings = settings.over(said);
             }
         }
         JobSettings all = settings;
         try {
-            JobFiles texts = JobFiles.read(
-                    all, (name, inFile) -> TextFile.read(inFile ? beside(name, files) : base.resolve(name)));
-            return new Asked(all, texts, JobReader.toJob(all, texts));
+            List<Path> named = new ArrayList<>();
+            JobFiles texts = JobFiles.read(all, (name, inFile) -> {
+                Path file = inFile ? beside(name, files) : base.resolve(name);
+                named.add(file);
+                return TextFile.read(file);
+            });
+            return new Asked(all, texts, JobReader.toJob(all, texts), inputs(files.keySet(), named));
         } catch (SettingException e) {
             // without its cause, whose message Maven would append
             throw new MojoExecutionException(wrong(e, all));
         }
+    }
+
+    private static Inputs inputs(Collection<Path> jobs, List<Path> named) {
+        Inputs inputs = Inputs.NONE;
+        for (Path job : jobs) {
+            inputs = inputs.plus("the job file", job);
+        }
+        for (Path file : named) {
+            inputs = inputs.plus("a file of the job", file);
+        }
+        return inputs;
     }
 
     private JobSettings ofFile(Path file) throws MojoExecutionException {

@@ -1,28 +1,36 @@
 package io.bindprep.maven;
 
+import io.bindprep.files.Inputs;
 import io.bindprep.files.WholeFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** Where the files of a goal go, each whole or not at all. */
-record OutputFolder(Path base, Path directory) {
+/**
+ * Where the files of a goal go, each whole or not at all.
+ *
+ * @param inputs files that the goal reads and so never writes over or removes
+ */
+record OutputFolder(Path base, Path directory, Inputs inputs) {
     /** Where the file of a document with this ending belongs; its folder is there. */
     Path file(PdfInput document, String ending) throws IOException {
         Files.createDirectories(directory);
         return directory.resolve(document.report() + ending);
     }
 
-    /** Writes one; a document is never overwritten. */
+    /** Writes one; no input is overwritten. */
     Path write(PdfInput document, String ending, WholeFile.Content content) throws IOException {
         Path file = file(document, ending);
-        WholeFile.write(file, content, document.file());
+        WholeFile.write(file, content, inputs);
         return file;
     }
 
     /** Removes what an earlier build left. */
     void remove(PdfInput document, String ending) throws IOException {
-        Files.deleteIfExists(directory.resolve(document.report() + ending));
+        Path old = directory.resolve(document.report() + ending);
+        if (!inputs.has(old)) {
+            Files.deleteIfExists(old);
+        }
     }
 
     /** A path for the log: within the project where it lies there. */

@@ -1,5 +1,6 @@
 package io.bindprep.maven;
 
+import io.bindprep.files.Inputs;
 import io.bindprep.files.TextFile;
 import java.io.File;
 import java.io.IOException;
@@ -40,6 +41,11 @@ record PasswordSource(
             return firstLine(base.resolve(file.toPath()), file.getName());
         }
         return server == null ? password : ofServer(server, keys);
+    }
+
+    /** The file that it is read from, which is not written over. */
+    Inputs inputs(Path base) {
+        return file == null ? Inputs.NONE : Inputs.NONE.plus("the password file", base.resolve(file.toPath()));
     }
 
     private static String firstLine(Path path, String name) throws MojoExecutionException {

@@ -1,5 +1,6 @@
 package io.bindprep.maven;
 
+import io.bindprep.files.Inputs;
 import io.bindprep.files.TextFile;
 import io.bindprep.files.WholeFile;
 import java.io.IOException;
@@ -117,6 +118,6 @@ final class UpToDate {
         }
         text.append(made.message()).append('\n');
         Files.createDirectories(folder);
-        WholeFile.write(state, text.toString());
+        WholeFile.write(state, text.toString(), Inputs.NONE);
     }
 }

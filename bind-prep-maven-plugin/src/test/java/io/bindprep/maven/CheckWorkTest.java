@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.bindprep.BindPrep;
 import io.bindprep.ReportFormat;
 import io.bindprep.check.Report;
+import io.bindprep.files.Inputs;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.UnreadableInputException;
@@ -36,7 +37,7 @@ class CheckWorkTest {
     }
 
     private CheckWork work(Path reports, ReportFormat... formats) {
-        return new CheckWork(new OutputFolder(folder, reports), List.of(formats), any -> report);
+        return new CheckWork(new OutputFolder(folder, reports, Inputs.NONE), List.of(formats), any -> report);
     }
 
     private static List<String> written(Path reports) throws IOException {
@@ -72,7 +73,7 @@ class CheckWorkTest {
         CheckRequest bad = CheckRequest.of(cookbook, "book.pdf", request.job());
         for (List<ReportFormat> formats : List.of(
                 List.of(ReportFormat.SARIF, ReportFormat.TEXT), List.of(ReportFormat.SARIF, ReportFormat.JSON))) {
-            CheckWork work = new CheckWork(new OutputFolder(folder, folder), formats, BindPrep::check);
+            CheckWork work = new CheckWork(new OutputFolder(folder, folder, Inputs.NONE), formats, BindPrep::check);
             assertThat(work.make(BOOK, bad).message())
                     .endsWith("report: book." + (formats.contains(ReportFormat.TEXT) ? "txt" : "sarif"));
         }

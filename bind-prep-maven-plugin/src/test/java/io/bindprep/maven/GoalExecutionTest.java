@@ -140,6 +140,22 @@ class GoalExecutionTest {
                 .hasMessageContaining("reports");
     }
 
+    /** A job file whose name is that of a report: it is read, and so stays. */
+    @Test
+    void noReportIsWrittenOverAFileThatTheGoalReads() throws Exception {
+        Files.createDirectories(base.resolve("reports"));
+        Path job = Files.writeString(base.resolve("reports/members-handbook-a4.json"), "{\"stock\": \"bond-20\"}");
+        JobSource source = new JobSource(null, job.toFile(), null);
+        assertThatThrownBy(() -> run(source, BindPrep::check, "members-handbook-a4.pdf"))
+                .isInstanceOf(MojoExecutionException.class)
+                .hasMessageContaining("the job file", "never overwritten");
+        assertThat(job).hasContent("{\"stock\": \"bond-20\"}");
+        OutputFolder folder = new OutputFolder(
+                base, base.resolve("reports"), source.read(base).inputs());
+        folder.remove(new PdfInput(job, "members-handbook-a4.pdf", "members-handbook-a4", null), ".json");
+        assertThat(job).exists();
+    }
+
     @Test
     void manyFailuresStayReadable() {
         List<String> many = IntStream.range(0, 70)
@@ -156,12 +172,12 @@ class GoalExecutionTest {
             documents.add(new Document(new File(name), null, null));
         }
         JobSource.Asked asked = source.read(base);
-        OutputFolder folder = new OutputFolder(base, base.resolve("reports"));
+        OutputFolder folder = new OutputFolder(base, base.resolve("reports"), asked.inputs());
         Work work = new CheckWork(folder, List.of(ReportFormat.JSON, ReportFormat.TEXT), engine);
         UpToDate never = new UpToDate(base, "check", null);
         new GoalExecution(work, folder, never, new Attachments(null, null), log)
                 .run(documents.inOrder().stream()
-                        .map(input -> new GoalExecution.Task(input, source, asked, null))
+                        .map(input -> new GoalExecution.Task(input, source, asked, null, asked.inputs()))
                         .toList());
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.bindprep.BindPrep;
 import io.bindprep.ReportFormat;
+import io.bindprep.files.Inputs;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
@@ -50,7 +51,7 @@ class ImageReadersTest {
 
     private void check(Path pdf) throws Exception {
         JobSource source = new JobSource(null, null, null);
-        OutputFolder folder = new OutputFolder(base, base.resolve("reports"));
+        OutputFolder folder = new OutputFolder(base, base.resolve("reports"), Inputs.NONE);
         GoalExecution run = new GoalExecution(
                 new CheckWork(folder, List.of(ReportFormat.TEXT), BindPrep::check),
                 folder,
@@ -58,7 +59,7 @@ class ImageReadersTest {
                 new Attachments(null, null),
                 new RecordedLog());
         PdfInput input = new PdfInput(pdf, "scan.pdf", "scan", null);
-        run.run(List.of(new GoalExecution.Task(input, source, source.read(base), null)));
+        run.run(List.of(new GoalExecution.Task(input, source, source.read(base), null, Inputs.NONE)));
     }
 
     /** An A4 page with a black square over the holes; two pages make it a leaf. */

@@ -3,6 +3,7 @@ package io.bindprep.maven;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.bindprep.files.Inputs;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,7 +48,7 @@ class PasswordSourceTest {
         PasswordSource source = new PasswordSource("secret", null, null);
         assertThat(source.toString()).doesNotContain("secret");
         PdfInput input = new PdfInput(base.resolve("a.pdf"), "a.pdf", "a", null);
-        assertThat(new GoalExecution.Task(input, null, null, "secret").toString())
+        assertThat(new GoalExecution.Task(input, null, null, "secret", Inputs.NONE).toString())
                 .doesNotContain("secret");
     }
 

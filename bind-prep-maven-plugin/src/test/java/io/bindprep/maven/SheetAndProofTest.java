@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.bindprep.BindPrep;
+import io.bindprep.files.Inputs;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.UnreadableInputException;
@@ -28,7 +29,7 @@ class SheetAndProofTest {
     private Path base;
 
     private OutputFolder folder() {
-        return new OutputFolder(base, base.resolve("out"));
+        return new OutputFolder(base, base.resolve("out"), Inputs.NONE);
     }
 
     private Work sheets() {

@@ -2,6 +2,7 @@ package io.bindprep.maven;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.bindprep.files.Inputs;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,7 +21,7 @@ class UpToDateTest {
 
     @BeforeEach
     void bookAndItsReport() throws Exception {
-        outputs = new OutputFolder(base, base.resolve("out"));
+        outputs = new OutputFolder(base, base.resolve("out"), Inputs.NONE);
         Files.createDirectories(outputs.directory());
         book = new PdfInput(Files.writeString(base.resolve("book.pdf"), "pages"), "book.pdf", "book", null);
         job = new JobSource(null, null, null).read(base);

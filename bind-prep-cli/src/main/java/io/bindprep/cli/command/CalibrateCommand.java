@@ -4,7 +4,9 @@ import io.bindprep.BindPrep;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.catalogue.PunchText;
+import io.bindprep.cli.job.JobInput;
 import io.bindprep.cli.job.NamedFiles;
+import io.bindprep.files.Inputs;
 import io.bindprep.files.WholeFile;
 import io.bindprep.gauge.Calibration;
 import io.bindprep.gauge.CalibrationText;
@@ -111,15 +113,15 @@ public final class CalibrateCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         String name = NamedFiles.yamlStem(input.command(), output);
-        return input.run(output, job -> calibrate(job, name));
+        return input.run(output, (job, inputs) -> calibrate(job, inputs.without(JobInput.PUNCH), name));
     }
 
-    private void calibrate(Job job, String name) throws SettingException, IOException {
+    private void calibrate(Job job, Inputs inputs, String name) throws SettingException, IOException {
         Readings readings = Readings.of(edgeFirst, edgeLast, endFirst, row, bar, error);
         Calibration found = BindPrep.calibrate(job, readings, afresh);
         Punch punch = found.punch();
         boolean builtIn = Catalogue.builtIn().punches().byId(punch.id()).isPresent();
-        WholeFile.write(output, PunchText.of(builtIn ? punch.named(name) : punch));
+        WholeFile.write(output, PunchText.of(builtIn ? punch.named(name) : punch), inputs);
         out.print(CalibrationText.write(found));
         out.println("Punch file written: " + output);
         if (builtIn) {

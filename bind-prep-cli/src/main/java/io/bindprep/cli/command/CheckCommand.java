@@ -14,6 +14,7 @@ import io.bindprep.cli.job.NamedFiles;
 import io.bindprep.cli.output.ReportOutput;
 import io.bindprep.cli.output.WrittenReports;
 import io.bindprep.cli.watch.WatchSession;
+import io.bindprep.files.Inputs;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobOrigin;
 import io.bindprep.job.JobReader;
@@ -183,13 +184,19 @@ public final class CheckCommand implements Callable<Integer> {
                         reports -> new FileCheck(engine, job, password, input, form, reports, pageThreads),
                         threads,
                         input.wording(),
-                        passwordFile);
+                        passwordFile,
+                        read(input));
+    }
+
+    private Inputs read(JobInput input) {
+        Inputs read = input.inputs();
+        return passwordFile == null ? read : read.plus("the password file", passwordFile);
     }
 
     private int check(Job job, @Nullable String password, JobInput input, int threads) {
         try (InputFiles inputs = InputFiles.of(named, in)) {
             List<InputFile> files = inputs.files();
-            WrittenReports written = written(files);
+            WrittenReports written = written(files, read(input));
             Summary summary = new Summary();
             int exit;
             try (ReportOutput output = answers.open(out, terminal, inputs.several())) {
@@ -205,9 +212,9 @@ public final class CheckCommand implements Callable<Integer> {
         }
     }
 
-    private WrittenReports written(List<InputFile> files) {
+    private WrittenReports written(List<InputFile> files, Inputs read) {
         try {
-            return WrittenReports.of(answers.writes(), files);
+            return WrittenReports.of(answers.writes(), files, read);
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), "--write " + e.getMessage(), e);
         }

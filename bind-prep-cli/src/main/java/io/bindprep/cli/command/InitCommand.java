@@ -6,6 +6,7 @@ import io.bindprep.catalogue.PunchText;
 import io.bindprep.catalogue.Punches;
 import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.job.NamedFiles;
+import io.bindprep.files.Inputs;
 import io.bindprep.files.WholeFile;
 import io.bindprep.job.JobText;
 import io.bindprep.setting.Spelling;
@@ -87,7 +88,7 @@ public final class InitCommand implements Callable<Integer> {
             throw wrong(target + " is there already; give another name, or --force to write over it");
         }
         try {
-            WholeFile.write(target, text);
+            WholeFile.write(target, text, Inputs.NONE);
         } catch (IOException e) {
             throw wrong(String.valueOf(e.getMessage()));
         }

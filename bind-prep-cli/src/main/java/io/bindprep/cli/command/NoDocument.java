@@ -3,6 +3,7 @@ package io.bindprep.cli.command;
 import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.job.JobInput;
+import io.bindprep.files.Inputs;
 import io.bindprep.job.Job;
 import io.bindprep.problem.SettingException;
 import java.io.IOException;
@@ -35,10 +36,10 @@ final class NoDocument {
         this.err = err;
     }
 
-    /** What a command does with its job. */
+    /** Does what a command does with its job; the inputs are what it was read from. */
     @FunctionalInterface
     interface Work {
-        void with(Job job) throws SettingException, IOException;
+        void with(Job job, Inputs inputs) throws SettingException, IOException;
     }
 
     CommandSpec command() {
@@ -53,7 +54,8 @@ final class NoDocument {
     int run(Path output, Work work) {
         JobInput input = new JobInput(command, jobFile);
         try {
-            work.with(input.read());
+            Job job = input.read();
+            work.with(job, input.inputs());
             return ExitCode.GOOD;
         } catch (SettingException e) {
             err.println(input.problem(e));

@@ -7,7 +7,9 @@ import io.bindprep.cli.console.Terminal;
 import io.bindprep.cli.input.StandardInput;
 import io.bindprep.cli.job.JobInput;
 import io.bindprep.cli.job.NamedFiles;
+import io.bindprep.files.Inputs;
 import io.bindprep.files.Scratch;
+import io.bindprep.files.WholeFile;
 import io.bindprep.job.Job;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
@@ -73,10 +75,6 @@ final class OneFile {
         T of(CheckRequest request) throws UnreadableInputException, SettingException, IOException;
     }
 
-    Path file() {
-        return file;
-    }
-
     Path output() {
         return output;
     }
@@ -93,11 +91,13 @@ final class OneFile {
         Scratch spooled = null;
         try {
             Job job = input.read();
+            Inputs read = inputs(input, piped);
+            WholeFile.check(output, read.plus("the PDF", file));
             if (piped) {
                 spooled = spooled();
                 file = spooled.path();
             }
-            return answer.applyAsInt(made(work, name, job));
+            return answer.applyAsInt(made(work, name, job, read));
         } catch (UnreadableInputException e) {
             err.print(TextReport.unreadable(
                     name, e, new TextStyle(false, terminal.style().width())));
@@ -115,6 +115,14 @@ final class OneFile {
         }
     }
 
+    private Inputs inputs(JobInput input, boolean piped) {
+        Inputs read = input.inputs();
+        if (passwordFile != null) {
+            read = read.plus("the password file", passwordFile);
+        }
+        return piped ? read.plus("standard input", StandardInput.DEVICE) : read;
+    }
+
     private Scratch spooled() {
         BindPrepCommand root = (BindPrepCommand) command.root().userObject();
         try {
@@ -125,11 +133,11 @@ final class OneFile {
         }
     }
 
-    private <T> T made(Work<T> work, String name, Job job)
+    private <T> T made(Work<T> work, String name, Job job, Inputs read)
             throws UnreadableInputException, SettingException, IOException {
         String password = passwordFile == null ? null : NamedFiles.password(command, passwordFile);
         try (ProgressLine progress = new ProgressLine(err, terminal.showsProgress(), System::nanoTime)) {
-            return work.of(new CheckRequest(file, name, job, password, progress));
+            return work.of(new CheckRequest(file, name, job, password, progress).reading(read));
         }
     }
 }

@@ -79,7 +79,6 @@ public final class SpecCommand implements Callable<Integer> {
 
     private Report written(CheckRequest check) throws UnreadableInputException, SettingException, IOException {
         Report report = engine.check(check);
-        Path file = files.file();
         Path output = files.output();
         SheetFormat form = switch (format) {
             case pdf -> SheetFormat.PDF;
@@ -87,7 +86,7 @@ public final class SpecCommand implements Callable<Integer> {
             case json -> SheetFormat.JSON;
         };
         SheetPaper sheet = paper == PaperName.a4 ? SheetPaper.A4 : SheetPaper.LETTER;
-        WholeFile.write(output, stream -> form.write(report, sheet, stream), file);
+        WholeFile.write(output, stream -> form.write(report, sheet, stream), check.inputs());
         return report;
     }
 

@@ -50,10 +50,10 @@ public final class TestsheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return input.run(output, job -> {
+        return input.run(output, (job, inputs) -> {
             ByteArrayOutputStream pdf = new ByteArrayOutputStream();
             TestSheet sheet = BindPrep.testSheet(job, pdf);
-            WholeFile.write(output, pdf::writeTo);
+            WholeFile.write(output, pdf::writeTo, inputs);
             String settings = sheet.punched().settings().stream()
                     .map(d -> d.name() + " at " + d.centre().inMm())
                     .collect(Collectors.joining(", "));

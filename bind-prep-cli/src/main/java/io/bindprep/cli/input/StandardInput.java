@@ -12,6 +12,9 @@ public final class StandardInput {
     /** What a command line says for it. */
     public static final Path DASH = Path.of("-");
 
+    /** The file that a shell put there, where the system names it. */
+    public static final Path DEVICE = Path.of("/dev/stdin");
+
     /** How reports call it. */
     public static final String NAME = "stdin.pdf";
 

@@ -1,6 +1,7 @@
 package io.bindprep.cli.job;
 
 import io.bindprep.cli.console.Problems;
+import io.bindprep.files.Inputs;
 import io.bindprep.files.TextFile;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobFiles;
@@ -14,10 +15,14 @@ import picocli.CommandLine.Model.CommandSpec;
 
 /** The job that a command line asks for: its options over its job file, with the files that either names. */
 public final class JobInput {
+    /** Name of the punch file among the inputs. */
+    public static final String PUNCH = "the punch file";
+
     private final CommandSpec command;
     private final @Nullable Path jobFile;
     private JobSettings settings;
     private JobFiles files = JobFiles.NONE;
+    private Inputs inputs = Inputs.NONE;
     private boolean together;
 
     public JobInput(CommandSpec command, @Nullable Path jobFile) {
@@ -33,6 +38,7 @@ public final class JobInput {
     /** The settings of options and job file together, not yet judged. */
     public JobSettings settings() throws SettingException {
         if (jobFile != null && !together) {
+            inputs = inputs.plus("the job file", jobFile);
             settings = settings.over(JobSettings.read(NamedFiles.text(command, "--job", jobFile), jobFile.toString()));
         }
         together = true;
@@ -55,9 +61,20 @@ public final class JobInput {
         return Problems.setting(e, settings.place(e.key()).orElse(null));
     }
 
+    /** The files that were read for it, and so are not written over. */
+    public Inputs inputs() {
+        return inputs;
+    }
+
+    private boolean isPunch(String file) {
+        return settings.value("punch").filter(file::equals).isPresent();
+    }
+
     // what a job file names counts from its folder, what an option names from where we are
     private String named(String file, boolean besideJobFile) throws IOException {
         Path named = Path.of(file);
-        return TextFile.read(besideJobFile && jobFile != null ? jobFile.resolveSibling(named) : named);
+        Path path = besideJobFile && jobFile != null ? jobFile.resolveSibling(named) : named;
+        inputs = inputs.plus(isPunch(file) ? PUNCH : "a table of the job", path);
+        return TextFile.read(path);
     }
 }

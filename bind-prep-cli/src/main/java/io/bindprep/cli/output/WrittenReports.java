@@ -3,20 +3,18 @@ package io.bindprep.cli.output;
 import io.bindprep.ReportFormat;
 import io.bindprep.check.Report;
 import io.bindprep.cli.input.InputFile;
+import io.bindprep.files.Inputs;
 import io.bindprep.files.ReportNames;
 import io.bindprep.files.WholeFile;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.request.CheckRequest;
 import java.io.IOException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** The files that {@code --write} asks for: which report of which document goes where. */
 public final class WrittenReports implements ReportFiles {
@@ -25,13 +23,12 @@ public final class WrittenReports implements ReportFiles {
     /** One report to write. */
     private record Target(ReportFormat format, Path file) {}
 
-    private final List<InputFile> inputs;
-    // looked up for each report, so that thousands of files take no longer each than one
-    private final Set<Path> inputPaths = new HashSet<>();
+    private final Inputs protectedFiles;
     private final List<List<Target>> targets = new ArrayList<>();
 
-    private WrittenReports(List<InputFile> inputs) {
-        this.inputs = inputs;
+    private WrittenReports(List<InputFile> inputs, Inputs read) {
+        this.protectedFiles =
+                Inputs.pdfs(inputs.stream().map(InputFile::file).toList()).plus(read);
     }
 
     /**
@@ -39,18 +36,14 @@ public final class WrittenReports implements ReportFiles {
      *
      * @param asked {@code FORMAT=FILE} or {@code DIR/}, each as it was typed
      * @param inputs the documents
+     * @param read files besides that no report is written over
      * @throws IllegalArgumentException where that cannot be done; the message says which, why, and what would do
      */
-    public static WrittenReports of(List<String> asked, List<InputFile> inputs) {
-        WrittenReports reports = new WrittenReports(inputs);
+    public static WrittenReports of(List<String> asked, List<InputFile> inputs, Inputs read) {
+        WrittenReports reports = new WrittenReports(inputs, read);
         if (asked.isEmpty()) {
             inputs.forEach(input -> reports.targets.add(List.of()));
             return reports;
-        }
-        for (InputFile input : inputs) {
-            Path path = input.file().toAbsolutePath().normalize();
-            reports.inputPaths.add(path);
-            reports.inputPaths.add(followed(path));
         }
         List<String> stems = ReportNames.of(inputs.stream().map(InputFile::name).toList());
         Map<Path, String> taken = new HashMap<>();
@@ -108,8 +101,9 @@ public final class WrittenReports implements ReportFiles {
         if (other != null) {
             throw new IllegalArgumentException(asked + ": " + file + " is already written by " + other);
         }
-        if (inputPaths.contains(whole)) {
-            throw new IllegalArgumentException(asked + ": " + file + " is an input, which is never overwritten");
+        if (protectedFiles.has(file)) {
+            throw new IllegalArgumentException(
+                    asked + ": " + file + " is an input, which is never overwritten; name another file");
         }
         Path folder = whole.getParent();
         boolean ours = folder(asked.substring(asked.indexOf('=') + 1));
@@ -127,7 +121,7 @@ public final class WrittenReports implements ReportFiles {
     public List<Unwritten> write(int input, CheckRequest request, Report report) throws UnreadableInputException {
         List<Unwritten> failed = new ArrayList<>();
         for (Target target : targets.get(input)) {
-            put(input, target, target.format().write(request, report), failed);
+            put(target, target.format().write(request, report), failed);
         }
         return failed;
     }
@@ -136,33 +130,20 @@ public final class WrittenReports implements ReportFiles {
     public List<Unwritten> unreadable(int input, String name, UnreadableInputException why) {
         List<Unwritten> failed = new ArrayList<>();
         for (Target target : targets.get(input)) {
-            put(input, target, target.format().unreadable(name, why), failed);
+            put(target, target.format().unreadable(name, why), failed);
         }
         return failed;
     }
 
-    private void put(int input, Target target, String content, List<Unwritten> failed) {
+    private void put(Target target, String content, List<Unwritten> failed) {
         try {
             Path folder = target.file().toAbsolutePath().getParent();
             if (folder != null) {
                 Files.createDirectories(folder);
             }
-            if (inputPaths.contains(followed(target.file().toAbsolutePath()))) {
-                throw new FileSystemException(
-                        target.file().toString(), null, "this is an input, which is never overwritten");
-            }
-            WholeFile.write(target.file(), content, inputs.get(input).file());
+            WholeFile.write(target.file(), content, protectedFiles);
         } catch (IOException e) {
             failed.add(new Unwritten(target.file(), e));
-        }
-    }
-
-    // by whatever link it is reached; one that is not there yet stands for itself
-    private static Path followed(Path file) {
-        try {
-            return file.toRealPath();
-        } catch (IOException e) {
-            return file.normalize();
         }
     }
 }

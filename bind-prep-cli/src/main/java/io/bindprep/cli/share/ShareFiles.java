@@ -3,6 +3,7 @@ package io.bindprep.cli.share;
 import io.bindprep.cli.Main;
 import io.bindprep.cli.command.BuildFacts;
 import io.bindprep.cli.command.CompletionCommand;
+import io.bindprep.files.Inputs;
 import io.bindprep.files.WholeFile;
 import java.io.IOException;
 import java.io.InputStream;
@@ -32,9 +33,9 @@ final class ShareFiles {
         Path pages = Files.createDirectories(share.resolve("man/man1"));
         for (Map.Entry<String, String> page :
                 ManPage.all(line, BuildFacts.read().version()).entrySet()) {
-            WholeFile.write(pages.resolve(page.getKey()), page.getValue());
+            WholeFile.write(pages.resolve(page.getKey()), page.getValue(), Inputs.NONE);
         }
         Path completions = Files.createDirectories(share.resolve("bash-completion/completions"));
-        WholeFile.write(completions.resolve("bind-prep"), CompletionCommand.script(line));
+        WholeFile.write(completions.resolve("bind-prep"), CompletionCommand.script(line), Inputs.NONE);
     }
 }

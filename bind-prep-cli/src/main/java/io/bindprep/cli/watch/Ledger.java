@@ -1,5 +1,6 @@
 package io.bindprep.cli.watch;
 
+import io.bindprep.files.Inputs;
 import io.bindprep.files.WholeFile;
 import java.io.BufferedReader;
 import java.io.Closeable;
@@ -62,10 +63,12 @@ final class Ledger implements Closeable {
     /**
      * Opens the ledger of a folder, or begins one.
      *
+     * @param inputs files that are not written over
      * @throws IOException where it cannot be kept, or another process keeps it now
      */
-    static Ledger open(Path folder) throws IOException {
+    static Ledger open(Path folder, Inputs inputs) throws IOException {
         Path file = folder.resolve(NAME);
+        WholeFile.check(file, inputs);
         Ledger ledger = new Ledger(file, locked(file, StandardOpenOption.CREATE));
         try {
             ledger.read();
@@ -132,7 +135,7 @@ final class Ledger implements Closeable {
         StringBuilder text = new StringBuilder();
         last.forEach((name, entry) -> text.append(line(name, entry)));
         try {
-            WholeFile.write(file, text.toString());
+            WholeFile.write(file, text.toString(), Inputs.NONE);
         } catch (IOException e) {
             return; // longer than it need be, and as true
         }

@@ -9,6 +9,7 @@ import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.input.FolderWalk;
 import io.bindprep.cli.input.InputFile;
 import io.bindprep.cli.output.ReportFiles;
+import io.bindprep.files.Inputs;
 import io.bindprep.problem.UnreadableInputException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -46,6 +47,7 @@ public final class Watch {
     private final Checker checker;
     private final int threads;
     private final String digest;
+    private final Inputs read;
     private final PrintWriter err;
     private final Listener listener;
     private final Settling settling = new Settling();
@@ -58,18 +60,21 @@ public final class Watch {
      * A watch that has not begun.
      *
      * @param digest of everything but the file that an answer hangs on
+     * @param read files that no report is written over
      */
     Watch(
             WatchOptions.Settings settings,
             Checker checker,
             int threads,
             String digest,
+            Inputs read,
             PrintWriter err,
             Listener listener) {
         this.settings = settings;
         this.checker = checker;
         this.threads = threads;
         this.digest = digest;
+        this.read = read;
         this.err = err;
         this.listener = listener;
     }
@@ -82,7 +87,7 @@ public final class Watch {
      */
     int run() throws IOException {
         Files.createDirectories(settings.out());
-        try (Ledger ledger = Ledger.open(settings.out())) {
+        try (Ledger ledger = Ledger.open(settings.out(), read)) {
             if (settings.once()) {
                 pass(ledger);
             } else {
@@ -203,7 +208,7 @@ public final class Watch {
                 digests.add(sha256);
             }
         }
-        WatchedReports reports = new WatchedReports(settings.out(), settings.reports(), files);
+        WatchedReports reports = new WatchedReports(settings.out(), settings.reports(), files, read);
         FileCheck check = checker.of(reports);
         boolean[] more = {true};
         try {

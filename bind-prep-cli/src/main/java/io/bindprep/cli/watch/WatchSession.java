@@ -7,6 +7,7 @@ import io.bindprep.cli.command.OutputOptions;
 import io.bindprep.cli.command.WatchOptions;
 import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
+import io.bindprep.files.Inputs;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -38,16 +39,18 @@ public final class WatchSession {
      *
      * @param wording of the job
      * @param passwordFile that opens encrypted files; null for none
+     * @param read files that no report is written over
      */
     public int run(
             WatchOptions.Settings settings,
             Watch.Checker checker,
             int threads,
             String wording,
-            @Nullable Path passwordFile) {
+            @Nullable Path passwordFile,
+            Inputs read) {
         String digest =
                 digest(BuildFacts.read() + "\n" + wording + "\n" + settings.reports() + "\n" + mark(passwordFile));
-        Watch watch = new Watch(settings, checker, threads, digest, err, this::told);
+        Watch watch = new Watch(settings, checker, threads, digest, read, err, this::told);
         CountDownLatch ended = new CountDownLatch(1);
         Thread watching = Thread.currentThread();
         Thread hook = new Thread(() -> end(watch, watching, ended));

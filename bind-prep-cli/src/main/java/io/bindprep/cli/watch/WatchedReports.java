@@ -3,6 +3,7 @@ package io.bindprep.cli.watch;
 import io.bindprep.ReportFormat;
 import io.bindprep.check.Report;
 import io.bindprep.cli.output.ReportFiles;
+import io.bindprep.files.Inputs;
 import io.bindprep.files.WholeFile;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.request.CheckRequest;
@@ -20,11 +21,14 @@ public final class WatchedReports implements ReportFiles {
     private final Path out;
     private final List<ReportFormat> formats;
     private final List<WatchedFile> files;
+    private final Inputs inputs;
 
-    WatchedReports(Path out, List<ReportFormat> formats, List<WatchedFile> files) {
+    WatchedReports(Path out, List<ReportFormat> formats, List<WatchedFile> files, Inputs read) {
         this.out = out;
         this.formats = formats;
         this.files = files;
+        this.inputs =
+                Inputs.pdfs(files.stream().map(WatchedFile::file).toList()).plus(read);
     }
 
     @Override
@@ -60,7 +64,7 @@ public final class WatchedReports implements ReportFiles {
             if (folder != null) {
                 Files.createDirectories(folder);
             }
-            WholeFile.write(target, content, found.file());
+            WholeFile.write(target, content, inputs);
         } catch (IOException e) {
             failed.add(new Unwritten(target, e));
         }
@@ -69,7 +73,10 @@ public final class WatchedReports implements ReportFiles {
     /** Removes what an earlier state of the file was told, where there is nothing to say of it in these forms. */
     void remove(WatchedFile found) throws IOException {
         for (ReportFormat format : formats) {
-            Files.deleteIfExists(target(found, format));
+            Path old = target(found, format);
+            if (!inputs.has(old)) {
+                Files.deleteIfExists(old);
+            }
         }
     }
 

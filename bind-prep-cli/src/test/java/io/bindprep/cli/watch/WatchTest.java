@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assumptions.assumeThat;
 import io.bindprep.BindPrep;
 import io.bindprep.cli.Cli;
 import io.bindprep.cli.command.CheckCommand;
+import io.bindprep.files.Inputs;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -252,7 +253,7 @@ class WatchTest {
                 "b".repeat(64),
                 new FileStamp(3, 1_795_618_800_123_456_789L, 1_795_618_800_987_654_321L));
         String odd = "tab\t, line\nend, \\t and größe.pdf";
-        try (Ledger ledger = Ledger.open(out)) {
+        try (Ledger ledger = Ledger.open(out, Inputs.NONE)) {
             ledger.add(odd, entry);
             ledger.add("second.pdf", entry);
         }
@@ -260,18 +261,18 @@ class WatchTest {
         byte[] whole = Files.readAllBytes(file);
         for (int cut = 0; cut < whole.length; cut++) {
             Files.write(file, Arrays.copyOf(whole, cut));
-            try (Ledger ledger = Ledger.open(out)) {
+            try (Ledger ledger = Ledger.open(out, Inputs.NONE)) {
                 ledger.add("third.pdf", entry);
             }
-            try (Ledger ledger = Ledger.open(out)) {
+            try (Ledger ledger = Ledger.open(out, Inputs.NONE)) {
                 assertThat(ledger.last("third.pdf")).as("cut at %s", cut).contains(entry);
                 assertThat(ledger.last(odd).isPresent() || cut < whole.length / 2 + 40)
                         .isTrue();
             }
         }
-        try (Ledger ledger = Ledger.open(out)) {
+        try (Ledger ledger = Ledger.open(out, Inputs.NONE)) {
             assertThat(ledger.last(odd)).contains(entry);
-            assertThatThrownBy(() -> Ledger.open(out)).hasMessageContaining("another bind-prep");
+            assertThatThrownBy(() -> Ledger.open(out, Inputs.NONE)).hasMessageContaining("another bind-prep");
         }
     }
 
@@ -280,20 +281,20 @@ class WatchTest {
         Files.createDirectory(out);
         Ledger.Entry old = new Ledger.Entry("a".repeat(64), "b".repeat(64), new FileStamp(3, 4, 5));
         Ledger.Entry now = new Ledger.Entry("a".repeat(64), "c".repeat(64), new FileStamp(6, 7, 8));
-        try (Ledger ledger = Ledger.open(out)) {
+        try (Ledger ledger = Ledger.open(out, Inputs.NONE)) {
             for (int i = 0; i < 100; i++) {
                 ledger.add("book.pdf", i < 99 ? old : now);
             }
             ledger.add("other.pdf", old);
         }
         assertThat(ledgerLines()).isEqualTo(101);
-        try (Ledger ledger = Ledger.open(out)) {
+        try (Ledger ledger = Ledger.open(out, Inputs.NONE)) {
             assertThat(ledgerLines()).isEqualTo(2);
             assertThat(ledger.last("book.pdf")).contains(now);
-            assertThatThrownBy(() -> Ledger.open(out)).hasMessageContaining("another bind-prep");
+            assertThatThrownBy(() -> Ledger.open(out, Inputs.NONE)).hasMessageContaining("another bind-prep");
             ledger.add("third.pdf", now);
         }
-        try (Ledger ledger = Ledger.open(out)) {
+        try (Ledger ledger = Ledger.open(out, Inputs.NONE)) {
             assertThat(ledger.last("book.pdf")).contains(now);
             assertThat(ledger.last("other.pdf")).contains(old);
             assertThat(ledger.last("third.pdf")).contains(now);

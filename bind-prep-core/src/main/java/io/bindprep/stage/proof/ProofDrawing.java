@@ -65,7 +65,7 @@ public final class ProofDrawing {
             if (!refusals.isEmpty()) {
                 return result(Result.REFUSED);
             }
-            WholeFile.write(request.output(), out -> Files.copy(made, out), check.file());
+            WholeFile.write(request.output(), out -> Files.copy(made, out), check.inputs());
             return result(Result.WRITTEN);
         }
     }

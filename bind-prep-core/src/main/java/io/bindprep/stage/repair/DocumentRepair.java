@@ -77,7 +77,8 @@ public final class DocumentRepair {
                     "leave it out, or use blank-versos to print a one-sided document on a two-sided machine",
                     List.of());
         }
-        return new CheckRequest(check.file(), check.name(), job, check.password(), check.progress(), check.helpers());
+        return new CheckRequest(
+                check.file(), check.name(), job, check.password(), check.progress(), check.helpers(), check.read());
     }
 
     private ShiftReport run() throws UnreadableInputException, SettingException, IOException {
@@ -87,7 +88,7 @@ public final class DocumentRepair {
             return refused(null, plan.refusals());
         }
         if (plan.nothing() && blanks.isEmpty()) {
-            WholeFile.write(request.output(), out -> Files.copy(check.file(), out), check.file());
+            WholeFile.write(request.output(), out -> Files.copy(check.file(), out), check.inputs());
             return new ShiftReport(
                     Result.COPIED,
                     request.outputName(),
@@ -172,7 +173,7 @@ public final class DocumentRepair {
             return refused(after, wrong);
         }
         List<String> notes = new RepairNotes(check, before, checked, planned).of(settings, made, cut);
-        WholeFile.write(request.output(), out -> Files.copy(made, out), check.file());
+        WholeFile.write(request.output(), out -> Files.copy(made, out), check.inputs());
         return new ShiftReport(
                 Result.CHANGED,
                 request.outputName(),

@@ -51,6 +51,9 @@ public final class VolumeRepair {
         if (volumes.isEmpty()) {
             return refused(List.of(nothingToSplit()));
         }
+        for (int n = 1; n <= volumes.size(); n++) {
+            WholeFile.check(target(n), request.check().inputs());
+        }
         try (Scratch folder = Scratch.folder()) {
             return made(folder.path());
         }
@@ -88,7 +91,7 @@ public final class VolumeRepair {
         for (int n = 1; n <= volumes.size(); n++) {
             Path from = repaired(folder, n);
             WholeFile.write(
-                    target(n), out -> Files.copy(from, out), request.check().file());
+                    target(n), out -> Files.copy(from, out), request.check().inputs());
         }
         return new SplitReport(before, parts, notes(), List.of());
     }
