@@ -46,6 +46,11 @@ public final class Type {
         return kind != Character.CONTROL && kind != Character.FORMAT && width(codePoint) >= 0;
     }
 
+    /** A number and its unit stay on one line. */
+    private static String glued(String text) {
+        return text.replaceAll("(?<=\\d) (?=(mm|in|um|g|kg|lb|ppi|pt|%)(?!\\w))", "\u00a0");
+    }
+
     private double width(int codePoint) {
         return widths.computeIfAbsent(codePoint, c -> {
             try {
@@ -66,7 +71,7 @@ public final class Type {
     public List<String> lines(String text, double points, double roomMm) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : settable(text).split(" +")) {
+        for (String word : settable(glued(text)).split(" +")) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (widthMm(longer, points) <= roomMm) {
                 line = longer;

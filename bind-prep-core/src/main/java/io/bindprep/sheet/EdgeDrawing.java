@@ -6,8 +6,17 @@ import io.bindprep.binding.Plan;
  * The binding edge with its holes, to be drawn at true size.
  *
  * @param top whether the leaf is bound at its top, so that the row runs from the left
+ * @param left whether it is bound at its left
  */
-public record EdgeDrawing(Plan plan, boolean top) {
+public record EdgeDrawing(Plan plan, boolean top, boolean left) {
+    /**
+     * The side of a punched front leaf that lies up on the drawing, its {@link #start} at the guide: with the binding edge
+     * away from you, a leaf bound at its left has its head at the left only face down.
+     */
+    String face() {
+        return left ? "FACE DOWN" : "FACE UP";
+    }
+
     /** Where the row starts, as the operator says it. */
     String start() {
         return top ? "left" : "head";

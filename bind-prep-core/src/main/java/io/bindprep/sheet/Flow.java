@@ -66,6 +66,18 @@ final class Flow {
         }
     }
 
+    /** The height that a paragraph takes, millimetres. */
+    double height(Type type, double points, double indent, String text) {
+        return type.lines(text, points, room() - indent).size() * points * 0.42;
+    }
+
+    /** Begins a new page unless this one is empty. */
+    void nextPage() throws IOException {
+        if (y > MARGIN) {
+            newPage();
+        }
+    }
+
     /** A heading over a rule, never alone at a page's foot. */
     void heading(Type bold, String text, double follows) throws IOException {
         need(8 + follows);

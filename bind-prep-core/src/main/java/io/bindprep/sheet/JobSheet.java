@@ -25,10 +25,13 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.IntSummaryStatistics;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What a job sheet says, before it is laid out.
@@ -91,7 +94,7 @@ public record JobSheet(
         String digest = report.document().sha256();
         String jobId = jobId(report.job());
         return new JobSheet(
-                report.document().file(),
+                title(report.document().file()),
                 good,
                 VerdictSentence.of(report),
                 report.findings().stream()
@@ -110,6 +113,25 @@ public record JobSheet(
                 digest,
                 jobId,
                 "bind-prep sha256=" + digest + " job=" + jobId);
+    }
+
+    /** A file's name without its folders, whichever system wrote them. */
+    private static String title(String file) {
+        return file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
+    }
+
+    /** Steps at the punch and the closer, which the operator works from; the others prepare. */
+    public List<Step> atThePunch() {
+        return steps.stream()
+                .filter(s -> s.work().compareTo(Step.Work.JOG) >= 0)
+                .toList();
+    }
+
+    /** Steps before the punch is set: printing, trimming, folding. */
+    public List<Step> before() {
+        return steps.stream()
+                .filter(s -> s.work().compareTo(Step.Work.SET_PUNCH) < 0)
+                .toList();
     }
 
     // of the job as reports write it: the text of the record would name tables by their place in memory
@@ -140,10 +162,23 @@ public record JobSheet(
             List<Lift> lifts = report.run().lifts().stream()
                     .filter(l -> l.volume() == volume)
                     .toList();
-            String name = bound.size() == 1 ? "" : "Volume " + volume;
-            parts.add(new VolumeSettings(name, OperatorSetting.of(plan, lifts, top), new EdgeDrawing(plan, top)));
+            String name = bound.size() == 1 ? "" : "Volume " + volume + pages(lifts);
+            parts.add(new VolumeSettings(
+                    name,
+                    OperatorSetting.of(plan, lifts, top),
+                    new EdgeDrawing(plan, top, report.job().bindingEdge() == BindingEdge.LEFT)));
         }
         return parts;
+    }
+
+    /** The pages that lifts hold, ", pages 1-200"; empty where none is printed. */
+    private static String pages(List<Lift> lifts) {
+        IntSummaryStatistics pages = lifts.stream()
+                .flatMap(l -> Stream.of(l.firstPage(), l.lastPage()))
+                .filter(Objects::nonNull)
+                .mapToInt(Integer::intValue)
+                .summaryStatistics();
+        return pages.getCount() == 0 ? "" : ", pages " + pages.getMin() + "-" + pages.getMax();
     }
 
     private static LiftLine lift(Lift lift) {
@@ -166,7 +201,7 @@ public record JobSheet(
 
     private static List<List<String>> materials(Materials materials) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("What", "For", "A copy", "All copies", "Overs", "Lay out"));
+        rows.add(List.of("What", "For", "Per copy", "All copies", "Overs", "Total to issue"));
         for (StockNeed need : materials.stocks()) {
             rows.add(List.of(
                     need.stock().name(),

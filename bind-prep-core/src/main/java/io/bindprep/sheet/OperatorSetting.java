@@ -18,6 +18,12 @@ import java.util.List;
 public record OperatorSetting(String label, String value, String note) {
     private static final int MOST_RANGES = 6;
 
+    /** The dial's own name, where it is more than the distance. */
+    private static String dial(Plan plan) {
+        String name = plan.depth().setting().name();
+        return name.matches("[0-9].*|fixed") ? "" : name + ", ";
+    }
+
     /** The settings in the order in which they are made. */
     static List<OperatorSetting> of(Plan plan, List<Lift> lifts, boolean top) {
         List<OperatorSetting> all = new ArrayList<>();
@@ -36,15 +42,15 @@ public record OperatorSetting(String label, String value, String note) {
                 pulled.isEmpty() ? "none" : PageLists.compact(pulled, MOST_RANGES),
                 plan.row().holes().size() + " holes stay; pins count from the side guide"));
         all.add(new OperatorSetting(
-                "Depth: edge to hole centre",
-                plan.edgeDistance().inMm(),
-                LengthText.inches(plan.edgeDistance()) + "; paper outside the hole "
-                        + plan.edgeDistance().minus(plan.holeAcross().half()).inMm()));
+                "Depth, binding edge to hole centre",
+                dial(plan) + LengthText.mm(plan.edgeDistance().mm()),
+                LengthText.thirtySeconds(plan.edgeDistance()) + "; paper outside the hole "
+                        + LengthText.mm(plan.depth().outside().mm())));
         Length first = plan.row().holes().get(0).centre();
         Length off = plan.row().guideOff();
         all.add(new OperatorSetting(
                 "Side guide",
-                first.inMm(),
+                LengthText.mm(first.mm()),
                 (off.equals(Length.ZERO)
                                 ? ""
                                 : "by its own scale " + first.minus(off).inMm() + ", as measured; ")

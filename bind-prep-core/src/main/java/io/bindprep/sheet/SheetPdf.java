@@ -10,6 +10,7 @@ import io.bindprep.run.Step;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Writes a job sheet as a PDF in black and white with its typefaces embedded; the same sheet gives the same bytes.
@@ -21,6 +22,11 @@ public final class SheetPdf {
     private static final double TILE = 21;
     private static final int TILES = 3;
     private static final double LARGE = 26;
+    private static final double BOX = 5.2;
+    private static final double STEP_INDENT = 32;
+
+    /** Boxes of one lift on a line, beside its pages. */
+    private static final int MOST_BOXES = 16;
 
     private final JobSheet sheet;
     private final Flow flow;
@@ -46,7 +52,8 @@ public final class SheetPdf {
             pdf.paint();
             pdf.flow.finish(
                     plain,
-                    "Job " + sheet.jobId() + " · sha256 " + sheet.digest().substring(0, 16) + " · " + sheet.title());
+                    sheet.title() + " · job " + sheet.jobId() + " · sha256 "
+                            + sheet.digest().substring(0, 16));
             document.save("Job sheet: " + sheet.title(), out);
         }
     }
@@ -54,14 +61,20 @@ public final class SheetPdf {
     private void paint() throws IOException {
         new TitleBlock(sheet, plain, bold).paint(flow);
         verdict();
-        for (JobSheet.VolumeSettings part : sheet.parts()) {
-            settings(part);
-            edge(part);
+        for (int part = 0; part < sheet.parts().size(); part++) {
+            if (part > 0) {
+                flow.nextPage();
+            }
+            settings(sheet.parts().get(part));
+            edge(sheet.parts().get(part));
+            lifts(part + 1);
         }
-        lifts();
-        materials();
-        steps();
+        steps("At the punch, in this order", sheet.atThePunch());
         cautions();
+        flow.nextPage();
+        steps("Before the punch", sheet.before());
+        materials();
+        faults();
         numbers();
         reasons();
     }
@@ -83,8 +96,17 @@ public final class SheetPdf {
         }
         ink.grey(0);
         flow.down(height + 1.5);
+    }
+
+    private void faults() throws IOException {
+        if (sheet.faults().isEmpty()) {
+            return;
+        }
+        flow.heading(bold, "Findings", 8);
         for (String fault : sheet.faults()) {
-            flow.paragraph(plain, 7.5, 0, fault);
+            flow.need(flow.height(plain, 8, 0, fault) + 1);
+            flow.paragraph(plain, 8, 0, fault);
+            flow.down(1);
         }
     }
 
@@ -123,7 +145,11 @@ public final class SheetPdf {
 
     private void edge(JobSheet.VolumeSettings part) throws IOException {
         EdgePainter painter = new EdgePainter(part.edge(), flow.room());
-        flow.heading(bold, "The binding edge at true size: lay a punched sheet on it", painter.pieceHeight());
+        flow.heading(
+                bold,
+                "Last, punch a waste sheet and lay it on this drawing: "
+                        + part.edge().face() + ", " + part.edge().start() + " to the guide",
+                painter.pieceHeight());
         for (int piece = 0; piece < painter.pieces(); piece++) {
             flow.need(painter.pieceHeight());
             painter.paint(new InkPen(flow.ink(), plain, bold), piece, flow.left(), flow.y());
@@ -145,39 +171,44 @@ public final class SheetPdf {
         flow.down(5);
     }
 
-    private void lifts() throws IOException {
+    /** A box for each lift of each copy; for more copies than fit a line, a tally. */
+    private void lifts(int volume) throws IOException {
         flow.heading(
                 bold,
-                "Lifts: tick each off" + (sheet.copies() == 1 ? "" : " (first copy; the others alike)") + " · "
-                        + sheet.strokes() + (sheet.strokes() == 1 ? " pull" : " strokes") + " in all",
+                "Lifts, a box for every copy · " + sheet.strokes() + (sheet.strokes() == 1 ? " stroke" : " strokes")
+                        + " in all",
                 6);
-        double width = flow.room() / 2;
         double step = 5.6;
-        for (int i = 0; i < sheet.lifts().size(); i += 2) {
+        List<JobSheet.LiftLine> lifts =
+                sheet.lifts().stream().filter(l -> l.volume() == volume).toList();
+        boolean boxes = sheet.copies() <= MOST_BOXES;
+        double width = boxes && sheet.copies() > 3 ? flow.room() : flow.room() / 2;
+        int across = width < flow.room() ? 2 : 1;
+        for (int i = 0; i < lifts.size(); i += across) {
             flow.need(step);
-            for (int side = 0; side < 2 && i + side < sheet.lifts().size(); side++) {
-                JobSheet.LiftLine lift = sheet.lifts().get(i + side);
-                double x = flow.left() + side * width;
-                Ink ink = flow.ink();
-                ink.width(0.3);
-                ink.box(x, flow.y() + 1, 3.6, 3.6, false);
-                String text = (sheet.parts().size() > 1 ? "vol. " + lift.volume() + ": " : "") + lift.text();
-                ink.text(
-                        plain,
-                        9,
-                        x + 5.5,
-                        flow.y() + 4.2,
-                        plain.lines("Lift " + (i + side + 1) + ": " + text, 9, width - 7)
-                                .get(0));
+            for (int side = 0; side < across && i + side < lifts.size(); side++) {
+                lift(i + side + 1, lifts.get(i + side), flow.left() + side * width, width, boxes ? sheet.copies() : 1);
             }
             flow.down(step);
         }
-        if (sheet.copies() > 1) {
+        if (!boxes) {
             flow.need(7);
-            flow.ink().text(plain, 9, flow.left(), flow.y() + 4.6, "Copies punched:");
+            String tally = "Tally of " + sheet.copies() + " copies punched:";
+            flow.ink().text(plain, 9, flow.left(), flow.y() + 4.6, tally);
             flow.ink().width(0.15);
-            flow.ink().line(flow.left() + 28, flow.y() + 5, flow.left() + flow.room(), flow.y() + 5);
+            flow.ink().line(flow.left() + 50, flow.y() + 5, flow.left() + flow.room(), flow.y() + 5);
             flow.down(7);
+        }
+    }
+
+    private void lift(int number, JobSheet.LiftLine lift, double x, double width, int boxes) throws IOException {
+        Ink ink = flow.ink();
+        ink.width(0.3);
+        double room = width - boxes * BOX - 4;
+        String text = "Lift " + number + ": " + lift.text();
+        ink.text(plain, 9, x, flow.y() + 4.2, plain.lines(text, 9, room).get(0));
+        for (int box = 0; box < boxes; box++) {
+            ink.box(x + room + box * BOX, flow.y() + 1, 3.6, 3.6, false);
         }
     }
 
@@ -211,24 +242,34 @@ public final class SheetPdf {
         }
     }
 
-    private void steps() throws IOException {
-        flow.heading(bold, "Steps", 8);
-        int number = 1;
-        for (Step step : sheet.steps()) {
-            flow.need(4.5);
-            flow.ink().text(bold, 9, flow.left(), flow.y() + 3.1, number++ + "  " + JobSheet.name(step));
+    private void steps(String heading, List<Step> steps) throws IOException {
+        if (steps.isEmpty()) {
+            return;
+        }
+        flow.heading(bold, heading, 8);
+        for (Step step : steps) {
+            double height = 2;
             for (String instruction : step.instructions()) {
-                flow.paragraph(plain, 9, 30, instruction);
+                height += flow.height(plain, 9, STEP_INDENT, instruction);
             }
-            flow.down(0.6);
+            flow.need(Math.max(5, height)); // no step breaks across pages
+            Ink ink = flow.ink();
+            ink.width(0.3);
+            ink.box(flow.left(), flow.y() + 0.4, 3.4, 3.4, false);
+            ink.text(bold, 9, flow.left() + 5.5, flow.y() + 3.1, JobSheet.name(step));
+            for (String instruction : step.instructions()) {
+                flow.paragraph(plain, 9, STEP_INDENT, instruction);
+            }
+            flow.down(0.8);
         }
     }
 
+    /** All in one paragraph, so that they stay on the operator's page. */
     private void cautions() throws IOException {
-        flow.heading(bold, "Cautions", 8);
-        for (Caution caution : sheet.cautions()) {
-            flow.paragraph(plain, 8.2, 0, "! " + caution.text());
-        }
+        String all = sheet.cautions().stream().map(Caution::text).collect(Collectors.joining("  ! "));
+        flow.down(1.5);
+        flow.need(flow.height(plain, 7, 0, "! " + all));
+        flow.paragraph(plain, 7, 0, "! " + all);
     }
 
     private void numbers() throws IOException {

@@ -18,7 +18,8 @@ public record SheetView(JobSheet sheet, List<PartView> parts, String code, int c
     private static final double ROOM_MM = 180;
 
     /** What is bound as one, with its edge in pieces. */
-    public record PartView(String heading, List<OperatorSetting> settings, List<Piece> pieces) {
+    public record PartView(
+            String heading, List<OperatorSetting> settings, List<Piece> pieces, String face, String start) {
         public PartView {
             settings = List.copyOf(settings);
             pieces = List.copyOf(pieces);
@@ -54,7 +55,12 @@ public record SheetView(JobSheet sheet, List<PartView> parts, String code, int c
             pieces.add(new Piece(pen.elements(), SvgPen.number(ROOM_MM), SvgPen.number(painter.pieceHeight())));
         }
         String heading = part.name().isEmpty() ? "Settings, in this order" : part.name() + ": settings, in this order";
-        return new PartView(heading, part.settings(), pieces);
+        return new PartView(
+                heading,
+                part.settings(),
+                pieces,
+                part.edge().face(),
+                part.edge().start());
     }
 
     private static String path(QrCode code) {

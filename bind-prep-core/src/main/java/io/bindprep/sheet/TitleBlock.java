@@ -5,7 +5,7 @@ import io.bindprep.paint.Type;
 import io.nayuki.qrcodegen.QrCode;
 import java.io.IOException;
 
-/** Whose sheet it is: the document's name at any length, the digests, and both in a QR code. */
+/** Head of a sheet: the document's name at any length, lines for the job's own numbers, the digests as a QR code. */
 final class TitleBlock {
     private static final double CODE = 21;
 
@@ -32,15 +32,25 @@ final class TitleBlock {
             at += size * 0.42;
             ink.text(bold, size, flow.left(), at - 1, line);
         }
-        at = Math.max(at + 3, top + CODE - 4.2);
-        ink.text(plain, 7, flow.left(), at, "document sha256 " + sheet.digest());
+        double fields = Math.max(at + 5, top + CODE - 5);
+        field(ink, flow.left(), fields, room * 0.2, "Job no.");
+        field(ink, flow.left() + room * 0.22, fields, room * 0.34, "Customer");
+        field(ink, flow.left() + room * 0.58, fields, room * 0.18, "Due");
+        field(ink, flow.left() + room * 0.78, fields, room * 0.1, "Initials");
         ink.text(
-                plain,
-                7,
-                flow.left(),
-                at + 3.4,
-                "job " + sheet.jobId() + " · " + sheet.copies() + (sheet.copies() == 1 ? " copy" : " copies"));
-        flow.down(at + 6.2 - top);
+                bold,
+                9.5,
+                flow.left() + room * 0.9,
+                fields + 3,
+                sheet.copies() + (sheet.copies() == 1 ? " copy" : " copies"));
+        flow.down(fields + 6 - top);
+    }
+
+    /** A line to write on, its name below. */
+    private void field(Ink ink, double x, double y, double width, String name) throws IOException {
+        ink.width(0.2);
+        ink.line(x, y + 1, x + width, y + 1);
+        ink.text(plain, 7, x, y + 4, name);
     }
 
     private void code(Ink ink, double x, double y) throws IOException {

@@ -53,6 +53,12 @@ public final class LengthText {
         return (whole == 0 ? fraction : whole + "-" + fraction) + " in";
     }
 
+    /** Inches to the nearest 1/32, as a hand can set them: "7/32 in". */
+    public static String thirtySeconds(Length length) {
+        long parts = Math.round(length.inches() * 32);
+        return inches(Length.ofInch(Math.toIntExact(parts), 32));
+    }
+
     /** The length without any rounding, as {@link Length#parse} reads it, negative ones with a minus before: "5.08 mm", "5/32 in". */
     public static String exact(Length length) {
         if (length.units() < 0) {

@@ -379,19 +379,40 @@ class SheetPdfTest {
 
     @Test
     void keyNumbersReadFromAMetreAway() throws Exception {
-        // 24 pt is 8.5 mm: well over what letters of 1/200 of the distance ask for (from memory, no source)
+        // capitals of 5 mm, a 200th of a metre (from memory, no source), are 20 pt
         try (PDDocument document = Loader.loadPDF(pdf(JobSheet.of(handbook), SheetPaper.LETTER))) {
             StringBuilder large = new StringBuilder();
             new PDFTextStripper() {
                 @Override
                 protected void processTextPosition(TextPosition glyph) {
-                    if (glyph.getFontSizeInPt() >= 24) {
+                    if (glyph.getFontSizeInPt() >= 20) {
                         large.append(glyph.getUnicode());
                     }
                 }
             }.getText(document);
             // pins 35 and 36 and the shallowest centre of 0.2 in (XJDF 2.2 F.10) on A4
-            assertThat(large.toString()).contains("3:1", "35-36", "5.08 mm", "8.8 mm");
+            assertThat(large.toString().replace('\u00a0', ' ')).contains("3:1", "35-36", "5.1 mm", "8.8 mm");
         }
+    }
+
+    /** All that is set and done stands on the first page; what prepares and explains it on the next. */
+    @Test
+    void theOperatorsPageComesFirst() throws Exception {
+        try (PDDocument document = Loader.loadPDF(pdf(JobSheet.of(handbook), SheetPaper.A4))) {
+            PDFTextStripper text = new PDFTextStripper();
+            text.setEndPage(1);
+            assertThat(text.getText(document))
+                    .contains("Job no.", "Customer", "Due", "Initials", "FACE DOWN", "Thread", "Close", "Check")
+                    .contains("local law", "trained people")
+                    .doesNotContain("MATERIALS", "WHY");
+            text.setStartPage(2);
+            text.setEndPage(2);
+            assertThat(text.getText(document)).contains("BEFORE THE PUNCH", "MATERIALS", "WHY");
+        }
+    }
+
+    @Test
+    void theTitleIsNoPath() {
+        assertThat(JobSheet.of(handbook).title()).isEqualTo("members-handbook-a4.pdf");
     }
 }
