@@ -25,11 +25,13 @@ public record Depth(
         PUNCH,
         /** Ring holes lie where the mechanism has them, whatever the stack. */
         PATTERN,
-        /** The deepest that suits the stack. */
+        /** The deepest that suits the element. */
+        ELEMENT,
+        /** The deepest that the punch has for a stack of that thickness. */
         THICKNESS,
-        /** Deeper ones that suit the stack would keep pages from turning. */
+        /** Deeper ones that suit would keep pages from turning. */
         TURNING,
-        /** Deeper ones that suit the stack hit more of the content. */
+        /** Deeper ones that suit hit more of the content. */
         CONTENT
     }
 

@@ -11,23 +11,17 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Chooses among the settings of a punch's depth stop: the deepest that the stack's thickness suggests, at which pages
- * turn freely and which hits no more of the content than a shallower one.
+ * Chooses among the settings of a punch's depth stop: the deepest that suits the element, at which pages turn freely and
+ * which hits no more of the content than a shallower one. A shop's punch may say from which stack on each setting suits.
  */
 final class DepthChooser {
-    // up to 1/4 in of stack the shallowest, from 5/16 in a middle one, at 9/16 in the deep one; when in doubt shallow:
-    // common practice, no source
-    private static final Length MIDDLE_FROM = Length.ofInch(5, 16);
-    private static final Length DEEP_FROM = Length.ofInch(9, 16);
-    private static final String RULE =
-            "up to 1/4 in of stack the shallowest setting, from 5/16 in a middle one, from 9/16 in the"
-                    + " deepest, in doubt the shallower; common practice, no source";
-
     private final Job job;
     private final Stack stack;
     private final Length usual;
+    private final @Nullable Length size;
     private final List<Plan> plans;
     private final List<PageCount> counts;
 
@@ -35,13 +29,15 @@ final class DepthChooser {
      * A choice.
      *
      * @param usual the pattern's own centre
+     * @param size the size of the element, of the largest where none takes the whole; null where none is known
      * @param plans one for each setting, shallow to deep
      * @param counts what each does to the content; empty where nobody looked
      */
-    DepthChooser(Job job, Stack stack, Length usual, List<Plan> plans, List<PageCount> counts) {
+    DepthChooser(Job job, Stack stack, Length usual, @Nullable Length size, List<Plan> plans, List<PageCount> counts) {
         this.job = job;
         this.stack = stack;
         this.usual = usual;
+        this.size = size;
         this.plans = plans;
         this.counts = counts;
     }
@@ -75,15 +71,11 @@ final class DepthChooser {
         }
         int free = turning.get(turning.size() - 1);
         int best = counts.isEmpty() ? free : leastHit(turning);
-        Decider decider = best != free ? Decider.CONTENT : free != suited ? Decider.TURNING : Decider.THICKNESS;
+        Decider decider = best != free ? Decider.CONTENT : free != suited ? Decider.TURNING : suits();
         if (none && suited == 0) {
             decider = Decider.TURNING;
         }
-        String text = (plans.get(0).element() == null
-                        ? "as no element is known to take the whole, a stack of "
-                        : "the thinnest likely stack of ")
-                + LengthText.both(stack.min()) + " suggests " + name(suited) + " ("
-                + RULE + "); "
+        String text = suggests(suited)
                 + (free != suited ? "at " + name(suited) + " " + turning(suited) + "; " : "")
                 + turning(free)
                 + (none ? ", the shallowest there is" : "")
@@ -91,9 +83,48 @@ final class DepthChooser {
         return settled(best, decider, text);
     }
 
+    /** The deepest setting that suits, the shallowest where none does. */
     private int suited() {
-        int last = plans.size() - 1;
-        return stack.min().compareTo(MIDDLE_FROM) < 0 ? 0 : stack.min().compareTo(DEEP_FROM) < 0 ? last / 2 : last;
+        return IntStream.range(0, plans.size())
+                .filter(i -> stepped() ? reached(i) : suits(i))
+                .max()
+                .orElse(0);
+    }
+
+    /** Whether the punch says itself from which stack on its settings suit. */
+    private boolean stepped() {
+        return plans.stream().anyMatch(p -> p.depth().setting().fromStack() != null);
+    }
+
+    private boolean reached(int at) {
+        Length from = depth(at).setting().fromStack();
+        return from == null || stack.min().compareTo(from) >= 0;
+    }
+
+    private boolean suits(int at) {
+        return size != null && depth(at).outside().compareTo(share(size)) <= 0;
+    }
+
+    private static Length share(Length size) {
+        return Length.ofMicrometres(size.micrometres().multiply(Limits.DEPTH_SHARE));
+    }
+
+    private Decider suits() {
+        return stepped() ? Decider.THICKNESS : Decider.ELEMENT;
+    }
+
+    private String suggests(int suited) {
+        if (stepped()) {
+            return "the thinnest likely stack of " + LengthText.both(stack.min()) + " suggests " + name(suited)
+                    + ", as the punch's settings say; ";
+        }
+        if (size == null) {
+            return "no element is known, so that the shallowest is taken; ";
+        }
+        return (plans.get(0).element() == null ? "as no element takes the whole, the largest of " : "the element of ")
+                + LengthText.both(size) + " suggests " + name(suited) + ", the deepest with at most "
+                + share(size).inMm() + " of paper outside the holes, else the shallowest ("
+                + Limits.DEPTH_SHARE + " of its size: " + Limits.DEPTH_SHARE_SOURCE + "); ";
     }
 
     /** The deepest of those with the fewest pages hit, then the fewest tight. */

@@ -16,8 +16,8 @@ import java.util.stream.IntStream;
 final class DepthSettings {
     // lengths are shown to a hundredth of a millimetre, so that one copied from a report must match
     private static final Length SHOWN = Length.ofMm("0.005");
-    // deeper than any punch for these elements cuts: what lies above is a slip of the unit
-    private static final Length DEEPEST = Length.ofInch(1, 1);
+    // what lies above is a slip of the unit
+    private static final Length DEEPEST = Limits.DEEPEST.value();
 
     private DepthSettings() {}
 

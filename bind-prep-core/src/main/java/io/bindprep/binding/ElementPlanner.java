@@ -22,9 +22,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Chooses the element, and says what to measure where the stack's likely range lies across two. */
 final class ElementPlanner {
-    // F. T. Carson, NBS Research Paper RP69 (1929): measure a pack of at least 0.1 in and divide
-    private static final Length LEAST_PACK = Length.ofInch(1, 10);
-
     private final Job job;
     private final Block block;
     private final Stack stack;
@@ -119,7 +116,7 @@ final class ElementPlanner {
                         + (measure.packAtMost().compareTo(Length.ZERO) > 0
                                 ? ", which decides at " + measure.packAtMost().inMm()
                                 : "")
-                        + " (a pack of at least 0.1 in: F. T. Carson, NBS Research Paper RP69, 1929)");
+                        + " (" + Limits.PACK.source() + ")");
         return new ElementChoice(
                 element, sheets, near, open, large == null ? List.of() : List.of(small, large), measure);
     }
@@ -149,7 +146,8 @@ final class ElementPlanner {
                         stock.caliperUm().add(stock.toleranceUm()).multiply(BigDecimal.valueOf(entry.getValue())));
             }
         }
-        int sheets = LEAST_PACK
+        int sheets = Limits.PACK
+                .value()
                 .micrometres()
                 .divide(most.caliperUm(), 0, RoundingMode.CEILING)
                 .intValueExact();

@@ -3,6 +3,7 @@ package io.bindprep.binding;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.catalogue.Method;
+import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -89,6 +90,12 @@ public record Plan(
     /** The element; null where none takes the stack or none is known. */
     public @Nullable Element element() {
         return chosen.element();
+    }
+
+    /** Whether the paper outside the holes lies inside the closed element with the thinnest likely stack; so too where none is known. */
+    public boolean paperLiesInside(Stack stack) {
+        Element element = element();
+        return element == null || depth.outside().compareTo(Turning.limit(element.size(), stack.min())) < 0;
     }
 
     /** Loops of each piece of the element, in order; empty where it has none. */

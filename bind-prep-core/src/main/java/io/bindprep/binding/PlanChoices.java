@@ -4,6 +4,7 @@ import io.bindprep.job.Job;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Every way to punch that is weighed: the settings of the punch's depth stop, of which one will be chosen, and the other
@@ -13,13 +14,15 @@ public final class PlanChoices {
     private final Job job;
     private final Stack stack;
     private final Length usual;
+    private final @Nullable Length size;
     private final List<Plan> settings;
     private final List<Plan> others;
 
-    PlanChoices(Job job, Stack stack, Length usual, List<Plan> settings, List<Plan> others) {
+    PlanChoices(Job job, Stack stack, Length usual, @Nullable Length size, List<Plan> settings, List<Plan> others) {
         this.job = job;
         this.stack = stack;
         this.usual = usual;
+        this.size = size;
         this.settings = List.copyOf(settings);
         this.others = List.copyOf(others);
     }
@@ -51,11 +54,13 @@ public final class PlanChoices {
         if (counts.size() != settings.size()) {
             throw new IllegalArgumentException(counts.size() + " counts for " + settings.size() + " settings");
         }
-        return new DepthChooser(job, stack, usual, settings, counts).choose();
+        return new DepthChooser(job, stack, usual, size, settings, counts).choose();
     }
 
     /** The plan as far as it can be made without the content. */
     public Plan settleUnseen() {
-        return new DepthChooser(job, stack, usual, settings, List.of()).choose().plan();
+        return new DepthChooser(job, stack, usual, size, settings, List.of())
+                .choose()
+                .plan();
     }
 }

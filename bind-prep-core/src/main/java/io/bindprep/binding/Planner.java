@@ -27,12 +27,6 @@ import org.jspecify.annotations.Nullable;
  * unknown, or a punch or pattern that the binding edge does not take, is.
  */
 public final class Planner {
-    // Markovits, "Good Wire Work is a Balancing Act", Printing News: copy at least 3/8 in off at 3:1, 1/2 in at 2:1
-    private static final Length CLEAR_3_1 = Length.ofInch(3, 8);
-    private static final Length CLEAR_2_1 = Length.ofInch(1, 2);
-    // a college print shop's guide: live matter 1/4 in further from the binding edge than usual
-    private static final Length CLEAR_OF_HOLE = Length.ofInch(1, 4);
-
     private final Job job;
     private final Block block;
     private final Stack stack;
@@ -130,10 +124,16 @@ public final class Planner {
         for (DepthSetting setting : DepthSettings.of(job, choice.pattern(), choice.punch())) {
             plans.add(new Planner(job, block, stack, edge, choice).at(setting));
         }
+        Plan shallowest = plans.get(0);
+        List<Elements.Entry> known = job.catalogue().elements().of(choice.pattern());
+        Element element = shallowest.element() != null
+                ? shallowest.element()
+                : known.isEmpty() ? null : known.get(known.size() - 1).element();
         return new PlanChoices(
                 job,
-                bound(plans.get(0), job, stack, choice.punch()),
+                bound(shallowest, job, stack, choice.punch()),
                 choice.pattern().centre(),
+                element == null ? null : element.size(),
                 plans,
                 others);
     }
@@ -243,15 +243,10 @@ public final class Planner {
             return own;
         }
         boolean wire = pattern.method() == Method.WIRE;
-        Length margin = wire
-                ? pattern.pitchName().equals("3:1") ? CLEAR_3_1 : CLEAR_2_1
-                : centre.plus(pattern.holeAcross().half()).plus(CLEAR_OF_HOLE);
-        reason(
-                Topic.MARGIN,
-                "binding margin " + margin.inMm() + " at " + pattern.pitchName() + ": "
-                        + (wire
-                                ? "G. Markovits, \"Good Wire Work is a Balancing Act\", Printing News"
-                                : "1/4 in beyond the holes (a college print shop's guide)"));
+        Limits.Limit limit = wire ? Limits.wireMargin(pattern.pitchName()) : Limits.MARGIN_BEYOND_HOLES;
+        Length margin =
+                wire ? limit.value() : centre.plus(pattern.holeAcross().half()).plus(limit.value());
+        reason(Topic.MARGIN, "binding margin " + margin.inMm() + " at " + pattern.pitchName() + ": " + limit.source());
         return margin;
     }
 }

@@ -14,8 +14,6 @@ import java.util.Optional;
 
 /** Which pattern on which punch: the job's own, else by the method and the stack. */
 record PunchChoice(Pattern pattern, Punch punch, String because) {
-    // a US sheet's binding edge as cut: 1/16 in, a college print shop's guide
-    private static final Length US_CUT = Length.ofInch(1, 16);
     private static final List<Length> US_EDGES =
             List.of(Length.ofInch(11, 1), Length.ofInch(14, 1), Length.ofInch(17, 1));
 
@@ -124,7 +122,7 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
                                 + " no source";
             }
             default -> {
-                boolean us = US_EDGES.stream().anyMatch(e -> e.minus(edge).abs().compareTo(US_CUT) <= 0);
+                boolean us = US_EDGES.stream().anyMatch(e -> e.minus(edge).abs().compareTo(Limits.CUT.value()) <= 0);
                 id = us ? "R3i-US" : "R2m-ISO";
                 because = us
                         ? "three rings R3i-US (XJDF 2.2 F.3): the binding edge of " + edge.inMm()

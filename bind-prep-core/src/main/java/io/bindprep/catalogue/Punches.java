@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The punches known by name: a generic one for each pattern, a few by a published count of holes, and the shop's own.
@@ -76,8 +77,13 @@ public final class Punches {
             if (centre.compareTo(Length.ZERO) <= 0 || centre.compareTo(Length.ofMm(50)) > 0) {
                 throw row.wrong("centre", "is not more than nothing and at most 50 mm: mistaken unit?", List.of());
             }
-            return new Depth(id(row.get("punch")), new DepthSetting(row.get("name"), centre, row.source()));
+            return new Depth(
+                    id(row.get("punch")), new DepthSetting(row.get("name"), centre, fromStack(row), row.source()));
         }
+    }
+
+    private static @Nullable Length fromStack(Table.Row row) {
+        return row.get("from_stack").isEmpty() ? null : row.read("from_stack", Length::parse);
     }
 
     private static Map<String, List<DepthSetting>> depths(List<Depth> rows) {

@@ -168,6 +168,16 @@ public final class FindingKinds {
                     "Punch less deep (depth), or take a larger element (clearance)."),
             kind(
                     ERROR,
+                    "paper-outside-long",
+                    "So much paper lies outside the holes that the element does not close round it.",
+                    "Punch less deep (depth), or take a larger element (clearance)."),
+            kind(
+                    List.of(ERROR, WARNING),
+                    "paper-outside-short",
+                    "So little paper lies outside the holes that leaves tear out.",
+                    "Punch deeper (depth), or measure the punch's stop again."),
+            kind(
+                    ERROR,
                     "pins-fixed",
                     "A pin would cut a half hole or leave too little paper at the sheet's end, and cannot be pulled.",
                     "Punch this size on a machine whose end pins come out, or choose another punch, pitch or trim."),

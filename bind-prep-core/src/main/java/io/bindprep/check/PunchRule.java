@@ -1,6 +1,7 @@
 package io.bindprep.check;
 
 import io.bindprep.binding.Gap;
+import io.bindprep.binding.Limits;
 import io.bindprep.binding.Plan;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.ElementSizes;
@@ -17,7 +18,9 @@ import java.util.Optional;
  * {@code edge-unpunchable}: no hole row fits the binding edge; {@code pins-fixed}: a pin that would cut a half hole and cannot be pulled; {@code binding-margin-inside-hole-zone}:
  * the job lets live matter stand where the holes may fall; {@code hanger-pins-fixed}: a hole would be cut into the hanger's
  * gap; {@code feed-same-end}: a leaf fed turned over would miss the element; {@code closer-size}: the closer does not
- * take the element; {@code pages-turn-stiffly}: so much paper lies outside the holes that pages do not turn freely.
+ * take the element; {@code pages-turn-stiffly}: so much paper lies outside the holes that pages do not turn freely;
+ * {@code paper-outside-long}: so much that it does not lie inside the closed element; {@code paper-outside-short}: so little
+ * that it tears.
  */
 final class PunchRule implements Rule {
     @Override
@@ -44,6 +47,7 @@ final class PunchRule implements Rule {
         }
         element(s.plan()).ifPresent(findings::add);
         turning(s.plan(), s.stack()).ifPresent(findings::add);
+        outside(s.plan()).ifPresent(findings::add);
         Gap gap = s.plan().row().gap();
         if (gap != null && !gap.fixedPins().isEmpty()) {
             findings.add(Say.document(
@@ -113,6 +117,19 @@ final class PunchRule implements Rule {
             return Optional.empty();
         }
         Length outside = plan.depth().outside();
+        if (!plan.paperLiesInside(stack)) {
+            return Optional.of(new Finding(
+                    "paper-outside-long",
+                    Severity.ERROR,
+                    List.of(),
+                    "The element does not close: " + LengthText.both(outside)
+                            + " of paper lies outside the holes, more than the element of " + element.name()
+                            + " has room for beside a stack of " + stack.min().inMm() + ".",
+                    "Punch less deep (depth), or take a larger element (clearance).",
+                    outside.mm(),
+                    below.mm(),
+                    null));
+        }
         return Optional.of(new Finding(
                 "pages-turn-stiffly",
                 Severity.WARNING,
@@ -124,6 +141,28 @@ final class PunchRule implements Rule {
                 "Punch less deep (depth), or take a larger element (clearance).",
                 outside.mm(),
                 below.mm(),
+                null));
+    }
+
+    private static Optional<Finding> outside(Plan plan) {
+        Length outside = plan.depth().outside();
+        Limits.Limit least = Limits.PAPER_OUTSIDE_ERROR;
+        Limits.Limit near = Limits.PAPER_OUTSIDE_WARNING;
+        if (outside.compareTo(near.value()) >= 0) {
+            return Optional.empty();
+        }
+        boolean error = outside.compareTo(least.value()) < 0;
+        Limits.Limit limit = error ? least : near;
+        return Optional.of(new Finding(
+                "paper-outside-short",
+                error ? Severity.ERROR : Severity.WARNING,
+                List.of(),
+                "Only " + LengthText.both(outside) + " of paper lies between the binding edge and the holes, less than "
+                        + limit.value().inMm() + " (" + limit.source() + "): "
+                        + (error ? "the leaves tear out." : "leaves tear easily."),
+                "Punch deeper (depth), or measure the punch's stop again.",
+                outside.mm(),
+                limit.value().mm(),
                 null));
     }
 

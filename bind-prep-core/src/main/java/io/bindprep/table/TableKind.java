@@ -20,7 +20,7 @@ public enum TableKind {
     /** Punches. */
     PUNCHES(List.of("id"), "pattern pins guide capacity pullable longest_edge minimum_web", "first_pin"),
     /** Settings of the depth stop of punches. */
-    DEPTHS(List.of("punch", "name"), "centre", "");
+    DEPTHS(List.of("punch", "name"), "centre", "from_stack");
 
     private final List<String> keys;
     private final List<String> required;

@@ -14,9 +14,12 @@ import org.junit.jupiter.api.Test;
  * practice, no source), so 3.1, 3.52 or 4.02 mm of paper outside them; limits are sqrt(D^2 - t^2) by hand.
  */
 class DepthReasonsTest {
-    private static final String RULE =
-            "(up to 1/4 in of stack the shallowest setting, from 5/16 in a middle one, from 9/16"
-                    + " in the deepest, in doubt the shallower; common practice, no source)";
+    private static String suggests(String element, String setting, String share) {
+        return element + " suggests " + setting + ", the deepest with at most " + share
+                + " of paper outside the holes, else the shallowest (0.32 of its size: a bigger element wants a deeper"
+                + " punch (G. Markovits, Printing News); the share: common practice, no source); ";
+    }
+
     private static final String UNSEEN = "; the content was not looked at";
 
     private static Plan plan(Fixtures job, String stack) throws Exception {
@@ -49,37 +52,36 @@ class DepthReasonsTest {
     }
 
     @Test
-    void byTheThickness() throws Exception {
+    void byTheElement() throws Exception {
         // 3/16 in: sqrt(4.7625^2 - 1) = 4.656
         Plan plan = plan(wire(), "1 mm");
         assertThat(why(plan))
-                .isEqualTo(
-                        "depth shallow, holes 5.08 mm (0.2 in) from the binding edge (the centre of the pattern): the"
-                                + " thinnest likely stack of 1 mm (0.039 in) suggests shallow " + RULE + "; "
-                                + turns("3.1 mm", "4.66 mm", "4.76 mm", "1 mm") + UNSEEN);
-        assertThat(plan.depth().decidedBy()).isEqualTo(Decider.THICKNESS);
+                .isEqualTo("depth shallow, holes 5.08 mm (0.2 in) from the binding edge (the centre of the pattern): "
+                        + suggests("the element of 4.76 mm (3/16 in)", "shallow", "1.52 mm")
+                        + turns("3.1 mm", "4.66 mm", "4.76 mm", "1 mm") + UNSEEN);
+        assertThat(plan.depth().decidedBy()).isEqualTo(Decider.ELEMENT);
     }
 
     @Test
     void byTheTurningOfPages() throws Exception {
-        // 3/8 in and 8.9 mm: 3.39, between the 3.1 of shallow and the 3.52 of middle, which the stack suggests
-        Plan shallower = plan(wire(), "8.9 mm");
+        // 7/16 in and 10.6 mm: sqrt(123.4877 - 112.36) = 3.336, between the 3.1 of shallow and the 3.52 of middle
+        Plan shallower = plan(wire(), "10.6 mm");
         assertThat(why(shallower))
-                .endsWith("suggests middle " + RULE + "; at middle " + binds("3.52 mm", "3.39 mm", "9.53 mm", "8.9 mm")
-                        + "; " + turns("3.1 mm", "3.39 mm", "9.53 mm", "8.9 mm") + UNSEEN);
+                .endsWith(suggests("the element of 11.11 mm (7/16 in)", "middle", "3.56 mm") + "at middle "
+                        + binds("3.52 mm", "3.34 mm", "11.11 mm", "10.6 mm")
+                        + "; " + turns("3.1 mm", "3.34 mm", "11.11 mm", "10.6 mm") + UNSEEN);
         assertThat(shallower.depth().decidedBy()).isEqualTo(Decider.TURNING);
         // 9.1 mm: sqrt(90.7256 - 82.81) = 2.81, less than any setting leaves
         Plan none = plan(wire(), "9.1 mm");
         assertThat(why(none))
-                .endsWith("suggests middle " + RULE + "; at middle " + binds("3.52 mm", "2.81 mm", "9.53 mm", "9.1 mm")
-                        + "; " + binds("3.1 mm", "2.81 mm", "9.53 mm", "9.1 mm") + ", the shallowest there is"
-                        + UNSEEN);
+                .endsWith(suggests("the element of 9.53 mm (3/8 in)", "shallow", "3.05 mm")
+                        + binds("3.1 mm", "2.81 mm", "9.53 mm", "9.1 mm") + ", the shallowest there is" + UNSEEN);
         assertThat(none.depth().decidedBy()).isEqualTo(Decider.TURNING);
         // 3/16 in and 4.7 mm: sqrt(22.6814 - 22.09) = 0.77; the shallowest was suggested, and is said once
         Plan thin = plan(wire(), "4.7 mm");
         assertThat(why(thin))
-                .endsWith("suggests shallow " + RULE + "; " + binds("3.1 mm", "0.77 mm", "4.76 mm", "4.7 mm")
-                        + ", the shallowest there is" + UNSEEN);
+                .endsWith(suggests("the element of 4.76 mm (3/16 in)", "shallow", "1.52 mm")
+                        + binds("3.1 mm", "0.77 mm", "4.76 mm", "4.7 mm") + ", the shallowest there is" + UNSEEN);
         assertThat(thin.depth().decidedBy()).isEqualTo(Decider.TURNING);
         assertThat(thin.depth().binds()).isTrue();
     }
@@ -89,9 +91,10 @@ class DepthReasonsTest {
         // the largest 3:1 wire of 9/16 in (common practice, no source) takes as much where no clearance is asked for
         Plan book = plan(wire().pitch("3:1"), "40 mm");
         assertThat(why(book))
-                .isEqualTo("depth deep, holes 6 mm (0.236 in) from the binding edge (common practice, no source): as no"
-                        + " element is known to take the whole, a stack of 14.29 mm (9/16 in) suggests deep " + RULE
-                        + "; whether pages turn freely is not known without an element" + UNSEEN);
+                .isEqualTo("depth deep, holes 6 mm (0.236 in) from the binding edge (common practice, no source): "
+                        + suggests(
+                                "as no element takes the whole, the largest of 14.29 mm (9/16 in)", "deep", "4.57 mm")
+                        + "whether pages turn freely is not known without an element" + UNSEEN);
         assertThat(book.depth().binds()).isFalse();
         assertThat(book.depth().turnsFreely()).isFalse();
     }
@@ -102,7 +105,7 @@ class DepthReasonsTest {
         Plan clear = choices.settle(List.of(new PageCount(0, 3, 0), new PageCount(0, 3, 0), new PageCount(9, 9, 9)))
                 .plan();
         assertThat(why(clear)).endsWith("; of the pages shallow hits 0 and has 3 tight, middle hits 0 and has 3 tight");
-        assertThat(clear.depth().decidedBy()).isEqualTo(Decider.THICKNESS);
+        assertThat(clear.depth().decidedBy()).isEqualTo(Decider.ELEMENT);
         Plan hit = choices.settle(List.of(new PageCount(0, 3, 2), new PageCount(4, 0, 2), new PageCount(9, 9, 9)))
                 .plan();
         assertThat(why(hit))

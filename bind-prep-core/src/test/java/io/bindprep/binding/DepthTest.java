@@ -8,13 +8,20 @@ import static org.assertj.core.api.Assertions.within;
 import io.bindprep.binding.Depth.Decider;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.DepthSetting;
+import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.ElementSizes;
+import io.bindprep.catalogue.Elements;
 import io.bindprep.catalogue.Method;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.catalogue.PunchLike;
+import io.bindprep.job.Job;
+import io.bindprep.job.JobFiles;
+import io.bindprep.job.JobReader;
+import io.bindprep.job.JobSettings;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
+import io.bindprep.table.NamedText;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +32,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** At which depth to punch: the thickness rule, the free-turning limit sqrt(D^2 - t^2) worked by hand, the content. */
+/** At which depth to punch: the element, the free-turning limit sqrt(D^2 - t^2) worked by hand, the content. */
 class DepthTest {
     private static final Length NONE = Length.ZERO;
 
@@ -43,31 +50,33 @@ class DepthTest {
 
     @ParameterizedTest
     @CsvSource({
-        // up to 1/4 in of stack the shallowest, from 5/16 in a middle one, at 9/16 in the deep one (common practice, no
-        // source); between them the shallower
+        // check values: up to 1/4 in of stack the shallowest, from 5/16 in a middle one, at 9/16 in the deep one
+        // (common
+        // practice, no source); from 1/2 in elements on we are deep before
         "1 mm,shallow,3:1",
         "1/4 in,shallow,3:1",
-        "0.3 in,shallow,3:1",
         "5/16 in,middle,3:1",
-        "7/16 in,middle,3:1",
-        "1/2 in,middle,2:1",
+        // 4.02 of 9/16 in, 3.89 of 5/8 in: less than 0.32
+        "7/16 in,deep,3:1",
+        "1/2 in,deep,2:1",
         "9/16 in,deep,2:1",
         "1 in,deep,2:1"
     })
-    void theThicknessRule(String stack, String setting, String pitch) throws Exception {
+    void byTheElementAsTheStepsOfTheTrade(String stack, String setting, String pitch) throws Exception {
         Plan plan = unseen(Fixtures.of(Method.WIRE), stack);
         assertThat(plan.pitchName()).isEqualTo(pitch);
         assertThat(plan.depth().setting().name()).isEqualTo(setting);
-        assertThat(plan.depth().decidedBy()).isEqualTo(Decider.THICKNESS);
+        assertThat(plan.depth().decidedBy()).isEqualTo(Decider.ELEMENT);
         assertThat(plan.depth().turnsFreely()).isTrue();
         assertThat(plan.edgeDistance()).isEqualTo(plan.depth().setting().centre());
     }
 
     @Test
-    void aRangeThatStraddlesTheRuleGoesShallower() throws Exception {
+    void aRangeThatStraddlesGoesByTheElement() throws Exception {
+        // 8.5 mm and 1/8 in: 1/2 in, of which 0.32 is 4.06
         Stack wide = new Stack(Length.ofMm("7.9"), Length.ofMm("8.2"), Length.ofMm("8.5"), null, List.of());
         assertThat(Fixtures.of(Method.WIRE).planOf(wide, A4).depth().setting().name())
-                .isEqualTo("shallow");
+                .isEqualTo("deep");
     }
 
     @ParameterizedTest
@@ -107,10 +116,10 @@ class DepthTest {
 
     @Test
     void aDepthAtWhichPagesDoNotTurnGivesWayToAShallowerOne() throws Exception {
-        // 8.9 mm on 3/8 in leaves 3.39 mm; the middle setting of 5.5 - 1.98 has 3.52 mm outside, the shallow one of
-        // 5.08 - 1.98 has 3.10
-        Plan plan = unseen(Fixtures.of(Method.WIRE).clearance(NONE), "8.9 mm");
-        assertThat(plan.element().name()).isEqualTo("3/8 in");
+        // 10.6 mm on 7/16 in leaves sqrt(11.1125^2 - 10.6^2) = 3.33 mm; the middle setting of 5.5 - 1.98 has 3.52 mm
+        // outside, the shallow one of 5.08 - 1.98 has 3.10
+        Plan plan = unseen(Fixtures.of(Method.WIRE).clearance(NONE), "10.6 mm");
+        assertThat(plan.element().name()).isEqualTo("7/16 in");
         assertThat(plan.depth().setting().name()).isEqualTo("shallow");
         assertThat(plan.depth().decidedBy()).isEqualTo(Decider.TURNING);
         assertThat(plan.depth().turnsFreely()).isTrue();
@@ -128,12 +137,12 @@ class DepthTest {
                 .extracting(p -> p.depth().setting().name())
                 .containsExactly("shallow", "middle", "deep");
         // deep hits nothing, but the stack does not ask for it
-        assertThat(chosen(choices, counts(0, 0, 0, 0, 0, 0))).isEqualTo("middle THICKNESS");
+        assertThat(chosen(choices, counts(0, 0, 0, 0, 0, 0))).isEqualTo("middle ELEMENT");
         assertThat(chosen(choices, counts(0, 0, 2, 0, 0, 0))).isEqualTo("shallow CONTENT");
         assertThat(chosen(choices, counts(0, 1, 0, 2, 0, 0))).isEqualTo("shallow CONTENT");
         // both hit as many: the content does not decide
-        assertThat(chosen(choices, counts(2, 3, 2, 3, 0, 0))).isEqualTo("middle THICKNESS");
-        assertThat(chosen(choices, counts(3, 0, 2, 9, 0, 0))).isEqualTo("middle THICKNESS");
+        assertThat(chosen(choices, counts(2, 3, 2, 3, 0, 0))).isEqualTo("middle ELEMENT");
+        assertThat(chosen(choices, counts(3, 0, 2, 9, 0, 0))).isEqualTo("middle ELEMENT");
         assertThatThrownBy(() -> choices.settle(counts(0, 0))).isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -267,12 +276,28 @@ class DepthTest {
         Fixtures job = Fixtures.of(Method.WIRE).pitch("3:1");
         Plan book = unseen(job, "40 mm");
         assertThat(book.element()).isNull();
-        assertThat(book.depth().setting().name()).isEqualTo("middle");
+        assertThat(book.depth().setting().name()).isEqualTo("deep");
         assertThat(book.depth().turnsBelow()).isNull();
         Plan volume = Planner.volume(job.job(), job.block(10), Fixtures.exactly(Length.ofMm(5)), A4, book);
         assertThat(volume.depth().setting()).isEqualTo(book.depth().setting());
         assertThat(volume.edgeDistance()).isEqualTo(book.edgeDistance());
         assertThat(volume.element().name()).isEqualTo("3/8 in");
+    }
+
+    /** A shop that wants the steps of the trade has them as data of its punch. */
+    @ParameterizedTest
+    @CsvSource({"7.9 mm,shallow", "5/16 in,middle", "14.2 mm,middle", "9/16 in,deep"})
+    void theStepsOfAShopsPunch(String stack, String setting) throws Exception {
+        String rows = "punch,name,centre,from_stack,source\n"
+                + "generic-W2_1i-square-0t,shallow,6.175 mm,,\"common practice, no source\"\n"
+                + "generic-W2_1i-square-0t,middle,6.6 mm,5/16 in,\"common practice, no source\"\n"
+                + "generic-W2_1i-square-0t,deep,7 mm,9/16 in,\"common practice, no source\"\n";
+        Job job = JobReader.toJob(
+                JobSettings.read("stock: bond-20\npitch: \"2:1\"\ntables: own.csv", "job.yaml"),
+                new JobFiles(List.of(new NamedText("own.csv", rows)), null));
+        Plan plan = Planner.plan(job, Fixtures.of(Method.WIRE).block(10), Fixtures.exactly(Length.parse(stack)), A4);
+        assertThat(plan.depth().setting().name()).isEqualTo(setting);
+        assertThat(plan.depth().decidedBy()).isEqualTo(Decider.THICKNESS);
     }
 
     static IntStream seeds() {
@@ -291,7 +316,20 @@ class DepthTest {
                 .mapToObj(i -> new PageCount(random.nextInt(3), random.nextInt(3), 0))
                 .toList();
         PlanChoices.Settled settled = choices.settle(counts);
-        int suited = stack.compareTo(Length.ofInch(5, 16)) < 0 ? 0 : stack.compareTo(Length.ofInch(9, 16)) < 0 ? 1 : 2;
+        Element element = choices.settings().get(0).element();
+        List<Elements.Entry> sold = Catalogue.builtIn()
+                .elements()
+                .of(Catalogue.builtIn()
+                        .patterns()
+                        .byId(choices.settings().get(0).pattern())
+                        .orElseThrow());
+        double size = (element != null ? element : sold.get(sold.size() - 1).element())
+                .size()
+                .mm();
+        int suited = 0;
+        for (int i = 0; i < choices.settings().size(); i++) {
+            suited = choices.settings().get(i).depth().outside().mm() <= 0.32 * size ? i : suited;
+        }
         assertThat(settled.index()).isLessThanOrEqualTo(suited);
         boolean anyTurns = IntStream.rangeClosed(0, suited)
                 .anyMatch(i -> !choices.settings().get(i).depth().binds());

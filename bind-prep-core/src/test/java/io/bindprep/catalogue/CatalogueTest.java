@@ -194,7 +194,9 @@ class CatalogueTest {
         assertThat(e)
                 .hasMessageContaining("\"shop1.csv\"")
                 .hasMessageContaining("taken for stocks, it lacks tolerance, has besides tolerence");
-        assertThat(e.known()).hasSize(TableKind.values().length).contains("depths: punch name centre source");
+        assertThat(e.known())
+                .hasSize(TableKind.values().length)
+                .contains("depths: punch name centre from_stack source");
         assertThat(wrong("")).hasMessageContaining("has no line of column names");
         assertThat(wrong("%PDF-1.7\n")).hasMessage("\"shop1.csv\" has the columns of no table");
     }

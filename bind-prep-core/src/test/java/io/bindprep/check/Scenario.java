@@ -247,7 +247,7 @@ public final class Scenario {
 
     private Depth depth() {
         DepthSetting middle = new DepthSetting("middle", Length.ofInch(1, 5), "invented");
-        return new Depth(middle, Length.ofMm("3.1"), element == null ? null : turnsBelow, Depth.Decider.THICKNESS);
+        return new Depth(middle, Length.ofMm("3.1"), element == null ? null : turnsBelow, Depth.Decider.ELEMENT);
     }
 
     /** A stack near the limit of its element, or one that may not close in it. */

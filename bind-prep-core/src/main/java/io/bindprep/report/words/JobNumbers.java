@@ -221,6 +221,7 @@ public final class JobNumbers {
             case JOB -> "as the job says.";
             case PUNCH -> "the punch's only setting.";
             case PATTERN -> "as the rings have it.";
+            case ELEMENT -> "by the element's size.";
             case THICKNESS -> "by the stack's thickness.";
             case TURNING -> "as pages would not turn freely any deeper.";
             case CONTENT -> "as print allows no deeper one.";

@@ -44,7 +44,7 @@ class TextReportTest {
                         Binding   wire, pitch 3:1, 8.47 mm (0.333 in), element 3/8 in (9.53 mm), 34 loops
                                   Set the closer to 9.53 mm (3/8 in).
                         Punch     W3_1i-square-0t: 34 holes 3.97 x 3.97 mm, centre 5.08 mm (0.2 in) from the binding edge
-                                  Depth middle, by the stack's thickness.
+                                  Depth middle, by the element's size.
                                   First hole 8.8 mm (0.346 in) from the head; pull pins 35-36.
                                   A sheet may sit skewed by 2.7 mm (0.106 in) over the row.
                                   3 lifts a copy: 14, 14, 14 sheets; 300 strokes for 100 copies.
@@ -87,7 +87,7 @@ class TextReportTest {
                         Binding   wire, pitch 3:1, 8.47 mm (0.333 in), element 3/8 in (9.53 mm), 34 loops
                                   Set the closer to 9.53 mm (3/8 in).
                         Punch     W3_1i-square-0t: 34 holes 3.97 x 3.97 mm, centre 5.08 mm (0.2 in) from the binding edge
-                                  Depth middle, by the stack's thickness.
+                                  Depth middle, by the element's size.
                                   First hole 8.8 mm (0.346 in) from the head; pull pins 35-36.
                                   A sheet may sit skewed by 2.7 mm (0.106 in) over the row.
                                   3 lifts a copy: 14, 14, 14 sheets.

@@ -1,0 +1,71 @@
+package io.bindprep.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is found of a plan alone: nothing on a good job, and each slip that spoils a book. */
+class PlanFindingsTest {
+    private static final String[][] STOCKS = {
+        {"bond-20", ""},
+        {"80 gsm bulk 1.25", ""},
+        {"offset-60", "covers: {front: c1s-10pt, back: c1s-10pt}\n"},
+        {"25 sheets = 2.4 mm", "covers: {front: c1s-10pt, back: coverboard-30}\n"}
+    };
+    private static final double[][] SIZES = {{210, 297}, {215.9, 279.4}, {148, 210}};
+    private static final int[] LEAVES = {5, 20, 35, 50, 70, 100};
+
+    /** Plain books of trade stocks and sizes: 216 jobs, of which none is told an error or a warning. */
+    @Test
+    void goodJobsAreQuiet() throws Exception {
+        Map<String, TreeSet<String>> told = new TreeMap<>();
+        int jobs = 0;
+        for (String binding : new String[] {"wire", "comb", "coil"}) {
+            for (String[] stock : STOCKS) {
+                for (double[] size : SIZES) {
+                    for (int leaves : LEAVES) {
+                        String job = "binding: " + binding + "\nstock: \"" + stock[0] + "\"\n" + stock[1];
+                        jobs++;
+                        for (Finding f : PlannedReport.of(job, 2 * leaves, size[0], size[1])
+                                .findings()) {
+                            if (f.severity() != Severity.NOTE) {
+                                told.computeIfAbsent(f.rule(), k -> new TreeSet<>())
+                                        .add(binding + " " + stock[0] + " " + size[0] + " " + leaves);
+                            }
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(jobs).isEqualTo(216);
+        assertThat(told).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // holes of 3.97 mm (XJDF 2.2 F.10) leave 0.12, 1.52 and 2.02 mm
+        "2.1 mm,ERROR,paper-outside-short",
+        "3.5 mm,WARNING,paper-outside-short",
+        "4 mm,WARNING,",
+        "4 mm,ERROR,",
+        // 23 mm do not lie inside 3/16 in
+        "25 mm,ERROR,paper-outside-long",
+        // sqrt(4.7625^2 - 0.94^2) = 4.67: 4.6 mm turn, 4.7 mm do not lie inside
+        "6.6 mm,ERROR,",
+        "6.7 mm,ERROR,paper-outside-long"
+    })
+    void paperOutsideTheHoles(String depth, Severity severity, String finding) throws Exception {
+        Report report = PlannedReport.of("stock: bond-20\ndepth: " + depth, 20, 215.9, 279.4);
+        if (finding == null) {
+            assertThat(PlannedReport.findings(report, severity))
+                    .doesNotContain("paper-outside-short", "paper-outside-long", "pages-turn-stiffly");
+        } else {
+            assertThat(PlannedReport.findings(report, severity)).containsOnlyOnce(finding);
+        }
+    }
+}
