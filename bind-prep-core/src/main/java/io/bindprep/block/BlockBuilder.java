@@ -104,8 +104,7 @@ public final class BlockBuilder {
             places.add(place(page, true));
             if (backPrinted) {
                 places.add(place(page + 1, false));
-            } else if (twoSided && page < pages && piece.role() != Leaf.Role.TAB) {
-                // a divider of one page has a blank back by its nature
+            } else if (twoSided && page < pages) {
                 addedBlankBacks.add(page);
             }
         }

@@ -2,7 +2,7 @@ package io.bindprep.check;
 
 import java.util.List;
 
-/** {@code blank-back-added}: a back left blank so that an insert or cover starts on a fresh leaf. */
+/** {@code blank-back-added}: a back left blank so that an insert, divider or cover starts on a fresh leaf. */
 final class BlankBackRule implements Rule {
     @Override
     public List<Finding> find(Situation s) {

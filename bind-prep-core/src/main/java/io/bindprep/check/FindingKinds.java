@@ -114,6 +114,11 @@ public final class FindingKinds {
                     "A leaf shorter at the binding edge than the others ends in a hole of the row.",
                     "Punch these leaves by themselves with that pin pulled, or have them made as long as the others."),
             kind(
+                    WARNING,
+                    "hanger-at-side",
+                    "A hanger is asked for on a book that is not bound at the top.",
+                    "Bind it at the top (binding-edge: top), or leave the hanger out."),
+            kind(
                     ERROR,
                     "hanger-pins-fixed",
                     "Pins over the hanger's gap would cut holes into it, and cannot be pulled.",

@@ -12,11 +12,13 @@ import io.bindprep.wording.LengthText;
 import io.bindprep.wording.PageLists;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
  * {@code edge-unpunchable}: no hole row fits the binding edge; {@code pins-fixed}: a pin that would cut a half hole and cannot be pulled; {@code binding-margin-inside-hole-zone}:
- * the job lets live matter stand where the holes may fall; {@code hanger-pins-fixed}: a hole would be cut into the hanger's
+ * the job lets live matter stand where the holes may fall; {@code hanger-at-side}: a hanger on a book
+ * that is not bound at the top; {@code hanger-pins-fixed}: a hole would be cut into the hanger's
  * gap; {@code feed-same-end}: a leaf fed turned over would miss the element; {@code closer-size}: the closer does not
  * take the element; {@code pages-turn-stiffly}: so much paper lies outside the holes that pages do not turn freely;
  * {@code paper-outside-long}: so much that it does not lie inside the closed element; {@code paper-outside-short}: so little
@@ -49,6 +51,15 @@ final class PunchRule implements Rule {
         turning(s.plan(), s.stack()).ifPresent(findings::add);
         outside(s.plan()).ifPresent(findings::add);
         Gap gap = s.plan().row().gap();
+        if (gap != null && s.job().bindingEdge() != BindingEdge.TOP) {
+            findings.add(Say.document(
+                    "hanger-at-side",
+                    Severity.WARNING,
+                    "A hanger is asked for on a book bound at the "
+                            + s.job().bindingEdge().name().toLowerCase(Locale.ROOT)
+                            + ": on the wall its pages stand on their side.",
+                    "Bind it at the top (binding-edge: top), or leave the hanger out."));
+        }
         if (gap != null && !gap.fixedPins().isEmpty()) {
             findings.add(Say.document(
                     "hanger-pins-fixed",

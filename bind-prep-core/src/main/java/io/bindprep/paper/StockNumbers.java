@@ -108,6 +108,9 @@ final class StockNumbers {
         BigDecimal weight = known != null ? known.grammage() : grammage;
         List<String> sources = new ArrayList<>();
         BigDecimal sheet = sheet(known, sources);
+        if (measured != null && weight != null) {
+            within("the pack's bulk", measured.divide(weight, MathContext.DECIMAL64), BULK, "cm3/g");
+        }
         BigDecimal tolerance = tolerance(known, sheet, sources);
         if (tolerance.compareTo(sheet) >= 0) {
             throw wrong("the tolerance is not less than the caliper of " + plain(sheet) + " um");

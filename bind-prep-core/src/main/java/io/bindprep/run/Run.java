@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param folds how leaves that fold out are folded in; empty where there are none
  * @param lifts of one copy in order, volume after volume
- * @param strokes of the punch for all copies, each copy's lifts punched by themselves
+ * @param strokes of the punch for all copies: leaves copy by copy, covers of all copies together by stock
  */
 public record Run(
         Materials materials,

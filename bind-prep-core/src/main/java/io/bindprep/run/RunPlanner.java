@@ -2,12 +2,17 @@ package io.bindprep.run;
 
 import io.bindprep.block.Leaf;
 import io.bindprep.block.LeafSizes;
+import io.bindprep.catalogue.LiftLimit;
+import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Job;
 import io.bindprep.paper.Stock;
 import io.bindprep.unit.Length;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Plans the run of a job: materials, lifts and steps. */
@@ -26,9 +31,41 @@ public final class RunPlanner {
                 .flatMap(p -> FoldFinder.folds(job, p.block(), p.plan(), sizes).stream())
                 .toList();
         Materials materials = MaterialCount.of(job, sizes, parts);
-        long strokes = Math.multiplyExact((long) lifts.size(), (long) job.copies());
+        long strokes = strokes(job, parts, lifts);
         List<Step> steps = new StepWriter(job, materials, folds, parts, lifts, strokes).steps();
         return new Run(materials, folds, lifts, strokes, steps, List.of(Caution.MANUAL, Caution.WASTE_FIRST));
+    }
+
+    /** Strokes for all copies: leaves copy by copy, covers of several copies together, each stock in lifts of its own. */
+    private static long strokes(Job job, List<BookPart> parts, List<Lift> lifts) {
+        long apart = Math.multiplyExact((long) lifts.size(), (long) job.copies());
+        Punch punch = job.catalogue().punches().byId(parts.get(0).plan().punch()).orElse(null);
+        if (job.copies() == 1 || punch == null) {
+            return apart;
+        }
+        long body = lifts.stream().filter(l -> !l.cover()).count();
+        Map<Stock, Long> covers = new LinkedHashMap<>();
+        for (BookPart part : parts) {
+            part.block().leaves().stream()
+                    .filter(Leaf::cover)
+                    .forEach(l -> covers.merge(l.stock(), (long) job.copies(), Math::addExact));
+        }
+        long strokes = Math.multiplyExact(body, (long) job.copies());
+        for (Map.Entry<Stock, Long> cover : covers.entrySet()) {
+            long most = most(punch.limit(cover.getKey().kind()), cover.getKey());
+            strokes = Math.addExact(strokes, (cover.getValue() + most - 1) / most);
+        }
+        return Math.min(apart, strokes);
+    }
+
+    /** Sheets of a stock in a lift; one at least. */
+    private static long most(LiftLimit limit, Stock stock) {
+        long thick = limit.thickness()
+                .micrometres()
+                .divide(stock.caliperUm(), 0, RoundingMode.FLOOR)
+                .longValueExact();
+        Integer sheets = limit.sheets();
+        return Math.max(1, sheets == null ? thick : Math.min(thick, sheets));
     }
 
     private static List<Lift> lifts(List<BookPart> parts) {

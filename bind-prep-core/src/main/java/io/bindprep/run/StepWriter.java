@@ -201,7 +201,10 @@ final class StepWriter {
     private String strokes() {
         return job.copies() == 1
                 ? counted(strokes, "stroke") + " in all."
-                : counted(strokes, "stroke") + " in all for " + job.copies() + " copies.";
+                : counted(strokes, "stroke") + " in all for " + job.copies() + " copies"
+                        + (strokes < (long) lifts.size() * job.copies()
+                                ? ", covers of several copies together, each stock in lifts of its own."
+                                : ".");
     }
 
     private List<String> check() {

@@ -257,8 +257,8 @@ class BlockBuilderTest {
                         tuple(Leaf.Role.TEXT, 4, 5, 1),
                         tuple(Leaf.Role.FOLD_OUT, 6, 7, 3),
                         tuple(Leaf.Role.TEXT, 8, 9, 1));
-        // the divider's blank back is its nature, no surprise
-        assertThat(block.addedBlankBacks()).isEmpty();
+        // page 4 would have been on the divider's back
+        assertThat(block.addedBlankBacks()).containsExactly(3);
         assertThat(block.leaves().get(1).extension()).isEqualTo(Length.ofInch(1, 2));
         assertThat(block.leaves().get(3).stock()).isEqualTo(INDEX);
     }

@@ -1,6 +1,7 @@
 package io.bindprep.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Map;
 import java.util.TreeMap;
@@ -67,5 +68,43 @@ class PlanFindingsTest {
         } else {
             assertThat(PlannedReport.findings(report, severity)).containsOnlyOnce(finding);
         }
+    }
+
+    @Test
+    void aHangerBelongsAtTheTop() throws Exception {
+        String job = "stock: bond-20\nhanger: 100 mm\nbinding-edge: ";
+        assertThat(PlannedReport.findings(PlannedReport.of(job + "left", 20, 210, 297), Severity.WARNING))
+                .contains("hanger-at-side");
+        assertThat(PlannedReport.findings(PlannedReport.of(job + "top", 20, 210, 297), Severity.WARNING))
+                .doesNotContain("hanger-at-side");
+    }
+
+    /** A printed tab of one page takes a leaf: what was a back is a front from there on. */
+    @Test
+    void aPrintedTabThatMovesLaterPagesSaysSo() throws Exception {
+        Report report = PlannedReport.of("stock: bond-20\ntabs: 5 on tag-150", 20, 210, 297);
+        assertThat(report.findings())
+                .filteredOn(f -> f.rule().equals("blank-back-added"))
+                .singleElement()
+                .satisfies(f -> assertThat(f.pages()).containsExactly(5));
+    }
+
+    /** 200 sheets of 20 lb bond (75.2 g/m2) in 1 mm would be 0.07 cm3/g: a slip. */
+    @Test
+    void aPackOfAnImpossibleBulkIsAskedBack() {
+        assertThatThrownBy(() -> PlannedReport.of("stock: \"bond-20 200 sheets = 1 mm\"", 20, 210, 297))
+                .hasMessageContaining("bulk");
+    }
+
+    /**
+     * 250 copies of 50 leaves of 0.0037 in (JCP O-63), fronts of 7 mil film, backs of 0.030 in board (JCP Q20), lifts of
+     * 1.9 mm (common practice, no source): 3 lifts of leaves, 10 fronts or 2 backs a lift, so 250 x 3 + 25 + 125.
+     */
+    @Test
+    void coversOfSeveralCopiesArePunchedTogether() throws Exception {
+        Report report = PlannedReport.of(
+                "copies: 250\nstock: bond-20\ncovers: {front: clear-7mil, back: coverboard-30}", 100, 210, 297);
+        assertThat(report.run().lifts()).hasSize(5);
+        assertThat(report.run().strokes()).isEqualTo(900);
     }
 }
