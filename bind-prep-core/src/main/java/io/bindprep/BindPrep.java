@@ -2,6 +2,10 @@ package io.bindprep;
 
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.check.Report;
+import io.bindprep.day.Day;
+import io.bindprep.day.DayJob;
+import io.bindprep.day.DayPlanner;
+import io.bindprep.day.Rates;
 import io.bindprep.gauge.Calibration;
 import io.bindprep.gauge.Calibrator;
 import io.bindprep.gauge.Readings;
@@ -16,10 +20,12 @@ import io.bindprep.proof.ProofReport;
 import io.bindprep.repair.ShiftReport;
 import io.bindprep.repair.SplitReport;
 import io.bindprep.request.CheckRequest;
+import io.bindprep.request.PlanRequest;
 import io.bindprep.request.ProofRequest;
 import io.bindprep.request.ShiftRequest;
 import io.bindprep.stage.DocumentCheck;
 import io.bindprep.stage.PictureScan;
+import io.bindprep.stage.PilePlan;
 import io.bindprep.stage.proof.ProofDrawing;
 import io.bindprep.stage.repair.DocumentRepair;
 import io.bindprep.stage.repair.VolumeRepair;
@@ -27,6 +33,7 @@ import io.bindprep.unit.Length;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The facade: one request in, one report out.
@@ -69,6 +76,27 @@ public final class BindPrep {
      */
     public static Report check(CheckRequest request) throws UnreadableInputException, SettingException {
         return DocumentCheck.run(request);
+    }
+
+    /**
+     * Plans one job without a document, from its leaves, size, stocks and covers alone. The report says nothing of any page:
+     * {@link Report#documentChecked()} is false, its outcome never {@link io.bindprep.check.Outcome#GOOD}.
+     *
+     * @throws SettingException where the job asks for what the trade does not have, or names no trim
+     */
+    public static Report plan(PlanRequest request) throws SettingException {
+        return PilePlan.run(request);
+    }
+
+    /**
+     * The day at the punch of several jobs: the order that changes the die least, then depth, pins and closer; what changes
+     * from job to job; the supplies of all.
+     *
+     * @param jobs in the order given, at least one, none twice by name
+     * @param rates of the shop, for time and cost; null for none
+     */
+    public static Day day(List<DayJob> jobs, @Nullable Rates rates) {
+        return DayPlanner.plan(jobs, rates);
     }
 
     /**

@@ -34,6 +34,11 @@ public final class LeafSizes {
         this.height = height;
     }
 
+    /** The sizes of a book that has no document yet: no page has a size of its own but by the job. */
+    public static LeafSizes withoutDocument(Job job, Length width, Length height) {
+        return new LeafSizes(job, List.of(), width, height);
+    }
+
     /** Width of the book's trimmed leaf. */
     public Length width() {
         return width;
@@ -51,16 +56,18 @@ public final class LeafSizes {
         Length h = height;
         if (page != null) {
             Trim own = job.special().size(page).orElse(null);
-            PageFacts facts = pages.get(page - 1);
-            boolean rotated = job.special().rotated(page).isPresent();
-            Length pageW = rotated ? facts.trimHeight() : facts.trimWidth();
-            Length pageH = rotated ? facts.trimWidth() : facts.trimHeight();
             if (own != null) {
                 w = own.width();
                 h = own.height();
-            } else if (!near(pageW, width) || !near(pageH, height)) {
-                w = tabWithout(leaf, pageW, width, true);
-                h = tabWithout(leaf, pageH, height, false);
+            } else if (!pages.isEmpty()) {
+                PageFacts facts = pages.get(page - 1);
+                boolean rotated = job.special().rotated(page).isPresent();
+                Length pageW = rotated ? facts.trimHeight() : facts.trimWidth();
+                Length pageH = rotated ? facts.trimWidth() : facts.trimHeight();
+                if (!near(pageW, width) || !near(pageH, height)) {
+                    w = tabWithout(leaf, pageW, width, true);
+                    h = tabWithout(leaf, pageH, height, false);
+                }
             }
         }
         boolean top = job.bindingEdge() == BindingEdge.TOP;

@@ -56,7 +56,7 @@ public final class Checker {
                         new PageReport(document.pages().get(i), block.places().get(i), honest.get(i)))
                 .toList();
         return new Report(
-                reached ? Outcome.FINDINGS : Outcome.GOOD,
+                reached ? Outcome.FINDINGS : document.present() ? Outcome.GOOD : Outcome.PLANNED,
                 reached && job.failOn() != FailOn.NEVER,
                 document,
                 job,

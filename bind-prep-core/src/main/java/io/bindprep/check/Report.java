@@ -17,7 +17,7 @@ import java.util.List;
  * @param whatIf what every setting of the depth stop would do, and the other pitch at each of its settings
  * @param split the ways out where no element takes the stack
  * @param run materials, lifts and steps of all copies
- * @param pages every page in order
+ * @param pages every page in order; empty where no document was checked
  * @param findings errors first, then warnings, then notes; within one severity by first page, then rule
  */
 public record Report(
@@ -37,6 +37,11 @@ public record Report(
         whatIf = List.copyOf(whatIf);
         pages = List.copyOf(pages);
         findings = List.copyOf(findings);
+    }
+
+    /** Returns true if a document was checked; else this is a plan alone, and nothing is known of any page. */
+    public boolean documentChecked() {
+        return document.present();
     }
 
     /** The volumes that the book goes into; empty where it is one. */

@@ -69,13 +69,18 @@ public record Job(
 
     /** This job with a pitch, or a pattern by its id. */
     public Job withPitch(String name) {
-        return with(sides, frontCover, backCover, inserts, special, name);
+        return with(stock, sides, frontCover, backCover, inserts, special, name);
+    }
+
+    /** This job on another stock. */
+    public Job withStock(Stock other) {
+        return with(other, sides, frontCover, backCover, inserts, special, pitch);
     }
 
     /** The same job with its pages laid otherwise. */
     public Job laid(
             Sides sides, @Nullable Cover front, @Nullable Cover back, List<Insert> inserts, SpecialLeaves special) {
-        return with(sides, front, back, inserts, special, pitch);
+        return with(stock, sides, front, back, inserts, special, pitch);
     }
 
     /**
@@ -102,6 +107,7 @@ public record Job(
     }
 
     private Job with(
+            Stock stock,
             Sides sides,
             @Nullable Cover front,
             @Nullable Cover back,

@@ -29,4 +29,18 @@ public record DocumentFacts(
         pages = List.copyOf(pages);
         outline = List.copyOf(outline);
     }
+
+    /**
+     * No document at all: a plan is made without one.
+     *
+     * @param name how reports call the job
+     */
+    public static DocumentFacts none(String name) {
+        return new DocumentFacts(name, "", List.of(), false, 0, false, 0, List.of(), true);
+    }
+
+    /** Returns true if there is a document; a plan without one says nothing of pages. */
+    public boolean present() {
+        return !sha256.isEmpty();
+    }
 }

@@ -16,13 +16,13 @@ final class StockNumbers {
     // practice, no source
     private static final BigDecimal SHARE = new BigDecimal("0.08");
     // a measured pack: sheets of one lot among themselves; common practice, no source
-    private static final BigDecimal MEASURED_SHARE = new BigDecimal("0.02");
+    static final BigDecimal MEASURED_SHARE = new BigDecimal("0.02");
     // reading error of a ruler or calliper over the whole pack: common practice, no source
-    private static final BigDecimal READING_UM = new BigDecimal(100);
+    static final BigDecimal READING_UM = new BigDecimal(100);
     // outside these a unit was mistaken: tissue to heavy board; common practice, no source
     private static final double[] GRAMMAGE = {5, 3000};
     private static final double[] BULK = {0.3, 5};
-    private static final double[] CALIPER_UM = {5, 10_000};
+    static final double[] CALIPER_UM = {5, 10_000};
 
     private final String key;
     private final String given;

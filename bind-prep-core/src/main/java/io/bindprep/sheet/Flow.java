@@ -13,6 +13,7 @@ final class Flow {
 
     private final PaintedPdf document;
     private final SheetPaper paper;
+    private final int before;
     private Ink ink;
     private double y;
 
@@ -20,6 +21,7 @@ final class Flow {
     Flow(PaintedPdf document, SheetPaper paper) throws IOException {
         this.document = document;
         this.paper = paper;
+        this.before = document.pages();
         newPage();
     }
 
@@ -88,11 +90,11 @@ final class Flow {
         y += 1.2;
     }
 
-    /** Puts a foot on each page, as only now their number is known. */
+    /** Puts a foot on each of its pages, as only now their number is known. */
     void finish(Type plain, String foot) throws IOException {
-        int pages = document.pages();
+        int pages = document.pages() - before;
         for (int page = 1; page <= pages; page++) {
-            Ink last = document.over(page);
+            Ink last = document.over(before + page);
             double base = paper.heightMm - MARGIN;
             last.width(0.15);
             last.line(left(), base - 4, left() + room(), base - 4);

@@ -89,7 +89,8 @@ public record JobSheet(
 
     /** The sheet of a report. A document with an error gets one too, which says so first. */
     public static JobSheet of(Report report) {
-        boolean good = report.outcome() == Outcome.GOOD
+        boolean checked = report.documentChecked();
+        boolean good = report.outcome() != Outcome.FINDINGS
                 && report.findings().stream().noneMatch(f -> f.severity() == Severity.ERROR);
         String digest = report.document().sha256();
         String jobId = jobId(report.job());
@@ -103,7 +104,7 @@ public record JobSheet(
                         .toList(),
                 JobNumbers.of(report),
                 parts(report),
-                report.run().lifts().stream().map(JobSheet::lift).toList(),
+                report.run().lifts().stream().map(l -> lift(l, checked)).toList(),
                 report.run().strokes(),
                 report.job().copies(),
                 materials(report.run().materials()),
@@ -112,7 +113,7 @@ public record JobSheet(
                 report.plan().because(),
                 digest,
                 jobId,
-                "bind-prep sha256=" + digest + " job=" + jobId);
+                "bind-prep " + (checked ? "sha256=" + digest + " " : "plan ") + "job=" + jobId);
     }
 
     /** A file's name without its folders, whichever system wrote them. */
@@ -181,10 +182,23 @@ public record JobSheet(
         return pages.getCount() == 0 ? "" : ", pages " + pages.getMin() + "-" + pages.getMax();
     }
 
-    private static LiftLine lift(Lift lift) {
+    /** The answer in large print. */
+    public String answer() {
+        return !good ? "Do not print" : checked() ? "Good to print and bind" : "Plan only";
+    }
+
+    /** Returns true if a document was checked. */
+    public boolean checked() {
+        return !digest.isEmpty();
+    }
+
+    private static LiftLine lift(Lift lift, boolean checked) {
         Integer first = lift.firstPage();
         Integer last = lift.lastPage();
-        String pages = first == null || last == null
+        int to = lift.firstLeaf() + lift.leaves() - 1;
+        String pages = !checked
+                ? (lift.leaves() == 1 ? "number " + to : "numbers " + lift.firstLeaf() + "-" + to)
+                : first == null || last == null
                 ? "blank"
                 : first.equals(last) ? "page " + first : "pages " + first + "-" + last;
         String kind = (lift.cover() ? "cover, " : "")

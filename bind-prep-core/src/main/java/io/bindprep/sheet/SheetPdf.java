@@ -10,6 +10,7 @@ import io.bindprep.run.Step;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -47,15 +48,18 @@ public final class SheetPdf {
      */
     public static void write(JobSheet sheet, SheetPaper paper, OutputStream out) throws IOException {
         try (PaintedPdf document = new PaintedPdf()) {
-            Type plain = document.plain();
-            SheetPdf pdf = new SheetPdf(sheet, new Flow(document, paper), plain, document.bold());
-            pdf.paint();
-            pdf.flow.finish(
-                    plain,
-                    sheet.title() + " · job " + sheet.jobId() + " · sha256 "
-                            + sheet.digest().substring(0, 16));
+            paint(sheet, document, paper);
             document.save("Job sheet: " + sheet.title(), out);
         }
+    }
+
+    /** Paints the sheet behind the pages that the document has. */
+    static void paint(JobSheet sheet, PaintedPdf document, SheetPaper paper) throws IOException {
+        Type plain = document.plain();
+        SheetPdf pdf = new SheetPdf(sheet, new Flow(document, paper), plain, document.bold());
+        pdf.paint();
+        String digest = sheet.checked() ? "sha256 " + sheet.digest().substring(0, 16) : "no PDF was checked";
+        pdf.flow.finish(plain, sheet.title() + " · job " + sheet.jobId() + " · " + digest);
     }
 
     private void paint() throws IOException {
@@ -80,7 +84,7 @@ public final class SheetPdf {
     }
 
     private void verdict() throws IOException {
-        String word = sheet.good() ? "GOOD TO PRINT AND BIND" : "DO NOT PRINT";
+        String word = sheet.answer().toUpperCase(Locale.ROOT);
         List<String> lines = plain.lines(sheet.verdict(), 9, flow.room() - 8);
         double height = 11 + lines.size() * 4.2;
         flow.need(height);

@@ -15,6 +15,7 @@ public final class CommandGroups implements IHelpSectionRenderer {
     private static Map<String, List<String>> groups() {
         Map<String, List<String>> groups = new LinkedHashMap<>();
         groups.put("For a document", List.of("check", "spec", "proof", "shift"));
+        groups.put("For the bindery", List.of("plan", "day"));
         groups.put("For a punch", List.of("testsheet", "calibrate"));
         groups.put("For jobs", List.of("init", "list"));
         return groups;

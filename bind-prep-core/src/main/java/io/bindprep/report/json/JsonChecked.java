@@ -7,6 +7,7 @@ import io.bindprep.check.PageReport;
 import io.bindprep.check.Report;
 import io.bindprep.marks.Verdict;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** A file that was checked, as JSON. */
 record JsonChecked(
@@ -14,12 +15,17 @@ record JsonChecked(
         int schemaVersion,
 
         @JsonPropertyDescription(
-                "findings where one reaches the job's failing severity, an error where nothing fails it")
+                "findings where one reaches the job's failing severity, an error where nothing fails it; planned where a"
+                        + " plan without a PDF has none")
         Outcome outcome,
 
         @JsonPropertyDescription("whether the job fails") boolean failed,
 
-        @JsonPropertyDescription("the file that was read") Input input,
+        @JsonPropertyDescription("whether a PDF was checked; false for a plan alone, which says nothing of any page")
+        boolean documentChecked,
+
+        @JsonPropertyDescription("the file that was read; null where no PDF was checked")
+        @Nullable Input input,
 
         @JsonPropertyDescription("the job as it was understood")
         JsonJob job,
@@ -52,11 +58,12 @@ record JsonChecked(
 
         @JsonPropertyDescription("how all copies are made") JsonAssembly assembly,
 
-        @JsonPropertyDescription("how many pages have which verdict")
-        Verdicts verdicts,
+        @JsonPropertyDescription("how many pages have which verdict; null where no PDF was checked")
+        @Nullable Verdicts verdicts,
 
-        @JsonPropertyDescription("pages in order; without --all-pages only those that are not clear")
-        List<JsonPage> pages,
+        @JsonPropertyDescription(
+                "pages in order; without --all-pages only those that are not clear; null where no PDF was checked")
+        @Nullable List<JsonPage> pages,
 
         @JsonPropertyDescription("worst first, then by page")
         List<JsonFinding> findings) {
@@ -104,10 +111,13 @@ record JsonChecked(
                 JsonReport.SCHEMA_VERSION,
                 r.outcome(),
                 r.failed(),
-                new Input(
-                        r.document().file(),
-                        r.document().sha256(),
-                        r.document().pages().size()),
+                r.documentChecked(),
+                r.documentChecked()
+                        ? new Input(
+                                r.document().file(),
+                                r.document().sha256(),
+                                r.document().pages().size())
+                        : null,
                 JsonJob.of(r.job()),
                 block.printedSheets(),
                 block.bodyLeaves(),
@@ -119,11 +129,13 @@ record JsonChecked(
                 JsonSplit.of(r.split()),
                 JsonMaterials.of(r.run().materials()),
                 JsonAssembly.of(r.run()),
-                Verdicts.of(r.pages()),
-                r.pages().stream()
-                        .filter(p -> allPages || p.verdict().verdict() != Verdict.CLEAR)
-                        .map(JsonPage::of)
-                        .toList(),
+                r.documentChecked() ? Verdicts.of(r.pages()) : null,
+                r.documentChecked()
+                        ? r.pages().stream()
+                                .filter(p -> allPages || p.verdict().verdict() != Verdict.CLEAR)
+                                .map(JsonPage::of)
+                                .toList()
+                        : null,
                 r.findings().stream().map(JsonFinding::of).toList());
     }
 }

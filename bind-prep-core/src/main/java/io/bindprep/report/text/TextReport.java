@@ -23,7 +23,7 @@ public final class TextReport {
     /** The report as lines that end in a line feed, at most about forty of them. */
     public static String write(Report report, TextStyle style) {
         Lines lines = new Lines(style);
-        boolean good = report.outcome() == Outcome.GOOD;
+        boolean good = report.outcome() != Outcome.FINDINGS;
         lines.paragraph(good ? Lines.Tint.GOOD : Lines.Tint.BAD, VerdictSentence.of(report));
         lines.blank();
         for (JobNumbers.Entry entry : JobNumbers.of(report)) {

@@ -65,10 +65,14 @@ public final class JobNumbers {
     }
 
     private void collect() {
-        entry(
-                "File",
-                report.document().file() + ", "
-                        + Counted.of(report.document().pages().size(), "page"));
+        String name = report.document().file();
+        if (report.documentChecked()) {
+            entry(
+                    "File",
+                    name + ", " + Counted.of(report.document().pages().size(), "page"));
+        } else {
+            entry("Plan", name + ", no PDF was checked");
+        }
         entry("Sheets", sheets());
         entry("Stock", stock(report.job().stock()));
         covers();
@@ -77,7 +81,9 @@ public final class JobNumbers {
         volumes();
         punch();
         whatIf();
-        entry("Pages", pages());
+        if (report.documentChecked()) {
+            entry("Pages", pages());
+        }
     }
 
     private void entry(String label, String text) {
@@ -168,7 +174,8 @@ public final class JobNumbers {
         }
         entry("Volumes", volumes.size() + ", each with its covers:");
         for (Volume volume : volumes.subList(0, Math.min(MOST_VOLUMES, volumes.size()))) {
-            more(volume.number() + ": pages " + volume.firstPage() + "-" + volume.lastPage() + ", "
+            more(volume.number() + ": "
+                    + (report.documentChecked() ? "pages " + volume.firstPage() + "-" + volume.lastPage() + ", " : "")
                     + Counted.of(volume.block().bodyLeaves(), "leaf") + ", "
                     + volume.stack().nominal().inMm() + ", element " + element(volume.plan()));
         }
@@ -280,15 +287,18 @@ public final class JobNumbers {
         entries.add(new Entry("What if", lines));
     }
 
-    private static String outcome(WhatIf w) {
+    private String outcome(WhatIf w) {
         Plan plan = w.plan();
         if (plan.row().holes().isEmpty()) {
             return "no hole row fits this edge.";
         }
         Element element = plan.element();
-        return hit(w.hit(), "hit") + ", " + hit(w.tight(), "tight")
-                + (w.unchecked().isEmpty() ? "" : ", " + hit(w.unchecked(), "not checked"))
-                + (element == null ? "; no element known to take it" : "; " + element.name())
+        String pages = report.documentChecked()
+                ? hit(w.hit(), "hit") + ", " + hit(w.tight(), "tight")
+                        + (w.unchecked().isEmpty() ? "" : ", " + hit(w.unchecked(), "not checked")) + "; "
+                : "";
+        return pages
+                + (element == null ? "no element known to take it" : element.name())
                 + (plan.depth().binds() ? ", pages would not turn freely." : ".");
     }
 

@@ -9,6 +9,8 @@ import io.bindprep.wording.Counted;
 
 /** The whole answer in one sentence. */
 public final class VerdictSentence {
+    private static final String PLAN_ONLY = "Plan only: no PDF was checked.";
+
     private VerdictSentence() {}
 
     /** "Do not print: 2 pages would lose matter to the holes." */
@@ -31,11 +33,17 @@ public final class VerdictSentence {
         } else if (r.outcome() == Outcome.FINDINGS) {
             sentence = "Do not print yet: " + Counted.of(warnings, "warning") + " below, and this job fails on"
                     + " warnings.";
+        } else if (r.outcome() == Outcome.PLANNED) {
+            sentence = PLAN_ONLY + (warnings == 0 ? "" : " " + Counted.of(warnings, "warning") + " to review.");
         } else if (warnings > 0) {
             sentence = "Good to print and bind, once " + Counted.of(warnings, "warning") + " below "
                     + (warnings == 1 ? "is" : "are") + " looked at.";
         } else {
             sentence = "Good to print and bind.";
+        }
+        if (!r.documentChecked() && r.outcome() == Outcome.FINDINGS) {
+            sentence = PLAN_ONLY + " Do not bind it so: "
+                    + (errors > 0 ? Counted.of(errors, "error") : Counted.of(warnings, "warning")) + " below.";
         }
         boolean excused = r.outcome() == Outcome.FINDINGS && r.job().failOn() == FailOn.NEVER;
         return excused ? sentence + " (fail-on is never, so this does not fail the check.)" : sentence;

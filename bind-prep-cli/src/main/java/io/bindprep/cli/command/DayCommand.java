@@ -1,0 +1,166 @@
+package io.bindprep.cli.command;
+
+import io.bindprep.BindPrep;
+import io.bindprep.cli.console.ExitCode;
+import io.bindprep.cli.console.Problems;
+import io.bindprep.cli.day.DayEntry;
+import io.bindprep.cli.day.DayFiles;
+import io.bindprep.day.Day;
+import io.bindprep.day.DayJob;
+import io.bindprep.day.Rates;
+import io.bindprep.files.TextFile;
+import io.bindprep.files.WholeFile;
+import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.sheet.DaySheet;
+import io.bindprep.sheet.DayFormat;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code bind-prep day}: several jobs in the order that changes least, with one list of supplies. */
+@Command(
+        name = "day",
+        addMethodSubcommands = false,
+        description = "Puts the jobs of a day in the order that changes least at the punch, with one list of supplies.",
+        customSynopsis = "bind-prep day [OPTIONS] FILE... [-o FILE]",
+        sortOptions = false,
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:every job is on the list",
+            "1:a job has findings that fail it; it is held back and the list says so",
+            "2:wrong usage or settings, or the list could not be written",
+            "3:a PDF could not be read; nothing is written",
+            "4:internal error, a bug in bind-prep"
+        },
+        footerHeading = "%nA day file:%n",
+        footer = {
+            "  jobs:",
+            "    - pdf: handbook.pdf",
+            "      job: handbook.yaml",
+            "    - name: Notebooks",
+            "      leaves: 120",
+            "      trim: a5",
+            "      copies: 40",
+            "Each job takes pdf, or leaves, pages or stack; name; job, a job file; and every key of a job. Files count"
+                    + " from the day file's folder.",
+            "",
+            "Examples:",
+            "  bind-prep day tuesday.yaml -o tuesday.pdf",
+            "  bind-prep day handbook.pdf cookbook.pdf notebooks.yaml --rates rates.yaml -o day.html"
+        })
+public final class DayCommand implements Callable<Integer> {
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "1..*",
+            description = "a day file; a job file that also says pdf, leaves, pages or stack; or a PDF, with the job file"
+                    + " of the same name beside it")
+    private List<Path> files = List.of();
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            description = "also write the list to this file, each job's sheet behind it: .html or .json by its ending, else"
+                    + " PDF; overwrites an existing file")
+    private @Nullable Path output;
+
+    @Option(
+            names = "--rates",
+            paramLabel = "FILE",
+            description = "the shop's rates, YAML or JSON, for time and cost; nothing is built in")
+    private @Nullable Path ratesFile;
+
+    @Mixin
+    private final SheetOutput sheet = new SheetOutput();
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "show this help")
+    @SuppressWarnings("unused") // read by picocli
+    private boolean help;
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final CheckCommand.Engine engine;
+
+    public DayCommand(PrintWriter out, PrintWriter err, CheckCommand.Engine engine) {
+        this.out = out;
+        this.err = err;
+        this.engine = engine;
+    }
+
+    @Override
+    public Integer call() {
+        DayFiles read = new DayFiles();
+        String at = "";
+        try {
+            Rates rates = ratesFile == null ? null : rates(ratesFile);
+            List<DayEntry> entries = new ArrayList<>();
+            for (Path file : files) {
+                at = file + ": ";
+                entries.addAll(read.entries(file));
+            }
+            DayFiles.checkCount(entries);
+            List<DayJob> jobs = new ArrayList<>();
+            for (DayEntry entry : entries) {
+                at = entry.name() + ": ";
+                jobs.add(new DayJob(entry.name(), entry.report(engine::check)));
+            }
+            return told(BindPrep.day(jobs, rates), read.all());
+        } catch (SettingException e) {
+            err.println(Problems.setting(e, at + "settings"));
+            return ExitCode.USAGE;
+        } catch (UnreadableInputException e) {
+            err.println("bind-prep: " + Problems.shown(at) + e.getMessage() + "\n  " + e.remedy());
+            return ExitCode.UNREADABLE;
+        } catch (IOException e) {
+            err.println("bind-prep: " + Problems.shown(at) + Problems.cannotRead("FILE", Path.of(read.last()), e));
+            return ExitCode.USAGE;
+        }
+    }
+
+    private static Rates rates(Path file) throws SettingException {
+        try {
+            return Rates.read(TextFile.read(file), file.toString());
+        } catch (IOException e) {
+            throw new SettingException(
+                    "rates", file.toString(), Problems.cannotRead("--rates", file, e), "Name a file that is there.", List.of());
+        }
+    }
+
+    private int told(Day day, List<Path> inputs) {
+        Path target = output;
+        if (target != null) {
+            List<Path> kept = new ArrayList<>(inputs);
+            if (ratesFile != null) {
+                kept.add(ratesFile);
+            }
+            DayFormat form =
+                    switch (SheetOutput.format(target)) {
+                        case PDF -> DayFormat.PDF;
+                        case HTML -> DayFormat.HTML;
+                        case JSON -> DayFormat.JSON;
+                    };
+            try {
+                WholeFile.write(target, stream -> form.write(day, sheet.paper(), stream), kept.toArray(Path[]::new));
+            } catch (IOException e) {
+                err.println(Problems.cannotWrite("--output", target, e));
+                return ExitCode.USAGE;
+            }
+        }
+        DaySheet.of(day).text().forEach(out::println);
+        if (target != null) {
+            out.println("List and job sheets written: " + target);
+        }
+        return day.heldBack().isEmpty() ? ExitCode.GOOD : ExitCode.FINDINGS;
+    }
+}

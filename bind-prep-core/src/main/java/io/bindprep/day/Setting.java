@@ -1,0 +1,23 @@
+package io.bindprep.day;
+
+import java.util.Locale;
+
+/** What an operator sets between jobs, the dearest change first. */
+public enum Setting {
+    /** Another die, or another punch. */
+    DIE,
+    /** The depth stop. */
+    DEPTH,
+    /** Pins to pull or to put back. */
+    PINS,
+    /** The element's size, with the closer for it. */
+    CLOSER,
+    /** The side guide. */
+    SIDE_GUIDE;
+
+    /** Its name on a sheet, "Side guide". */
+    public String label() {
+        String word = name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+    }
+}
