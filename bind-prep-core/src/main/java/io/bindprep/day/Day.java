@@ -42,7 +42,8 @@ public record Day(
      * @param value what it is set to
      * @param before what it was; null where nothing stood
      */
-    public record Made(Setting setting, String value, @Nullable String before) {}
+    public record Made(
+            Setting setting, String value, @Nullable String before) {}
 
     public Day {
         list = List.copyOf(list);

@@ -45,7 +45,8 @@ final class DayOrder {
         long[][] cost = new long[kinds.size()][kinds.size()];
         for (int from = 0; from < kinds.size(); from++) {
             for (int to = 0; to < kinds.size(); to++) {
-                for (int count : Changes.between(kinds.get(from).last(), kinds.get(to).first())
+                for (int count : Changes.between(
+                                kinds.get(from).last(), kinds.get(to).first())
                         .counts()) {
                     cost[from][to] = cost[from][to] * WEIGHT + count;
                 }

@@ -60,7 +60,8 @@ public final class DayPlanner {
                 .mapToObj(i -> entry(chosen.get(i), i == 0 ? null : chosen.get(i - 1)))
                 .toList();
         Changes changes = changes(chosen);
-        long strokes = punched.stream().mapToLong(j -> j.report().run().strokes()).sum();
+        long strokes =
+                punched.stream().mapToLong(j -> j.report().run().strokes()).sum();
         boolean least = new HashSet<>(ready.stream().map(Ready::ends).toList()).size() <= DayOrder.EXACT;
         Supplies supplies = SupplyCount.of(punched);
         Quote quote = rates == null || list.isEmpty() ? null : QuoteMaker.quote(rates, list, changes, supplies);

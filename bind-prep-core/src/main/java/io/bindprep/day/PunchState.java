@@ -25,8 +25,11 @@ record PunchState(Map<Setting, String> values) {
     /** The state for a plan that can be punched: it has holes and an element. */
     static PunchState of(Plan plan, boolean top) {
         Map<Setting, String> values = new EnumMap<>(Setting.class);
-        String pattern = plan.pitchName().equals(plan.pattern()) ? plan.pattern() : plan.pitchName() + ", " + plan.pattern();
-        values.put(Setting.DIE, plan.punch().equals("generic-" + plan.pattern()) ? pattern : pattern + " on " + plan.punch());
+        String pattern =
+                plan.pitchName().equals(plan.pattern()) ? plan.pattern() : plan.pitchName() + ", " + plan.pattern();
+        values.put(
+                Setting.DIE,
+                plan.punch().equals("generic-" + plan.pattern()) ? pattern : pattern + " on " + plan.punch());
         values.put(Setting.DEPTH, LengthText.both(plan.edgeDistance()));
         values.put(
                 Setting.PINS,
@@ -37,7 +40,8 @@ record PunchState(Map<Setting, String> values) {
         Length closer = plan.closer();
         values.put(
                 Setting.CLOSER,
-                plan.method().name().toLowerCase(java.util.Locale.ROOT) + " " + (element == null ? "none" : element.name())
+                plan.method().name().toLowerCase(java.util.Locale.ROOT) + " "
+                        + (element == null ? "none" : element.name())
                         + (closer == null ? "" : ", closer at " + LengthText.both(closer)));
         values.put(
                 Setting.SIDE_GUIDE,

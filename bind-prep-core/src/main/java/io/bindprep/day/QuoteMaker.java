@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Works out time and cost by a shop's rates. */
@@ -28,7 +29,8 @@ final class QuoteMaker {
         Amount hours = minutes.hours();
         maker.hours(hours);
         maker.supplies(supplies);
-        return new Quote(rates.name(), rates.currency(), minutes, sum(maker.money), maker.work, maker.money, maker.missing);
+        return new Quote(
+                rates.name(), rates.currency(), minutes, sum(maker.money), maker.work, maker.money, maker.missing);
     }
 
     private void work(List<Day.Entry> list, Changes changes) {
@@ -70,12 +72,11 @@ final class QuoteMaker {
 
     private void supplies(Supplies supplies) {
         for (Supplies.Sheets sheets : supplies.sheets()) {
-            String stock = sheets.stock();
-            if (sheets.cover()) {
-                line(money, "Cover " + stock, sheets.total(), rates.pricePerCover().get(stock), RateKeys.COVERS);
-            } else {
-                line(money, "Sheet " + stock, sheets.total(), rates.pricePerSheet().get(stock), RateKeys.SHEETS);
-            }
+            String sized = sheets.stock() + ", " + LengthText.area(sheets.width(), sheets.height());
+            Map<String, Amount> prices = sheets.cover() ? rates.pricePerCover() : rates.pricePerSheet();
+            Amount price = prices.containsKey(sized) ? prices.get(sized) : prices.get(sheets.stock());
+            String key = sheets.cover() ? RateKeys.COVERS : RateKeys.SHEETS;
+            line(money, (sheets.cover() ? "Covers " : "Sheets ") + sized, sheets.total(), price, key);
         }
         for (Supplies.Pieces pieces : supplies.elements()) {
             String name = pieces.method().name().toLowerCase(Locale.ROOT) + " " + pieces.name();

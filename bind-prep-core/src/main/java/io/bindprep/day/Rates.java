@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param minutesPerJob whatever its size: papers, waste sheet, carrying
  * @param minutesPerBook gathering, threading and closing one book or volume
  * @param costPerHour of the work
- * @param pricePerSheet by stock
- * @param pricePerCover by stock
+ * @param pricePerSheet by stock, or by stock and size as the list of supplies writes it, "bond-20, 148 x 210 mm"
+ * @param pricePerCover as for sheets
  * @param pricePerElement by method and size, "wire 3/8 in"; for one piece
  */
 public record Rates(

@@ -46,7 +46,8 @@ final class RatesReader {
         Object currency = file.values().get(RateKeys.CURRENCY);
         Amount strokes = amount(RateKeys.STROKES);
         if (strokes != null && strokes.low().signum() == 0) {
-            throw Scalars.wrong(RateKeys.STROKES, "0", "is no pace", "Write strokes in a minute, for example 20 to 30.");
+            throw Scalars.wrong(
+                    RateKeys.STROKES, "0", "is no pace", "Write strokes in a minute, for example 20 to 30.");
         }
         return new Rates(
                 name,
@@ -107,6 +108,9 @@ final class RatesReader {
             }
         }
         throw Scalars.wrong(
-                key, text, "is no rate", "Write a number, or two with \"to\" between them, the smaller first: 20 to 30.");
+                key,
+                text,
+                "is no rate",
+                "Write a number, or two with \"to\" between them, the smaller first: 20 to 30.");
     }
 }

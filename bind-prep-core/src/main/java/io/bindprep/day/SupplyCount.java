@@ -16,10 +16,25 @@ import org.jspecify.annotations.Nullable;
 
 /** Adds up the materials of jobs. */
 final class SupplyCount {
-    private record SheetKey(String stock, boolean cover, @Nullable String sheet, Length width, Length height) {}
+    /** Sizes to the whole millimetre: a page may be measured a hundredth off the size that the next job names. */
+    private record SheetKey(
+            String stock, boolean cover, @Nullable String sheet, long widthMm, long heightMm) {
+        static SheetKey of(StockNeed need, Size size) {
+            Press press = need.press();
+            return new SheetKey(
+                    need.stock().name(),
+                    need.use() == Use.FRONT_COVER || need.use() == Use.BACK_COVER,
+                    press == null ? null : press.sheet().name(),
+                    Math.round(size.width().mm()),
+                    Math.round(size.height().mm()));
+        }
+    }
+
+    private record Size(Length width, Length height) {}
 
     private record ElementKey(Method method, String name, String pitch) {}
 
+    private final Map<SheetKey, Size> sizes = new LinkedHashMap<>();
     private final Map<SheetKey, long[]> sheets = new LinkedHashMap<>();
     private final Map<ElementKey, long[]> elements = new LinkedHashMap<>();
     private BigDecimal grams = BigDecimal.ZERO;
@@ -31,8 +46,10 @@ final class SupplyCount {
         SupplyCount count = new SupplyCount();
         jobs.forEach(count::add);
         List<Supplies.Sheets> sheets = new ArrayList<>();
-        count.sheets.forEach((k, n) -> sheets.add(
-                new Supplies.Sheets(k.stock(), k.cover(), k.sheet(), k.width(), k.height(), n[0], n[1])));
+        count.sizes.forEach((k, size) -> {
+            long[] n = count.sheets.getOrDefault(k, new long[2]);
+            sheets.add(new Supplies.Sheets(k.stock(), k.cover(), k.sheet(), size.width(), size.height(), n[0], n[1]));
+        });
         List<Supplies.Pieces> pieces = new ArrayList<>();
         count.elements.forEach(
                 (k, n) -> pieces.add(new Supplies.Pieces(k.method(), k.name(), k.pitch(), n[0], n[1], n[2])));
@@ -43,25 +60,17 @@ final class SupplyCount {
         Materials materials = job.report().run().materials();
         for (StockNeed need : materials.stocks()) {
             Press press = need.press();
-            boolean cover = need.use() == Use.FRONT_COVER || need.use() == Use.BACK_COVER;
-            SheetKey key = press == null
-                    ? new SheetKey(need.stock().name(), cover, null, need.width(), need.height())
-                    : new SheetKey(
-                            need.stock().name(),
-                            cover,
-                            press.sheet().name(),
-                            press.sheet().width(),
-                            press.sheet().height());
+            Size size = press == null
+                    ? new Size(need.width(), need.height())
+                    : new Size(press.sheet().width(), press.sheet().height());
+            SheetKey key = SheetKey.of(need, size);
+            sizes.putIfAbsent(key, size);
             sum(sheets.computeIfAbsent(key, k -> new long[2]), need.sheets(), need.overs());
         }
         for (ElementNeed need : materials.elements()) {
-            ElementKey key =
-                    new ElementKey(need.method(), need.name(), job.report().plan().pitchName());
-            sum(
-                    elements.computeIfAbsent(key, k -> new long[3]),
-                    need.totalLoops(),
-                    need.pieces(),
-                    need.spares());
+            ElementKey key = new ElementKey(
+                    need.method(), need.name(), job.report().plan().pitchName());
+            sum(elements.computeIfAbsent(key, k -> new long[3]), need.totalLoops(), need.pieces(), need.spares());
         }
         BigDecimal run = materials.runG();
         whole &= run != null;

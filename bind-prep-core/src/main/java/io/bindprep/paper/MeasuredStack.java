@@ -33,8 +33,10 @@ public final class MeasuredStack {
                 known.kind(),
                 known.grammage(),
                 caliper,
-                caliper.multiply(StockNumbers.MEASURED_SHARE, MathContext.DECIMAL64).max(reading),
-                "caliper from the measured stack, " + leaves + (leaves == 1 ? " leaf" : " leaves") + " = " + stack.inMm()
+                caliper.multiply(StockNumbers.MEASURED_SHARE, MathContext.DECIMAL64)
+                        .max(reading),
+                "caliper from the measured stack, " + leaves + (leaves == 1 ? " leaf" : " leaves") + " = "
+                        + stack.inMm()
                         + "; tolerance 2 %, at least 0.1 mm of reading over the stack (common practice, no source)");
     }
 }

@@ -10,7 +10,10 @@ import org.jspecify.annotations.Nullable;
  * @param pages pages that the document will have, printed covers included; null where leaves or a stack say it
  * @param stack thickness of the leaves between the covers, as measured; null where it was not
  */
-public record Pile(@Nullable Integer leaves, @Nullable Integer pages, @Nullable Length stack) {
+public record Pile(
+        @Nullable Integer leaves,
+        @Nullable Integer pages,
+        @Nullable Length stack) {
     /** So many leaves between the covers. */
     public static Pile ofLeaves(int leaves) {
         return new Pile(leaves, null, null);

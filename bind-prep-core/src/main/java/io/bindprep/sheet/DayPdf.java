@@ -91,7 +91,7 @@ public final class DayPdf {
         flow.heading(bold, heading, Math.min(8, rows.size()) * 5.0 + 2);
         for (int row = 0; row < rows.size(); row++) {
             List<String> cells = rows.get(row);
-            Type type = row == 0 || cells.get(0).startsWith("Time") || cells.get(0).startsWith("Cost") ? bold : plain;
+            Type type = row == 0 || DaySheet.total(cells) ? bold : plain;
             int most = 1;
             for (int i = 0; i < cells.size(); i++) {
                 most = Math.max(most, lines(type, cells.get(i), shares[i]).size());

@@ -38,6 +38,8 @@ public record DaySheet(
         String safety,
         List<JobSheet> sheets) {
     private static final int DECIMALS = 2;
+    private static final String TIME = "Total time";
+    private static final String COST = "Total cost";
 
     /**
      * A job in its place.
@@ -122,7 +124,8 @@ public record DaySheet(
         List<String> settings = new ArrayList<>();
         for (Day.Made made : entry.settings()) {
             String before = made.before();
-            settings.add(made.setting().label() + ": " + made.value() + (before == null ? "" : " (was " + before + ")"));
+            settings.add(
+                    made.setting().label() + ": " + made.value() + (before == null ? "" : " (was " + before + ")"));
         }
         if (entry.settings().isEmpty()) {
             settings.add("Nothing to change.");
@@ -180,11 +183,16 @@ public record DaySheet(
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("What", "Count", "Rate", "Sum"));
         quote.work().forEach(l -> rows.add(row(l, " min")));
-        rows.add(List.of("Time" + least(quote), "", "", text(quote.minutes(), " min")));
+        rows.add(List.of(TIME + least(quote), "", "", text(quote.minutes(), " min")));
         String currency = quote.currency().isEmpty() ? "" : " " + quote.currency();
         quote.supplies().forEach(l -> rows.add(row(l, currency)));
-        rows.add(List.of("Cost" + least(quote), "", "", text(quote.cost(), currency)));
+        rows.add(List.of(COST + least(quote), "", "", text(quote.cost(), currency)));
         return rows;
+    }
+
+    /** Returns true if a row of the quote is a total. */
+    public static boolean total(List<String> row) {
+        return row.get(0).startsWith(TIME) || row.get(0).startsWith(COST);
     }
 
     private static String least(Quote quote) {
@@ -207,8 +215,8 @@ public record DaySheet(
             return List.of();
         }
         List<String> notes = new ArrayList<>();
-        notes.add("Every rate is the shop's own, from " + quote.rates() + "; strokes, changes and supplies are those of this"
-                + " list. Drying, cutting and printing are not counted.");
+        notes.add("Every rate is the shop's own, from " + quote.rates()
+                + "; strokes, changes and supplies are those of this" + " list. Printing and cutting are not counted.");
         if (!quote.whole()) {
             notes.add("No rate for: " + String.join("; ", quote.missing()) + ". Not counted.");
         }
@@ -241,7 +249,8 @@ public record DaySheet(
             lines.add("");
             lines.add(heading);
             rows.forEach(r -> lines.add("  "
-                    + String.join(" | ", r.stream().map(c -> c.isEmpty() ? "-" : c).toList())));
+                    + String.join(
+                            " | ", r.stream().map(c -> c.isEmpty() ? "-" : c).toList())));
         }
     }
 }

@@ -199,8 +199,8 @@ public record JobSheet(
         String pages = !checked
                 ? (lift.leaves() == 1 ? "number " + to : "numbers " + lift.firstLeaf() + "-" + to)
                 : first == null || last == null
-                ? "blank"
-                : first.equals(last) ? "page " + first : "pages " + first + "-" + last;
+                        ? "blank"
+                        : first.equals(last) ? "page " + first : "pages " + first + "-" + last;
         String kind = (lift.cover() ? "cover, " : "")
                 + switch (lift.kind()) {
                     case PAPER -> "";

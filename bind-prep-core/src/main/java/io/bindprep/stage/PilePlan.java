@@ -52,8 +52,7 @@ public final class PilePlan {
         Block block = new Block(pile.block().leaves(), List.of(), List.of());
         LeafSizes sizes = LeafSizes.withoutDocument(job, width, height);
         Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
-        PlanChoices choices =
-                Planner.choices(job, block, stack, job.bindingEdge() == BindingEdge.TOP ? width : height);
+        PlanChoices choices = Planner.choices(job, block, stack, job.bindingEdge() == BindingEdge.TOP ? width : height);
         Plan plan = choices.settleUnseen();
         Split split = VolumePlanner.split(job, plan, block, sizes, List.of());
         Run run = RunPlanner.plan(job, sizes, BookPart.parts(block, stack, plan, split));

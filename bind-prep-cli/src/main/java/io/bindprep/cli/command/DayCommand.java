@@ -12,8 +12,8 @@ import io.bindprep.files.TextFile;
 import io.bindprep.files.WholeFile;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
-import io.bindprep.sheet.DaySheet;
 import io.bindprep.sheet.DayFormat;
+import io.bindprep.sheet.DaySheet;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -61,15 +61,17 @@ public final class DayCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "FILE",
             arity = "1..*",
-            description = "a day file; a job file that also says pdf, leaves, pages or stack; or a PDF, with the job file"
-                    + " of the same name beside it")
+            description =
+                    "a day file; a job file that also says pdf, leaves, pages or stack; or a PDF, with the job file"
+                            + " of the same name beside it")
     private List<Path> files = List.of();
 
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE",
-            description = "also write the list to this file, each job's sheet behind it: .html or .json by its ending, else"
-                    + " PDF; overwrites an existing file")
+            description =
+                    "also write the list to this file, each job's sheet behind it: .html or .json by its ending, else"
+                            + " PDF; overwrites an existing file")
     private @Nullable Path output;
 
     @Option(
@@ -133,7 +135,11 @@ public final class DayCommand implements Callable<Integer> {
             return Rates.read(TextFile.read(file), file.toString());
         } catch (IOException e) {
             throw new SettingException(
-                    "rates", file.toString(), Problems.cannotRead("--rates", file, e), "Name a file that is there.", List.of());
+                    "rates",
+                    file.toString(),
+                    Problems.cannotRead("--rates", file, e),
+                    "Name a file that is there.",
+                    List.of());
         }
     }
 
@@ -144,12 +150,11 @@ public final class DayCommand implements Callable<Integer> {
             if (ratesFile != null) {
                 kept.add(ratesFile);
             }
-            DayFormat form =
-                    switch (SheetOutput.format(target)) {
-                        case PDF -> DayFormat.PDF;
-                        case HTML -> DayFormat.HTML;
-                        case JSON -> DayFormat.JSON;
-                    };
+            DayFormat form = switch (SheetOutput.format(target)) {
+                case PDF -> DayFormat.PDF;
+                case HTML -> DayFormat.HTML;
+                case JSON -> DayFormat.JSON;
+            };
             try {
                 WholeFile.write(target, stream -> form.write(day, sheet.paper(), stream), kept.toArray(Path[]::new));
             } catch (IOException e) {

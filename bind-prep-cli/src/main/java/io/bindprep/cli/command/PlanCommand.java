@@ -30,7 +30,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "plan",
         addMethodSubcommands = false,
-        description = "Plans the binding from leaves, size, stocks and covers alone, without a PDF; and writes the job sheet.",
+        description =
+                "Plans the binding from leaves, size, stocks and covers alone, without a PDF; and writes the job sheet.",
         customSynopsis = "bind-prep plan [OPTIONS] --trim SIZE (--leaves N | --pages N | --stack LENGTH) [-o FILE]",
         sortOptions = false,
         exitCodeListHeading = "%nExit codes:%n",
@@ -55,10 +56,7 @@ public final class PlanCommand implements Callable<Integer> {
 
     private static final Length THICKEST = Length.ofMm(2000);
 
-    @Option(
-            names = "--leaves",
-            paramLabel = "N",
-            description = "leaves between the covers, inserts and tabs included")
+    @Option(names = "--leaves", paramLabel = "N", description = "leaves between the covers, inserts and tabs included")
     private @Nullable Integer leaves;
 
     @Option(
@@ -70,8 +68,9 @@ public final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--stack",
             paramLabel = "LENGTH",
-            description = "measured thickness of the leaves between the covers, such as \"12 mm\"; without --leaves they are"
-                    + " counted from it by the stock")
+            description =
+                    "measured thickness of the leaves between the covers, such as \"12 mm\"; without --leaves they are"
+                            + " counted from it by the stock")
     private @Nullable String stack;
 
     @Option(names = "--name", paramLabel = "TEXT", description = "how the sheet calls the job (Job)")

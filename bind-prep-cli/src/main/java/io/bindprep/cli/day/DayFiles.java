@@ -58,7 +58,8 @@ public final class DayFiles {
         if (ENDINGS.stream().noneMatch(name.toLowerCase(Locale.ROOT)::endsWith)) {
             return List.of(document(file, name));
         }
-        Map<String, Object> values = SettingFile.read("day", text(file), file.toString()).values();
+        Map<String, Object> values =
+                SettingFile.read("day", text(file), file.toString()).values();
         if (!values.containsKey(JOBS)) {
             return List.of(entry(file, values, stem(name)));
         }
@@ -66,13 +67,15 @@ public final class DayFiles {
             checkKnown(key, List.of(JOBS));
         }
         if (!(values.get(JOBS) instanceof List<?> list) || list.isEmpty()) {
-            throw Scalars.wrong(JOBS, String.valueOf(values.get(JOBS)), "is no list of jobs", "Write one \"- \" for each job.");
+            throw Scalars.wrong(
+                    JOBS, String.valueOf(values.get(JOBS)), "is no list of jobs", "Write one \"- \" for each job.");
         }
         List<DayEntry> entries = new ArrayList<>();
         for (Object item : list) {
             String place = JOBS + "[" + (entries.size() + 1) + "]";
             if (!(item instanceof Map<?, ?> map)) {
-                throw Scalars.wrong(place, String.valueOf(item), "is no job", "Write its keys: " + String.join(", ", OWN) + ".");
+                throw Scalars.wrong(
+                        place, String.valueOf(item), "is no job", "Write its keys: " + String.join(", ", OWN) + ".");
             }
             Map<String, Object> job = new LinkedHashMap<>();
             map.forEach((k, v) -> job.put(String.valueOf(k), v));
@@ -99,7 +102,8 @@ public final class DayFiles {
         }
     }
 
-    private DayEntry at(String place, Path file, Map<String, Object> job, int number) throws SettingException, IOException {
+    private DayEntry at(String place, Path file, Map<String, Object> job, int number)
+            throws SettingException, IOException {
         try {
             return entry(file, job, "Job " + number);
         } catch (SettingException e) {
@@ -153,14 +157,15 @@ public final class DayFiles {
             read.add(document);
         }
         String own = text(values, NAME);
-        String called = own != null ? own : pdf != null ? stem(String.valueOf(Path.of(pdf).getFileName())) : name;
+        String called = own != null
+                ? own
+                : pdf != null ? stem(String.valueOf(Path.of(pdf).getFileName())) : name;
         return new DayEntry(called, job(file, JobSettings.of(settings), text(values, JOB)), document, pile);
     }
 
     private Job job(Path file, JobSettings own, @Nullable String jobFile) throws SettingException, IOException {
         Path below = jobFile == null ? null : file.resolveSibling(jobFile);
-        JobSettings settings =
-                below == null ? own : own.over(JobSettings.read(text(below), below.toString()));
+        JobSettings settings = below == null ? own : own.over(JobSettings.read(text(below), below.toString()));
         JobFiles files = JobFiles.read(settings, (named, besideJobFile) -> {
             Path from = besideJobFile && below != null ? below : file;
             return text(from.resolveSibling(named));

@@ -24,8 +24,8 @@ record JsonChecked(
         @JsonPropertyDescription("whether a PDF was checked; false for a plan alone, which says nothing of any page")
         boolean documentChecked,
 
-        @JsonPropertyDescription("the file that was read; null where no PDF was checked")
-        @Nullable Input input,
+        @JsonPropertyDescription("the file that was read; null where no PDF was checked") @Nullable
+        Input input,
 
         @JsonPropertyDescription("the job as it was understood")
         JsonJob job,
@@ -58,12 +58,13 @@ record JsonChecked(
 
         @JsonPropertyDescription("how all copies are made") JsonAssembly assembly,
 
-        @JsonPropertyDescription("how many pages have which verdict; null where no PDF was checked")
-        @Nullable Verdicts verdicts,
+        @JsonPropertyDescription("how many pages have which verdict; null where no PDF was checked") @Nullable
+        Verdicts verdicts,
 
         @JsonPropertyDescription(
                 "pages in order; without --all-pages only those that are not clear; null where no PDF was checked")
-        @Nullable List<JsonPage> pages,
+        @Nullable
+        List<JsonPage> pages,
 
         @JsonPropertyDescription("worst first, then by page")
         List<JsonFinding> findings) {

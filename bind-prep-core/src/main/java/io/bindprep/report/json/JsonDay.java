@@ -28,22 +28,29 @@ public final class JsonDay {
 
     /** The whole of it. */
     record Root(
-            @JsonPropertyDescription("version of this format, that of the reports in it") int schemaVersion,
+            @JsonPropertyDescription("version of this format, that of the reports in it")
+            int schemaVersion,
 
-            @JsonPropertyDescription("jobs in the order in which they are punched") List<Entry> jobs,
+            @JsonPropertyDescription("jobs in the order in which they are punched")
+            List<Entry> jobs,
 
-            @JsonPropertyDescription("jobs that must not be punched as they are; in no sum") List<HeldBack> heldBack,
+            @JsonPropertyDescription("jobs that must not be punched as they are; in no sum")
+            List<HeldBack> heldBack,
 
             @JsonPropertyDescription("settings made anew between jobs and volumes, in this order")
             Map<String, Integer> changes,
 
-            @JsonPropertyDescription("the same in the order given") Map<String, Integer> changesAsGiven,
+            @JsonPropertyDescription("the same in the order given")
+            Map<String, Integer> changesAsGiven,
 
-            @JsonPropertyDescription("whether no order changes less") boolean least,
+            @JsonPropertyDescription("whether no order changes less")
+            boolean least,
 
-            @JsonPropertyDescription("strokes of the punch for the list") long strokes,
+            @JsonPropertyDescription("strokes of the punch for the list")
+            long strokes,
 
-            @JsonPropertyDescription("what the list uses up") Needs supplies,
+            @JsonPropertyDescription("what the list uses up")
+            Needs supplies,
 
             @JsonPropertyDescription("time and cost by the shop's rates; null where none were given") @Nullable
             Costs quote) {
@@ -72,13 +79,17 @@ public final class JsonDay {
 
     /** A job in its place. */
     record Entry(
-            @JsonPropertyDescription("how the list calls it") String name,
+            @JsonPropertyDescription("how the list calls it")
+            String name,
 
-            @JsonPropertyDescription("settings made anew for it; for the first all that there are") List<Made> settings,
+            @JsonPropertyDescription("settings made anew for it; for the first all that there are")
+            List<Made> settings,
 
-            @JsonPropertyDescription("settings made anew between its own volumes") Map<String, Integer> within,
+            @JsonPropertyDescription("settings made anew between its own volumes")
+            Map<String, Integer> within,
 
-            @JsonPropertyDescription("its report, without its clear pages") JsonChecked report) {
+            @JsonPropertyDescription("its report, without its clear pages")
+            JsonChecked report) {
         static Entry of(Day.Entry e) {
             return new Entry(
                     e.job().name(),
@@ -108,7 +119,8 @@ public final class JsonDay {
             @JsonPropertyDescription("grams of all copies whose weight is known, without elements and overs")
             BigDecimal knownWeightG,
 
-            @JsonPropertyDescription("whether the weight of every job is known") boolean weightWhole) {
+            @JsonPropertyDescription("whether the weight of every job is known")
+            boolean weightWhole) {
         static Needs of(Supplies s) {
             return new Needs(
                     s.sheets().stream().map(Sheets::of).toList(),
@@ -146,7 +158,8 @@ public final class JsonDay {
             String size,
             String pitch,
 
-            @JsonPropertyDescription("loops in all, spares included; 0 where it is not cut by loops") long loops,
+            @JsonPropertyDescription("loops in all, spares included; 0 where it is not cut by loops")
+            long loops,
 
             long pieces,
             long spares) {
@@ -157,18 +170,22 @@ public final class JsonDay {
 
     /** Time and cost. */
     record Costs(
-            @JsonPropertyDescription("the file of the rates") String rates,
+            @JsonPropertyDescription("the file of the rates")
+            String rates,
 
             String currency,
 
-            @JsonPropertyDescription("least and most minutes of work") List<BigDecimal> minutes,
+            @JsonPropertyDescription("least and most minutes of work")
+            List<BigDecimal> minutes,
 
-            @JsonPropertyDescription("least and most of work and supplies") List<BigDecimal> cost,
+            @JsonPropertyDescription("least and most of work and supplies")
+            List<BigDecimal> cost,
 
             List<Sum> work,
             List<Sum> supplies,
 
-            @JsonPropertyDescription("what no rate was given for, so that it is in no sum") List<String> missing) {
+            @JsonPropertyDescription("what no rate was given for, so that it is in no sum")
+            List<String> missing) {
         static Costs of(Quote q) {
             return new Costs(
                     q.rates(),

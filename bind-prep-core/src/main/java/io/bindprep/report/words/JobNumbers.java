@@ -67,9 +67,7 @@ public final class JobNumbers {
     private void collect() {
         String name = report.document().file();
         if (report.documentChecked()) {
-            entry(
-                    "File",
-                    name + ", " + Counted.of(report.document().pages().size(), "page"));
+            entry("File", name + ", " + Counted.of(report.document().pages().size(), "page"));
         } else {
             entry("Plan", name + ", no PDF was checked");
         }

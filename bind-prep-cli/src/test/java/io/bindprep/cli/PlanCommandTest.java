@@ -1,0 +1,60 @@
+package io.bindprep.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PlanCommandTest {
+    @TempDir
+    private Path temp;
+
+    @Test
+    void plansAPileAndWritesItsSheet() throws Exception {
+        for (String name : new String[] {"sheet.pdf", "sheet.html", "sheet.json"}) {
+            Path sheet = temp.resolve(name);
+            Cli run = Cli.run("plan", "--leaves", "60", "--trim", "a4", "-o", sheet.toString());
+            assertThat(run.exit()).as(run.err()).isZero();
+            assertThat(run.out()).startsWith("Plan only: no PDF was checked.").doesNotContain("Good to print");
+            assertThat(Files.size(sheet)).isPositive();
+        }
+        assertThat(new String(Files.readAllBytes(temp.resolve("sheet.pdf")), StandardCharsets.ISO_8859_1))
+                .startsWith("%PDF-");
+        assertThat(Files.readString(temp.resolve("sheet.json"))).contains("\"documentChecked\" : false");
+        assertThat(Files.readString(temp.resolve("sheet.html"))).contains("Plan only");
+    }
+
+    @Test
+    void jsonOnStandardOutputIsTheReport() {
+        Cli run = Cli.run("plan", "--pages", "120", "--trim", "a5", "--format", "json");
+        assertThat(run.exit()).as(run.err()).isZero();
+        assertThat(run.out()).startsWith("{").contains("\"outcome\" : \"planned\"", "\"leaves\" : 60");
+    }
+
+    @Test
+    void whatIsMissingIsNamedByItsOption() {
+        Cli run = Cli.run("plan", "--leaves", "60");
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("--trim");
+        assertThat(Cli.run("plan", "--trim", "a4").err()).contains("--leaves", "pages", "stack");
+        assertThat(Cli.run("plan", "--trim", "a4", "--stack", "12").err()).contains("--stack", "no unit");
+    }
+
+    @Test
+    void aPileTooThickFails() {
+        Cli run = Cli.run("plan", "--leaves", "3000", "--trim", "a4");
+        assertThat(run.exit()).isEqualTo(1);
+        assertThat(run.out()).contains("Do not bind it so");
+    }
+
+    @Test
+    void theJobFileIsNeverOverwritten() throws Exception {
+        Path job = Files.writeString(temp.resolve("job.json"), "{\"trim\": \"a4\"}");
+        Cli run = Cli.run("plan", "--leaves", "60", "--job", job.toString(), "-o", job.toString());
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(Files.readString(job)).isEqualTo("{\"trim\": \"a4\"}");
+    }
+}
