@@ -37,6 +37,7 @@ public final class MeasuredStack {
                         .max(reading),
                 "caliper from the measured stack, " + leaves + (leaves == 1 ? " leaf" : " leaves") + " = "
                         + stack.inMm()
-                        + "; tolerance 2 %, at least 0.1 mm of reading over the stack (common practice, no source)");
+                        + "; tolerance 2 %, at least 0.1 mm of reading over the stack (common practice, no source)",
+                true);
     }
 }
