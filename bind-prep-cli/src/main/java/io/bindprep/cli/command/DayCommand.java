@@ -9,6 +9,7 @@ import io.bindprep.day.Day;
 import io.bindprep.day.DayJob;
 import io.bindprep.day.Rates;
 import io.bindprep.files.TextFile;
+import io.bindprep.files.Inputs;
 import io.bindprep.files.WholeFile;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
@@ -146,17 +147,18 @@ public final class DayCommand implements Callable<Integer> {
     private int told(Day day, List<Path> inputs) {
         Path target = output;
         if (target != null) {
-            List<Path> kept = new ArrayList<>(inputs);
-            if (ratesFile != null) {
-                kept.add(ratesFile);
+            Inputs kept = ratesFile == null ? Inputs.NONE : Inputs.NONE.plus("the rates", ratesFile);
+            for (Path file : inputs) {
+                kept = kept.plus("a file of the day", file);
             }
+            Inputs all = kept;
             DayFormat form = switch (SheetOutput.format(target)) {
                 case PDF -> DayFormat.PDF;
                 case HTML -> DayFormat.HTML;
                 case JSON -> DayFormat.JSON;
             };
             try {
-                WholeFile.write(target, stream -> form.write(day, sheet.paper(), stream), kept.toArray(Path[]::new));
+                WholeFile.write(target, stream -> form.write(day, sheet.paper(), stream), all);
             } catch (IOException e) {
                 err.println(Problems.cannotWrite("--output", target, e));
                 return ExitCode.USAGE;

@@ -122,8 +122,7 @@ public final class PlanCommand implements Callable<Integer> {
             Report report = BindPrep.plan(new PlanRequest(name, input.read(), new Pile(leaves, pages, measured)));
             if (target != null) {
                 SheetFormat form = SheetOutput.format(target);
-                Path[] inputs = jobFile == null ? new Path[0] : new Path[] {jobFile};
-                WholeFile.write(target, stream -> form.write(report, sheet.paper(), stream), inputs);
+                WholeFile.write(target, stream -> form.write(report, sheet.paper(), stream), input.inputs());
             }
             if (format == Format.json) {
                 out.print(JsonReport.write(report, false));
