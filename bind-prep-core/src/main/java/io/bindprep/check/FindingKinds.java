@@ -20,6 +20,11 @@ public final class FindingKinds {
                     "annotation-tight",
                     "A printing annotation lies between the holes or inside the binding margin.",
                     MOVE_OR_ACCEPT),
+            kind(
+                    WARNING,
+                    "appearance-missing",
+                    "A form field, link border or comment has no appearance, so what prints depends on the viewer.",
+                    "Ask for an export with forms and comments flattened, or print a proof first."),
             seen(ERROR, "art-hit", "Drawn art lies in a hole, punching tolerance included.", MOVE),
             seen(
                     WARNING,
@@ -51,6 +56,11 @@ public final class FindingKinds {
                     "closer-size",
                     "The punch's closer does not take the element that the stack needs.",
                     "Close it on a machine that takes it, take a thinner stock, or split the book into volumes."),
+            kind(
+                    WARNING,
+                    "content-fault",
+                    "The content refers to something missing, or holds an operator nobody knows; viewers pass over it.",
+                    "Compare the pages with the client's proof, or ask for a fresh export."),
             kind(
                     ERROR,
                     "edge-unpunchable",

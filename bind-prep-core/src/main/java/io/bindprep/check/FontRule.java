@@ -31,7 +31,8 @@ final class FontRule implements Rule {
                 Severity.WARNING,
                 pages,
                 (names.size() == 1 ? "1 font is" : names.size() + " fonts are") + " used on " + Say.pages(pages.size())
-                        + " but not in the file: " + named + (more > 0 ? " and " + more + " more" : "")
+                        + " but not in the file, or not readable there: " + named
+                        + (more > 0 ? " and " + more + " more" : "")
                         + ". Other ones may be printed in their place, and where their text ends is estimated.",
                 "Ask for an export with all fonts embedded."));
     }

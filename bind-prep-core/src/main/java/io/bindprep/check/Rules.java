@@ -16,6 +16,8 @@ final class Rules {
             new TrimDeclaredRule(),
             new TrimBoxRule(),
             new FontRule(),
+            new AppearanceRule(),
+            new PassedOverRule(),
             new ImageResolutionRule(),
             new BleedRule(),
             new StackRule(),

@@ -11,11 +11,20 @@ import org.jspecify.annotations.Nullable;
  *     the names are the document's own and hostile
  * @param coarsest the picture with the fewest dots an inch at its printed size; null where none is large enough to judge
  * @param bleed where art that reaches the trim goes least beyond it; null where none reaches it
+ * @param withoutAppearance the kinds of annotations that print as the viewer likes, since the file does not say how; sorted
+ * @param passedOver the faults in its content that every viewer passes over, at most {@value #MOST_FONTS}, sorted
  */
 public record PageBasics(
         List<String> fontsMissing,
         @Nullable Picture coarsest,
-        @Nullable Bleed bleed) {
+        @Nullable Bleed bleed,
+        List<String> withoutAppearance,
+        List<String> passedOver) {
+    /** Those of a page whose annotations and content are whole. */
+    public PageBasics(List<String> fontsMissing, @Nullable Picture coarsest, @Nullable Bleed bleed) {
+        this(fontsMissing, coarsest, bleed, List.of(), List.of());
+    }
+
     /** How many names of fonts are kept of a page. */
     public static final int MOST_FONTS = 8;
 
@@ -30,5 +39,7 @@ public record PageBasics(
 
     public PageBasics {
         fontsMissing = List.copyOf(fontsMissing);
+        withoutAppearance = List.copyOf(withoutAppearance);
+        passedOver = List.copyOf(passedOver);
     }
 }

@@ -6,6 +6,7 @@ import io.bindprep.pdf.document.Layers;
 import io.bindprep.pdf.document.LeanDocument;
 import io.bindprep.pdf.ink.InkState.Tone;
 import io.bindprep.pdf.syntax.Budget;
+import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.Set;
@@ -30,7 +31,13 @@ final class AnnotationPass {
 
     private AnnotationPass() {}
 
-    static void run(InkEngine engine, PDPage page, LeanDocument objects, Layers layers, StripCollector out)
+    static void run(
+            InkEngine engine,
+            PDPage page,
+            LeanDocument objects,
+            Layers layers,
+            StripCollector out,
+            BasicsCollector whole)
             throws IOException {
         COSArray all = page.getCOSObject().getCOSArray(COSName.ANNOTS);
         if (all == null) {
@@ -44,7 +51,7 @@ final class AnnotationPass {
             if (objects.read(all.get(i)) instanceof COSDictionary alone) {
                 try {
                     if (mayPrint(alone) && all.getObject(i) instanceof COSDictionary dictionary) {
-                        one(engine, dictionary, layers, out);
+                        one(engine, dictionary, layers, out, whole);
                     }
                 } catch (IOException | ClassCastException | IllegalArgumentException | NullPointerException e) {
                     engine.problem("one of its annotations cannot be read");
@@ -56,10 +63,11 @@ final class AnnotationPass {
     private static boolean mayPrint(COSDictionary annotation) {
         boolean silent = SILENT.contains(annotation.getNameAsString(COSName.SUBTYPE, ""));
         return (annotation.getInt(COSName.F, 0) & (HIDDEN | PRINT)) == PRINT
-                && (annotation.containsKey(COSName.AP) || !silent);
+                && (annotation.containsKey(COSName.AP) || !silent || Unstyled.mayPrint(annotation));
     }
 
-    private static void one(InkEngine engine, COSDictionary dictionary, Layers layers, StripCollector out)
+    private static void one(
+            InkEngine engine, COSDictionary dictionary, Layers layers, StripCollector out, BasicsCollector whole)
             throws IOException {
         String kind = dictionary.getNameAsString(COSName.SUBTYPE, "");
         PDAnnotation annotation = PDAnnotation.createAnnotation(dictionary);
@@ -69,18 +77,27 @@ final class AnnotationPass {
         }
         Rectangle2D box =
                 new Rectangle2D.Double(rect.getLowerLeftX(), rect.getLowerLeftY(), rect.getWidth(), rect.getHeight());
+        if (!dictionary.containsKey(COSName.AP)) {
+            Unstyled.Look look = Unstyled.of(dictionary, kind, box);
+            if (look != null) {
+                whole.withoutAppearance(look.kind());
+                look.shapes().forEach(shape -> estimate(shape, out));
+                return;
+            }
+        }
         PDAppearanceStream appearance = annotation.getNormalAppearanceStream();
         if (appearance != null && out.reaches(box)) {
             engine.annotation(annotation, appearance, Clip.of(out.strip()));
         } else if (!SILENT.contains(kind) && !dictionary.containsKey(COSName.AP)) {
             // each reader draws its own: taken as its whole rectangle, and the words it says to mark
+            whole.withoutAppearance("comment");
             estimate(box, out);
             quads(dictionary.getCOSArray(COSName.QUADPOINTS), out);
         }
     }
 
-    private static void estimate(Rectangle2D box, StripCollector out) {
-        if (out.reaches(box)) {
+    private static void estimate(Shape box, StripCollector out) {
+        if (out.reaches(box.getBounds2D())) {
             out.add(
                     box,
                     Clip.of(out.strip()),

@@ -38,6 +38,8 @@ public final class BasicsCollector {
     private final double innerY1;
     private final List<List<Stretch>> stretches = new ArrayList<>();
     private final TreeSet<String> fonts = new TreeSet<>();
+    private final TreeSet<String> withoutAppearance = new TreeSet<>();
+    private final TreeSet<String> passedOver = new TreeSet<>();
     private @Nullable COSDictionary lastFont;
     private PageBasics.@Nullable Picture coarsest;
 
@@ -122,9 +124,28 @@ public final class BasicsCollector {
     void font(COSDictionary font) {
         if (font != lastFont) {
             lastFont = font;
-            if (fonts.size() < PageBasics.MOST_FONTS && !Embedding.holds(font)) {
-                fonts.add(Embedding.name(font));
+            if (!Embedding.holds(font)) {
+                fontStandsIn(font);
             }
+        }
+    }
+
+    /** A font for which another stands in. */
+    void fontStandsIn(COSDictionary font) {
+        if (fonts.size() < PageBasics.MOST_FONTS) {
+            fonts.add(Embedding.name(font));
+        }
+    }
+
+    /** An annotation that prints as the viewer likes. */
+    void withoutAppearance(String kind) {
+        withoutAppearance.add(kind);
+    }
+
+    /** A fault in the content that every viewer passes over. */
+    void passedOver(String fault) {
+        if (passedOver.size() < PageBasics.MOST_FONTS) {
+            passedOver.add(fault);
         }
     }
 
@@ -139,7 +160,8 @@ public final class BasicsCollector {
                 }
             }
         }
-        return new PageBasics(List.copyOf(fonts), coarsest, least);
+        return new PageBasics(
+                List.copyOf(fonts), coarsest, least, List.copyOf(withoutAppearance), List.copyOf(passedOver));
     }
 
     /** Whether other art goes farther beyond all along the same stretch, so that no paper shows when the cut is off. */

@@ -3,7 +3,6 @@ package io.bindprep.pdf.ink;
 import io.bindprep.pdf.syntax.ShownText;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.HashMap;
@@ -138,12 +137,14 @@ final class Fonts {
                 }
             }
             if (font instanceof PDVectorFont vector) {
-                return scaled(vector.getNormalizedPath(code), font, code);
+                java.awt.geom.GeneralPath drawn = vector.getNormalizedPath(code);
+                Path2D lacking = font.isEmbedded() ? null : StandIn.lacking(font, code, drawn);
+                return lacking == null ? scaled(drawn, font, code) : lacking;
             }
         } catch (IOException | RuntimeException e) {
-            return box(font, code); // a broken glyph still takes its place
+            return StandIn.box(font, code); // a broken glyph still takes its place
         }
-        return box(font, code);
+        return StandIn.box(font, code);
     }
 
     private static Path2D scaled(java.awt.geom.GeneralPath outline, PDFont font, int code) throws IOException {
@@ -168,8 +169,11 @@ final class Fonts {
         for (CharMetric metric : metrics.getCharMetrics()) {
             if (metric.getName().equals(name)) {
                 BoundingBox b = metric.getBoundingBox();
+                if (!(b.getWidth() > 0 && b.getHeight() > 0)) {
+                    return new Path2D.Double(); // the space
+                }
                 double stretch = metric.getWx() > 0 ? font.getWidth(code) / metric.getWx() : 1;
-                return rectangle(
+                return StandIn.rectangle(
                         b.getLowerLeftX() * stretch / 1000,
                         b.getLowerLeftY() / 1000.0,
                         b.getUpperRightX() * stretch / 1000,
@@ -177,20 +181,6 @@ final class Fonts {
             }
         }
         return null;
-    }
-
-    private static Path2D box(PDFont font, int code) {
-        double width;
-        try {
-            width = font.getWidth(code) / 1000;
-        } catch (IOException | RuntimeException e) {
-            width = 1;
-        }
-        return rectangle(0, -0.25, width, 0.95);
-    }
-
-    private static Path2D rectangle(double x0, double y0, double x1, double y1) {
-        return new Path2D.Double(new Rectangle2D.Double(x0, y0, x1 - x0, y1 - y0));
     }
 
     /** What a show operator's strings say, as far as the font tells; a wide gap between two of them is a space. */

@@ -40,9 +40,13 @@ public final class InkEngine extends PaintEngine {
     /** Longer content is drawn as it is; the busiest cover of 14 books has a quarter of this (measured). */
     private static final int MOST_CONTENT = 4 * 1024 * 1024;
 
+    /** More unknown operators of a page than these are noise; common practice, no source. */
+    private static final int MOST_STRAYS = 8;
+
     private final FormContents formContents = new FormContents();
     private final LeanDocument objects;
     private int compatibility;
+    private int strays;
     private int clipRule = -1;
     private COSDictionary inline = new COSDictionary();
 
@@ -63,7 +67,7 @@ public final class InkEngine extends PaintEngine {
         }
         path.clear();
         endUnclosed();
-        AnnotationPass.run(this, page, objects, layers, collector);
+        AnnotationPass.run(this, page, objects, layers, collector, whole);
     }
 
     /** A page's content without what paints away from a place; null where all of it had better be drawn. */
@@ -98,6 +102,7 @@ public final class InkEngine extends PaintEngine {
         basics = whole;
         glyphNested = 0;
         compatibility = 0;
+        strays = 0;
         forced = null;
         clipRule = -1;
         lastOperator = "";
@@ -116,7 +121,7 @@ public final class InkEngine extends PaintEngine {
         inline = read.image();
         try {
             if (!graphics(name, read.operands()) && !text(name, read.operands()) && compatibility == 0) {
-                problem("it holds an unknown operator");
+                strayOperator();
             }
         } catch (IOException
                 | ArithmeticException
@@ -127,6 +132,15 @@ public final class InkEngine extends PaintEngine {
                 | NullPointerException
                 | NoSuchElementException e) {
             problem("its operator \"" + name + "\" cannot be carried out");
+        }
+    }
+
+    /** Viewers pass over an operator that nobody knows; many of them are no content but noise. */
+    private void strayOperator() {
+        if (++strays > MOST_STRAYS) {
+            problem("it holds more than " + MOST_STRAYS + " unknown operators");
+        } else {
+            passedOver("an unknown operator");
         }
     }
 
@@ -224,7 +238,7 @@ public final class InkEngine extends PaintEngine {
 
     private void xobject(COSName name) throws IOException {
         if (!(resource(COSName.XOBJECT, name) instanceof COSStream stream)) {
-            problem("its picture or form \"" + name.getName() + "\" is missing");
+            passedOver("the picture or form \"" + name.getName() + "\" is missing");
             return;
         }
         if (!layers.prints(stream.getDictionaryObject(COSName.OC))) {

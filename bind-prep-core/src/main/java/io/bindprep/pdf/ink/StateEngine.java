@@ -129,6 +129,9 @@ public abstract class StateEngine {
         }
     }
 
+    /** Notes a fault that every viewer passes over. */
+    abstract void passedOver(String fault);
+
     final void beginMarked() {
         contentShown.push(true);
     }
@@ -150,7 +153,7 @@ public abstract class StateEngine {
 
     void extGState(COSName name) throws IOException {
         if (!(resource(COSName.EXT_G_STATE, name) instanceof COSDictionary state)) {
-            problem("its graphics state \"" + name.getName() + "\" is missing");
+            passedOver("the graphics state \"" + name.getName() + "\" is missing");
             return;
         }
         ExtGState.apply(ink, state);

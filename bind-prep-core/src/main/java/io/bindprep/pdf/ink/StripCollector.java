@@ -150,8 +150,35 @@ public final class StripCollector {
         if (paint.covers()) {
             cover(framed, box, paint.opaque());
         }
+        boolean doubtful = paint.doubtful() || clip.inexact() || uncut(outline, bounds, window);
+        if (kind == MarkKind.BACKGROUND && paint.kind() == MarkKind.ART && Parts.mayBeSeveral(framed)) {
+            Path2D.Double[] parts = Parts.split(framed, b -> isOfBackground(paint, Clip.cut(b, box)));
+            for (Path2D.Double part : parts) {
+                Rectangle2D partBox = part == null ? box : Clip.cut(Outlines.bounds(part), box);
+                if (part != null && partBox.getWidth() > 0 && partBox.getHeight() > 0) {
+                    record(part, partBox, part == parts[0] ? kind : inlandKind(paint, partBox), paint, doubtful);
+                }
+            }
+            return;
+        }
+        record(framed, box, kind, paint, doubtful);
+    }
+
+    /** Whether a part of an outline that as a whole is a background is so too, or ends before anything may be read of it. */
+    private static boolean isOfBackground(Paint paint, Rectangle2D part) {
+        return kindOf(paint, part) == MarkKind.BACKGROUND
+                || part.getMinX() <= BLEED_SLACK_MM && part.getWidth() < TINT_MM;
+    }
+
+    /** Several parts may reach the edge together without any of them being a background. */
+    private static MarkKind inlandKind(Paint paint, Rectangle2D box) {
+        MarkKind kind = kindOf(paint, box);
+        return kind == MarkKind.BACKGROUND ? MarkKind.ART : kind;
+    }
+
+    private void record(Shape framed, Rectangle2D box, MarkKind kind, Paint paint, boolean doubtful) {
         boolean white = paint.tone() == Tone.WHITE;
-        if (white && !mayShowOverInk(kind, visible, box)) {
+        if (white && !mayShowOverInk(kind, framed, box)) {
             return;
         }
         if (found.size() >= MOST_MARKS) {
@@ -159,8 +186,7 @@ public final class StripCollector {
         }
         Mark mark = new Mark(
                 kind, paint.stage(), framed, box.getMinX(), box.getMaxX(), box.getMinY(), box.getMaxY(), paint.words());
-        boolean doubtful = white || paint.doubtful() || clip.inexact() || uncut(outline, bounds, window);
-        found.add(new FoundMark(mark, paint, source, doubtful));
+        found.add(new FoundMark(mark, paint, source, white || doubtful));
     }
 
     private Rectangle2D frameOf(Rectangle2D user) {

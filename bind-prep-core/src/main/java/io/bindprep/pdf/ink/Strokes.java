@@ -29,11 +29,8 @@ final class Strokes {
     /** The inked outline of a path given in user space, stroked in the space of the current matrix. */
     static Shape outline(Path2D wholePath, InkState s, AffineTransform t) {
         Path2D userPath = s.cap == BasicStroke.CAP_SQUARE ? withoutDots(wholePath) : wholePath;
-        double det = Math.abs(t.getDeterminant());
-        double scale = Math.sqrt(det);
-        boolean uniform = Math.abs(t.getScaleX() * t.getShearX() + t.getShearY() * t.getScaleY()) < 1e-6 * det
-                && Math.abs(Math.hypot(t.getScaleX(), t.getShearY()) - scale) < 1e-4 * scale;
-        if (uniform || scale < 1e-9) {
+        double scale = Math.sqrt(Math.abs(t.getDeterminant()));
+        if (isRound(t)) {
             double width = Math.max(s.lineWidth * scale, THINNEST_PT);
             return stroked(stroke(s, width, scale), userPath);
         }
@@ -44,6 +41,15 @@ final class Strokes {
         } catch (NoninvertibleTransformException e) {
             return stroked(stroke(s, THINNEST_PT, 1), userPath);
         }
+    }
+
+    /** Whether a round pen stays round under a matrix, or shrinks to nothing. */
+    static boolean isRound(AffineTransform t) {
+        double det = Math.abs(t.getDeterminant());
+        double scale = Math.sqrt(det);
+        return scale < 1e-9
+                || Math.abs(t.getScaleX() * t.getShearX() + t.getShearY() * t.getScaleY()) < 1e-6 * det
+                        && Math.abs(Math.hypot(t.getScaleX(), t.getShearY()) - scale) < 1e-4 * scale;
     }
 
     private static Shape stroked(BasicStroke stroke, Path2D path) {

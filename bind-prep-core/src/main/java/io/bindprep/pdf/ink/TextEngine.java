@@ -37,6 +37,11 @@ public abstract class TextEngine extends StateEngine {
     /** Hands an outline in user space on. */
     abstract void emit(Shape outline, Tone tone, MarkKind kind, Way way, String words);
 
+    @Override
+    final void passedOver(String fault) {
+        basics.passedOver(fault);
+    }
+
     /** How an outline is painted. */
     enum Way {
         STROKE,
@@ -195,6 +200,9 @@ public abstract class TextEngine extends StateEngine {
         }
         String words = Fonts.words(font.pdf(), parts);
         estimated = !font.isType3() && !font.pdf().isEmbedded();
+        if (estimated) {
+            basics.fontStandsIn(font.dictionary()); // one in the file that cannot be read, too
+        }
         switch (ink.text.mode) {
             case STROKE, STROKE_CLIP -> strokeText(outline, words);
             case FILL_STROKE, FILL_STROKE_CLIP -> {

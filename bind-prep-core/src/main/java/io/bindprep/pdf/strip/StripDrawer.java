@@ -1,9 +1,12 @@
 package io.bindprep.pdf.strip;
 
 import io.bindprep.pdf.document.Layers;
+import io.bindprep.pdf.ink.StandIn;
 import io.bindprep.pdf.ink.TextEngine;
+import io.bindprep.pdf.ink.UnevenPen;
 import io.bindprep.pdf.syntax.Budget;
 import java.awt.Paint;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.List;
@@ -13,6 +16,7 @@ import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.MissingResourceException;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType3Font;
@@ -140,6 +144,9 @@ public final class StripDrawer extends PageDrawer {
 
     @Override
     protected void operatorException(Operator operator, List<COSBase> operands, IOException e) {
+        if (e instanceof MissingResourceException && operator.getName().equals("Do")) {
+            return; // nobody draws it, and a finding tells of it
+        }
         problem = switch (operator.getName()) {
             case "Do", "BI" -> "a picture in it cannot be decoded";
             default -> "its operator \"" + operator.getName() + "\" cannot be drawn";
@@ -148,10 +155,29 @@ public final class StripDrawer extends PageDrawer {
 
     @Override
     public void strokePath() throws IOException {
+        Path2D outline = mute ? null : UnevenPen.outline(getLinePath(), getGraphicsState());
         if (mute) {
             endPath();
-        } else {
+        } else if (outline == null) {
             super.strokePath();
+        } else {
+            fillAsStroke(outline);
+        }
+    }
+
+    /** PDFBox strokes with a round pen only: another pen's line is filled by its outline, in the colour of lines. */
+    private void fillAsStroke(Path2D outline) throws IOException {
+        saveGraphicsState();
+        try {
+            PDGraphicsState state = getGraphicsState();
+            state.setNonStrokingColorSpace(state.getStrokingColorSpace());
+            state.setNonStrokingColor(state.getStrokingColor());
+            state.setNonStrokeAlphaConstant(state.getAlphaConstant());
+            getLinePath().reset();
+            getLinePath().append(outline, false);
+            super.fillPath(Path2D.WIND_NON_ZERO);
+        } finally {
+            restoreGraphicsState();
         }
     }
 
@@ -225,7 +251,12 @@ public final class StripDrawer extends PageDrawer {
         if (!mode.isClip() && far(t)) {
             return;
         }
-        if (!mute) {
+        Path2D box = mute || !mode.isFill() ? null : StandIn.missing(font, code);
+        if (box != null) {
+            getLinePath().reset();
+            getLinePath().append(t.createAffineTransform().createTransformedShape(box), false);
+            super.fillPath(Path2D.WIND_NON_ZERO);
+        } else if (!mute) {
             super.showFontGlyph(t, font, code, displacement);
         } else if (mode.isClip()) {
             text.setRenderingMode(RenderingMode.NEITHER_CLIP);
