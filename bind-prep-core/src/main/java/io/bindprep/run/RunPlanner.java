@@ -39,7 +39,8 @@ public final class RunPlanner {
     /** Strokes for all copies: leaves copy by copy, covers of several copies together, each stock in lifts of its own. */
     private static long strokes(Job job, List<BookPart> parts, List<Lift> lifts) {
         long apart = Math.multiplyExact((long) lifts.size(), (long) job.copies());
-        Punch punch = job.catalogue().punches().byId(parts.get(0).plan().punch()).orElse(null);
+        Punch punch =
+                job.catalogue().punches().byId(parts.get(0).plan().punch()).orElse(null);
         if (job.copies() == 1 || punch == null) {
             return apart;
         }

@@ -122,7 +122,10 @@ class RunPlannerTest {
         assertThat(run.lifts().get(4).firstPage()).isNull();
         // 14 x 0.0037 in (JCP O-63)
         assertThat(run.lifts().get(1).thickness()).isEqualTo(Length.ofInch(14 * 37, 10_000));
-        assertThat(text(run, Work.PUNCH)).contains("1 (cover) (film), 14, 14, 14, 1 (cover) (board)", "715 strokes in all for 200 copies, covers of several copies together");
+        assertThat(text(run, Work.PUNCH))
+                .contains(
+                        "1 (cover) (film), 14, 14, 14, 1 (cover) (board)",
+                        "715 strokes in all for 200 copies, covers of several copies together");
     }
 
     @ParameterizedTest

@@ -19,7 +19,8 @@ record JsonAssembly(
         @JsonPropertyDescription("lifts of one copy in order, volume after volume")
         List<OneLift> lifts,
 
-        @JsonPropertyDescription("strokes of the punch for all copies: leaves copy by copy, covers of all copies together by stock")
+        @JsonPropertyDescription(
+                "strokes of the punch for all copies: leaves copy by copy, covers of all copies together by stock")
         long strokes,
 
         @JsonPropertyDescription("in trade order") List<OneStep> steps,
