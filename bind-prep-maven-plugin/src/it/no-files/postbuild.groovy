@@ -1,5 +1,5 @@
 String log = new File(basedir, 'build.log').getText('UTF-8')
-assert log.contains('there is no PDF')
+assert log.contains('No PDF found')
 assert log.contains('<documents>')
 assert log.contains('MojoFailureException')
 return true

@@ -11,7 +11,7 @@ import org.apache.maven.settings.crypto.SettingsDecrypter;
 
 /**
  * Checks PDFs that will be printed, punched and bound, and fails the build where text or pictures would be punched
- * through or the book cannot be bound as planned. A build without PDFs passes quietly.
+ * through or the book cannot be bound as planned. A build without PDFs passes with a warning.
  */
 @Mojo(name = "check", defaultPhase = LifecyclePhase.VERIFY, threadSafe = true, requiresProject = false)
 public final class CheckMojo extends GoalMojo {

@@ -76,6 +76,17 @@ final class Documents {
         return set;
     }
 
+    /** Where a file set looks and for what, for the log. */
+    static String shown(FileSet set, Path base) {
+        Path directory = set.getDirectory() == null ? base : base.resolve(set.getDirectory());
+        Path folder = directory.startsWith(base) && !directory.equals(base) ? base.relativize(directory) : directory;
+        List<String> includes = set.getIncludes().isEmpty() ? List.of("**") : set.getIncludes();
+        return folder.toString().replace('\\', '/')
+                + (directory.toFile().isDirectory() ? "" : " (there is no such folder)")
+                + ": " + String.join(", ", includes)
+                + (set.getExcludes().isEmpty() ? "" : " without " + String.join(", ", set.getExcludes()));
+    }
+
     /** In the order of their paths, each with a report name of its own. */
     List<PdfInput> inOrder() {
         List<Named> inOrder =

@@ -21,6 +21,7 @@ final class GoalExecution {
     private final Log log;
     private final List<String> errors = new ArrayList<>();
     private final List<String> failures = new ArrayList<>();
+    private int notChecked;
 
     /** One document with all that the POM says of it, and the files besides that were read for it. */
     record Task(
@@ -49,6 +50,7 @@ final class GoalExecution {
 
     void run(List<Task> tasks) throws MojoExecutionException, MojoFailureException {
         for (Task task : tasks) {
+            int before = errors.size();
             try {
                 run(task);
             } catch (UnreadableInputException e) {
@@ -63,14 +65,20 @@ final class GoalExecution {
                 errors.add(Wording.internal(task.document, e));
                 log.debug(e);
             }
+            notChecked += errors.size() > before ? 1 : 0;
         }
         if (!errors.isEmpty()) {
-            errors.addAll(failures);
-            throw new MojoExecutionException(Wording.together(errors));
+            List<String> all = new ArrayList<>(errors);
+            all.addAll(failures);
+            throw new MojoExecutionException(ended(all, tasks));
         }
         if (!failures.isEmpty()) {
-            throw new MojoFailureException(Wording.together(failures));
+            throw new MojoFailureException(ended(failures, tasks));
         }
+    }
+
+    private String ended(List<String> messages, List<Task> tasks) {
+        return Wording.together(messages) + "\n" + Wording.why(tasks.size(), notChecked, failures.size());
     }
 
     private void run(Task task) throws UnreadableInputException, SettingException, IOException {

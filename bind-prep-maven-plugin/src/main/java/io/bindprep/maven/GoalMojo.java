@@ -69,9 +69,12 @@ abstract class GoalMojo extends AbstractMojo {
     @Parameter(property = "bindprep.skip", defaultValue = "false")
     private boolean skip;
 
-    /** Whether a build in which there is no PDF fails. */
-    @Parameter(property = "bindprep.failIfNoFiles", defaultValue = "false")
-    private boolean failIfNoFiles;
+    /**
+     * Whether a build in which there is no PDF fails; otherwise the log warns. Unless said, true where
+     * <code>documents</code> or <code>filesets</code> are given, else false.
+     */
+    @Parameter(property = "bindprep.failIfNoFiles")
+    private @Nullable Boolean failIfNoFiles;
 
     /**
      * Whether a document is looked at again although nothing changed since an earlier build in which it failed nothing:
@@ -127,6 +130,7 @@ abstract class GoalMojo extends AbstractMojo {
             getLog().info("skipped (bindprep.skip)");
             return;
         }
+        KnownParameters.check(execution, project);
         File here = baseDirectory == null ? new File("") : baseDirectory;
         Path base = here.toPath().toAbsolutePath().normalize();
         BuildChecks checks = BuildChecks.of(getPluginContext(), BindPrep::check);
@@ -134,15 +138,31 @@ abstract class GoalMojo extends AbstractMojo {
         OutputFolder folder = new OutputFolder(base, real(reportDirectory, base), inputs(tasks));
         Work work = work(folder, request -> checks.check(request, getLog()));
         if (tasks.isEmpty()) {
-            if (failIfNoFiles) {
-                throw new MojoFailureException("there is no PDF\n  Make one in an earlier phase,"
-                        + " name it in <documents> or <filesets>, or set bindprep.failIfNoFiles to false.");
-            }
-            getLog().debug("there is no PDF");
+            noFiles(base);
             return;
         }
         new GoalExecution(work, folder, upToDate(base), new Attachments(attach ? project : null, projects), getLog())
                 .run(tasks);
+    }
+
+    private void noFiles(Path base) throws MojoFailureException {
+        boolean named = !documents.isEmpty() || !filesets.isEmpty();
+        List<FileSet> looked = named ? filesets : List.of(builtOnes(base));
+        String message = Wording.noFiles(
+                looked.stream().map(set -> Documents.shown(set, base)).toList());
+        if (failIfNoFiles == null ? named : failIfNoFiles) {
+            throw new MojoFailureException(message);
+        }
+        if (project != null && !project.getModules().isEmpty()) {
+            // a parent builds nothing itself
+            getLog().info(message);
+        } else {
+            getLog().warn(message);
+        }
+    }
+
+    private FileSet builtOnes(Path base) {
+        return Documents.builtOnes(real(buildDirectory, base), real(reportDirectory, base));
     }
 
     private List<GoalExecution.Task> tasks(Path base, BuildChecks checks) throws MojoExecutionException {
@@ -179,7 +199,7 @@ abstract class GoalMojo extends AbstractMojo {
         Documents all = new Documents(base);
         // Maven gives an empty list where nothing is said
         if (documents.isEmpty() && filesets.isEmpty()) {
-            all.add(Documents.builtOnes(real(buildDirectory, base), real(reportDirectory, base)));
+            all.add(builtOnes(base));
         }
         for (Document document : documents) {
             all.add(document);

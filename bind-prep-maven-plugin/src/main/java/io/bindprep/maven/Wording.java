@@ -31,20 +31,72 @@ final class Wording {
         List<Finding> told = report.findings().stream()
                 .filter(finding -> finding.severity() != Severity.NOTE)
                 .toList();
+        int notes = report.findings().size() - told.size();
         if (told.isEmpty()) {
-            int notes = report.findings().size();
             return document.name() + ": good, " + Counted.of(report.pages().size(), "page")
                     + (notes == 0 ? "" : ", " + Counted.of(notes, "note"));
         }
         StringBuilder text = new StringBuilder(document.name() + ": " + VerdictSentence.of(report));
         for (Finding finding : told.subList(0, Math.min(SHOWN, told.size()))) {
-            text.append("\n  ").append(pages(finding)).append(finding.message());
+            text.append("\n  ").append(word(finding.severity())).append(": ");
+            text.append(pages(finding)).append(finding.message());
             text.append("\n    ").append(finding.remedy());
         }
-        if (told.size() > SHOWN) {
-            text.append("\n  and ").append(told.size() - SHOWN).append(" more");
+        String rest = rest(told, notes);
+        if (!rest.isEmpty()) {
+            text.append("\n  and ").append(rest);
         }
         return text.append("\n  report: ").append(reportFile).toString();
+    }
+
+    // findings are in the order of their severity, worst first
+    private static String rest(List<Finding> told, int notes) {
+        List<Finding> more = told.subList(Math.min(SHOWN, told.size()), told.size());
+        List<String> counts = new ArrayList<>();
+        for (Severity severity : List.of(Severity.ERROR, Severity.WARNING)) {
+            long count = more.stream().filter(f -> f.severity() == severity).count();
+            if (count > 0) {
+                counts.add(count + " more " + (count == 1 ? word(severity) : word(severity) + "s"));
+            }
+        }
+        if (notes > 0) {
+            counts.add(Counted.of(notes, "note"));
+        }
+        return String.join(", ", counts);
+    }
+
+    private static String word(Severity severity) {
+        return severity.name().toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * The last line of a build that fails.
+     *
+     * @param errors documents that could not be checked
+     * @param failures documents whose findings fail the build
+     */
+    static String why(int documents, int errors, int failures) {
+        List<String> reasons = new ArrayList<>();
+        if (errors > 0) {
+            reasons.add(errors + " could not be checked");
+        }
+        if (failures > 0) {
+            reasons.add(failures + (failures == 1 ? " has" : " have") + " findings that fail the build");
+        }
+        return "Why the build fails: of " + Counted.of(documents, "document") + " " + String.join(", ", reasons) + ".";
+    }
+
+    /**
+     * A gate with nothing to look at.
+     *
+     * @param looked where it looked and for what, each as a text
+     */
+    static String noFiles(List<String> looked) {
+        StringBuilder text = new StringBuilder("No PDF found, so nothing was checked");
+        looked.forEach(where -> text.append("\n  Looked in ").append(where));
+        return text.append("\n  Make a PDF in an earlier phase, or name it in <documents> or <filesets>."
+                        + " To pass or fail without one, set <failIfNoFiles>.")
+                .toString();
     }
 
     /** What became of a proof. */

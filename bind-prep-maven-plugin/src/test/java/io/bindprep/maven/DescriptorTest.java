@@ -65,7 +65,7 @@ class DescriptorTest {
                 "buildDirectory =${project.build.directory}",
                 "documents ${bindprep.documents}=",
                 "execution =${mojoExecution}",
-                "failIfNoFiles ${bindprep.failIfNoFiles}=false",
+                "failIfNoFiles ${bindprep.failIfNoFiles}=",
                 "failOn ${bindprep.failOn}=",
                 "force ${bindprep.force}=false",
                 "jobFile ${bindprep.jobFile}=",

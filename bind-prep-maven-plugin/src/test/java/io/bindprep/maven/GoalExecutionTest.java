@@ -6,13 +6,21 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import io.bindprep.BindPrep;
 import io.bindprep.ReportFormat;
+import io.bindprep.check.Finding;
+import io.bindprep.check.Report;
+import io.bindprep.check.Severity;
+import io.bindprep.job.JobReader;
+import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
+import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.request.CheckRequest;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -44,11 +52,12 @@ class GoalExecutionTest {
         assertThatThrownBy(() -> run(NOTHING_SAID, BindPrep::check, "cookbook-letter.pdf", "members-handbook-a4.pdf"))
                 .isInstanceOf(MojoFailureException.class)
                 .hasMessageContaining("cookbook-letter.pdf: Do not print: ")
-                .hasMessageContaining("\n  Text would be punched on page 14 ")
+                .hasMessageContaining("\n  error: Text would be punched on page 14 ")
                 .hasMessageContaining("\n    Have it moved")
-                .hasMessageEndingWith("report: reports/cookbook-letter.txt")
+                .hasMessageContaining("\n  report: reports/cookbook-letter.txt\n")
+                .hasMessageEndingWith("\nWhy the build fails: of 2 documents 1 has findings that fail the build.")
                 .message()
-                .satisfies(text -> assertThat(text.lines().count()).isLessThanOrEqualTo(9));
+                .satisfies(text -> assertThat(text.lines().count()).isLessThanOrEqualTo(10));
         assertThat(base.resolve("reports/members-handbook-a4.json")).exists();
     }
 
@@ -77,7 +86,7 @@ class GoalExecutionTest {
         assertThat(log.lines).hasSize(1);
         assertThat(log.lines.get(0))
                 .startsWith("warn: cookbook-letter.pdf: Do not print: ")
-                .contains("\n  Text would be punched on page 14 ", "\n    Have it moved")
+                .contains("\n  error: Text would be punched on page 14 ", "\n    Have it moved")
                 .endsWith("report: reports/cookbook-letter.txt");
     }
 
@@ -86,7 +95,8 @@ class GoalExecutionTest {
         assertThatThrownBy(() -> run(NEVER, BindPrep::check, "damaged.pdf", "cookbook-letter.pdf", "word-file.pdf"))
                 .isInstanceOf(MojoExecutionException.class)
                 .hasMessageContaining("damaged.pdf ")
-                .hasMessageContaining("word-file.pdf ");
+                .hasMessageContaining("word-file.pdf ")
+                .hasMessageEndingWith("\nWhy the build fails: of 3 documents 2 could not be checked.");
         assertThat(report("damaged.json")).contains("\"unreadable\"");
         assertThat(base.resolve("reports/cookbook-letter.json")).exists();
     }
@@ -154,6 +164,55 @@ class GoalExecutionTest {
                 base, base.resolve("reports"), source.read(base).inputs());
         folder.remove(new PdfInput(job, "members-handbook-a4.pdf", "members-handbook-a4", null), ".json");
         assertThat(job).exists();
+    }
+
+    @Test
+    void findingsAreToldWorstFirstAndTheRestIsCounted() {
+        Report cookbook = checked("cookbook-letter.pdf");
+        List<Finding> findings = new ArrayList<>();
+        for (Severity severity : List.of(Severity.ERROR, Severity.WARNING, Severity.NOTE)) {
+            for (int i = 0; i < 2; i++) {
+                findings.add(new Finding("font", severity, List.of(3), "Seen so.", "Do so.", null, null, null));
+            }
+        }
+        findings.add(4, new Finding("font", Severity.WARNING, List.of(), "Seen so.", "Do so.", null, null, null));
+        Report r = with(cookbook, findings);
+        PdfInput document = new PdfInput(FIXTURES.resolve("cookbook-letter.pdf"), "book.pdf", "book", null);
+        assertThat(Wording.checked(document, r, "book.txt").lines().skip(1))
+                .containsExactly(
+                        "  error: page 3: Seen so.",
+                        "    Do so.",
+                        "  error: page 3: Seen so.",
+                        "    Do so.",
+                        "  warning: page 3: Seen so.",
+                        "    Do so.",
+                        "  and 2 more warnings, 2 notes",
+                        "  report: book.txt");
+    }
+
+    private static Report checked(String name) {
+        try {
+            return BindPrep.check(
+                    CheckRequest.of(FIXTURES.resolve(name), name, JobReader.toJob(JobSettings.of(Map.of()))));
+        } catch (UnreadableInputException | SettingException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static Report with(Report r, List<Finding> findings) {
+        return new Report(
+                r.outcome(),
+                r.failed(),
+                r.document(),
+                r.job(),
+                r.block(),
+                r.stack(),
+                r.plan(),
+                r.whatIf(),
+                r.split(),
+                r.run(),
+                r.pages(),
+                findings);
     }
 
     @Test
