@@ -91,7 +91,10 @@ class JobOptionsTest {
     @Test
     void everyJobKeyIsAnOptionAndIsTestedHere() {
         List<Object> tested = options().map(a -> a.get()[0]).toList();
-        assertThat(tested).containsExactlyElementsOf(JobReader.keys());
+        // accepted findings stand in job files only, as they are bound to what was seen
+        List<String> keys =
+                JobReader.keys().stream().filter(key -> !key.equals("accept")).toList();
+        assertThat(tested).containsExactlyElementsOf(keys);
     }
 
     @Test

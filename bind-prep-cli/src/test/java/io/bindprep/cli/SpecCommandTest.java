@@ -42,6 +42,33 @@ class SpecCommandTest {
     }
 
     @Test
+    void theEndingSaysTheFormat() throws Exception {
+        Path page = temp.resolve("sheet.html");
+        assertThat(Cli.run("spec", HANDBOOK.toString(), "-o", page.toString()).exit())
+                .isZero();
+        assertThat(page).content().startsWith("<!doctype html>");
+        Path json = temp.resolve("sheet.JSON");
+        assertThat(Cli.run("spec", HANDBOOK.toString(), "-o", json.toString()).exit())
+                .isZero();
+        assertThat(json).content().startsWith("{");
+    }
+
+    @Test
+    void anEndingThatContradictsIsRefused() {
+        Path page = temp.resolve("sheet.html");
+        Cli run = Cli.run("spec", HANDBOOK.toString(), "--format", "json", "-o", page.toString());
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("sheet.html ends in .html", "json");
+        for (String verb : new String[] {"proof", "shift"}) {
+            Cli other = Cli.run(verb, HANDBOOK.toString(), "-o", page.toString());
+            assertThat(other.exit()).as(verb).isEqualTo(2);
+            assertThat(other.err()).contains("end its name in .pdf");
+        }
+        assertThat(Cli.run("testsheet", "-o", page.toString()).exit()).isEqualTo(2);
+        assertThat(temp).isEmptyDirectory();
+    }
+
+    @Test
     void aSheetOfABadDocumentIsWrittenAndFails() {
         Path sheet = temp.resolve("sheet.pdf");
         Cli run = Cli.run(

@@ -50,6 +50,19 @@ class WrittenReportsTest {
     }
 
     @Test
+    void theEndingSaysTheFormatAndMayNotContradict() throws IOException {
+        assertThat(Cli.run("check", "--write", in("r.html"), "--write", in("r.junit.xml"), CLEAR)
+                        .exit())
+                .isZero();
+        assertThat(folder.resolve("r.html")).content().startsWith("<!doctype html>");
+        assertThat(folder.resolve("r.junit.xml")).content().contains("<testsuite");
+        Cli run = Cli.run("check", "--write", "html=" + in("x.json"), CLEAR);
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("ends as json does", "html");
+        assertThat(written()).containsExactly("r.html", "r.junit.xml");
+    }
+
+    @Test
     void theHelpNamesEveryFormat() {
         String help = Cli.run("check", "--help").out().replaceAll("\\s+", " ");
         String write = help.substring(help.indexOf("--write"), help.indexOf("--all-pages"));
@@ -102,7 +115,7 @@ class WrittenReportsTest {
     @ParameterizedTest
     @CsvSource({
         "xml=a.xml, no format is called \"xml\"; formats: text; json",
-        "a.json, neither FORMAT=FILE nor a folder; formats: text",
+        "a.jsonx, neither FORMAT=FILE; formats: text",
         "json=, say which file; as in json=book.json",
         "json=no/such/folder/a.json, there is no folder"
     })

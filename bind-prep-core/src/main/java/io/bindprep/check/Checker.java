@@ -48,9 +48,11 @@ public final class Checker {
         for (Rule rule : Rules.ALL) {
             findings.addAll(rule.find(situation));
         }
+        findings = new ArrayList<>(Accepting.of(job.accepted(), findings, honest));
         findings.sort(ORDER);
         Severity least = job.failOn() == FailOn.WARNING ? Severity.WARNING : Severity.ERROR;
-        boolean reached = findings.stream().anyMatch(f -> f.severity().compareTo(least) <= 0);
+        boolean reached = findings.stream()
+                .anyMatch(f -> f.accepted() == null && f.severity().compareTo(least) <= 0);
         List<PageReport> pages = IntStream.range(0, honest.size())
                 .mapToObj(i ->
                         new PageReport(document.pages().get(i), block.places().get(i), honest.get(i)))

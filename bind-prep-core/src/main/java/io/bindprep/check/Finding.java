@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param limitMm the limit it was held against, in millimetres; null where the rule has none
  * @param alongMm where the worst one begins and ends along the binding edge, in millimetres; null where that means nothing
  * @param seen how the worst mark was seen; null where the finding is of no mark
+ * @param accepted who lets it pass and why; null where nobody does
  */
 public record Finding(
         String rule,
@@ -25,7 +26,11 @@ public record Finding(
         @Nullable Double measuredMm,
         @Nullable Double limitMm,
         @Nullable Span alongMm,
-        @Nullable Seen seen) {
+        @Nullable Seen seen,
+        @Nullable Accepted accepted) {
+    /** Why a finding may pass, and who says so. */
+    public record Accepted(String reason, String who) {}
+
     /** Where something lies along the binding edge, in millimetres. */
     public record Span(double startMm, double endMm) {}
 
@@ -42,6 +47,20 @@ public record Finding(
         }
     }
 
+    /** A finding that nobody has accepted. */
+    public Finding(
+            String rule,
+            Severity severity,
+            List<Integer> pages,
+            String message,
+            String remedy,
+            @Nullable Double measuredMm,
+            @Nullable Double limitMm,
+            @Nullable Span alongMm,
+            @Nullable Seen seen) {
+        this(rule, severity, pages, message, remedy, measuredMm, limitMm, alongMm, seen, null);
+    }
+
     /** A finding of no mark. */
     public Finding(
             String rule,
@@ -53,6 +72,16 @@ public record Finding(
             @Nullable Double limitMm,
             @Nullable Span alongMm) {
         this(rule, severity, pages, message, remedy, measuredMm, limitMm, alongMm, null);
+    }
+
+    /** The same finding, let pass. */
+    Finding accepted(Accepted by) {
+        return new Finding(rule, severity, pages, message, remedy, measuredMm, limitMm, alongMm, seen, by);
+    }
+
+    /** Returns true if it is of this severity and nobody lets it pass. */
+    public boolean counts(Severity as) {
+        return severity == as && accepted == null;
     }
 
     public Finding {

@@ -14,6 +14,11 @@ public final class FindingKinds {
             "Have it moved away from the binding edge, or accept it by a smaller binding-margin.";
 
     private static final List<FindingKind> ALL = List.of(
+            kind(
+                    WARNING,
+                    "acceptance-unmet",
+                    "The job accepts a finding that is not there, or no longer what was seen.",
+                    "Look at it again, then accept it anew or remove the entry (accept)."),
             seen(ERROR, "annotation-hit", "A printing annotation lies in a hole, punching tolerance included.", MOVE),
             seen(
                     WARNING,

@@ -44,6 +44,18 @@ public record Report(
         return document.present();
     }
 
+    /** What a finding saw, as a job that accepts it must name it. */
+    public String seen(Finding finding) {
+        return Fingerprint.of(finding, pages.stream().map(PageReport::verdict).toList());
+    }
+
+    /** The findings that a job may accept and that does not yet: errors and warnings of what was looked at. */
+    public List<Finding> acceptable() {
+        return findings.stream()
+                .filter(f -> f.accepted() == null && f.severity() != Severity.NOTE && Accepting.acceptable(f))
+                .toList();
+    }
+
     /** The volumes that the book goes into; empty where it is one. */
     public List<Volume> volumes() {
         return split.volumes();

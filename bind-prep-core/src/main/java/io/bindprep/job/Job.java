@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param minimumWeb least paper between a hole and the end of the sheet; null for the punch's own
  * @param hanger the gap in the row that a hanger needs; null for none
  * @param supply what a run is supplied with beyond its leaves
+ * @param accepted findings that may pass
  * @param printLimits what a page needs apart from the binding
  * @param catalogue what names stand for: our tables with the shop's own rows
  */
@@ -51,10 +52,12 @@ public record Job(
         @Nullable Hanger hanger,
         Supply supply,
         FailOn failOn,
+        List<Acceptance> accepted,
         PrintLimits printLimits,
         Catalogue catalogue) {
     public Job {
         inserts = List.copyOf(inserts);
+        accepted = List.copyOf(accepted);
     }
 
     /** The allowance of an element whose capacity is not known: the job's own, else the method's usual one. */
@@ -135,6 +138,7 @@ public record Job(
                 hanger,
                 supply,
                 failOn,
+                accepted,
                 printLimits,
                 catalogue);
     }

@@ -285,6 +285,28 @@ final class JobKeyDescriptions {
                     "none"),
             words(JobKeys.FAIL_ON, "SEVERITY", "least severity that fails", "error", FailOn.values()),
             value(
+                    JobKeys.ACCEPT,
+                    "",
+                    "findings that may pass as long as they stay what was seen",
+                    "none",
+                    "written by check --accept-into: finding, pages, reason, who, and what was seen",
+                    ValueShape.either(
+                            ValueShape.words("none"),
+                            new Items(new Parts(
+                                    parts(
+                                            AcceptanceReader.FINDING,
+                                            ValueShape.text(),
+                                            AcceptanceReader.PAGES,
+                                            ValueShape.either(new Whole(1, 1_000_000), ValueShape.text()),
+                                            AcceptanceReader.REASON,
+                                            ValueShape.text(),
+                                            AcceptanceReader.WHO,
+                                            ValueShape.text(),
+                                            AcceptanceReader.SEEN,
+                                            ValueShape.text()),
+                                    AcceptanceReader.REQUIRED))),
+                    "[{finding: text-tight, pages: 14, reason: a rule, who: J. Doe, seen: 0a1b2c3d4e5f6071}]"),
+            value(
                     JobKeys.TABLES,
                     "FILES",
                     "the shop's own stocks, sizes, patterns, elements, punches",

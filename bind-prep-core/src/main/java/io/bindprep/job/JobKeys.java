@@ -30,6 +30,7 @@ final class JobKeys {
     static final String IMAGE_PPI = "image-ppi";
     static final String BLEED = "bleed";
     static final String FAIL_ON = "fail-on";
+    static final String ACCEPT = "accept";
     static final String TABLES = "tables";
 
     private JobKeys() {}

@@ -142,8 +142,14 @@ public final class JobReader {
                 hanger(),
                 supply(),
                 choice(JobKeys.FAIL_ON, FailOn.ERROR),
+                accepted(),
                 printLimits(),
                 catalogue);
+    }
+
+    private List<Acceptance> accepted() throws SettingException {
+        Object value = given(JobKeys.ACCEPT);
+        return value == null ? List.of() : AcceptanceReader.acceptances(JobKeys.ACCEPT, value);
     }
 
     private PrintLimits printLimits() throws SettingException {

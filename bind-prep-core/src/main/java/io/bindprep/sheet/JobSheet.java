@@ -91,7 +91,7 @@ public record JobSheet(
     public static JobSheet of(Report report) {
         boolean checked = report.documentChecked();
         boolean good = report.outcome() != Outcome.FINDINGS
-                && report.findings().stream().noneMatch(f -> f.severity() == Severity.ERROR);
+                && report.findings().stream().noneMatch(f -> f.counts(Severity.ERROR));
         String digest = report.document().sha256();
         String jobId = jobId(report.job());
         return new JobSheet(
@@ -99,7 +99,7 @@ public record JobSheet(
                 good,
                 VerdictSentence.of(report),
                 report.findings().stream()
-                        .filter(f -> f.severity() != Severity.NOTE)
+                        .filter(f -> f.severity() != Severity.NOTE && f.accepted() == null)
                         .map(JobSheet::fault)
                         .toList(),
                 JobNumbers.of(report),

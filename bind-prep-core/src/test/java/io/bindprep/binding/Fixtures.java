@@ -180,6 +180,7 @@ record Fixtures(
                 hanger,
                 Supply.BUILT_IN,
                 FailOn.ERROR,
+                List.of(),
                 PrintLimits.USUAL,
                 Catalogue.builtIn());
     }

@@ -57,6 +57,7 @@ class BlockBuilderTest {
                 null,
                 Supply.BUILT_IN,
                 FailOn.ERROR,
+                List.of(),
                 PrintLimits.USUAL,
                 Catalogue.builtIn());
     }

@@ -63,7 +63,7 @@ class FindingKindsTest {
     private static List<String> literals() throws IOException {
         try (Stream<Path> files = Files.list(RULES)) {
             StringBuilder code = new StringBuilder();
-            for (Path file : files.filter(f -> f.toString().endsWith("Rule.java"))
+            for (Path file : files.filter(f -> f.toString().endsWith("Rule.java") || f.endsWith("Accepting.java"))
                     .sorted()
                     .toList()) {
                 code.append(Files.readString(file));

@@ -18,6 +18,7 @@ import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.catalogue.Method;
+import io.bindprep.job.Acceptance;
 import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
@@ -82,6 +83,7 @@ public final class Scenario {
     private boolean repaired;
     private int lostPages;
     private boolean holeless;
+    private List<Acceptance> accepted = List.of();
     private boolean printable = true;
     private int copies = 1;
     private Sides sides = Sides.TWO;
@@ -122,6 +124,11 @@ public final class Scenario {
 
     public static Scenario of(int pages) {
         return new Scenario(pages);
+    }
+
+    public Scenario accepting(Acceptance... acceptances) {
+        accepted = List.of(acceptances);
+        return this;
     }
 
     public Scenario file(String name) {
@@ -429,6 +436,7 @@ public final class Scenario {
                 null,
                 supply,
                 failOn,
+                accepted,
                 PrintLimits.USUAL,
                 Catalogue.builtIn());
     }

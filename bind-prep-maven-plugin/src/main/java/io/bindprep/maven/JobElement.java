@@ -12,6 +12,9 @@ import org.codehaus.plexus.configuration.PlexusConfiguration;
  * {@code binding-edge}; {@code <inserts>} that holds only {@code <insert>} elements is a list.
  */
 final class JobElement {
+    /** The key that is a list by whatever name its elements go. */
+    private static final String ACCEPT = "accept";
+
     private JobElement() {}
 
     static Map<String, Object> settings(PlexusConfiguration element) {
@@ -39,6 +42,9 @@ final class JobElement {
     }
 
     private static boolean isList(String name, PlexusConfiguration[] children) {
+        if (name.equals(ACCEPT)) {
+            return true;
+        }
         for (PlexusConfiguration child : children) {
             if (!name.equals(child.getName() + "s")) {
                 return false;

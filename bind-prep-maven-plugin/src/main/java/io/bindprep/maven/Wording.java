@@ -29,12 +29,18 @@ final class Wording {
     /** The answer for a document; below it the worst findings with their pages and remedies, and where to read on. */
     static String checked(PdfInput document, Report report, String reportFile) {
         List<Finding> told = report.findings().stream()
-                .filter(finding -> finding.severity() != Severity.NOTE)
+                .filter(finding -> finding.severity() != Severity.NOTE && finding.accepted() == null)
                 .toList();
-        int notes = report.findings().size() - told.size();
+        long notes = report.findings().stream()
+                .filter(finding -> finding.counts(Severity.NOTE))
+                .count();
+        long accepted = report.findings().stream()
+                .filter(finding -> finding.accepted() != null)
+                .count();
         if (told.isEmpty()) {
             return document.name() + ": good, " + Counted.of(report.pages().size(), "page")
-                    + (notes == 0 ? "" : ", " + Counted.of(notes, "note"));
+                    + (notes == 0 ? "" : ", " + Counted.of(notes, "note"))
+                    + (accepted == 0 ? "" : ", " + Counted.of(accepted, "accepted finding"));
         }
         StringBuilder text = new StringBuilder(document.name() + ": " + VerdictSentence.of(report));
         for (Finding finding : told.subList(0, Math.min(SHOWN, told.size()))) {
@@ -50,7 +56,7 @@ final class Wording {
     }
 
     // findings are in the order of their severity, worst first
-    private static String rest(List<Finding> told, int notes) {
+    private static String rest(List<Finding> told, long notes) {
         List<Finding> more = told.subList(Math.min(SHOWN, told.size()), told.size());
         List<String> counts = new ArrayList<>();
         for (Severity severity : List.of(Severity.ERROR, Severity.WARNING)) {

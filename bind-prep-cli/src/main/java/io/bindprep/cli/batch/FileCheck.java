@@ -186,7 +186,7 @@ public final class FileCheck {
 
     private static int count(Report report, Severity severity) {
         return (int) report.findings().stream()
-                .filter(finding -> finding.severity() == severity)
+                .filter(finding -> finding.counts(severity))
                 .count();
     }
 }

@@ -28,6 +28,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -92,6 +93,9 @@ public final class CheckCommand implements Callable<Integer> {
 
     @ArgGroup(validate = false, order = 10, heading = "%nAnswers:%n")
     private final OutputOptions answers = new OutputOptions();
+
+    @ArgGroup(validate = false, order = 15, heading = "%nAccepting findings:%n")
+    private final AcceptOptions accept = new AcceptOptions();
 
     @ArgGroup(validate = false, order = 20, heading = "%nMany files:%n")
     private final BatchOptions batch = new BatchOptions();
@@ -159,6 +163,7 @@ public final class CheckCommand implements Callable<Integer> {
     }
 
     private void checkUsage() {
+        accept.check(spec, !watch.asked() && named.size() == 1);
         if (!watch.asked()) {
             watch.checkUnused(spec);
             if (named.isEmpty() && !explainJob) {
@@ -201,9 +206,20 @@ public final class CheckCommand implements Callable<Integer> {
             int exit;
             try (ReportOutput output = answers.open(out, terminal, inputs.several())) {
                 Semaphore pageThreads = batch.pageThreads(spec, inputs.several());
-                FileCheck check = new FileCheck(engine, job, password, input, output, written, pageThreads);
+                AtomicReference<@Nullable Report> seen = new AtomicReference<>();
+                Engine told = request -> {
+                    Report report = engine.check(request);
+                    seen.set(report);
+                    return report;
+                };
+                FileCheck check = new FileCheck(
+                        accept.asked() ? told : engine, job, password, input, output, written, pageThreads);
                 BatchCheck run = new BatchCheck(out, err, terminal.showsProgress(), check, output);
                 exit = inputs.several() ? run.many(files, threads, summary) : run.one(files.get(0));
+                Report report = seen.get();
+                if (report != null && !inputs.several()) {
+                    exit = Math.max(exit, accept.write(report, files.get(0).file(), err));
+                }
             }
             if (inputs.several()) {
                 err.print(summary.text());

@@ -8,6 +8,7 @@ import io.bindprep.cli.input.StandardInput;
 import io.bindprep.cli.job.JobInput;
 import io.bindprep.cli.job.NamedFiles;
 import io.bindprep.files.Inputs;
+import io.bindprep.cli.output.FileEnding;
 import io.bindprep.files.Scratch;
 import io.bindprep.files.WholeFile;
 import io.bindprep.job.Job;
@@ -19,6 +20,7 @@ import io.bindprep.request.CheckRequest;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -77,6 +79,19 @@ final class OneFile {
 
     Path output() {
         return output;
+    }
+
+    /**
+     * The form of the output, as {@link FileEnding#form}.
+     *
+     * @param asked the form that an option asks for; null for none
+     */
+    String form(@Nullable String asked, List<String> forms) {
+        try {
+            return FileEnding.form(output, asked, forms);
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(command.commandLine(), "--output: " + e.getMessage(), e);
+        }
     }
 
     /**

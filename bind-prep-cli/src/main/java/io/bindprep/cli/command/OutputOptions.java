@@ -29,7 +29,8 @@ public final class OutputOptions {
             names = "--write",
             paramLabel = "FORMAT=FILE",
             description =
-                    "also write a report to a file, in the format text, json, html, sarif, junit or xjdf; {name} in it"
+                    "also write a report to a file, in the format text, json, html, sarif, junit or xjdf, or that of the"
+                            + " file's ending where FORMAT= is left out; {name} in it"
                             + " stands for each PDF's name; or DIR/: every format into that folder; may be repeated")
     private List<String> writes = List.of();
 

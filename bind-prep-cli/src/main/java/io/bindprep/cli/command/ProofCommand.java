@@ -8,6 +8,7 @@ import io.bindprep.report.text.ProofText;
 import io.bindprep.request.ProofRequest;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -48,6 +49,7 @@ public final class ProofCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        files.form(null, List.of("pdf"));
         Path output = files.output();
         return files.run(
                 check -> BindPrep.proof(new ProofRequest(check, output, output.toString(), flagged)), this::told);

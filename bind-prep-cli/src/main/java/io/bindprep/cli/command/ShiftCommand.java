@@ -16,6 +16,7 @@ import io.bindprep.request.ShiftRequest;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -96,6 +97,7 @@ public final class ShiftCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        files.form(null, List.of("pdf"));
         return split ? files.run(this::volumes, this::told) : files.run(this::shifted, this::told);
     }
 

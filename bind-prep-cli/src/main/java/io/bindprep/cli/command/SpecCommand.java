@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -54,8 +55,9 @@ public final class SpecCommand implements Callable<Integer> {
             names = "--format",
             paramLabel = "FORMAT",
             description =
-                    "pdf, to be printed at full size; html, for a screen at the punch; or json, the report with the run (pdf)")
-    private Format format = Format.pdf;
+                    "pdf, to be printed at full size; html, for a screen at the punch; or json, the report with the run (that"
+                            + " of the file's ending, else pdf)")
+    private @Nullable Format format;
 
     @Option(names = "--paper", paramLabel = "PAPER", description = "a4 or letter (a4)")
     private PaperName paper = PaperName.a4;
@@ -74,17 +76,14 @@ public final class SpecCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return files.run(this::written, this::told);
+        String form = files.form(format == null ? null : format.name(), SheetFormat.ids());
+        return files.run(check -> written(check, SheetFormat.of(form).orElseThrow()), this::told);
     }
 
-    private Report written(CheckRequest check) throws UnreadableInputException, SettingException, IOException {
+    private Report written(CheckRequest check, SheetFormat form)
+            throws UnreadableInputException, SettingException, IOException {
         Report report = engine.check(check);
         Path output = files.output();
-        SheetFormat form = switch (format) {
-            case pdf -> SheetFormat.PDF;
-            case html -> SheetFormat.HTML;
-            case json -> SheetFormat.JSON;
-        };
         SheetPaper sheet = paper == PaperName.a4 ? SheetPaper.A4 : SheetPaper.LETTER;
         WholeFile.write(output, stream -> form.write(report, sheet, stream), check.inputs());
         return report;

@@ -1,16 +1,19 @@
 package io.bindprep.cli.command;
 
 import io.bindprep.BindPrep;
+import io.bindprep.cli.output.FileEnding;
 import io.bindprep.files.WholeFile;
 import io.bindprep.gauge.TestSheet;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 
 /** {@code bind-prep testsheet}: what to print, punch and read to see how a punch stands. */
 @Command(
@@ -50,6 +53,11 @@ public final class TestsheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        try {
+            FileEnding.form(output, null, List.of("pdf"));
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(input.command().commandLine(), "--output: " + e.getMessage(), e);
+        }
         return input.run(output, (job, inputs) -> {
             ByteArrayOutputStream pdf = new ByteArrayOutputStream();
             TestSheet sheet = BindPrep.testSheet(job, pdf);

@@ -28,12 +28,17 @@ public final class JobOptions {
                     .order(order++);
             int place = 0;
             for (KeyDescription row : JobReader.descriptions()) {
-                if (JobGroups.of(row.key()) == group) {
+                if (inOptions(row) && JobGroups.of(row.key()) == group) {
                     made.addArg(option(row, place++));
                 }
             }
             command.addArgGroup(made.build());
         }
+    }
+
+    // a key without a label stands in files only
+    private static boolean inOptions(KeyDescription row) {
+        return !row.label().isEmpty();
     }
 
     private static OptionSpec option(KeyDescription row, int order) {

@@ -14,7 +14,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** The files that {@code --write} asks for: which report of which document goes where. */
 public final class WrittenReports implements ReportFiles {
@@ -62,10 +65,16 @@ public final class WrittenReports implements ReportFiles {
 
     private static List<Target> targets(String asked, String stem, boolean several) {
         int equals = asked.indexOf('=');
+        if (equals < 0 && !folder(asked)) {
+            Optional<ReportFormat> byEnding = byEnding(asked);
+            if (byEnding.isPresent()) {
+                return targets(byEnding.get().id() + "=" + asked, stem, several);
+            }
+        }
         if (equals < 0) {
             if (!folder(asked)) {
                 throw new IllegalArgumentException(asked
-                        + ": neither FORMAT=FILE nor a folder (which ends in / where it is not there yet); formats: "
+                        + ": neither FORMAT=FILE, nor a file with a format's ending, nor a folder (which ends in / where it is not there yet); formats: "
                         + String.join(", ", ReportFormat.ids()));
             }
             return List.of(ReportFormat.values()).stream()
@@ -80,6 +89,11 @@ public final class WrittenReports implements ReportFiles {
         if (file.isEmpty()) {
             throw new IllegalArgumentException(asked + ": say which file, as in " + id + "=book" + format.ending());
         }
+        Optional<ReportFormat> other = byEnding(file);
+        if (!folder(file) && other.isPresent() && other.get() != format) {
+            throw new IllegalArgumentException(asked + ": the name ends as "
+                    + other.get().id() + " does, but the format asked for is " + id + "; end it in " + format.ending());
+        }
         if (folder(file)) {
             return List.of(new Target(format, Path.of(file, stem + format.ending())));
         }
@@ -89,6 +103,13 @@ public final class WrittenReports implements ReportFiles {
                             + id + "=" + NAME + format.ending() + ", or give a folder");
         }
         return List.of(new Target(format, Path.of(file.replace(NAME, stem))));
+    }
+
+    private static Optional<ReportFormat> byEnding(String file) {
+        String name = file.toLowerCase(Locale.ROOT).replaceFirst("\\.htm$", ".html");
+        return List.of(ReportFormat.values()).stream()
+                .filter(f -> name.endsWith(f.ending()))
+                .findFirst();
     }
 
     private static boolean folder(String path) {

@@ -35,7 +35,7 @@ public final class SarifReport {
         run.putArray("invocations").addObject().put("executionSuccessful", true);
         ArrayNode results = run.putArray("results");
         String uri = UriText.of(report.document().file());
-        report.findings().forEach(f -> result(results.addObject(), f, uri));
+        report.findings().forEach(f -> result(results.addObject(), f, uri, report.seen(f)));
         ObjectNode properties = run.putObject("properties");
         properties.put("outcome", Json.word(report.outcome()));
         properties.put("failed", report.failed());
@@ -92,7 +92,7 @@ public final class SarifReport {
         node.putObject("defaultConfiguration").put("level", level(kind.worst()));
     }
 
-    private static void result(ObjectNode node, Finding f, String uri) {
+    private static void result(ObjectNode node, Finding f, String uri, String fingerprint) {
         node.put("ruleId", f.rule());
         List<String> ids = FindingKinds.all().stream().map(FindingKind::id).toList();
         if (ids.contains(f.rule())) {
@@ -112,6 +112,17 @@ public final class SarifReport {
                     .put("name", Integer.toString(page))
                     .put("fullyQualifiedName", "page " + page)
                     .put("kind", "page");
+        }
+        // hosts match results of two runs by it (SARIF 2.1.0, 3.27.17)
+        node.putObject("partialFingerprints").put("bindPrepSeen/v1", fingerprint);
+        Finding.Accepted by = f.accepted();
+        if (by != null) {
+            // SARIF 2.1.0, 3.35: accepted outside of the code, by a job
+            node.putArray("suppressions")
+                    .addObject()
+                    .put("kind", "external")
+                    .put("status", "accepted")
+                    .put("justification", by.reason() + " (" + by.who() + ")");
         }
         ObjectNode properties = node.putObject("properties");
         properties.put("pages", PageLists.compact(f.pages()));

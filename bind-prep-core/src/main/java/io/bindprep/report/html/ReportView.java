@@ -102,7 +102,7 @@ public record ReportView(
         if (r.outcome() == Outcome.FINDINGS) {
             return "bad";
         }
-        return r.findings().stream().anyMatch(f -> f.severity() == Severity.WARNING) ? "care" : "good";
+        return r.findings().stream().anyMatch(f -> f.counts(Severity.WARNING)) ? "care" : "good";
     }
 
     private static List<Tally> tallies(Report r, Set<Integer> shown) {

@@ -137,6 +137,6 @@ record JsonChecked(
                                 .map(JsonPage::of)
                                 .toList()
                         : null,
-                r.findings().stream().map(JsonFinding::of).toList());
+                r.findings().stream().map(f -> JsonFinding.of(f, r.seen(f))).toList());
     }
 }

@@ -50,8 +50,23 @@ record JsonFinding(
 
         @JsonPropertyDescription("the words that the worst mark shows, shortened")
         @JsonInclude(JsonInclude.Include.NON_EMPTY)
-        String words) {
-    static JsonFinding of(Finding f) {
+        String words,
+
+        @JsonPropertyDescription("a short value for what was seen: the same as long as it neither moves nor changes")
+        String seen,
+
+        @JsonPropertyDescription("who lets it pass and why; it fails nothing")
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Accepted accepted) {
+    /** Somebody's acceptance. */
+    record Accepted(
+            @JsonPropertyDescription("why it may pass") String reason,
+
+            @JsonPropertyDescription("who says so") String who) {}
+
+    static JsonFinding of(Finding f, String fingerprint) {
+        Finding.Accepted by = f.accepted();
         Finding.Span along = f.alongMm();
         Finding.Seen seen = f.seen();
         return new JsonFinding(
@@ -65,6 +80,8 @@ record JsonFinding(
                 along == null ? null : JsonPair.of(along.startMm(), along.endMm()),
                 seen == null ? null : seen.stage(),
                 seen == null ? null : seen.pins(),
-                seen == null ? "" : seen.words());
+                seen == null ? "" : seen.words(),
+                fingerprint,
+                by == null ? null : new Accepted(by.reason(), by.who()));
     }
 }

@@ -55,9 +55,13 @@ public final class TextReport {
             String pages = f.pages().isEmpty()
                     ? ""
                     : ", " + (f.pages().size() == 1 ? "page " : "pages ") + PageLists.compact(f.pages(), MOST_RANGES);
-            lines.entry(tint(f.severity()), f.severity().name(), f.rule() + pages);
+            Finding.Accepted by = f.accepted();
+            lines.entry(
+                    by == null ? tint(f.severity()) : Lines.Tint.QUIET,
+                    by == null ? f.severity().name() : "ACCEPTED",
+                    f.rule() + pages);
             lines.more(f.message());
-            lines.more("Do: " + f.remedy());
+            lines.more(by == null ? "Do: " + f.remedy() : "Accepted by " + by.who() + ": " + by.reason());
         }
         List<Finding> rest = findings.subList(shown, findings.size());
         if (!rest.isEmpty()) {

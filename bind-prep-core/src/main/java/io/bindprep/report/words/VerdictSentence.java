@@ -1,11 +1,13 @@
 package io.bindprep.report.words;
 
+import io.bindprep.check.Finding;
 import io.bindprep.check.Outcome;
 import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
 import io.bindprep.job.FailOn;
 import io.bindprep.marks.Verdict;
 import io.bindprep.wording.Counted;
+import java.util.List;
 
 /** The whole answer in one sentence. */
 public final class VerdictSentence {
@@ -45,15 +47,30 @@ public final class VerdictSentence {
             sentence = PLAN_ONLY + " Do not bind it so: "
                     + (errors > 0 ? Counted.of(errors, "error") : Counted.of(warnings, "warning")) + " below.";
         }
+        long accepted = r.findings().stream().filter(f -> f.accepted() != null).count();
+        if (accepted > 0) {
+            sentence += " Accepted: " + Counted.of(accepted, "finding") + ".";
+        }
         boolean excused = r.outcome() == Outcome.FINDINGS && r.job().failOn() == FailOn.NEVER;
         return excused ? sentence + " (fail-on is never, so this does not fail the check.)" : sentence;
     }
 
     private static long count(Report r, Verdict verdict) {
-        return r.pages().stream().filter(p -> p.verdict().verdict() == verdict).count();
+        return r.pages().stream()
+                .filter(p ->
+                        p.verdict().verdict() == verdict && !passes(r, p.facts().page()))
+                .count();
+    }
+
+    // somebody has accepted what was found on it, and nothing is left that is an error
+    private static boolean passes(Report r, int page) {
+        List<Finding> found =
+                r.findings().stream().filter(f -> f.pages().contains(page)).toList();
+        return found.stream().anyMatch(f -> f.accepted() != null)
+                && found.stream().noneMatch(f -> f.counts(Severity.ERROR));
     }
 
     private static long count(Report r, Severity severity) {
-        return r.findings().stream().filter(f -> f.severity() == severity).count();
+        return r.findings().stream().filter(f -> f.counts(severity)).count();
     }
 }

@@ -159,7 +159,7 @@ public final class XjdfTicket {
 
     private static String count(Report report, Severity severity) {
         return Long.toString(
-                report.findings().stream().filter(f -> f.severity() == severity).count());
+                report.findings().stream().filter(f -> f.counts(severity)).count());
     }
 
     // the same file in the same name is the same job

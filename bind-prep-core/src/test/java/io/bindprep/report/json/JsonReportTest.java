@@ -146,7 +146,8 @@ class JsonReportTest {
                         "alongMm",
                         "stage",
                         "pins",
-                        "words");
+                        "words",
+                        "seen");
         assertThat(text.get("rule").stringValue()).isEqualTo("text-hit");
         assertThat(text.get("severity").stringValue()).isEqualTo("error");
         assertThat(text.get("pages").stringValue()).isEqualTo("3-4");

@@ -1,0 +1,98 @@
+package io.bindprep.cli.command;
+
+import io.bindprep.check.Report;
+import io.bindprep.cli.console.ExitCode;
+import io.bindprep.cli.console.Problems;
+import io.bindprep.files.TextFile;
+import io.bindprep.files.WholeFile;
+import io.bindprep.job.Acceptance;
+import io.bindprep.job.AcceptanceText;
+import io.bindprep.problem.SettingException;
+import io.bindprep.wording.Counted;
+import io.bindprep.wording.PageLists;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+
+/** How {@code check} writes findings that may pass into a job file. */
+final class AcceptOptions {
+    @Option(
+            names = "--accept-into",
+            paramLabel = "JOB.yaml",
+            description = "add the errors and warnings found to this job file as accepted, each bound to what was seen;"
+                    + " its other lines stay; remove those that must not pass")
+    private @Nullable Path into;
+
+    @Option(names = "--accept-reason", paramLabel = "TEXT", description = "why they may pass; goes with --accept-into")
+    private @Nullable String reason;
+
+    @Option(names = "--accept-who", paramLabel = "NAME", description = "who lets them pass; goes with --accept-into")
+    private @Nullable String who;
+
+    boolean asked() {
+        return into != null;
+    }
+
+    /** Refuses what does not go together. */
+    void check(CommandSpec command, boolean oneFile) {
+        Path file = into;
+        if (file == null) {
+            if (reason != null || who != null) {
+                throw wrong(command, "--accept-reason and --accept-who go with --accept-into");
+            }
+            return;
+        }
+        if (blank(reason) || blank(who)) {
+            throw wrong(command, "--accept-into needs --accept-reason and --accept-who, for those who read it later");
+        }
+        if (!oneFile) {
+            throw wrong(command, "--accept-into goes with one FILE, whose findings are accepted");
+        }
+        String name = file.toString().toLowerCase(Locale.ROOT);
+        if (!name.endsWith(".yaml") && !name.endsWith(".yml")) {
+            throw wrong(command, "--accept-into: " + file + " is not a YAML job file; end its name in .yaml");
+        }
+    }
+
+    /** Writes them; returns the exit code of the writing alone. */
+    int write(Report report, Path document, PrintWriter err) {
+        Path file = Objects.requireNonNull(into);
+        String why = Objects.requireNonNull(reason);
+        String name = Objects.requireNonNull(who);
+        List<Acceptance> found = report.acceptable().stream()
+                .map(f -> new Acceptance(f.rule(), PageLists.compact(f.pages()), why, name, report.seen(f)))
+                .toList();
+        if (found.isEmpty()) {
+            err.println("Nothing to accept; " + file + " stays as it is.");
+            return ExitCode.GOOD;
+        }
+        try {
+            String before = Files.exists(file) ? TextFile.read(file) : "";
+            WholeFile.write(file, AcceptanceText.added(before, found, file.toString()), document);
+            err.println("Accepted " + Counted.of(found.size(), "finding") + " into " + file
+                    + "; remove those that must not pass.");
+            return ExitCode.GOOD;
+        } catch (SettingException e) {
+            err.println(Problems.setting(e, null));
+        } catch (IOException e) {
+            err.println(Problems.cannotWrite("--accept-into", file, e));
+        }
+        return ExitCode.USAGE;
+    }
+
+    private static boolean blank(@Nullable String text) {
+        return text == null || text.isBlank();
+    }
+
+    private static ParameterException wrong(CommandSpec command, String message) {
+        return new ParameterException(command.commandLine(), message);
+    }
+}
