@@ -51,7 +51,7 @@ class ReadmeCommandsTest {
         assertThat(ours.matches()).isTrue();
         List<String> args = new ArrayList<>();
         for (String word : words(ours.group(1))) {
-            if (!args.isEmpty() && args.get(args.size() - 1).matches("-o|--out")) {
+            if (!args.isEmpty() && args.get(args.size() - 1).matches("-o|--out|--accept-into")) {
                 args.add(folder.resolve(word).toString());
                 continue;
             }
