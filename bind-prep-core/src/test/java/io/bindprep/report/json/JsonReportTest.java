@@ -188,7 +188,7 @@ class JsonReportTest {
         assertThat(other.get("holes").intValue()).isEqualTo(34);
         JsonNode unknown = json(Scenario.of(2).noElement().report(), false).at("/plan/depth");
         assertThat(unknown.get("turnsFreely").isNull()).isTrue();
-        assertThat(unknown.get("decidedBy").stringValue()).isEqualTo("thickness");
+        assertThat(unknown.get("decidedBy").stringValue()).isEqualTo("element");
     }
 
     @Test
