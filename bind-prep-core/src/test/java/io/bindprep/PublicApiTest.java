@@ -77,12 +77,24 @@ class PublicApiTest {
             "sheet.OperatorSetting",
             "report.words.JobNumbers",
             // between stages
+            "binding.ElementChoice",
             "binding.Gap",
+            "binding.PackMeasure",
             "binding.PunchRow",
             "binding.Skew",
             "files.PdfSource",
             "marks.PageBasics",
-            "page.Move");
+            "page.Move",
+            // parts of a day at the punch, which its writers show
+            "day.Amount",
+            "day.Changes",
+            "day.Quote",
+            "day.Setting",
+            "day.Supplies",
+            "job.Acceptance",
+            "run.ElementNeed",
+            "run.Press",
+            "run.StockNeed");
 
     /** A caller who checks, repairs and reports needs these alone. */
     private static final List<String> NEEDED = List.of(

@@ -45,7 +45,7 @@ class TestSheetPdfTest {
                 PDFTextStripper stripper = new PDFTextStripper();
                 stripper.setStartPage(page);
                 stripper.setEndPage(page);
-                texts.add(stripper.getText(document).replaceAll("\\s+", " "));
+                texts.add(stripper.getText(document).replaceAll("[\\s\\u00a0]+", " "));
             }
             return texts;
         }

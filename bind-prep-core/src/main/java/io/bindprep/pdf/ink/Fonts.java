@@ -78,6 +78,7 @@ final class Fonts {
 
     /** A font with its program, for which another may have to leave the memory. */
     PDFont load(TextFont font) throws IOException {
+        WordMap.bound(font.dictionary());
         PDFont with = withPublishedWidths(font.dictionary(), PDFontFactory.createFont(font.dictionary()));
         if (loaded.size() >= MOST_LOADED) {
             TextFont eldest = loaded.iterator().next();

@@ -39,6 +39,7 @@ class JsonReportTest {
                         "schemaVersion",
                         "outcome",
                         "failed",
+                        "documentChecked",
                         "input",
                         "job",
                         "sheets",
