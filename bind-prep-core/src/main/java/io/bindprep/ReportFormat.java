@@ -104,7 +104,7 @@ public enum ReportFormat {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /** What its files' names end with, the point included. */
+    /** Ending of its files' names, the point included. */
     public String ending() {
         return ending;
     }
@@ -127,6 +127,6 @@ public enum ReportFormat {
      */
     public abstract String write(CheckRequest request, Report report) throws UnreadableInputException;
 
-    /** What this form says of a file that could not be read at all, so that no older report stays in its place. */
+    /** Report in this form on a file that could not be read at all, so that no older report stays in its place. */
     public abstract String unreadable(String file, UnreadableInputException why);
 }

@@ -63,7 +63,8 @@ class InputsStayTest {
         assertThat(run.exit()).as(line + "\n" + run.out() + run.err()).isEqualTo(2);
         // the ending may refuse it first
         assertThat(run.err()).contains(option, input.getFileName().toString());
-        assertThat(run.err()).containsPattern("is an input(?s:.*)never overwritten; name another file|end (its name|it) in ");
+        assertThat(run.err())
+                .containsPattern("is an input(?s:.*)never overwritten; name another file|end (its name|it) in ");
         try (Stream<Path> files = Files.list(folder)) {
             assertThat(files).containsExactlyInAnyOrderElementsOf(before.keySet());
         }
@@ -119,12 +120,14 @@ class InputsStayTest {
         Path hard = Files.createLink(folder.resolve("hard.pdf"), job);
         for (Path link : List.of(soft, hard)) {
             refused(link, "--output", line("shift", pdf, "--job", job, "-o", link));
-            assertThat(Cli.run("shift", pdf.toString(), "--job", job.toString(), "-o", link.toString()).err())
+            assertThat(Cli.run("shift", pdf.toString(), "--job", job.toString(), "-o", link.toString())
+                            .err())
                     .contains("is an input", "never overwritten");
         }
         Path report = Files.createLink(folder.resolve("hard.json"), job);
         refused(report, "--write", line("check", pdf, "--job", job, "--write", "json=" + report));
-        assertThat(Cli.run("check", pdf.toString(), "--job", job.toString(), "--write", "json=" + report).err())
+        assertThat(Cli.run("check", pdf.toString(), "--job", job.toString(), "--write", "json=" + report)
+                        .err())
                 .contains("is an input", "never overwritten");
     }
 

@@ -17,7 +17,7 @@ public record Depth(
         Length outside,
         @Nullable Length turnsBelow,
         @Nullable Decider decidedBy) {
-    /** What can decide. */
+    /** Grounds of a decision. */
     public enum Decider {
         /** The job names the setting. */
         JOB,
@@ -35,12 +35,12 @@ public record Depth(
         CONTENT
     }
 
-    /** Whether pages turn freely on the element; false too where that is not known. */
+    /** Returns true if pages turn freely on the element; false too where that is not known. */
     public boolean turnsFreely() {
         return turnsBelow != null && outside.compareTo(turnsBelow) < 0;
     }
 
-    /** Whether pages are known not to turn freely. */
+    /** Returns true if pages are known not to turn freely. */
     public boolean binds() {
         return turnsBelow != null && !turnsFreely();
     }

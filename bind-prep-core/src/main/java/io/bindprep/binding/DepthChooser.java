@@ -91,7 +91,7 @@ final class DepthChooser {
                 .orElse(0);
     }
 
-    /** Whether the punch says itself from which stack on its settings suit. */
+    /** Returns true if the punch says itself from which stack on its settings suit. */
     private boolean stepped() {
         return plans.stream().anyMatch(p -> p.depth().setting().fromStack() != null);
     }

@@ -121,7 +121,7 @@ final class ElementPlanner {
                 element, sheets, near, open, large == null ? List.of() : List.of(small, large), measure);
     }
 
-    /** Whether every sheet of the block was measured, so that no other pack settles it better. */
+    /** Returns true if every sheet of the block was measured, so that no other pack settles it better. */
     private boolean measured() {
         return block.leaves().stream()
                 .filter(leaf -> !leaf.cover())

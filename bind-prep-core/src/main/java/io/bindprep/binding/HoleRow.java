@@ -73,7 +73,7 @@ public record HoleRow(
     }
 
     /**
-     * How far the holes of a leaf fed turned over lie off those of the others, along the edge or across it; zero where the
+     * Distance of the holes of a leaf fed turned over from those of the others, along the edge or across it; zero where the
      * row is symmetric and does not slant.
      */
     public Length offset() {

@@ -59,7 +59,7 @@ final class LiftMaker {
         return lifts;
     }
 
-    /** How many lifts there are where each is filled before the next is begun. */
+    /** Number of lifts where each is filled before the next is begun. */
     private static int filled(List<Leaf> leaves, LiftLimit limit) {
         BigDecimal capacity = limit.thickness().micrometres();
         BigDecimal sum = BigDecimal.ZERO;

@@ -8,7 +8,7 @@ import io.bindprep.unit.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where a punch's pins stand: on its pattern, with the errors that were measured.
+ * Places of a punch's pins: on its pattern, with the errors that were measured.
  *
  * <p>Errors are taken to grow evenly along the row of pins, as those of a die, a stretched sheet and a slanting back stop
  * do. The depth settings hold for the middle of the whole row.
@@ -22,13 +22,13 @@ record MeasuredPins(Pattern pattern, Punch punch) {
         return span.plus(share(pitch().value(), span));
     }
 
-    /** How far pin 1 stands off its place, away from the side guide. */
+    /** Distance of pin 1 from its place, away from the side guide. */
     Deviation side() {
         MeasuredErrors errors = punch.measured();
         return measured(errors == null ? null : errors.side());
     }
 
-    /** How much longer the whole row of pins is. */
+    /** Excess length of the whole row of pins. */
     Deviation pitch() {
         MeasuredErrors errors = punch.measured();
         return measured(errors == null ? null : errors.pitch());
@@ -48,23 +48,23 @@ record MeasuredPins(Pattern pattern, Punch punch) {
         return deviation == null ? NONE : deviation;
     }
 
-    /** How much deeper than its setting says the punch cuts in the middle of a row of holes. */
+    /** Excess depth of the punch over its setting in the middle of a row of holes. */
     Length deeper(HoleRow row) {
         return row.holes().isEmpty() ? depth().value() : depth().value().plus(share(skew().value(), offMiddle(row)));
     }
 
-    /** How much deeper the last hole of a row is than its first. */
+    /** Excess depth of the last hole of a row over its first. */
     Length slant(HoleRow row) {
         return row.holes().isEmpty() ? Length.ZERO : share(skew().value(), used(row));
     }
 
-    /** How much longer a row of holes is, first centre to last, than its pattern says. */
+    /** Excess length of a row of holes over its pattern, first centre to last. */
     Length stretch(HoleRow row) {
         return row.holes().isEmpty() ? Length.ZERO : share(pitch().value(), used(row));
     }
 
     /**
-     * How far off its planned place a hole may lie for all that was measured, at worst: across by the slant of the row,
+     * Worst error of a hole's place for all that was measured: across by the slant of the row,
      * which no setting takes out, and by the tolerances of depth and skew; along by those of side and pitch.
      */
     Length leftOpen(HoleRow row) {

@@ -3,7 +3,7 @@ package io.bindprep.binding;
 import io.bindprep.unit.Length;
 
 /**
- * What to measure where the likely range of a stack does not settle the element.
+ * Pack to measure where the likely range of a stack does not settle the element.
  *
  * @param stackAtMost the thickest stack that the smaller element takes
  * @param stock the stock of most leaves

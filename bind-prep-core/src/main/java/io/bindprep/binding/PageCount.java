@@ -1,7 +1,7 @@
 package io.bindprep.binding;
 
 /**
- * What a way to punch does to the content.
+ * Effect of a way to punch on the content.
  *
  * @param hit pages that would lose matter
  * @param tight pages with matter too near

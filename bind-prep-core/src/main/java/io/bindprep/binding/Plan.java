@@ -11,7 +11,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How the stack is bound.
+ * Plan of the binding.
  *
  * @param pattern the hole pattern's id
  * @param pitchName the trade's name of the pitch ("3:1", "2:1"), else the pattern's id
@@ -92,7 +92,7 @@ public record Plan(
         return chosen.element();
     }
 
-    /** Whether the paper outside the holes lies inside the closed element with the thinnest likely stack; so too where none is known. */
+    /** Returns true if the paper outside the holes lies inside the closed element with the thinnest likely stack; so too where none is known. */
     public boolean paperLiesInside(Stack stack) {
         Element element = element();
         return element == null || depth.outside().compareTo(Turning.limit(element.size(), stack.min())) < 0;
@@ -103,7 +103,7 @@ public record Plan(
         return loops == 0 ? List.of() : row.runs();
     }
 
-    /** Whether every leaf must go into the punch with the same end to the side guide. */
+    /** Returns true if every leaf must go into the punch with the same end to the side guide. */
     public boolean sameEndToGuide() {
         return row.offset().compareTo(punchingTolerance) > 0;
     }

@@ -18,7 +18,7 @@ public record PunchRow(Pattern pattern, Punch punch, List<DepthSetting> settings
     }
 
     /**
-     * How far off its planned place a hole of this row may lie, at worst, for all that was measured of a punch.
+     * Worst error of the places of this row's holes, for all that was measured of a punch.
      *
      * @param measured a punch of the same pattern
      */

@@ -8,7 +8,7 @@ import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How far a hole may lie off its place: as the job says, else as the punch's file says, else 1 mm.
+ * Punching tolerance: as the job says, else as the punch's file says, else 1 mm.
  *
  * <p>Of a punch that was measured it is never less than what the measuring left open, on top of what its file says: how
  * lifts differ and how well the punch is known add up at worst.

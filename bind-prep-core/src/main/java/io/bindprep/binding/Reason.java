@@ -7,7 +7,7 @@ package io.bindprep.binding;
  * @param text what was compared, the numbers and their source, as one sentence without a full stop
  */
 public record Reason(Topic topic, String text) {
-    /** What there is to decide, in the order of the decisions. */
+    /** Topics of the decisions, in their order. */
     public enum Topic {
         PITCH,
         ELEMENT,

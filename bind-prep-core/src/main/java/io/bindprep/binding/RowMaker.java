@@ -39,7 +39,7 @@ final class RowMaker {
         this.stand = new MeasuredPins(pattern, punch);
     }
 
-    /** How many whole holes a centred row has, 0 where not even one keeps its web (or a fixed set does not fit). */
+    /** Number of whole holes of a centred row, 0 where not even one keeps its web (or a fixed set does not fit). */
     static int count(Pattern pattern, Length edge, Length minimumWeb, int pins) {
         Length room = edge.minus(pattern.holeAlong()).minus(minimumWeb.times(2));
         if (room.compareTo(Length.ZERO) < 0) {

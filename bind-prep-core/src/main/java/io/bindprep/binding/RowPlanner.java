@@ -189,7 +189,7 @@ final class RowPlanner {
         }
     }
 
-    /** How a sheet must be fed. */
+    /** Way that a sheet must be fed. */
     void feed(HoleRow row, Length punchingTolerance) {
         Length off = row.offset();
         boolean matters = off.compareTo(punchingTolerance) > 0;
@@ -202,7 +202,7 @@ final class RowPlanner {
                         + punchingTolerance.inMm());
     }
 
-    /** How skewed a sheet may sit; null where the wire thickness's thickness is not known or one hole cannot slant. */
+    /** Skew that a sheet may have; null where the wire thickness is not known or one hole cannot slant. */
     @Nullable
     Skew skew(HoleRow row, Length centre, Length punchingTolerance) {
         WireThicknesses.WireThickness wireThickness =

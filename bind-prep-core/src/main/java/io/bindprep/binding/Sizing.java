@@ -50,7 +50,7 @@ record Sizing(
         return bySize ? null : entry.sheets();
     }
 
-    /** Whether a stack closes in it at all, clearance or not. */
+    /** Returns true if a stack closes in it at all, clearance or not. */
     boolean closes(Elements.Entry entry, Length thickness) {
         return entry.spans(thickness, Length.ZERO) && turns(entry, thickness);
     }

@@ -3,7 +3,7 @@ package io.bindprep.binding;
 import io.bindprep.unit.Length;
 
 /**
- * How far a sheet may sit skewed in the punch before the binding no longer works.
+ * Skew of a sheet in the punch up to which the binding no longer works.
  *
  * <p>Derived: where one end of a sheet stands off the back stop, its holes lie on a slant, nearer the binding edge towards
  * that end. In a jogged stack the wire thickness then has the hole's size across less the rise to pass through, and the paper

@@ -6,14 +6,14 @@ import io.bindprep.unit.Length;
 final class Turning {
     private Turning() {}
 
-    /** Whether a rectangle of these sides lies within a circle of this diameter without touching it, exactly. */
+    /** Returns true if a rectangle of these sides lies within a circle of this diameter without touching it, exactly. */
     static boolean within(Length diameter, Length side, Length other) {
         long d = diameter.units();
         // no element is over a metre, so that squares stay far below the greatest long
         return square(side.units()) + square(other.units()) < square(d);
     }
 
-    /** What the other side of a rectangle with this one must stay below; zero where the side alone is too long. */
+    /** Limit of the other side of a rectangle with this one; zero where the side alone is too long. */
     static Length limit(Length diameter, Length side) {
         long left = square(diameter.units()) - square(side.units());
         if (left <= 0) {

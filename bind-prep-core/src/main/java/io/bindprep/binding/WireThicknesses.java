@@ -6,7 +6,7 @@ import io.bindprep.unit.Length;
 import java.util.List;
 import java.util.Optional;
 
-/** How thick the wire thicknesses of elements are where they pass through the holes. */
+/** Thickness of elements where they pass through the holes. */
 public final class WireThicknesses {
     private static final Table TABLE = Table.beside(WireThicknesses.class, "wire-thicknesses.csv");
     private static final List<WireThickness> ALL = TABLE.rows().stream()
@@ -28,7 +28,7 @@ public final class WireThicknesses {
         return ALL;
     }
 
-    /** What stands above the table. */
+    /** Notes above the table. */
     public static List<String> notes() {
         return TABLE.notes();
     }

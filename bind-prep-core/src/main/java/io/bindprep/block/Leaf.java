@@ -25,7 +25,7 @@ public record Leaf(
         this(role, stock, recto, verso, 1, Length.ZERO);
     }
 
-    /** What a leaf is in the book. */
+    /** Role of a leaf in the book. */
     public enum Role {
         FRONT_COVER,
         TEXT,
@@ -36,12 +36,12 @@ public record Leaf(
         BACK_COVER
     }
 
-    /** Whether anything is printed on it. */
+    /** Returns true if anything is printed on it. */
     public boolean printed() {
         return recto != null || verso != null;
     }
 
-    /** Whether it is a cover. */
+    /** Returns true if it is a cover. */
     public boolean cover() {
         return role == Role.FRONT_COVER || role == Role.BACK_COVER;
     }

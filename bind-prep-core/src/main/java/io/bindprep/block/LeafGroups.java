@@ -73,7 +73,7 @@ final class LeafGroups {
         return Math.max(first, last + 1);
     }
 
-    /** What takes pages of its own, in order and apart. */
+    /** Groups that take pages of their own, in order and apart. */
     private List<LeafGroup> own() throws SettingException {
         List<LeafGroup> own = new ArrayList<>();
         for (Insert i : job.inserts()) {

@@ -9,7 +9,7 @@ import io.bindprep.unit.Length;
 import java.util.List;
 
 /**
- * How large each leaf of a book is cut, unfolded: as the book, unless the job or the page that it carries says otherwise.
+ * Size of each leaf of a book, unfolded: as the book, unless the job or the page that it carries says otherwise.
  */
 public final class LeafSizes {
     /** The widest cutting tolerance of ISO 216:2007, 7.1: a page within it is cut to the book's size. */

@@ -3,7 +3,7 @@ package io.bindprep.block;
 import io.bindprep.page.PageEdge;
 
 /**
- * Where a page lies.
+ * Place of a page.
  *
  * @param page page number from 1
  * @param recto whether it is on the front of its leaf

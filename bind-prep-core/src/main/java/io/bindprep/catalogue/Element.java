@@ -3,7 +3,7 @@ package io.bindprep.catalogue;
 import io.bindprep.unit.Length;
 
 /**
- * What holds the leaves: a wire, coil, comb or ring mechanism of one size.
+ * Element that holds the leaves: a wire, coil, comb or ring mechanism of one size.
  *
  * @param name its nominal size as the trade writes it, "3/8 in"
  * @param size nominal inner diameter

@@ -35,7 +35,7 @@ public record ElementSizes(Length smallest, Length largest, List<Length> listed)
         return new ElementSizes(sorted.get(0), sorted.get(sorted.size() - 1), sorted);
     }
 
-    /** Whether an element of this nominal size goes into the closer. */
+    /** Returns true if an element of this nominal size goes into the closer. */
     public boolean takes(Length size) {
         return listed.isEmpty() ? size.compareTo(smallest) >= 0 && size.compareTo(largest) <= 0 : listed.contains(size);
     }

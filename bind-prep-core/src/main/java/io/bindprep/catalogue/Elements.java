@@ -30,17 +30,17 @@ public final class Elements {
             Element element,
             @Nullable Integer sheets,
             @Nullable Integer nearFrom) {
-        /** Whether it takes a thickness by its capacity, or with a clearance where none is known. */
+        /** Returns true if it takes a thickness by its capacity, or with a clearance where none is known. */
         public boolean takes(Length thickness, Length clearance) {
             return sheets == null ? spans(thickness, clearance) : bond(sheets).compareTo(thickness) >= 0;
         }
 
-        /** Whether its size is at least a thickness with a clearance. */
+        /** Returns true if its size is at least a thickness with a clearance. */
         public boolean spans(Length thickness, Length clearance) {
             return element.size().compareTo(thickness.plus(clearance)) >= 0;
         }
 
-        /** Whether a thickness that it takes is in the part of its range that charts differ about. */
+        /** Returns true if a thickness that it takes is in the part of its range that charts differ about. */
         public boolean near(Length thickness) {
             return nearFrom != null && bond(nearFrom).compareTo(thickness) <= 0;
         }
@@ -91,7 +91,7 @@ public final class Elements {
         return all;
     }
 
-    /** What stands above our table: where its numbers come from. */
+    /** Notes above our table: where its numbers come from. */
     public static List<String> notes() {
         return OURS.notes();
     }

@@ -4,7 +4,7 @@ import io.bindprep.unit.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How much of one kind of stock a punch takes at once; where both are said, both hold.
+ * Limit of a lift of one kind of stock; where both are said, both hold.
  *
  * @param thickness the thickest lift
  * @param sheets most sheets of a lift; null where only the thickness is said

@@ -7,7 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a shop measured of how its punch stands; each null where it was not measured.
+ * Errors of a shop's punch as measured; each null where it was not measured.
  *
  * @param depth how much deeper the middle of the row of pins cuts than the settings say; negative for shallower
  * @param side how far pin 1 stands off its place along the binding edge, positive away from the side guide

@@ -4,7 +4,7 @@ import io.bindprep.table.Table;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** What a row may be called, so that no name is taken for a file or a number. */
+/** Form of a row's name, so that no name is taken for a file or a number. */
 final class Names {
     private static final Pattern NAME = Pattern.compile("[A-Za-z][A-Za-z0-9._-]{0,79}");
     private static final Pattern FILE = Pattern.compile("(?i).*\\.(?:yaml|yml|json)");

@@ -43,7 +43,7 @@ public final class Patterns {
         return all.stream().map(Pattern::id).toList();
     }
 
-    /** What stands above our table: copyright and sources; to be shown with it. */
+    /** Notes above our table: copyright and sources; to be shown with it. */
     public static List<String> notes() {
         return OURS.notes();
     }
@@ -65,7 +65,7 @@ public final class Patterns {
                         .reduce((first, second) -> second.round() ? first : second);
     }
 
-    /** What a job may write for the pitch of a method: pitches, then ids. */
+    /** Words for the pitch of a method: pitches, then ids. */
     public List<String> known(Method method) {
         Set<String> known = new LinkedHashSet<>();
         all.stream().filter(p -> p.method() == method).forEach(p -> known.add(p.pitchName()));

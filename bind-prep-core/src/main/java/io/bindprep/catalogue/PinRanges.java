@@ -14,7 +14,7 @@ final class PinRanges {
     private PinRanges() {}
 
     /**
-     * How many pins there are.
+     * Number of pins.
      *
      * @throws IllegalArgumentException where it is no whole number from 1 to the most
      */

@@ -93,12 +93,12 @@ public record Punch(
                 from);
     }
 
-    /** Whether a pin can be taken out. */
+    /** Returns true if a pin can be taken out. */
     public boolean canPull(int pin) {
         return pullable == null || pullable.contains(pin);
     }
 
-    /** What a lift of this kind of stock is held within. */
+    /** Limit of a lift of this kind of stock. */
     public LiftLimit limit(Stock.Kind kind) {
         return limits.getOrDefault(kind, new LiftLimit(capacity, null));
     }

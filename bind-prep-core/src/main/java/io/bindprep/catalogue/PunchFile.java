@@ -38,12 +38,12 @@ public final class PunchFile {
         this.catalogue = catalogue;
     }
 
-    /** Whether what a job names as its punch is a file: its name ends in .yaml, .yml or .json. */
+    /** Returns true if what a job names as its punch is a file: its name ends in .yaml, .yml or .json. */
     public static boolean isNamed(String punch) {
         return FILE.matcher(punch.strip()).matches();
     }
 
-    /** What there is to say about each key, in the order of the file. */
+    /** Descriptions of each key, in the order of the file. */
     public static List<KeyDescription> descriptions() {
         return PunchKeys.ALL;
     }

@@ -13,7 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** What a punch takes at once, as its file says it: one thickness, or that and limits by kind of stock. */
+/** Lift of a punch, as its file says it: one thickness, or that and limits by kind of stock. */
 record PunchLift(Length thickness, Map<Stock.Kind, LiftLimit> limits) {
     private static final String KEY = PunchKeys.LIFT;
     private static final Length THICKEST = Length.ofMm(100);

@@ -53,7 +53,7 @@ public final class Punches {
         return all;
     }
 
-    /** What stands above our tables: where their numbers come from. */
+    /** Notes above our tables: where their numbers come from. */
     public static List<String> notes() {
         List<String> notes = new ArrayList<>(OURS.notes());
         notes.addAll(DEPTHS.notes());

@@ -45,19 +45,19 @@ record ExpectedSize(String name, Length width, Length height, Length toleranceWi
         return side.compareTo(Length.ofMm(600)) <= 0 ? Length.ofMm(2) : Length.ofMm(3);
     }
 
-    /** Whether a page has this size. */
+    /** Returns true if a page has this size. */
     boolean fits(Length w, Length h) {
         return within(w, width, toleranceWidth) && within(h, height, toleranceHeight);
     }
 
-    /** Whether a page's binding edge has the length that this size has there. */
+    /** Returns true if a page's binding edge has the length that this size has there. */
     boolean fitsAlong(PageFacts p, boolean boundAtTop) {
         return boundAtTop
                 ? within(p.trimWidth(), width, toleranceWidth)
                 : within(p.trimHeight(), height, toleranceHeight);
     }
 
-    /** Whether a page has this size, standing out at the edge opposite the bound one. */
+    /** Returns true if a page has this size, standing out at the edge opposite the bound one. */
     boolean fitsWith(PageFacts p, Length extension, boolean boundAtTop) {
         return boundAtTop
                 ? fits(p.trimWidth(), p.trimHeight().minus(extension))

@@ -31,11 +31,11 @@ public record Finding(
     /** Why a finding may pass, and who says so. */
     public record Accepted(String reason, String who) {}
 
-    /** Where something lies along the binding edge, in millimetres. */
+    /** Place along the binding edge, in millimetres. */
     public record Span(double startMm, double endMm) {}
 
     /**
-     * How the worst mark was seen.
+     * Evidence of the worst mark.
      *
      * @param stage which stage of the analysis decided
      * @param pins the pins whose holes meet it, ascending

@@ -3,7 +3,7 @@ package io.bindprep.check;
 import java.util.List;
 
 /**
- * What all findings of one id have in common.
+ * Common part of all findings of one id.
  *
  * @param id stable id, "text-hit"
  * @param severities every severity it can have, worst first; never empty

@@ -57,7 +57,7 @@ final class FoldOutRule implements Rule {
                 null);
     }
 
-    /** Whether a page of another size looks like a fold-out: as long at the binding edge, half as wide again or more. */
+    /** Returns true if a page of another size looks like a fold-out: as long at the binding edge, half as wide again or more. */
     static boolean foldable(Situation s, ExpectedSize expected, PageFacts p) {
         boolean top = top(s);
         double ratio = away(p, top).mm() / (top ? expected.height() : expected.width()).mm();

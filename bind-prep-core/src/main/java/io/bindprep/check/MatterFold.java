@@ -81,7 +81,7 @@ final class MatterFold {
         }
     }
 
-    /** Whether it is the same words, or in the same place, on each of its pages. */
+    /** Returns true if it is the same words, or in the same place, on each of its pages. */
     boolean alike() {
         return alike;
     }

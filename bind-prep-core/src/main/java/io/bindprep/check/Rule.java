@@ -5,6 +5,6 @@ import java.util.List;
 /** A family of findings: a pure function of what is known. One class each; {@link Rules} lists them. */
 @FunctionalInterface
 interface Rule {
-    /** What it finds, repeats folded; never changes what it is given. */
+    /** Findings of the rule, repeats folded; never changes what it is given. */
     List<Finding> find(Situation situation);
 }

@@ -20,7 +20,7 @@ public final class Say {
         return (pins.size() == 1 ? "pin " : "pins ") + PageLists.compact(pins);
     }
 
-    /** Where lengths along the binding edge are counted from on a page. */
+    /** Origin of lengths along the binding edge on a page. */
     static String origin(PageEdge bindingEdge) {
         return bindingEdge == PageEdge.TOP || bindingEdge == PageEdge.BOTTOM ? "the left edge" : "the head";
     }

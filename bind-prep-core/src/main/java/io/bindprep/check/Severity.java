@@ -1,6 +1,6 @@
 package io.bindprep.check;
 
-/** How bad a finding is, worst first. */
+/** Severity of a finding, worst first. */
 public enum Severity {
     ERROR,
     WARNING,

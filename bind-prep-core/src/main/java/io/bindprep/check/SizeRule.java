@@ -49,7 +49,7 @@ final class SizeRule implements Rule {
         return findings;
     }
 
-    /** Whether a page has the size that it should, what the job says of it in particular included. */
+    /** Returns true if a page has the size that it should, what the job says of it in particular included. */
     private static boolean asDeclared(Job job, ExpectedSize expected, PageFacts p) {
         SpecialLeaves special = job.special();
         boolean top = job.bindingEdge() == BindingEdge.TOP;

@@ -4,7 +4,7 @@ import io.bindprep.binding.Plan;
 import java.util.List;
 
 /**
- * What another way to punch would do.
+ * Effect of another way to punch.
  *
  * @param plan the pitch at one setting of the depth stop, with its element
  * @param chosen whether it is the report's plan

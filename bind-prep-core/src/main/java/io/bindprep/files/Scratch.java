@@ -41,7 +41,7 @@ public final class Scratch implements AutoCloseable {
         return new Scratch(Files.createTempDirectory(PREFIX));
     }
 
-    /** Where it is. */
+    /** Place. */
     public Path path() {
         return path;
     }

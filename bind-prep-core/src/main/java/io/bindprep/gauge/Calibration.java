@@ -6,7 +6,7 @@ import io.bindprep.catalogue.Punch;
 import io.bindprep.unit.Length;
 
 /**
- * What the readings of a test sheet say of a punch. Tolerances are worst cases: every reading off by its error, the one
+ * Errors of a punch by the readings of a test sheet. Tolerances are worst cases: every reading off by its error, the one
  * way or the other.
  *
  * @param punch the punch with its measured errors, to be written to its file

@@ -145,7 +145,7 @@ public final class Calibrator {
     }
 
     /**
-     * What holds after two measurements, which may have been of two depth settings: all that either allows.
+     * Errors after two measurements, which may have been of two depth settings: all that either allows.
      *
      * @throws SettingException where they exclude each other
      */

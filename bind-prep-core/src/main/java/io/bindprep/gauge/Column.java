@@ -83,7 +83,7 @@ final class Column {
         }
     }
 
-    /** How far down wrapped text goes. */
+    /** Height of wrapped text. */
     double height(double points, String text) {
         return plain.lines(text, points, width).size() * points * STEP;
     }

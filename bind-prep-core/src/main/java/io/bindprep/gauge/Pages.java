@@ -7,6 +7,6 @@ interface Pages {
     /** A new page. */
     Column next() throws IOException;
 
-    /** How far down a page may be filled, millimetres. */
+    /** Lowest place on a page that may be filled, millimetres. */
     double foot();
 }

@@ -161,7 +161,7 @@ final class Plausibility {
         }
     }
 
-    /** Where the scale was used, it shows the first hole near where the paper's end does. */
+    /** Shows, where the scale was used, the first hole near where the paper's end does. */
     private void print() throws SettingException {
         if (readings.row().to() == null) {
             return;

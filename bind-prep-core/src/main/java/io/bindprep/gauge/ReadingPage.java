@@ -17,7 +17,7 @@ final class ReadingPage {
     private static final int COLUMNS = 10;
     private static final double LEFT = 16;
 
-    /** How far a hole may lie off and still be read. */
+    /** Distance that a hole may lie off and still be read. */
     private static final double REACH = 3;
 
     private final TestSheet sheet;

@@ -8,7 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** What was read off a punched test sheet, before it is held against anything. */
+/** Readings of a punched test sheet, before it is held against anything. */
 public final class Readings {
     static final String EDGE_FIRST = "edge-first";
     static final String EDGE_LAST = "edge-last";
@@ -32,7 +32,7 @@ public final class Readings {
     private final @Nullable Bar bar;
     private final Length error;
 
-    /** What a rule showed for a stretch of the printed bar. */
+    /** Length that a rule showed for a stretch of the printed bar. */
     record Bar(Length read, Length printed) {}
 
     private Readings(
@@ -130,7 +130,7 @@ public final class Readings {
         return printed == null ? row.from().mm() : printed * scale();
     }
 
-    /** How far that may lie off: both ends by their error, and by that of the scale. */
+    /** Error of that: both ends by their error, and by that of the scale. */
     double rowErrorMm() {
         Double printed = row.sizeMm();
         return 2 * error.mm() + (printed == null ? 0 : printed * scaleError());
@@ -140,17 +140,17 @@ public final class Readings {
         return error;
     }
 
-    /** Whether a rule measured everything. */
+    /** Returns true if a rule measured everything. */
     boolean byRule() {
         return bar == null;
     }
 
-    /** What a printed millimetre is in millimetres. */
+    /** Scale of a printed millimetre. */
     double scale() {
         return bar == null ? 1 : bar.read().mm() / bar.printed().mm();
     }
 
-    /** How far that may lie off, the bar being read like everything else. */
+    /** Error of that, the bar being read like everything else. */
     double scaleError() {
         return bar == null ? 0 : error.mm() / bar.printed().mm();
     }

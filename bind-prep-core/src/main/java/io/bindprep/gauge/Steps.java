@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** What to do with the pages, step by step, with its cautions. */
+/** Steps for the pages, with their cautions. */
 final class Steps {
     private static final double[] SIZES = {10, 9, 8};
     static final String CAUTION =
@@ -52,7 +52,7 @@ final class Steps {
                         + " (3), row (4) and bar; the bar is left out only where all four were measured with a steel rule.");
     }
 
-    /** Whether all of it goes on what is left of the page. */
+    /** Returns true if all of it goes on what is left of the page. */
     boolean fit(Column column, double foot) {
         return end(column, SIZES[SIZES.length - 1]) <= foot;
     }

@@ -20,7 +20,7 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * What is printed to see how a punch stands, and what readings of it are held against: where every hole falls if the
+ * Test sheet of a punch, and the places that its readings are held against: where every hole falls if the
  * punch stands as its description says.
  *
  * @param edge length of the binding edge

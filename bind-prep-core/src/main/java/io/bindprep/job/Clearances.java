@@ -41,7 +41,7 @@ public final class Clearances {
         return ALL;
     }
 
-    /** What stands above the table. */
+    /** Notes above the table. */
     public static List<String> notes() {
         return TABLE.notes();
     }

@@ -4,7 +4,7 @@ import io.bindprep.unit.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a calendar that hangs on a wall asks of its binding edge.
+ * Needs of a hanging calendar at its binding edge.
  *
  * @param gap the stretch in the middle without holes and loops, where the hanger sits
  * @param thumbCut the notch by which the hanger is reached; null for none

@@ -65,7 +65,7 @@ public record Job(
         return clearance != null ? clearance : Clearances.builtIn(binding).allowance();
     }
 
-    /** Whether elements are chosen by size and the thickest likely stack, as a clearance asks; else by the nominal stack. */
+    /** Returns true if elements are chosen by size and the thickest likely stack, as a clearance asks; else by the nominal stack. */
     public boolean bySize() {
         return clearance != null;
     }

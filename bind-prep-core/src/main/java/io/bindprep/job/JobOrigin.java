@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What one key of a job says, and who said so.
+ * Value of one key of a job, and its origin.
  *
  * @param key the job key, dotted where its parts come from different places
  * @param value as it was given, nested values in YAML's flow form; null where nothing is said and no one value stands for it

@@ -90,13 +90,13 @@ public final class JobReader {
         return JobKeys.all();
     }
 
-    /** What there is to say about each key, in the order of the job file. */
+    /** Descriptions of each key, in the order of the job file. */
     public static List<KeyDescription> descriptions() {
         return JobKeyDescriptions.ALL;
     }
 
     /**
-     * What each key says and who said so, whether it will do or not.
+     * Values of each key and their origin, whether it will do or not.
      *
      * @param settings with the places of what a job file says, as {@link JobSettings#over} keeps them
      */

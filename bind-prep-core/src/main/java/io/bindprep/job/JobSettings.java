@@ -108,7 +108,7 @@ public final class JobSettings implements Serializable {
         return new JobSettings(merged, known);
     }
 
-    /** What stands under a key of the first level; empty where nothing does. */
+    /** Value of a key of the first level; empty where nothing does. */
     public Optional<Object> value(String key) {
         return Optional.ofNullable(values.get(key));
     }
@@ -118,7 +118,7 @@ public final class JobSettings implements Serializable {
         return List.copyOf(values.keySet());
     }
 
-    /** Where a setting was read ("bind-prep.yaml, line 3, column 8"); empty where it came from no file. */
+    /** Place where a setting was read ("bind-prep.yaml, line 3, column 8"); empty where it came from no file. */
     public Optional<String> place(String key) {
         return new SettingFile(Map.of(), places).place(key);
     }

@@ -11,12 +11,12 @@ public record PageRange(int first, int last) {
     private static final int LAST_PAGE = 1_000_000;
     private static final Pattern PAGES = Pattern.compile("(?:pages?\\s+)?(\\d{1,7})(?:\\s*-\\s*(\\d{1,7}))?");
 
-    /** How many pages. */
+    /** Number of pages. */
     public int count() {
         return last - first + 1;
     }
 
-    /** Whether a page is among them. */
+    /** Returns true if a page is among them. */
     public boolean holds(int page) {
         return page >= first && page <= last;
     }

@@ -3,7 +3,7 @@ package io.bindprep.job;
 import io.bindprep.unit.Length;
 
 /**
- * What a page needs so that it prints and cuts well, apart from the binding.
+ * Needs of a page for printing and cutting, apart from the binding.
  *
  * @param imagePpi dots an inch that a picture has at least at its printed size
  * @param bleed how far art that reaches the trim goes beyond it; zero where leaves are not cut

@@ -1,6 +1,6 @@
 package io.bindprep.job;
 
-/** How leaves are printed. */
+/** Sides of a leaf that are printed. */
 public enum Sides {
     /** One page a leaf, the back blank. */
     ONE,

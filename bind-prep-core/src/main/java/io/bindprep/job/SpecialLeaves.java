@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Leaves and pages that are not like the others. */
 public record SpecialLeaves(List<Tab> tabs, List<FoldOut> foldOuts, List<Rotated> rotated, List<OtherSize> sizes) {
-    /** What folds keep from the trim and the hole zone where nothing is said; common practice, no source. */
+    /** Distance of folds from the trim and the hole zone where nothing is said; common practice, no source. */
     public static final Length FOLD_ALLOWANCE = Length.ofMm(3);
 
     /** All leaves alike. */
@@ -75,7 +75,7 @@ public record SpecialLeaves(List<Tab> tabs, List<FoldOut> foldOuts, List<Rotated
         return new Tab(pages, tab.printed(), tab.stock(), tab.extension());
     }
 
-    /** How a page is turned; empty where it stands as the others. */
+    /** Rotation of a page; empty where it stands as the others. */
     public Optional<Rotated> rotated(int page) {
         return rotated.stream().filter(t -> t.pages().holds(page)).findFirst();
     }

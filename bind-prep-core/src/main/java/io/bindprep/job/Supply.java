@@ -4,13 +4,13 @@ import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a run is supplied with beyond its leaves.
+ * Supply of a run beyond its leaves.
  *
  * @param overs spare sheets
  * @param pressSheet the sheet that leaves are printed on and cut from; null where sheets are printed at the size of the leaf
  */
 public record Supply(Overs overs, @Nullable PressSheet pressSheet) {
-    /** Where the job says nothing. */
+    /** Value where the job says nothing. */
     public static final Supply BUILT_IN =
             new Supply(new Overs(new BigDecimal(5), 10, "built in: common practice, no source"), null);
 }

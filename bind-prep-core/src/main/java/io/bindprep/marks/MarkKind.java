@@ -1,6 +1,6 @@
 package io.bindprep.marks;
 
-/** What kind of thing prints. */
+/** Kind of a mark. */
 public enum MarkKind {
     TEXT,
     LINE,

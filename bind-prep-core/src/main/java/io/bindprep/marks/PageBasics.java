@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is seen of a whole page on the way to its marks, without decoding anything.
+ * Basics of a whole page, seen on the way to its marks, without decoding anything.
  *
  * @param fontsMissing the fonts that its text uses and the file does not hold, by name, sorted, at most {@value #MOST_FONTS};
  *     the names are the document's own and hostile
@@ -25,7 +25,7 @@ public record PageBasics(
         this(fontsMissing, coarsest, bleed, List.of(), List.of());
     }
 
-    /** How many names of fonts are kept of a page. */
+    /** Number of font names kept of a page. */
     public static final int MOST_FONTS = 8;
 
     /** A page of which nothing was seen. */
@@ -34,7 +34,7 @@ public record PageBasics(
     /** A picture as printed: dots an inch in the direction that has fewer, and its size in millimetres. */
     public record Picture(double ppi, double widthMm, double heightMm) {}
 
-    /** How far art goes beyond an edge of the trim, as the reader sees the page, in millimetres. */
+    /** Bleed of art at an edge of the trim, as the reader sees the page, in millimetres. */
     public record Bleed(PageEdge edge, double mm) {}
 
     public PageBasics {

@@ -42,17 +42,17 @@ public final class PageJudge {
         this.clearMm = Math.max(plan.bindingMargin().mm(), plan.holeZone().mm());
     }
 
-    /** How far in from the binding edge marks are needed, millimetres: 15, or more where margin or holes ask for it. */
+    /** Depth from the binding edge in which marks are needed, millimetres: 15, or more where margin or holes ask for it. */
     public double stripMm() {
         return Math.max(LEAST_STRIP_MM, Math.max(clearMm, cutDepthMm) + 1);
     }
 
-    /** What keeps this far from the binding edge is clear, millimetres. */
+    /** Distance from the binding edge from which a mark is clear, millimetres. */
     public double clearMm() {
         return clearMm;
     }
 
-    /** What begins at least this far from the binding edge is out of reach of holes, margin and thumb cut, millimetres. */
+    /** Distance from the binding edge from which a mark is out of reach of holes, margin and thumb cut, millimetres. */
     public double reachMm() {
         return Math.max(clearMm, cutDepthMm);
     }

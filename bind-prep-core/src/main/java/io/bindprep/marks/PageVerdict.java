@@ -20,7 +20,7 @@ public record PageVerdict(
         boolean background,
         @Nullable String unchecked,
         PageBasics basics) {
-    /** How many hits of one page are kept. */
+    /** Number of hits kept of one page. */
     public static final int MOST_HITS = 20;
 
     /** The verdict alone. */

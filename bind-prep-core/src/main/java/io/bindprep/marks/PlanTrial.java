@@ -39,12 +39,12 @@ public final class PlanTrial {
         this.others = new Verdict[others.size()][pages];
     }
 
-    /** How far in from the binding edge marks are needed, millimetres: as far as any of the plans asks for. */
+    /** Depth from the binding edge in which marks are needed, millimetres: as far as any of the plans asks for. */
     public double stripMm() {
         return stripMm;
     }
 
-    /** What begins at least this far from the binding edge is out of reach of every plan, millimetres. */
+    /** Distance from the binding edge from which a mark is out of reach of every plan, millimetres. */
     public double reachMm() {
         return reachMm;
     }
@@ -82,7 +82,7 @@ public final class PlanTrial {
                 .toList();
     }
 
-    /** What each of the choices does, in their order. */
+    /** Page counts of each of the choices, in their order. */
     public List<PageCount> choiceCounts() {
         return IntStream.range(0, whole.length)
                 .mapToObj(plan -> new PageCount(

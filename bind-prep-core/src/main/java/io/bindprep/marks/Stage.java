@@ -12,7 +12,7 @@ public enum Stage {
     /** Pixels of the rendered binding-edge strip. */
     RASTER;
 
-    /** How far off a mark's ends may be, millimetres: a dot of the drawing; else nothing that matters in print. */
+    /** Tolerance of a mark's ends, millimetres: a dot of the drawing; else nothing that matters in print. */
     public double coarseMm() {
         return this == RASTER ? 0.2 : 0;
     }

@@ -1,6 +1,6 @@
 package io.bindprep.marks;
 
-/** What becomes of a page when it is punched, best first. */
+/** Verdict of a page, best first. */
 public enum Verdict {
     /** No mark in the holes, the hole zone or the binding margin. */
     CLEAR,

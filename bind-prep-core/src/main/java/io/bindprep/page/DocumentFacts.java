@@ -3,7 +3,7 @@ package io.bindprep.page;
 import java.util.List;
 
 /**
- * What is known of a PDF before its content is looked at.
+ * Facts of a PDF before its content is looked at.
  *
  * @param file the name shown to people: as the caller gave it
  * @param sha256 digest of the file's bytes, lower-case hexadecimal

@@ -4,7 +4,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 
 /**
- * Where a page's content goes: scaled alike both ways, then moved away from the binding edge. A point x from the binding edge
+ * Move of a page's content: scaled alike both ways, then moved away from the binding edge. A point x from the binding edge
  * comes to lie {@code scale * x + awayMm} from it; along the edge content is scaled about the middle.
  *
  * @param bindingEdge the edge of the page that is bound, as the reader sees it
@@ -14,12 +14,12 @@ public record Move(PageEdge bindingEdge, double awayMm, double scale) {
     /** Less than this is no move: a tenth of the least that is ever asked for. */
     private static final double NOTHING_MM = 0.001;
 
-    /** Whether content stays where and as it is. */
+    /** Returns true if content stays where and as it is. */
     public boolean nothing() {
         return Math.abs(awayMm) < NOTHING_MM && scale == 1;
     }
 
-    /** Whether content is made smaller. */
+    /** Returns true if content is made smaller. */
     public boolean scales() {
         return scale != 1;
     }

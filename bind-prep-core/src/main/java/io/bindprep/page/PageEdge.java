@@ -7,7 +7,7 @@ public enum PageEdge {
     TOP,
     BOTTOM;
 
-    /** Whether it runs from head to foot. */
+    /** Returns true if it runs from head to foot. */
     public boolean upright() {
         return this == LEFT || this == RIGHT;
     }

@@ -4,7 +4,7 @@ import io.bindprep.unit.Length;
 import java.awt.geom.AffineTransform;
 
 /**
- * What a page declares about its size and turn, after inheritance and defaults of ISO 32000-1:2008, 7.7.3.3 and 14.11.2.
+ * Declared size and rotation of a page, after inheritance and defaults of ISO 32000-1:2008, 7.7.3.3 and 14.11.2.
  *
  * @param page page number from 1
  * @param media MediaBox in user space units

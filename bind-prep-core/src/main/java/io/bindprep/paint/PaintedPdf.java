@@ -42,7 +42,7 @@ public final class PaintedPdf implements Closeable {
         return bold;
     }
 
-    /** How many pages there are. */
+    /** Number of pages. */
     public int pages() {
         return document.getNumberOfPages();
     }

@@ -11,7 +11,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** A typeface embedded in one document: its widths, and lines that fit. */
 public final class Type {
-    /** What stands for a character that the typeface lacks. */
+    /** Stand-in for a character that the typeface lacks. */
     private static final int MISSING = '?';
 
     private final PDType0Font font;

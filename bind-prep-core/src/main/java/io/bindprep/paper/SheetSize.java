@@ -12,7 +12,7 @@ import io.bindprep.unit.Length;
  */
 public record SheetSize(
         String name, Length width, Length height, Length toleranceWidth, Length toleranceHeight, String source) {
-    /** Whether a sheet of this size is within tolerance, limits included. */
+    /** Returns true if a sheet of this size is within tolerance, limits included. */
     public boolean matches(Length otherWidth, Length otherHeight) {
         return width.minus(otherWidth).abs().compareTo(toleranceWidth) <= 0
                 && height.minus(otherHeight).abs().compareTo(toleranceHeight) <= 0;
@@ -22,7 +22,7 @@ public record SheetSize(
         return new SheetSize(name + " landscape", height, width, toleranceHeight, toleranceWidth, source);
     }
 
-    /** How far off a sheet is in the worse direction. */
+    /** Error of a sheet in the worse direction. */
     Length off(Length otherWidth, Length otherHeight) {
         return width.minus(otherWidth).abs().max(height.minus(otherHeight).abs());
     }

@@ -45,7 +45,7 @@ public final class SheetSizes {
         return all;
     }
 
-    /** What stands above our table: where its numbers come from. */
+    /** Notes above our table: where its numbers come from. */
     public static List<String> notes() {
         return OURS.notes();
     }

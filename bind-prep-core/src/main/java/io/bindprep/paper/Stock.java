@@ -22,7 +22,7 @@ public record Stock(
         BigDecimal toleranceUm,
         String source,
         boolean measured) {
-    /** What a punch meets. */
+    /** Material that a punch meets. */
     public enum Kind {
         PAPER,
         BOARD,

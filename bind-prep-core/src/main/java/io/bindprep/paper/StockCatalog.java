@@ -53,7 +53,7 @@ public final class StockCatalog {
         return all.stream().map(Stock::name).toList();
     }
 
-    /** What stands above our table: where its numbers come from. */
+    /** Notes above our table: where its numbers come from. */
     public static List<String> notes() {
         return OURS.notes();
     }

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import org.jspecify.annotations.Nullable;
 
-/** What a job says about one stock, gathered term by term, then checked as a whole. */
+/** Terms of one stock in a job, gathered term by term, then checked as a whole. */
 final class StockNumbers {
     // JCP's published tolerances are 8 to 13 % on 20 lb bond and 50-60 lb offset and 4 to 8 % on index; common
     // practice, no source
@@ -193,7 +193,7 @@ final class StockNumbers {
                 .toPlainString();
     }
 
-    /** What to say of it where it makes no stock. */
+    /** Sentence on terms that make no stock. */
     SettingException wrong(String why) {
         return StockParser.unknown(key, given, why, ids);
     }

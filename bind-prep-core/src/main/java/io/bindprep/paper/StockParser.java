@@ -24,12 +24,12 @@ public final class StockParser {
     private static final List<String> KEYS = List.of(
             "name", "grammage", "bulk", "caliper", "basis-weight", "basis-sheet", "measured", "tolerance", "kind");
 
-    /** How a stock may be written. */
+    /** Forms of a stock. */
     static final String FORMS = "name one, or give numbers: \"80 gsm bulk 1.3\", \"80 gsm 104 um\", \"14 pt-caliper\","
             + " \"60 lb 25x38 in bulk 1.3\", \"20 lb 17x22 in 4 mil\"; a measured pack overrides the caliper:"
             + " \"bond-20; 25 sheets = 2.6 mm\"";
 
-    /** What can stand in a stock, longest meaning first. */
+    /** Terms of a stock, longest meaning first. */
     enum Term {
         MEASURED("(?:measured\\s+)?(\\d{1,5})\\s*(?:sheets?|leaves)\\s*=\\s*(" + Thickness.PATTERN + ")"),
         TOLERANCE("(?:tolerance\\s*|\\+-\\s*|±\\s*)(" + NUMBER + "\\s*%|" + Thickness.PATTERN + ")"),

@@ -122,7 +122,7 @@ public final class OpenedPdf implements AutoCloseable {
                 document, objects, known, found.pages(), problems, layers, state, System.nanoTime() - begun);
     }
 
-    /** How long opening it took, which is what opening it again would. */
+    /** Time that opening it took, as opening it again would. */
     public long openingNanos() {
         return openingNanos;
     }
@@ -132,13 +132,13 @@ public final class OpenedPdf implements AutoCloseable {
         return state;
     }
 
-    /** What is known before content is looked at. */
+    /** Facts known before content is looked at. */
     public DocumentFacts facts() {
         return facts;
     }
 
     /**
-     * What a page paints in the strip along its binding edge.
+     * Marks of a page in the strip along its binding edge.
      *
      * @param page page number from 1
      * @param edge the edge that is bound, as the reader sees the page
@@ -149,7 +149,7 @@ public final class OpenedPdf implements AutoCloseable {
     }
 
     /**
-     * What a page paints in the strip along its binding edge, drawn only where a mark in doubt lies near enough to matter.
+     * Marks of a page in the strip along its binding edge, drawn only where a mark in doubt lies near enough to matter.
      *
      * @param page page number from 1
      * @param edge the edge that is bound, as the reader sees the page
@@ -175,7 +175,7 @@ public final class OpenedPdf implements AutoCloseable {
         }
     }
 
-    /** What was parsed of pages looked at before leaves the memory, and with it what was made of it. */
+    /** Forgets what was parsed of pages looked at before, and with it what was made of it. */
     private void forgetMany() {
         if (objects.forgetMany()) {
             engine = new InkEngine(objects, layers, budget);

@@ -7,7 +7,7 @@ public record CloseUpWindow(double startMm, double endMm) {
         return endMm - startMm;
     }
 
-    /** Whether a stretch has anything in common with it. */
+    /** Returns true if a stretch has anything in common with it. */
     public boolean meets(double fromMm, double toMm) {
         return fromMm < endMm && toMm > startMm;
     }

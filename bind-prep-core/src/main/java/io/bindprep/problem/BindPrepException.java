@@ -10,7 +10,7 @@ public abstract sealed class BindPrepException extends Exception permits Unreada
         this.remedy = remedy;
     }
 
-    /** What to do about it, one sentence for a person. */
+    /** Remedy, one sentence for a person. */
     public final String remedy() {
         return remedy;
     }

@@ -30,7 +30,7 @@ public final class SettingException extends BindPrepException {
         return key;
     }
 
-    /** What was given, as text. */
+    /** Given value, as text. */
     public String value() {
         return value;
     }

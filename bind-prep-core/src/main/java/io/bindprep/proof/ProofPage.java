@@ -4,7 +4,7 @@ import io.bindprep.page.PageEdge;
 import java.util.List;
 
 /**
- * What is drawn over one page.
+ * Drawings over one page.
  *
  * @param page page number from 1
  * @param edge the edge that is bound, as the reader sees the page

@@ -4,7 +4,7 @@ import io.bindprep.check.Report;
 import java.util.List;
 
 /**
- * What became of a proof.
+ * Result of a proof.
  *
  * @param output the name of the file that was to be written, as the caller gave it
  * @param report the check it shows
@@ -21,7 +21,7 @@ public record ProofReport(
         int comments,
         List<String> notes,
         List<String> refusals) {
-    /** What was written. */
+    /** Result of writing. */
     public enum Result {
         /** A file. */
         WRITTEN,

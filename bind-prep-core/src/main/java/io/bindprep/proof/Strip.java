@@ -3,7 +3,7 @@ package io.bindprep.proof;
 import java.util.List;
 
 /**
- * What every page of one size and side shows along its binding edge.
+ * Holes and zones of every page of one size and side.
  *
  * @param lengthMm length of the binding edge
  * @param zoneMm how far in the holes reach, their punching tolerance included

@@ -4,7 +4,7 @@ import io.bindprep.page.Move;
 import java.util.List;
 
 /**
- * How each page's content moves, or why it does not.
+ * Moves of each page's content, or the reasons against.
  *
  * @param moves by page, page n at index n - 1; none where the repair is refused
  * @param because which pages decided, with their numbers
@@ -17,7 +17,7 @@ public record MovePlan(List<Move> moves, List<String> because, List<String> refu
         refusals = List.copyOf(refusals);
     }
 
-    /** Whether nothing is to be moved. */
+    /** Returns true if nothing is to be moved. */
     public boolean nothing() {
         return moves.stream().allMatch(Move::nothing);
     }

@@ -55,7 +55,7 @@ public final class MovePlanner {
     }
 
     /**
-     * How deep the outer edge must be looked into to plan the moves of these pages.
+     * Depth of the outer edge that must be known to plan the moves of these pages.
      *
      * @param nearest least distance of a mark from the binding edge on any page, millimetres
      */

@@ -5,7 +5,7 @@ import io.bindprep.page.PageEdge;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What lets one page's content move, and what keeps it.
+ * Room for one page's content to move.
  *
  * @param page page number from 1
  * @param acrossMm extent of the trimmed page away from its binding edge

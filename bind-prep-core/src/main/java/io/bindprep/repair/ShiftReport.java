@@ -6,7 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What became of a repair.
+ * Result of a repair.
  *
  * @param output the name of the file that was to be written, as the caller gave it
  * @param before the document as it was
@@ -27,7 +27,7 @@ public record ShiftReport(
         List<String> because,
         List<String> notes,
         List<String> refusals) {
-    /** What was written. */
+    /** Result of writing. */
     public enum Result {
         /** A file with content moved or pages added; the check confirmed it. */
         CHANGED,

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How a document is repaired.
+ * Settings of a repair.
  *
  * @param pageByPage whether each page moves only as far as it must; else all pages move alike
  * @param gutter how far all content moves whatever the findings say; null to move as little as clears the holes

@@ -4,7 +4,7 @@ import io.bindprep.check.Report;
 import java.util.List;
 
 /**
- * What became of a document that was to be written as volumes.
+ * Result of writing a document as volumes.
  *
  * @param before the whole document
  * @param volumes what was written, in order; empty where nothing was

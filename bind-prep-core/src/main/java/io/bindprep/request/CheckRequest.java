@@ -8,7 +8,7 @@ import java.util.concurrent.Semaphore;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What to check. For another machine send the path with {@link io.bindprep.job.JobSettings} and
+ * Request for a check. For another machine send the path with {@link io.bindprep.job.JobSettings} and
  * {@link io.bindprep.job.JobFiles}, which are serializable, and make the request there; the answer travels as JSON
  * ({@link io.bindprep.report.json.JsonReport#line}).
  *

@@ -3,7 +3,7 @@ package io.bindprep.request;
 import java.nio.file.Path;
 
 /**
- * What to draw a proof of.
+ * Request for a proof.
  *
  * @param output the file to write; its folder must exist
  * @param outputName how reports call it

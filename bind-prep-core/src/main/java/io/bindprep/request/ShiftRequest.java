@@ -4,7 +4,7 @@ import io.bindprep.repair.ShiftSettings;
 import java.nio.file.Path;
 
 /**
- * What to repair.
+ * Request for a repair.
  *
  * @param check the document and its job
  * @param output the file to write, never the input itself; one that is there is replaced

@@ -6,7 +6,7 @@ import io.bindprep.paper.Stack;
 import io.bindprep.volume.Split;
 import java.util.List;
 
-/** What is bound as one: a copy, or a volume of it. */
+/** Book part bound as one: a copy, or a volume of it. */
 public record BookPart(Block block, Stack stack, Plan plan) {
     /** The copy, or the volumes that it is split into. */
     public static List<BookPart> parts(Block block, Stack stack, Plan plan, Split split) {

@@ -1,7 +1,7 @@
 package io.bindprep.run;
 
 /**
- * What can hurt someone or spoil the run.
+ * Caution: a thing that can hurt someone or spoil the run.
  *
  * @param source what it rests on; it is worded here, not quoted, and is no legal advice
  */

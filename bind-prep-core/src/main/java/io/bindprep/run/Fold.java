@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How leaves that fold out are folded in: the first fold short of the trim, then to and fro between there and the hole
+ * Folds of leaves that fold out: the first fold short of the trim, then to and fro between there and the hole
  * zone.
  *
  * @param pages the pages they carry, ascending
@@ -21,12 +21,12 @@ public record Fold(List<Integer> pages, Length flat, int panels, Length most, in
         folds = List.copyOf(folds);
     }
 
-    /** Whether its panels take it. */
+    /** Returns true if its panels take it. */
     public boolean fits() {
         return flat.compareTo(most) <= 0;
     }
 
-    /** Whether it reaches beyond the trim at all, so that there is something to fold. */
+    /** Returns true if it reaches beyond the trim at all, so that there is something to fold. */
     public boolean wide() {
         return !(fewest < 2);
     }

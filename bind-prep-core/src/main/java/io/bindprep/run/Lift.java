@@ -5,7 +5,7 @@ import io.bindprep.unit.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What goes into the punch at once.
+ * Lift: leaves that go into the punch at once.
  *
  * @param volume the volume it belongs to, from 1; 1 where the book is not split
  * @param firstLeaf its first leaf in the volume, covers counted, from 1

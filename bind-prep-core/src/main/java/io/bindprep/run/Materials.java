@@ -6,7 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the run uses up.
+ * Materials of the run.
  *
  * @param copies how many books
  * @param leafWidth width of the trimmed leaf

@@ -3,12 +3,12 @@ package io.bindprep.run;
 import io.bindprep.job.PressSheet;
 
 /**
- * How leaves are cut from press sheets.
+ * Cutting of leaves from press sheets.
  *
  * @param up leaves side by side on a sheet
  */
 public record Press(PressSheet sheet, int up, Imposition imposition) {
-    /** What stands on a sheet. */
+    /** Content of a sheet. */
     public enum Imposition {
         /** Leaves of one copy that follow each other in the stack: cut through, piles are laid on each other. */
         CUT_AND_STACK,

@@ -2,7 +2,7 @@ package io.bindprep.run;
 
 import io.bindprep.block.Leaf;
 
-/** What sheets of a stock are for. */
+/** Use of a stock's sheets. */
 public enum Use {
     FRONT_COVER,
     TEXT,

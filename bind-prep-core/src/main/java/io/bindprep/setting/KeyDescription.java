@@ -39,12 +39,12 @@ public record KeyDescription(
         return new KeyDescription(key, "", meaning, null, REQUIRED, form, examples, shape);
     }
 
-    /** Whether no file can be without it. */
+    /** Returns true if no file can be without it. */
     public boolean required() {
         return otherwise.equals(REQUIRED);
     }
 
-    /** What holds where nothing is said, in a few words. */
+    /** Value where nothing is said, in a few words. */
     public String unsaid() {
         return builtIn == null ? otherwise : builtIn;
     }

@@ -64,7 +64,7 @@ public final class Scalars {
         throw new SettingException(key, text, "\"" + text + "\" is not known", Spelling.remedy(text, known), known);
     }
 
-    /** How a constant is written in a job: TWO_HEAD_TO_FOOT is two-head-to-foot. */
+    /** Form of a constant in a job: TWO_HEAD_TO_FOOT is two-head-to-foot. */
     public static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

@@ -30,7 +30,7 @@ public record SettingFile(Map<String, Object> values, Map<String, String> places
         return SettingText.read(key, text, name);
     }
 
-    /** Where a setting or the nearest one that holds it stands; empty where neither does. */
+    /** Place of a setting or of the nearest one that holds it; empty where neither does. */
     public Optional<String> place(String key) {
         String at = key;
         while (true) {

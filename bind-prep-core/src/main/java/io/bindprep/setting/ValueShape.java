@@ -3,7 +3,7 @@ package io.bindprep.setting;
 import java.util.List;
 import java.util.Map;
 
-/** How a value is written in a file, in the terms of JSON. */
+/** Form of a value in a file, in the terms of JSON. */
 public sealed interface ValueShape {
     /** One of a few words. */
     record Words(List<String> words) implements ValueShape {

@@ -17,7 +17,7 @@ public record EdgeDrawing(Plan plan, boolean top, boolean left) {
         return left ? "FACE DOWN" : "FACE UP";
     }
 
-    /** Where the row starts, as the operator says it. */
+    /** Start of the row, as the operator says it. */
     String start() {
         return top ? "left" : "head";
     }

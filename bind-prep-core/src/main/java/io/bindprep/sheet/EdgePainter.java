@@ -160,7 +160,7 @@ final class EdgePainter {
         pen.line(at, top + third * 2, at, bottom);
     }
 
-    /** How deep the thumb cut is at a place along the edge. */
+    /** Depth of the thumb cut at a place along the edge. */
     private double cutDepth(double place) {
         Gap.ThumbCut cut = thumbCut();
         double off =

@@ -38,7 +38,7 @@ final class Flow {
         return paper.widthMm - 2 * MARGIN;
     }
 
-    /** Where the next thing goes. */
+    /** Place of the next thing. */
     double y() {
         return y;
     }

@@ -34,7 +34,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * What a job sheet says, before it is laid out.
+ * Content of a job sheet, before it is laid out.
  *
  * @param title the document's name
  * @param good whether it may be printed and bound
@@ -66,7 +66,7 @@ public record JobSheet(
         String code) {
     private static final int SHORT = 16;
 
-    /** What is bound as one. */
+    /** Leaves bound as one. */
     public record VolumeSettings(String name, List<OperatorSetting> settings, EdgeDrawing edge) {
         public VolumeSettings {
             settings = List.copyOf(settings);

@@ -1,6 +1,6 @@
 package io.bindprep.sheet;
 
-/** What the job sheet is printed on. */
+/** Paper of the job sheet. */
 public enum SheetPaper {
     /** 210 x 297 mm (ISO 216). */
     A4(210, 297),

@@ -14,10 +14,10 @@ import java.util.List;
  * @param codeSize modules on a side
  */
 public record SheetView(JobSheet sheet, List<PartView> parts, String code, int codeSize) {
-    /** What a piece of the edge may be long, to fit between the margins of A4 and Letter at true size. */
+    /** Length of a piece of the edge, to fit between the margins of A4 and Letter at true size. */
     private static final double ROOM_MM = 180;
 
-    /** What is bound as one, with its edge in pieces. */
+    /** Leaves bound as one, with their edge in pieces. */
     public record PartView(
             String heading, List<OperatorSetting> settings, List<Piece> pieces, String face, String start) {
         public PartView {

@@ -10,7 +10,7 @@ final class SvgPen implements Pen {
     private double width = 0.25;
     private String dashes = "";
 
-    /** What was drawn so far. */
+    /** Drawings so far. */
     String elements() {
         return out.toString();
     }

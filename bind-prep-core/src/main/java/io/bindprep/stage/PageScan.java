@@ -22,7 +22,7 @@ final class PageScan {
     /** Before this the Java machine is still warming up and says nothing about the rest. */
     private static final long SETTLED_NANOS = 250_000_000L;
 
-    /** What must be left to do, beyond a second opening, for another thread to be worth it. */
+    /** Work that must be left, beyond a second opening, for another thread to be worth it. */
     private static final long LEFT_NANOS = 300_000_000L;
 
     /** More than these take so long that a second thread may begin at once: on books of 101 to 1,321 pages that saved 3 to 7 %. */

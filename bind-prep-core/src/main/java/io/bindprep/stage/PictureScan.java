@@ -106,7 +106,7 @@ public final class PictureScan {
                         page.facts().along(page.place().bindingEdge()).mm()));
     }
 
-    /** What was drawn so far, in page order. */
+    /** Pictures drawn so far, in page order. */
     private List<PagePicture> drawn() {
         List<PagePicture> pictures = new ArrayList<>(done);
         pictures.sort(Comparator.comparingInt(PagePicture::page));

@@ -14,12 +14,12 @@ public final class BadRow extends IllegalArgumentException {
         this.known = List.copyOf(known);
     }
 
-    /** What stands there. */
+    /** Value that stands there. */
     public String value() {
         return value;
     }
 
-    /** What could stand there; empty where that cannot be listed. */
+    /** Values that could stand there; empty where that cannot be listed. */
     public List<String> known() {
         return known;
     }

@@ -74,14 +74,14 @@ public record Table(List<String> notes, List<String> columns, List<Row> rows) {
             return cell;
         }
 
-        /** What to throw about a cell. */
+        /** Exception about a cell. */
         public BadRow wrong(String column, String why, List<String> known) {
             String cell = get(column);
             String said = why.contains("\"" + cell + "\"") ? why : "\"" + cell + "\": " + why;
             return new BadRow(place() + ", column " + column + ": " + said, cell, known);
         }
 
-        /** Where its numbers come from: its source, and for a row of the shop's own the file and line. */
+        /** Source of its numbers: its own, and for a row of the shop's own the file and line. */
         public String source() {
             String source = get("source");
             if (file.isEmpty()) {

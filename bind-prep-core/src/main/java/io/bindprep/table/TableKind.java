@@ -55,12 +55,12 @@ public enum TableKind {
         return columns;
     }
 
-    /** What people call it, "stocks". */
+    /** Name for people, "stocks". */
     public String word() {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /** How much of these columns is its own, less what is not, to tell what a table was meant to be. */
+    /** Number of these columns that are its own, less what is not, to tell what a table was meant to be. */
     int likeness(List<String> given) {
         int own = (int) given.stream().filter(columns::contains).count();
         int missing = (int) required.stream().filter(c -> !given.contains(c)).count();

@@ -3,18 +3,18 @@ package io.bindprep.volume;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where a block is cut into volumes.
+ * Cuts of a block into volumes.
  *
  * <p>Each cut is the best place within reach: the chapter's beginning nearest to an even share, else the plain place
  * nearest to it, else a place that is better not cut (behind a divider).
  */
 final class Cuts {
-    /** How far off an even share a chapter's beginning may lie, in shares; our own, no source. */
+    /** Distance of a chapter's beginning from an even share, in shares; our own, no source. */
     private static final double REACH = 0.25;
 
     private static final int NONE = -1;
 
-    /** What a cut before a leaf would be. */
+    /** Kind of a cut before a leaf. */
     enum Place {
         CHAPTER,
         PLAIN,

@@ -8,7 +8,7 @@ import org.apache.maven.project.MavenProject;
 import org.apache.maven.project.MavenProjectHelper;
 import org.jspecify.annotations.Nullable;
 
-/** What is made of the documents as artifacts of the project, where that is asked for. */
+/** Files made of the documents as artifacts of the project, where that is asked for. */
 final class Attachments {
     private final @Nullable MavenProject project;
     private final MavenProjectHelper helper;

@@ -25,7 +25,7 @@ public final class Document {
         this.jobFile = jobFile;
     }
 
-    /** What Maven calls for {@code <document>book.pdf</document>}. */
+    /** Setter that Maven calls for {@code <document>book.pdf</document>}. */
     public void set(File only) {
         file = only;
     }
@@ -46,7 +46,7 @@ public final class Document {
         return own.isSaid() ? own : goal;
     }
 
-    /** Whether there is nothing but the file. */
+    /** Returns true if there is nothing but the file. */
     boolean plain() {
         return job == null && jobFile == null && !new PasswordSource(password, passwordFile, serverId).isSaid();
     }

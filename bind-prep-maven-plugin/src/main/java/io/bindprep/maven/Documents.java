@@ -43,7 +43,7 @@ final class Documents {
         return this;
     }
 
-    /** What a file set finds beyond what is named; nothing where its directory is missing. A relative one is the project's. */
+    /** Files that a file set finds beyond those named; none where its directory is missing. A relative one is the project's. */
     Documents add(FileSet set) {
         Path directory = set.getDirectory() == null ? base : base.resolve(set.getDirectory());
         if (directory.toFile().isDirectory()) {

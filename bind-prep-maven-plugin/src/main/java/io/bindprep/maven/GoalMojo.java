@@ -19,7 +19,7 @@ import org.apache.maven.shared.model.fileset.FileSet;
 import org.codehaus.plexus.configuration.PlexusConfiguration;
 import org.jspecify.annotations.Nullable;
 
-/** What the goals share: which documents, which job, where to. */
+/** Parameters that the goals share: which documents, which job, where to. */
 abstract class GoalMojo extends AbstractMojo {
     private static final String BASE = "${project.basedir}";
 
@@ -65,32 +65,32 @@ abstract class GoalMojo extends AbstractMojo {
     @Parameter(property = "bindprep.serverId")
     private @Nullable String serverId;
 
-    /** Whether to do nothing. */
+    /** Tells whether to do nothing. */
     @Parameter(property = "bindprep.skip", defaultValue = "false")
     private boolean skip;
 
     /**
-     * Whether a build in which there is no PDF fails; otherwise the log warns. Unless said, true where
+     * Tells whether a build in which there is no PDF fails; otherwise the log warns. Unless said, true where
      * <code>documents</code> or <code>filesets</code> are given, else false.
      */
     @Parameter(property = "bindprep.failIfNoFiles")
     private @Nullable Boolean failIfNoFiles;
 
     /**
-     * Whether a document is looked at again although nothing changed since an earlier build in which it failed nothing:
+     * Tells whether a document is looked at again although nothing changed since an earlier build in which it failed nothing:
      * the document, its job, the settings of the goal, the plugin and the files made of it.
      */
     @Parameter(property = "bindprep.force", defaultValue = "false")
     private boolean force;
 
     /**
-     * Whether what is made is attached to the project, to be installed and deployed with it. The classifier is the PDF's
+     * Tells whether what is made is attached to the project, to be installed and deployed with it. The classifier is the PDF's
      * name with <code>-check</code>, <code>-junit</code>, <code>-job-sheet</code> or <code>-proof</code>.
      */
     @Parameter(property = "bindprep.attach", defaultValue = "false")
     private boolean attach;
 
-    /** Where everything that is made goes: NAME.json, NAME.job-sheet.pdf, NAME.proof.pdf and so on for each PDF. */
+    /** Folder for everything that is made: NAME.json, NAME.job-sheet.pdf, NAME.proof.pdf and so on for each PDF. */
     @Parameter(property = "bindprep.reportDirectory", defaultValue = "${project.build.directory}/bind-prep")
     @SuppressWarnings("NullAway.Init") // set by Maven
     private File reportDirectory;
@@ -121,7 +121,7 @@ abstract class GoalMojo extends AbstractMojo {
         this.decrypter = decrypter;
     }
 
-    /** What this goal does with each document. */
+    /** Work of this goal on each document. */
     abstract Work work(OutputFolder folder, Engine engine) throws MojoExecutionException;
 
     @Override

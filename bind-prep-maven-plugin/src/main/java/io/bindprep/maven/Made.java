@@ -4,14 +4,14 @@ import java.nio.file.Path;
 import java.util.List;
 
 /**
- * What a goal made of one document.
+ * Files that a goal made of one document.
  *
  * @param message what the log says of it
  * @param sha256 digest of the document's bytes as they were looked at, lower-case hexadecimal
  * @param files every file of it, in a fixed order
  */
 record Made(Level level, String message, String sha256, List<Path> files) {
-    /** How a build takes it. */
+    /** Result for the build. */
     enum Level {
         /** Said in passing. */
         GOOD,

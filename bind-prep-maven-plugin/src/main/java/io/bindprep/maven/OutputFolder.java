@@ -7,12 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * Where the files of a goal go, each whole or not at all.
+ * Folder for the files of a goal, each whole or not at all.
  *
  * @param inputs files that the goal reads and so never writes over or removes
  */
 record OutputFolder(Path base, Path directory, Inputs inputs) {
-    /** Where the file of a document with this ending belongs; its folder is there. */
+    /** Place of the file of a document with this ending; its folder is there. */
     Path file(PdfInput document, String ending) throws IOException {
         Files.createDirectories(directory);
         return directory.resolve(document.report() + ending);

@@ -22,7 +22,7 @@ record PasswordSource(
         @Nullable String password,
         @Nullable File file,
         @Nullable String server) {
-    /** Where the passwords of Maven's settings come from. */
+    /** Source of the passwords in Maven's settings. */
     record Keys(Settings settings, SettingsDecrypter decrypter) {}
 
     boolean isSaid() {

@@ -13,7 +13,7 @@ import org.apache.maven.settings.crypto.SettingsDecrypter;
  */
 @Mojo(name = "proof", defaultPhase = LifecyclePhase.PACKAGE, threadSafe = true, requiresProject = false)
 public final class ProofMojo extends GoalMojo {
-    /** Whether only pages that are not clear are written; where all are clear there is no proof. */
+    /** Tells whether only pages that are not clear are written; where all are clear there is no proof. */
     @Parameter(property = "bindprep.flagged", defaultValue = "false")
     private boolean flagged;
 

@@ -29,7 +29,7 @@ final class SheetWork implements Work {
         this.engine = engine;
     }
 
-    /** What the names of its files end with. */
+    /** Endings of its files' names. */
     static String ending(SheetFormat format) {
         return ".job-sheet." + format.id();
     }

@@ -15,7 +15,7 @@ import org.apache.maven.settings.crypto.SettingsDecrypter;
  */
 @Mojo(name = "spec", defaultPhase = LifecyclePhase.PACKAGE, threadSafe = true, requiresProject = false)
 public final class SpecMojo extends GoalMojo {
-    /** What a PDF sheet is printed on, at full size: a4 or letter. */
+    /** Paper of a PDF sheet, at full size: a4 or letter. */
     @Parameter(property = "bindprep.paper", defaultValue = "a4")
     private String paper = "";
 

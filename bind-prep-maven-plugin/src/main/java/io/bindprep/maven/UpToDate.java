@@ -23,7 +23,7 @@ final class UpToDate {
     private final @Nullable String plugin;
 
     /**
-     * What one document depends on.
+     * Dependencies of one document.
      *
      * @param state where it is remembered; null where nothing is
      * @param digest of all of it
@@ -32,7 +32,7 @@ final class UpToDate {
     record Key(@Nullable Path state, String digest, String sha256, Path outputs) {}
 
     /**
-     * What earlier builds left.
+     * Files of earlier builds.
      *
      * @param folder where it is remembered
      * @param execution which execution of which goal this is
@@ -44,7 +44,7 @@ final class UpToDate {
         this.plugin = plugin;
     }
 
-    /** What a document depends on now. */
+    /** Dependencies of a document now. */
     Key key(PdfInput document, String settings, JobSource.Asked asked, OutputFolder outputs) {
         Path file = document.file();
         if (plugin == null || !Files.isRegularFile(file)) {
@@ -68,7 +68,7 @@ final class UpToDate {
         }
     }
 
-    /** What an earlier build made, where it still stands; null where it has to be made. */
+    /** Files of an earlier build, where they still stand; null where it has to be made. */
     @Nullable
     Made earlier(Key key) {
         Path state = key.state;

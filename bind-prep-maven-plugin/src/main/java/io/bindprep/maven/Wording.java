@@ -17,7 +17,7 @@ import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
-/** What a build's log says. */
+/** Sentences of a build's log. */
 final class Wording {
     private static final int SHOWN = 3;
     private static final int MOST_WHOLE = 10;
@@ -105,7 +105,7 @@ final class Wording {
                 .toString();
     }
 
-    /** What became of a proof. */
+    /** Result of a proof. */
     static String proved(PdfInput document, ProofReport proof) {
         String first = switch (proof.outcome()) {
             case WRITTEN -> "proof: " + proof.output() + ", " + Counted.of(proof.comments(), "comment");
@@ -124,7 +124,7 @@ final class Wording {
         return first + " (as before, nothing changed)" + message.substring(first.length());
     }
 
-    /** What went wrong with several documents: some whole, more by their first lines, the rest counted. */
+    /** Problems of several documents: some whole, more by their first lines, the rest counted. */
     static String together(List<String> messages) {
         List<String> shown = new ArrayList<>();
         for (String message : messages.subList(0, Math.min(MOST_LINES, messages.size()))) {

@@ -5,7 +5,7 @@ import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.request.CheckRequest;
 import java.io.IOException;
 
-/** What a goal does with one document. */
+/** Work of a goal on one document. */
 interface Work {
     /** The goal's own settings that what it makes depends on, as one line of text. */
     String settings();

@@ -1,7 +1,7 @@
 package io.bindprep.cli.batch;
 
 /**
- * What came of one file, in words already: the report itself need not be kept until its turn comes.
+ * Answer for one file, in words already: the report itself need not be kept until its turn comes.
  *
  * @param name the file's
  * @param kind in a word
@@ -14,7 +14,7 @@ package io.bindprep.cli.batch;
  */
 public record Answer(
         String name, Kind kind, int exit, String out, String err, String gist, int weight, boolean unwritten) {
-    /** What is needed to sum up; its output is printed already and not worth the memory. */
+    /** Result kept for the summary; its output is printed already and not worth the memory. */
     Answer brief() {
         return new Answer(name, kind, exit, "", "", gist, weight, unwritten);
     }

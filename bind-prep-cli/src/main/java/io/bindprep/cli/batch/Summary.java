@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
 
-/** What came of many files: counts by outcome, and the worst by name. */
+/** Results of many files: counts by outcome, and the worst by name. */
 public final class Summary {
     private static final int MOST_NAMED = 12;
 

@@ -3,8 +3,8 @@ package io.bindprep.cli.command;
 import io.bindprep.check.Report;
 import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
-import io.bindprep.files.TextFile;
 import io.bindprep.files.Inputs;
+import io.bindprep.files.TextFile;
 import io.bindprep.files.WholeFile;
 import io.bindprep.job.Acceptance;
 import io.bindprep.job.AcceptanceText;
@@ -77,7 +77,8 @@ final class AcceptOptions {
         }
         try {
             String before = Files.exists(file) ? TextFile.read(file) : "";
-            WholeFile.write(file, AcceptanceText.added(before, found, file.toString()), Inputs.NONE.plus("the PDF", document));
+            WholeFile.write(
+                    file, AcceptanceText.added(before, found, file.toString()), Inputs.NONE.plus("the PDF", document));
             err.println("Accepted " + Counted.of(found.size(), "finding") + " into " + file
                     + "; remove those that must not pass.");
             return ExitCode.GOOD;

@@ -6,7 +6,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-/** How {@code check} goes about many files. */
+/** Options of {@code check} for many files. */
 final class BatchOptions {
     private static final int MOST_THREADS = 256;
 
@@ -22,7 +22,7 @@ final class BatchOptions {
             description = "check so many files at once, on no more threads in all (by processors and memory)")
     private @Nullable Integer threads;
 
-    /** How many files to check at once. */
+    /** Number of files checked in parallel. */
     int threads(CommandSpec command) {
         if (threads == null) {
             Runtime machine = Runtime.getRuntime();

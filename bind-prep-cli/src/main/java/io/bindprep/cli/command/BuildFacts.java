@@ -9,7 +9,7 @@ import java.util.Objects;
 import java.util.Properties;
 
 /**
- * What this command was built as.
+ * Build facts of this command.
  *
  * @param version of the project
  * @param commit the sources' commit, as the build was told; "" where it was not

@@ -43,7 +43,7 @@ import picocli.CommandLine.Spec;
 public final class ListCommand implements Callable<Integer> {
     private static final List<CatalogueSection> ALL = List.of(CatalogueSection.values());
 
-    /** What a shell is taught: the tables, and each name in them that is one word for it. */
+    /** Words that a shell completes: the tables, and each name in them that is one word for it. */
     static final class Words implements Iterable<String> {
         @Override
         public Iterator<String> iterator() {
@@ -55,7 +55,7 @@ public final class ListCommand implements Callable<Integer> {
         }
     }
 
-    /** How rows are written. */
+    /** Form of the rows. */
     enum Format {
         text,
         json

@@ -14,7 +14,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** What the commands share that need a job but no document: the job file, and the exit code of what went wrong. */
+/** Parts shared by the commands that need a job but no document: the job file, and the exit code of what went wrong. */
 final class NoDocument {
     @Option(names = "--job", paramLabel = "FILE", description = "job file, YAML or JSON")
     private @Nullable Path jobFile;

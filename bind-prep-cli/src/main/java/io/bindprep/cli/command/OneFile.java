@@ -7,8 +7,8 @@ import io.bindprep.cli.console.Terminal;
 import io.bindprep.cli.input.StandardInput;
 import io.bindprep.cli.job.JobInput;
 import io.bindprep.cli.job.NamedFiles;
-import io.bindprep.files.Inputs;
 import io.bindprep.cli.output.FileEnding;
+import io.bindprep.files.Inputs;
 import io.bindprep.files.Scratch;
 import io.bindprep.files.WholeFile;
 import io.bindprep.job.Job;
@@ -29,7 +29,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** What the commands share that make one file of another: the two files, the job, and the exit code of what went wrong. */
+/** Parts shared by the commands that make one file of another: the two files, the job, and the exit code of what went wrong. */
 final class OneFile {
     @Parameters(paramLabel = "FILE", description = "the PDF file, - for standard input; it stays as it is")
     @SuppressWarnings("NullAway.Init") // set by picocli before call
@@ -71,7 +71,7 @@ final class OneFile {
         this.terminal = terminal;
     }
 
-    /** What a command makes of its file. */
+    /** Work of a command on its file. */
     @FunctionalInterface
     interface Work<T> {
         T of(CheckRequest request) throws UnreadableInputException, SettingException, IOException;

@@ -9,9 +9,9 @@ import java.io.PrintWriter;
 import java.util.List;
 import picocli.CommandLine.Option;
 
-/** How and where {@code check} writes its answers. */
+/** Options of {@code check} for its answers. */
 public final class OutputOptions {
-    /** How answers are written. */
+    /** Form of the answers. */
     public enum Format {
         text,
         json,
@@ -43,7 +43,7 @@ public final class OutputOptions {
         return format;
     }
 
-    /** What was asked for, each as it was typed. */
+    /** Requested reports, each as it was typed. */
     List<String> writes() {
         return writes;
     }

@@ -8,7 +8,7 @@ import picocli.CommandLine.Option;
 
 /** What sheets are written as, and on which paper. */
 final class SheetOutput {
-    /** What a PDF sheet is printed on. */
+    /** Paper of a PDF sheet. */
     enum PaperName {
         a4,
         letter

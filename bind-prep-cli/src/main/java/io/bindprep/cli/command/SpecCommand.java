@@ -38,14 +38,14 @@ import picocli.CommandLine.Option;
         footerHeading = "%nExample:%n",
         footer = "  bind-prep spec --stock bond-20 --copies 40 book.pdf -o book-sheet.pdf")
 public final class SpecCommand implements Callable<Integer> {
-    /** How the sheet is written. */
+    /** Form of the sheet. */
     enum Format {
         pdf,
         html,
         json
     }
 
-    /** What a PDF sheet is printed on. */
+    /** Paper of a PDF sheet. */
     enum PaperName {
         a4,
         letter

@@ -12,7 +12,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-/** How {@code check} watches a folder. */
+/** Options of {@code check} that watch a folder. */
 public final class WatchOptions {
     private static final int MOST_SECONDS = 3_600;
 
@@ -42,10 +42,10 @@ public final class WatchOptions {
     @Option(names = "--interval", paramLabel = "SECONDS", description = "look so often (2)")
     private int interval = 2;
 
-    /** What to watch and how. */
+    /** Folder to watch, and the way to. */
     public record Settings(Path folder, Path out, List<ReportFormat> reports, boolean once, Duration interval) {}
 
-    /** Whether a folder is to be watched. */
+    /** Returns true if a folder is to be watched. */
     boolean asked() {
         return folder != null;
     }
@@ -59,7 +59,7 @@ public final class WatchOptions {
         }
     }
 
-    /** What was asked for; fails on what cannot be. */
+    /** Reads what was asked for; fails on what cannot be. */
     Settings settings(CommandSpec command) {
         Path watched = Objects.requireNonNull(folder);
         if (!Files.isDirectory(watched)) {

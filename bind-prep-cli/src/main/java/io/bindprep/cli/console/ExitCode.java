@@ -1,6 +1,6 @@
 package io.bindprep.cli.console;
 
-/** What the command returns to its shell; of several files the highest counts. */
+/** Exit codes of the command; of several files the highest counts. */
 public final class ExitCode {
     public static final int GOOD = 0;
     public static final int FINDINGS = 1;

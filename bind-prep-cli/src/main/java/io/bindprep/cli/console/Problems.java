@@ -47,7 +47,7 @@ public final class Problems {
         return capital.endsWith(".") ? capital : capital + ".";
     }
 
-    /** What it was for which the rest is only passed on. */
+    /** First cause, without the exceptions that wrap it. */
     public static Throwable first(Throwable e) {
         Throwable first = e;
         while (first.getCause() != null) {

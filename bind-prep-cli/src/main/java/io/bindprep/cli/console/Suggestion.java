@@ -11,7 +11,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/** What a mistyped command line was meant to say: a command, an option, or one of the words that an option takes. */
+/** Nearest command line to a mistyped one: a command, an option, or one of the words that an option takes. */
 public final class Suggestion {
     private Suggestion() {}
 

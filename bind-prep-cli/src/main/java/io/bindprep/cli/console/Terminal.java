@@ -4,7 +4,7 @@ import io.bindprep.report.text.TextStyle;
 import java.util.Map;
 
 /**
- * What the two output streams are connected to.
+ * Kinds of the two output streams.
  *
  * @param out whether results go to a terminal
  * @param err whether the rest goes to a terminal
@@ -33,7 +33,7 @@ public record Terminal(boolean out, boolean err, Map<String, String> variables) 
         return new TextStyle(out && !objected && !dumb(), width());
     }
 
-    /** Whether a line that rewrites itself may be shown. */
+    /** Returns true if a line that rewrites itself may be shown. */
     public boolean showsProgress() {
         return err && !dumb();
     }

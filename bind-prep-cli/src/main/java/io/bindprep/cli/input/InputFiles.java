@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** What a command line names, as files: folders looked through, standard input taken. */
+/** Files that a command line names: folders looked through, standard input taken. */
 public final class InputFiles implements AutoCloseable {
     private final List<InputFile> files;
     private final boolean several;
@@ -74,7 +74,7 @@ public final class InputFiles implements AutoCloseable {
         return files;
     }
 
-    /** Whether the answer is to be read as one of several, even if it is the only one. */
+    /** Returns true if the answer is to be read as one of several, even if it is the only one. */
     public boolean several() {
         return several;
     }

@@ -9,13 +9,13 @@ import java.nio.file.Path;
 
 /** The document that comes in by standard input, kept in a file that only its owner can read until the run ends. */
 public final class StandardInput {
-    /** What a command line says for it. */
+    /** Value on the command line. */
     public static final Path DASH = Path.of("-");
 
     /** The file that a shell put there, where the system names it. */
     public static final Path DEVICE = Path.of("/dev/stdin");
 
-    /** How reports call it. */
+    /** Name in reports. */
     public static final String NAME = "stdin.pdf";
 
     // far above any book: the largest of the 14 that were measured has 75 MB

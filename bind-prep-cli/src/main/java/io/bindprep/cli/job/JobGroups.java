@@ -2,7 +2,7 @@ package io.bindprep.cli.job;
 
 import java.util.List;
 
-/** How the keys of a job are grouped in the help; one that is named nowhere comes last. */
+/** Groups of a job's keys in the help; one that is named nowhere comes last. */
 enum JobGroups {
     BOOK(
             "The job, by the keys of a job file (in brackets: where nothing is said): the book",

@@ -56,7 +56,7 @@ public final class JobInput {
         return settings + "\n" + files;
     }
 
-    /** What to say of a wrong setting, with its place in the job file. */
+    /** Sentence on a wrong setting, with its place in the job file. */
     public String problem(SettingException e) {
         return Problems.setting(e, settings.place(e.key()).orElse(null));
     }

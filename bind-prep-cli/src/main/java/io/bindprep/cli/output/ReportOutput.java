@@ -8,7 +8,7 @@ import io.bindprep.problem.UnreadableInputException;
  * The form of answers. What words one is safe on several threads at once; what prints is for one, in the order of the files.
  */
 public interface ReportOutput extends AutoCloseable {
-    /** What to say of one file, and where. */
+    /** Sentence on one file, and its place. */
     record Said(String out, String err) {}
 
     /** A file that was checked. */

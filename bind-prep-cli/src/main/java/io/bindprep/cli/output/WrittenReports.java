@@ -17,7 +17,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** The files that {@code --write} asks for: which report of which document goes where. */
 public final class WrittenReports implements ReportFiles {

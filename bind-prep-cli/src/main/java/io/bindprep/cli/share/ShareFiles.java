@@ -14,7 +14,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import picocli.CommandLine;
 
-/** What is handed out beside the command, made by the build: manual pages and the completion of shells. */
+/** Files handed out beside the command, made by the build: manual pages and the completion of shells. */
 final class ShareFiles {
     private ShareFiles() {}
 

@@ -1,4 +1,4 @@
-/** What is handed out beside the command: manual pages and completion. */
+/** Files handed out beside the command: manual pages and completion. */
 @NullMarked
 package io.bindprep.cli.share;
 

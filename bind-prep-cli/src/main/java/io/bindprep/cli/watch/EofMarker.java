@@ -5,7 +5,7 @@ import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
-/** Whether a file ends as a PDF does: ISO 32000-1:2008, 7.5.5; readers look in the last 1,024 bytes. */
+/** Tells whether a file ends as a PDF does: ISO 32000-1:2008, 7.5.5; readers look in the last 1,024 bytes. */
 final class EofMarker {
     private static final int LAST_BYTES = 1_024;
 

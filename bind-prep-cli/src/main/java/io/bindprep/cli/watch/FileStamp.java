@@ -8,7 +8,7 @@ import java.nio.file.attribute.FileTime;
 import java.util.concurrent.TimeUnit;
 
 /**
- * What tells that a file has changed without reading it.
+ * Stamp that tells a changed file without reading it.
  *
  * @param size bytes
  * @param modifiedNanos since 1970, as exact as the file system keeps it; whoever copies a file may set it
@@ -29,7 +29,7 @@ record FileStamp(long size, long modifiedNanos, long changedNanos) {
         return time.to(TimeUnit.NANOSECONDS);
     }
 
-    /** Whether a file still has this stamp; not where it is gone. */
+    /** Returns true if a file still has this stamp; not where it is gone. */
     boolean holds(Path file) {
         try {
             return of(file).equals(this);

@@ -34,7 +34,7 @@ final class Settling {
         return looks >= LOOKS_WITHOUT_END || looks >= LOOKS && EofMarker.of(file);
     }
 
-    /** Whether a file changed between two looks. */
+    /** Returns true if a file changed between two looks. */
     boolean grew(String name) {
         Seen one = seen.get(name);
         return one != null && one.grew();

@@ -8,7 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Whether a file begins and ends as a PDF does (ISO 32000-1:2008, 7.5.2, 7.5.5), since a reader that repairs silently
+ * Tells whether a file begins and ends as a PDF does (ISO 32000-1:2008, 7.5.2, 7.5.5), since a reader that repairs silently
  * would hide a file cut short on its way.
  *
  * @param headerAt where "%PDF-" stands; -1 where it is not found

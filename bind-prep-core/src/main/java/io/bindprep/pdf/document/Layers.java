@@ -67,7 +67,7 @@ public final class Layers {
         }
     }
 
-    /** Whether content that belongs to a group or membership dictionary prints; true for null. */
+    /** Returns true if content that belongs to a group or membership dictionary prints; true for null. */
     public boolean prints(@Nullable COSBase membership) {
         return prints(membership, 0);
     }

@@ -34,7 +34,7 @@ public final class LeanDocument extends COSDocument {
         this.many = many;
     }
 
-    /** Whether what is asked for from now on stays. */
+    /** Tells whether what is asked for from now on stays. */
     public void keep(boolean keep) {
         keeping = keep;
     }

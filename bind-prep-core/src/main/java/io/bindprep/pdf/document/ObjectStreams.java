@@ -35,7 +35,7 @@ final class ObjectStreams {
     /** A stream unpacked and where in it the object of each number begins; nowhere where PDFBox is to read it. */
     private record Unpacked(Scanner in, Map<Long, Integer> offsets) {}
 
-    /** Whether this can read a stream; else it is for PDFBox. */
+    /** Returns true if this can read a stream; else it is for PDFBox. */
     boolean reads(long streamNumber, COSStream stream) throws IOException {
         return !unpacked(streamNumber, stream).offsets.isEmpty();
     }

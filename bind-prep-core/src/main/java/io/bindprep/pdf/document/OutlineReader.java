@@ -122,7 +122,7 @@ public final class OutlineReader {
         return null;
     }
 
-    /** What a name tree holds under a name: nodes that say by their limits that they lack it are passed by. */
+    /** Value in a name tree under a name: nodes that say by their limits that they lack it are passed by. */
     private @Nullable COSBase named(COSDictionary node, byte[] name, int depth) {
         if (depth > MOST_DEPTH || ++nodes > MOST_NODES || outside(node.getCOSArray(COSName.LIMITS), name)) {
             return null;

@@ -20,7 +20,7 @@ final class XrefTable extends AbstractMap<COSObjectKey, Long> {
     private static final int GENERATION_BITS = 16;
     private static final int GENERATION_MASK = 0xffff;
 
-    /** What PDFBox makes of number and generation, ascending. */
+    /** PDFBox's keys of number and generation, ascending. */
     private long[] keys = {};
 
     private long[] places = {};

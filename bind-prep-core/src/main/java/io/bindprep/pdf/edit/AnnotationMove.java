@@ -28,7 +28,7 @@ final class AnnotationMove {
 
     private static final List<String> OF_THE_SHEET = List.of("PrinterMark", "TrapNet");
 
-    /** What a thing was and where it went, for one that lies on two pages. */
+    /** Original and copy of a thing that lies on two pages. */
     private record Moved(COSDictionary before, AffineTransform by) {}
 
     private final Map<COSDictionary, Moved> done = new IdentityHashMap<>();

@@ -35,7 +35,7 @@ final class Backgrounds {
     private static final double NEXT_TO_MM = 0.5;
     private static final int MOST_FILLS = 20_000;
 
-    /** What is painted, in the binding-edge frame, and the bytes that paint it. */
+    /** Painted outline in the binding-edge frame, and the bytes that paint it. */
     private record Fill(Rectangle2D box, int start, int end, AffineTransform ctm) {}
 
     private static final class State {
@@ -83,7 +83,7 @@ final class Backgrounds {
     }
 
     /**
-     * What to put into a page's content, by offset; empty where nothing is to stay or the content cannot be read.
+     * Insertions into a page's content, by offset; empty where nothing is to stay or the content cannot be read.
      *
      * @param content all content streams of the page, decoded, one after the other
      */
@@ -212,7 +212,7 @@ final class Backgrounds {
         }
     }
 
-    /** What undoes the move for what is drawn under a transform. */
+    /** Inverse of the move for what is drawn under a transform. */
     private AffineTransform backIn(AffineTransform ctm) throws NoninvertibleTransformException {
         AffineTransform x = ctm.createInverse();
         x.concatenate(back);
@@ -253,7 +253,7 @@ final class Backgrounds {
                         && Math.abs(k.getMaxY() - box.getMaxY()) <= NEXT_TO_MM);
     }
 
-    /** What ends at a place goes before what begins there. */
+    /** Ends at a place go before what begins there. */
     private TreeMap<Integer, String> inserts() {
         TreeMap<Integer, String> all = new TreeMap<>();
         behind.forEach((at, operators) -> all.put(at, "\n" + operators));

@@ -12,7 +12,7 @@ import org.apache.pdfbox.cos.COSBase;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How to go on after a page's content as if nothing had been drawn, however it leaves its states.
+ * Operators after a page's content as if nothing had been drawn, however it leaves its states.
  *
  * <p>Content that restores no more states than it saved is put between a save and as many restores as it needs. One that
  * restores more is left bare, as a save before it would change what its stray restores do; then what it leaves of its
@@ -29,7 +29,7 @@ final class ContentEnd {
     private ContentEnd() {}
 
     /**
-     * What content leaves.
+     * State that content leaves.
      *
      * @throws Budget.Spent where it holds too much
      */
@@ -72,17 +72,17 @@ final class ContentEnd {
         return new AffineTransform(o.number(0), o.number(1), o.number(2), o.number(3), o.number(4), o.number(5));
     }
 
-    /** Whether it breaks off, so that what follows it might be swallowed. */
+    /** Returns true if it breaks off, so that what follows it might be swallowed. */
     boolean broken() {
         return broken;
     }
 
-    /** What goes before it. */
+    /** Operators before it. */
     String before() {
         return strayRestore ? "" : "q\n";
     }
 
-    /** What goes behind it, before anything else is drawn; null where its transform cannot be undone. */
+    /** Operators behind it, before anything else is drawn; null where its transform cannot be undone. */
     @Nullable
     String after() {
         String close = "\n" + (texts > 0 ? "ET\n" : "") + "EMC\n".repeat(marked) + "Q\n".repeat(saved);

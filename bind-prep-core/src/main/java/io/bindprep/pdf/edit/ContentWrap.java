@@ -125,7 +125,7 @@ final class ContentWrap {
         return new COSObject(stream);
     }
 
-    /** Whether the page goes on so far beyond its bleed that printer's marks may stand there. */
+    /** Returns true if the page goes on so far beyond its bleed that printer's marks may stand there. */
     static boolean hasRoomForMarks(PageFacts f) {
         if (!f.trimDeclared() && f.bleed().equals(f.crop())) {
             return false;
@@ -134,7 +134,7 @@ final class ContentWrap {
         return !grown(bleed(f), room).contains(f.media(), 0);
     }
 
-    /** How far art may reach: the declared bleed, or what is usual round a declared trim, or the trim. */
+    /** Reach of art: the declared bleed, or what is usual round a declared trim, or the trim. */
     static Box bleed(PageFacts f) {
         double usual = BLEED_MM / f.mmPerUnit();
         boolean declared = !f.bleed().equals(f.crop());

@@ -50,17 +50,17 @@ public final class EditedPdf {
         this.patterns = new PatternMove(document.getDocument());
     }
 
-    /** Whether the file's permissions let its pages be changed (ISO 32000-1:2008, Table 22, bit 4). */
+    /** Returns true if the file's permissions let its pages be changed (ISO 32000-1:2008, Table 22, bit 4). */
     public boolean mayChange() {
         return document.getCurrentAccessPermission().canModify();
     }
 
-    /** Whether the file is encrypted; what is saved is not. */
+    /** Returns true if the file is encrypted; what is saved is not. */
     public boolean encrypted() {
         return document.isEncrypted();
     }
 
-    /** How many digital signatures it holds; a change makes each of them void. */
+    /** Number of digital signatures; a change makes each of them void. */
     public int signatures() {
         return Signatures.count(document.getDocumentCatalog().getCOSObject());
     }
@@ -70,12 +70,12 @@ public final class EditedPdf {
         Signatures.drop(document.getDocumentCatalog().getCOSObject());
     }
 
-    /** Whether a moved page loses what stands beyond its bleed, where printer's marks are. */
+    /** Returns true if a moved page loses what stands beyond its bleed, where printer's marks are. */
     public boolean dropsMarks(int page) {
         return ContentWrap.hasRoomForMarks(facts.pages().get(page - 1));
     }
 
-    /** What becomes of what reaches over the binding edge of a page that moves. */
+    /** Fate of what reaches over the binding edge of a page that moves. */
     public enum Beyond {
         /** It moves with the rest, and what lay beyond the edge comes in. */
         MOVES,

@@ -23,7 +23,7 @@ final class PageLabels {
 
     private PageLabels() {}
 
-    /** Where the document numbers its pages, numbers them again around blanks after these pages. */
+    /** Numbers the pages of a document that has labels; numbers them again around blanks after these pages. */
     static void blanksAfter(COSDictionary catalog, Set<Integer> blanks, int pages) {
         COSDictionary root = catalog.getCOSDictionary(COSName.PAGE_LABELS);
         if (root == null) {
@@ -53,7 +53,7 @@ final class PageLabels {
         catalog.setItem(COSName.PAGE_LABELS, new COSObject(labels));
     }
 
-    /** Where pages are left out, the others keep their labels; without labels, each gets its number. */
+    /** Keeps the labels of the others where pages are left out; without labels, each gets its number. */
     static void only(COSDictionary catalog, List<Integer> pages) {
         COSDictionary root = catalog.getCOSDictionary(COSName.PAGE_LABELS);
         TreeMap<Integer, COSDictionary> ranges = root == null ? new TreeMap<>() : ranges(root);

@@ -19,7 +19,7 @@ import org.apache.pdfbox.cos.COSStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What points into moved pages from anywhere in the document: destinations of outlines, names, links and actions, and the
+ * References into moved pages from anywhere in the document: destinations of outlines, names, links and actions, and the
  * boxes that structure elements give.
  *
  * <p>The whole document is walked, so that a destination is found wherever it stands; it can only be an array that begins
@@ -30,7 +30,7 @@ final class PageReferences {
     private static final COSName STRUCT_PAGE = COSName.PG;
     private static final COSName BBOX = COSName.BBOX;
 
-    /** What the numbers after each fit are: x or y. */
+    /** Meaning of the numbers after each fit: x or y. */
     private static final Map<String, String> FITS =
             Map.of("XYZ", "xy", "FitH", "y", "FitBH", "y", "FitV", "x", "FitBV", "x", "FitR", "xyxy");
 

@@ -71,7 +71,7 @@ public final class BasicsCollector {
         return new Rectangle2D.Double(b.x0(), b.y0(), b.width(), b.height());
     }
 
-    /** Whether bounds in user space reach an edge of the trim. */
+    /** Returns true if bounds in user space reach an edge of the trim. */
     boolean reachesTrim(double x0, double y0, double x1, double y1) {
         return (x0 <= innerX0 || y0 <= innerY0 || x1 >= innerX1 || y1 >= innerY1)
                 && x1 > innerX0
@@ -164,7 +164,7 @@ public final class BasicsCollector {
                 List.copyOf(fonts), coarsest, least, List.copyOf(withoutAppearance), List.copyOf(passedOver));
     }
 
-    /** Whether other art goes farther beyond all along the same stretch, so that no paper shows when the cut is off. */
+    /** Returns true if other art goes farther beyond all along the same stretch, so that no paper shows when the cut is off. */
     private boolean carriedOn(Stretch s, List<Stretch> others) {
         double slack = REACH_MM / unitMm;
         for (Stretch o : others) {

@@ -48,7 +48,7 @@ public record Clip(
         return depth;
     }
 
-    /** Whether every outline of this clip holds a rectangle within its bounds: a fraction of what an area costs. */
+    /** Returns true if every outline of this clip holds a rectangle within its bounds: a fraction of what an area costs. */
     boolean leavesWhole(Rectangle2D box) {
         for (Clip c = this; c != null && c.outline != null; c = c.outer) {
             if (!c.outline.contains(box)) {
@@ -58,7 +58,7 @@ public record Clip(
         return true;
     }
 
-    /** What is left of an area inside every outline of this clip. */
+    /** Part of an area inside every outline of this clip. */
     void cut(Area area) {
         for (Clip c = this; c != null && c.outline != null && !area.isEmpty(); c = c.outer) {
             area.intersect(new Area(c.outline));

@@ -29,7 +29,7 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Co
     private static final Set<String> PROCESS = Set.of("Cyan", "Magenta", "Yellow", "Black", "All");
 
     /**
-     * What the colorants of a Separation or DeviceN are.
+     * Kinds of colorants of a Separation or DeviceN.
      *
      * @param none bit by bit, which are None and print nothing (8.6.6.4, 8.6.6.5)
      * @param spot whether one is neither None nor a process ink
@@ -159,12 +159,12 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Co
         return new byte[0];
     }
 
-    /** What a picture in this space leaves: only None leaves nothing for sure. */
+    /** Ink of a picture in this space: only None leaves nothing for sure. */
     Tone tone() {
         return family == Family.NONE ? Tone.NOTHING : Tone.INK;
     }
 
-    /** Whether white in this space, overprinted, leaves what lies below: ISO 32000-1:2008, 8.6.7 and Table 149. */
+    /** Returns true if white in this space, overprinted, leaves what lies below: ISO 32000-1:2008, 8.6.7 and Table 149. */
     boolean leavesOthers(boolean overprintMode1) {
         return family == Family.NAMED_INKS || family == Family.DEVICE_INKS && overprintMode1;
     }

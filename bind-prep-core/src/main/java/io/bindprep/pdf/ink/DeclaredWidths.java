@@ -85,12 +85,12 @@ final class DeclaredWidths {
         return new DeclaredWidths(null, null, widths, usual, true);
     }
 
-    /** Whether codes and most widths are told without the font's program. */
+    /** Returns true if codes and most widths are told without the font's program. */
     boolean isComplete() {
         return complete;
     }
 
-    /** Whether codes are of two bytes. */
+    /** Returns true if codes are of two bytes. */
     boolean isDouble() {
         return complete && simple == null;
     }

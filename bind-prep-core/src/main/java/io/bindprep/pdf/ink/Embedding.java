@@ -4,11 +4,11 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 
-/** Whether the file holds its fonts, told from their dictionaries alone: ISO 32000-1:2008, 9.9. */
+/** Tells whether the file holds its fonts, told from their dictionaries alone: ISO 32000-1:2008, 9.9. */
 final class Embedding {
     private Embedding() {}
 
-    /** Whether the font's own outlines are in the file. */
+    /** Returns true if the font's own outlines are in the file. */
     static boolean holds(COSDictionary font) {
         COSDictionary program = font;
         if (font.getItem(COSName.DESCENDANT_FONTS) != null) {
@@ -30,7 +30,7 @@ final class Embedding {
                         || descriptor.getCOSStream(COSName.FONT_FILE3) != null);
     }
 
-    /** What the document calls it. */
+    /** Name in the document. */
     static String name(COSDictionary font) {
         return font.getNameAsString(COSName.BASE_FONT, "without a name");
     }

@@ -6,7 +6,7 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNumber;
 
-/** What of a graphics state parameter dictionary matters to ink (ISO 32000-1:2008, Table 58). */
+/** Parts of a graphics state parameter dictionary that matter to ink (ISO 32000-1:2008, Table 58). */
 final class ExtGState {
     private static final int MOST_DASHES = 64;
 

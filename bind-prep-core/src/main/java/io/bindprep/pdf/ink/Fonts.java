@@ -184,7 +184,7 @@ final class Fonts {
         return null;
     }
 
-    /** What a show operator's strings say, as far as the font tells; a wide gap between two of them is a space. */
+    /** Words of a show operator's strings, as far as the font tells; a wide gap between two of them is a space. */
     static String words(PDFont font, ShownText parts) {
         StringBuilder out = new StringBuilder();
         try {
@@ -213,7 +213,7 @@ final class Fonts {
         }
     }
 
-    /** Whether a glyph paints nothing. */
+    /** Returns true if a glyph paints nothing. */
     static boolean blank(Path2D outline) {
         return outline.getPathIterator(null).isDone();
     }

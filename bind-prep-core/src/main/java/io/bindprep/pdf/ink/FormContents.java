@@ -11,7 +11,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.jspecify.annotations.Nullable;
 
-/** What forms that are not interpreted bring along by their resources: fonts that are not in the file, and pictures. */
+/** Contents of forms that are not interpreted, told by their resources: fonts that are not in the file, and pictures. */
 final class FormContents {
     private static final int MOST_NESTED = 8;
 

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /** A mark with what a second look at the drawn strip needs to know of it. */
 public final class FoundMark {
-    /** What float numbers leave between two outlines that are meant to be the same. */
+    /** Gap that float numbers leave between two outlines that are meant to be the same. */
     private static final double SLIVER_MM = 0.01;
 
     public final Mark mark;
@@ -25,7 +25,7 @@ public final class FoundMark {
         this.doubtful = doubtful;
     }
 
-    /** What a cover leaves of it, which may be itself; null where that is nothing. */
+    /** Part of it that a cover leaves, which may be itself; null where that is nothing. */
     @Nullable
     FoundMark without(Shape cover) {
         Area rest = new Area(mark.shape());

@@ -2,7 +2,7 @@ package io.bindprep.pdf.ink;
 
 import org.apache.pdfbox.util.Matrix;
 
-/** What of the graphics state decides whether and where ink lands; copied at every q. */
+/** Graphics state that decides whether and where ink lands; copied at every q. */
 public final class InkState {
     /** Below this opacity black itself may be too light to see; common practice, no source. */
     private static final double FAINT = 0.2;
@@ -64,7 +64,7 @@ public final class InkState {
         return s;
     }
 
-    /** Whether geometry alone can't tell what a paint of this opacity leaves on the paper. */
+    /** Returns true if geometry alone can't tell what a paint of this opacity leaves on the paper. */
     boolean doubtfulAt(double alpha) {
         return doubtful || masked || !plainBlend || alpha < FAINT;
     }

@@ -25,7 +25,7 @@ public final class Outlines {
         return n;
     }
 
-    /** Whether an outline is one rectangle with sides along the centres. */
+    /** Returns true if an outline is one rectangle with sides along the centres. */
     static boolean isUpright(Shape shape) {
         if (shape instanceof Rectangle2D) {
             return true;

@@ -20,7 +20,7 @@ public abstract class PaintEngine extends TextEngine {
 
     @Nullable
     MarkKind forced;
-    /** How many of the page's own operators have run, and the last of them. */
+    /** Count of the page's own operators that have run, and the last of them. */
     int operators;
 
     String lastOperator = "";

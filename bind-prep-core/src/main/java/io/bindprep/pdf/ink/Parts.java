@@ -16,7 +16,7 @@ final class Parts {
 
     private Parts() {}
 
-    /** Whether an outline may be in pieces at all. */
+    /** Returns true if an outline may be in pieces at all. */
     static boolean mayBeSeveral(Shape shape) {
         int moves = 0;
         for (PathIterator it = shape.getPathIterator(null); !it.isDone() && moves < 2; it.next()) {

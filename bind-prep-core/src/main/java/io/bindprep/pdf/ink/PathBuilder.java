@@ -66,7 +66,7 @@ final class PathBuilder {
         return !started;
     }
 
-    /** Whether it encloses no area at all, so that filling it paints the thinnest line (ISO 32000-1:2008, 8.5.3.1). */
+    /** Returns true if it encloses no area at all, so that filling it paints the thinnest line (ISO 32000-1:2008, 8.5.3.1). */
     boolean flat() {
         return x0 == x1 || y0 == y1;
     }
@@ -75,7 +75,7 @@ final class PathBuilder {
         return out.reaches(x0 - slack, y0 - slack, x1 + slack, y1 + slack);
     }
 
-    /** Whether it reaches an edge of the trim. */
+    /** Returns true if it reaches an edge of the trim. */
     boolean reaches(BasicsCollector basics) {
         return basics.reachesTrim(x0, y0, x1, y1);
     }

@@ -74,7 +74,7 @@ public final class StandIn {
                         || c != SOFT_HYPHEN && Character.getType(c) == Character.FORMAT);
     }
 
-    /** Whether nothing tells a code of a simple font: neither its encoding nor a width. */
+    /** Returns true if nothing tells a code of a simple font: neither its encoding nor a width. */
     private static boolean isUnused(PDFont font, int code) throws IOException {
         if (!(font instanceof PDSimpleFont)) {
             return false;

@@ -41,7 +41,7 @@ public abstract class StateEngine {
     final PathBuilder path = new PathBuilder();
     InkState ink = new InkState(Clip.of(new Rectangle2D.Double()));
     private PDResources resources = new PDResources();
-    /** How many saved states belong to what surrounds the content being read. */
+    /** Number of saved states that belong to what surrounds the content being read. */
     private int savedOutside;
 
     private int hidden;
@@ -102,12 +102,12 @@ public abstract class StateEngine {
         }
     }
 
-    /** Whether content belongs to a layer that does not print. */
+    /** Returns true if content belongs to a layer that does not print. */
     final boolean isHidden() {
         return hidden > 0;
     }
 
-    /** Whether the page's own content is being read, not a form or glyph in it. */
+    /** Returns true if the page's own content is being read, not a form or glyph in it. */
     final boolean isTopLevel() {
         return nested == 0;
     }

@@ -64,7 +64,7 @@ public final class StripCollector {
     }
 
     /**
-     * How something is painted.
+     * Paint of a mark.
      *
      * @param covers whether it may hide what lies below
      * @param opaque whether it surely hides that
@@ -100,7 +100,7 @@ public final class StripCollector {
         return reaches(b.getMinX(), b.getMinY(), b.getMaxX(), b.getMaxY());
     }
 
-    /** Whether anything was found to reach the strip since this was asked last. */
+    /** Returns true if anything was found to reach the strip since this was asked last. */
     boolean touched() {
         boolean was = touched;
         touched = false;
@@ -111,7 +111,7 @@ public final class StripCollector {
         return strip;
     }
 
-    /** What of a filled outline with these bounds lies in the strip; the outline itself where all of it does. */
+    /** Part of a filled outline with these bounds in the strip; the outline itself where all of it does. */
     Shape near(Path2D outline, Rectangle2D bounds) {
         if (strip.contains(bounds)) {
             return outline;
@@ -164,7 +164,7 @@ public final class StripCollector {
         record(framed, box, kind, paint, doubtful);
     }
 
-    /** Whether a part of an outline that as a whole is a background is so too, or ends before anything may be read of it. */
+    /** Returns true if a part of an outline that as a whole is a background is so too, or ends before anything may be read of it. */
     private static boolean isOfBackground(Paint paint, Rectangle2D part) {
         return kindOf(paint, part) == MarkKind.BACKGROUND
                 || part.getMinX() <= BLEED_SLACK_MM && part.getWidth() < TINT_MM;
@@ -222,12 +222,12 @@ public final class StripCollector {
         return area.isEmpty() ? null : new Path2D.Double(area);
     }
 
-    /** Whether an outline was too long to be cut exactly. */
+    /** Returns true if an outline was too long to be cut exactly. */
     private static boolean uncut(Shape outline, Rectangle2D bounds, Rectangle2D window) {
         return !window.contains(bounds) && Outlines.segments(outline) > Outlines.MOST_EXACT_SEGMENTS;
     }
 
-    /** What kind of mark a paint makes that is seen in a box of the binding-edge frame. */
+    /** Kind of the mark that a paint makes in a box of the binding-edge frame. */
     public static MarkKind kindOf(Paint paint, Rectangle2D box) {
         boolean reachesEdge = box.getMinX() <= BLEED_SLACK_MM;
         boolean broad = box.getWidth() >= TINT_MM && box.getHeight() >= TINT_MM;
@@ -291,7 +291,7 @@ public final class StripCollector {
                 && box.getMaxY() >= m.alongEndMm();
     }
 
-    /** Whether a box covers something of a mark, which may itself be as thin as a hairline. */
+    /** Returns true if a box covers something of a mark, which may itself be as thin as a hairline. */
     private static boolean overlaps(FoundMark f, Rectangle2D box) {
         Mark m = f.mark;
         double across = Math.min(m.farMm(), box.getMaxX()) - Math.max(m.nearMm(), box.getMinX());

@@ -22,7 +22,7 @@ public record StripContent(byte[] bytes, int[] numbers) {
     private static final Set<String> PATH = Set.of("m", "l", "c", "v", "y", "h", "re");
     private static final Set<String> SHOWS = Set.of("Tj", "TJ");
 
-    /** What lies between a q and its Q. */
+    /** Content between a q and its Q. */
     private static final class Saved {
         private final int at;
         private boolean paintsNear;
@@ -48,7 +48,7 @@ public record StripContent(byte[] bytes, int[] numbers) {
             count(this, inner.texts, inner.marks);
         }
 
-        /** Whether it paints nothing and ends all that it begins, and only that. */
+        /** Returns true if it paints nothing and ends all that it begins, and only that. */
         boolean forNothing() {
             return !paintsNear && !ends && texts == 0 && marks == 0;
         }
@@ -127,7 +127,7 @@ public record StripContent(byte[] bytes, int[] numbers) {
             }
         }
 
-        /** What is shown moves what is shown behind it, up to where a place is set anew (ISO 32000-1:2008, 9.4.2). */
+        /** Text shown moves what is shown behind it, up to where a place is set anew (ISO 32000-1:2008, 9.4.2). */
         private void dropTexts(BitSet dropped) {
             int begin = 0;
             boolean lineNear = false;

@@ -18,7 +18,7 @@ final class Strokes {
 
     private Strokes() {}
 
-    /** How far ink may lie from the path, in user space. */
+    /** Reach of ink from the path, in user space. */
     static double reach(InkState s, AffineTransform t) {
         double scale = Math.max(Math.hypot(t.getScaleX(), t.getShearY()), Math.hypot(t.getShearX(), t.getScaleY()));
         double half = Math.max(s.lineWidth * scale, THINNEST_PT) / 2;
@@ -43,7 +43,7 @@ final class Strokes {
         }
     }
 
-    /** Whether a round pen stays round under a matrix, or shrinks to nothing. */
+    /** Returns true if a round pen stays round under a matrix, or shrinks to nothing. */
     static boolean isRound(AffineTransform t) {
         double det = Math.abs(t.getDeterminant());
         double scale = Math.sqrt(det);

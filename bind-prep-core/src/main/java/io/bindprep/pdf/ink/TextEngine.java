@@ -27,7 +27,7 @@ public abstract class TextEngine extends StateEngine {
     BasicsCollector basics = BasicsCollector.ofNothing();
     private Path2D.@Nullable Double run;
     boolean clippingText;
-    /** Whether the text being painted is in a font that is not in the file. */
+    /** Tells whether the text being painted is in a font that is not in the file. */
     boolean estimated;
 
     TextEngine(Fonts fonts, Layers layers, Budget budget) {
@@ -42,7 +42,7 @@ public abstract class TextEngine extends StateEngine {
         basics.passedOver(fault);
     }
 
-    /** How an outline is painted. */
+    /** Paint of an outline. */
     enum Way {
         STROKE,
         FILL,
@@ -50,7 +50,7 @@ public abstract class TextEngine extends StateEngine {
         COVER
     }
 
-    /** What follows text that clips is cut by its glyphs (ISO 32000-1:2008, 9.3.6). */
+    /** Clips what follows by the glyphs of clipping text (ISO 32000-1:2008, 9.3.6). */
     final void endTextClip() {
         ink.doubtful |= clippingText;
         clippingText = false;

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 final class TextFont {
     private static final int MOST_ADVANCES = 65536;
 
-    /** How codes stand in a string. */
+    /** Coding of a string. */
     enum Codes {
         /** One byte each. */
         SINGLE,
@@ -89,7 +89,7 @@ final class TextFont {
         return pdf().readCode(in);
     }
 
-    /** How far a glyph of horizontal text goes on, 1 being the font size. */
+    /** Advance of a glyph of horizontal text, 1 being the font size. */
     float advance(int code) throws IOException {
         if (code < advances.length && code >= 0) {
             float known = advances[code];
@@ -114,12 +114,12 @@ final class TextFont {
         return Float.isNaN(width) ? pdf().getDisplacement(code).getX() : width / 1000;
     }
 
-    /** How far a glyph of vertical text goes down. */
+    /** Advance of a glyph of vertical text, downwards. */
     Vector displacement(int code) throws IOException {
         return pdf().getDisplacement(code);
     }
 
-    /** Where the vertical origin of a glyph lies from its horizontal one. */
+    /** Place of a glyph's vertical origin from its horizontal one. */
     Vector position(int code) throws IOException {
         return pdf().getPositionVector(code);
     }

@@ -5,7 +5,7 @@ import org.apache.pdfbox.util.Matrix;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How text is set (ISO 32000-1:2008, 9.3) and where: the text matrix and that of the line's start, {@code [a b c d e f]}
+ * State of text (ISO 32000-1:2008, 9.3) and where: the text matrix and that of the line's start, {@code [a b c d e f]}
  * each. In single precision, as PDFBox and most readers compute.
  */
 final class TextState {
@@ -21,7 +21,7 @@ final class TextState {
     float leading;
     float rise;
     RenderingMode mode = RenderingMode.FILL;
-    /** Whether a text object has begun: outside of one nothing is shown. */
+    /** Tells whether a text object has begun: outside of one nothing is shown. */
     boolean inside;
 
     float a;

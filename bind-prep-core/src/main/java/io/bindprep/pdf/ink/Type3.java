@@ -10,7 +10,7 @@ import org.apache.pdfbox.util.Matrix;
 final class Type3 {
     private Type3() {}
 
-    /** Whether a glyph may reach the strip, by the font's box taken three times as large: it is often wrong. */
+    /** Returns true if a glyph may reach the strip, by the font's box taken three times as large: it is often wrong. */
     static boolean mayReach(Matrix textRendering, PDType3Font font, StripCollector out) {
         PDRectangle box = font.getFontBBox();
         if (box == null || !(box.getWidth() > 0) || !(box.getHeight() > 0)) {

@@ -39,7 +39,7 @@ final class Unstyled {
     /** An estimate in user space, and the kind of thing it is of. */
     record Look(String kind, List<Shape> shapes) {}
 
-    /** Whether a link or field without an appearance may leave anything on paper. */
+    /** Returns true if a link or field without an appearance may leave anything on paper. */
     static boolean mayPrint(COSDictionary annotation) {
         return switch (annotation.getNameAsString(COSName.SUBTYPE, "")) {
             case "Link" -> borderWidth(annotation) > 0 && inked(annotation.getCOSArray(COSName.C), true);
@@ -98,7 +98,7 @@ final class Unstyled {
                 : border.size() > 2 && border.getObject(2) instanceof COSNumber n ? n.floatValue() : 0;
     }
 
-    /** Whether a colour of an annotation leaves ink: none in an empty array, none of white. */
+    /** Returns true if a colour of an annotation leaves ink: none in an empty array, none of white. */
     private static boolean inked(@Nullable COSArray colour, boolean unsaid) {
         if (colour == null) {
             return unsaid;

@@ -14,7 +14,7 @@ import java.awt.image.BufferedImage;
 import java.awt.image.Raster;
 import org.jspecify.annotations.Nullable;
 
-/** What the drawn strip shows of one mark in doubt. */
+/** Dots of one mark in doubt in the drawn strip. */
 final class DoubtfulMark {
     /** The least difference of 256 that counts: 4 % tone is the lightest that prints visibly; common practice, no source. */
     static final int LEAST_DIFFERENCE = 10;
@@ -58,7 +58,7 @@ final class DoubtfulMark {
         }
     }
 
-    /** What is left of a mark that was left out of the second drawing; null where nothing is. */
+    /** Rest of a mark that was left out of the second drawing; null where nothing is. */
     static @Nullable Mark differing(StripRaster whole, StripRaster without, FoundMark f) {
         DoubtfulMark ink = new DoubtfulMark(whole, f.mark);
         boolean[] near = ink.grown(ink.inside);
@@ -71,7 +71,7 @@ final class DoubtfulMark {
         return any ? ink.cutTo(differs, f) : null;
     }
 
-    /** Whether two drawings of a strip are the same to the eye. */
+    /** Returns true if two drawings of a strip are the same to the eye. */
     static boolean same(StripRaster a, StripRaster b) {
         for (int y = 0; y < a.height(); y++) {
             for (int x = 0; x < a.width(); x++) {
@@ -111,7 +111,7 @@ final class DoubtfulMark {
                 m.words());
     }
 
-    /** Whether white shows: its dots are lighter than a good part of those around it. */
+    /** Returns true if white shows: its dots are lighter than a good part of those around it. */
     static boolean whiteStandsOut(StripRaster whole, Mark mark) {
         DoubtfulMark ink = new DoubtfulMark(whole, mark);
         boolean[] near = ink.grown(ink.inside);

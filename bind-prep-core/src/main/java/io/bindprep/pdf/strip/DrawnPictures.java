@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The parts of a page's pictures that lie near the strip, kept from one drawing of the page to the next. */
 public final class DrawnPictures {
-    /** What is kept may unpack to so much in all; the rest is unpacked again. */
+    /** Most bytes that kept pictures may unpack to; the rest is unpacked again. */
     private static final long MOST_BYTES = 8L * 1024 * 1024;
 
     private final Map<Key, PictureCut> cuts = new HashMap<>();

@@ -34,7 +34,7 @@ final class PageRaster {
         this.budget = budget;
     }
 
-    /** What could not be drawn; null where everything was. */
+    /** Reason why something could not be drawn; null where everything was. */
     @Nullable
     String problem() {
         return problem;

@@ -36,7 +36,7 @@ record PictureCut(PDImage picture, Matrix ctm) {
     private static final COSName SMASK_IN_DATA = COSName.getPDFName("SMaskInData");
 
     /**
-     * What is to be drawn of a picture; null where nothing of it is near.
+     * Part of a picture to be drawn; null where nothing of it is near.
      *
      * @param near what is looked at, in user space, with some room around it
      */

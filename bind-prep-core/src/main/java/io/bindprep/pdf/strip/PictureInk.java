@@ -10,7 +10,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What pictures really print in the strip: dark dots against the local paper tone, gathered into marks.
+ * Marks of pictures in the strip: dark dots against the local paper tone, gathered into marks.
  *
  * <p>A picture that stops short of the binding edge lies on bare paper: every dot that is not white counts. One that runs
  * through the binding edge is either a scan, light with dark detail, or a photograph or tint: where its local tone is not
@@ -24,7 +24,7 @@ final class PictureInk {
     private static final int LEAST_COLOUR = 26;
     /** Below this tone a window is no paper but a photograph or tint; common practice, no source. */
     private static final int DARKEST_PAPER = 150;
-    /** How much darker than its paper a dot of a scan must be, in 256 greys; common practice, no source. */
+    /** Contrast of a scan's dot to its paper, in 256 greys; common practice, no source. */
     private static final int CONTRAST = 60;
     /** The paper's tone is taken over stretches of this length along the binding edge. */
     private static final int WINDOW_MM = 10;

@@ -122,7 +122,7 @@ final class Samples extends OutputStream {
         }
     }
 
-    /** What one packing holds of the next. */
+    /** Content of one packing. */
     private static final class Between extends ByteArrayOutputStream {
         @Override
         public synchronized void write(byte[] bytes, int offset, int length) {

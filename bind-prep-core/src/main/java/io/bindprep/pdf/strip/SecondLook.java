@@ -44,7 +44,7 @@ public final class SecondLook {
         this.whole = whole;
     }
 
-    /** Whether something nearer than that to the binding edge is in doubt. */
+    /** Returns true if something nearer than that to the binding edge is in doubt. */
     public static boolean isNeeded(List<FoundMark> found, double clearMm) {
         return found.stream().anyMatch(f -> (f.isPicture() || f.doubtful) && f.mark.nearMm() < clearMm);
     }

@@ -5,7 +5,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.jspecify.annotations.Nullable;
 
-/** Whether a shading says what it must: PDFBox draws nothing of one that does not, without a word. */
+/** Tells whether a shading says what it must: PDFBox draws nothing of one that does not, without a word. */
 final class Shadings {
     private Shadings() {}
 

@@ -58,7 +58,7 @@ public final class StripDrawer extends PageDrawer {
     private @Nullable String problem;
 
     /**
-     * What is left out of a drawing.
+     * Parts left out of a drawing.
      *
      * @param operators the page's own operators by their number from 1, with their names to make sure
      * @param annotations compared by identity
@@ -106,13 +106,13 @@ public final class StripDrawer extends PageDrawer {
         return group;
     }
 
-    /** What could not be drawn; null where everything was. */
+    /** Reason why something could not be drawn; null where everything was. */
     @Nullable
     String problem() {
         return problem;
     }
 
-    /** Whether all that was to be left out was met and left out. */
+    /** Returns true if all that was to be left out was met and left out. */
     boolean leftAllOut() {
         return leftOut == left.size();
     }
@@ -227,13 +227,13 @@ public final class StripDrawer extends PageDrawer {
         }
     }
 
-    /** Whether a glyph begins too far from the strip to reach it. */
+    /** Returns true if a glyph begins too far from the strip to reach it. */
     private boolean far(Matrix t) {
         double em = Math.max(t.getScalingFactorX(), t.getScalingFactorY()) * TextEngine.REACH_EMS;
         return !near.intersects(t.getTranslateX() - em, t.getTranslateY() - em, 2 * em, 2 * em);
     }
 
-    /** Whether a form, which is clipped to its box, lies away from the strip. */
+    /** Returns true if a form, which is clipped to its box, lies away from the strip. */
     private boolean far(PDFormXObject form) {
         PDRectangle box = form.getBBox();
         if (box == null) {

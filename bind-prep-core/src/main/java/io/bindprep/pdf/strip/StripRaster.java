@@ -180,13 +180,13 @@ public record StripRaster(
         return (299 * (v >> 16) + 587 * (v >> 8 & 0xff) + 114 * (v & 0xff)) / 1000;
     }
 
-    /** How much ink a dot shows in the process colour it shows most of, 0 to 255. */
+    /** Ink of a dot in the process colour it shows most of, 0 to 255. */
     int ink(int x, int y) {
         int v = rgb[y * width + x];
         return 255 - Math.min(Math.min(v >> 16, v >> 8 & 0xff), v & 0xff);
     }
 
-    /** How far a dot is from the same one of another drawing, in the colour in which it is farthest, 0 to 255. */
+    /** Difference of a dot to the same one of another drawing, in the colour in which it is farthest, 0 to 255. */
     int off(StripRaster o, int x, int y) {
         int a = rgb[y * width + x];
         int b = o.rgb[y * width + x];

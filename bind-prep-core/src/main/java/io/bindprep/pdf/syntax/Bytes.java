@@ -39,7 +39,7 @@ public class Bytes {
         }
     }
 
-    /** Whether a byte, not -1, is white space or ends a word or operator. */
+    /** Returns true if a byte, not -1, is white space or ends a word or operator. */
     static boolean is(int c, int kind) {
         return (KIND[c] & kind) != 0;
     }
@@ -67,7 +67,7 @@ public class Bytes {
         return at < end || more() ? buffer[at] & 0xff : -1;
     }
 
-    /** How many of the next bytes, at most n, there are to look at. */
+    /** Number of the next bytes, at most n, that there are to look at. */
     int ahead(int n) throws IOException {
         if (end - at < n && source != null) {
             System.arraycopy(buffer, at, buffer, 0, end - at);

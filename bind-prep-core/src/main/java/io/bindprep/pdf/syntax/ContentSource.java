@@ -50,7 +50,7 @@ public final class ContentSource implements AutoCloseable {
         }
     }
 
-    /** Whether a stream broke off or is missing; certain once all was read. */
+    /** Returns true if a stream broke off or is missing; certain once all was read. */
     public boolean broken() {
         return broken;
     }

@@ -57,7 +57,7 @@ final class InlineImage {
         return c == '\n' || c == '\r' || c == ' ';
     }
 
-    /** Whether what follows may be content: no control characters, and a first word that often follows a picture. */
+    /** Returns true if what follows may be content: no control characters, and a first word that often follows a picture. */
     private static boolean nothingBinary(Scanner in) throws IOException {
         int n = in.ahead(LOOK);
         int begin = -1;

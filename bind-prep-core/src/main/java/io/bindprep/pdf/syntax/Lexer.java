@@ -52,7 +52,7 @@ public final class Lexer {
         return image;
     }
 
-    /** Whether something in it was never closed or made no sense. */
+    /** Returns true if something in it was never closed or made no sense. */
     public boolean broken() {
         return broken;
     }

@@ -38,7 +38,7 @@ public final class ObjectReader {
         this.document = document;
     }
 
-    /** What does not make sense to go on with. */
+    /** Error that makes no sense to go on with. */
     static final class Garbage extends IOException {
         private static final long serialVersionUID = 1L;
 

@@ -6,7 +6,7 @@ import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSFloat;
 import org.jspecify.annotations.Nullable;
 
-/** What stands before an operator: numbers and strings stay plain, and become PDFBox's objects only for who asks. */
+/** Operands before an operator: numbers and strings stay plain, and become PDFBox's objects only for who asks. */
 public final class Operands extends AbstractList<COSBase> {
     /** No operator takes more than some dozens; this many is a page of garbage. */
     private static final int MOST = 100_000;

@@ -13,7 +13,7 @@ public final class ShownText {
     private byte[] bytes = new byte[256];
     private int length;
     private float[] numbers = new float[32];
-    /** Where a string begins in the bytes; -1 for a number. */
+    /** Start of a string in the bytes; -1 for a number. */
     private int[] from = new int[32];
 
     private int[] to = new int[32];

@@ -10,7 +10,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 
 /**
- * Whether a content stream that PDFBox unpacks is whole: of a broken one it hands on what it could inflate and only logs it.
+ * Tells whether a content stream that PDFBox unpacks is whole: of a broken one it hands on what it could inflate and only logs it.
  *
  * <p>The closing checksum is not asked for: some writers leave it out, and every reader prints such pages whole.
  */

@@ -57,7 +57,7 @@ public final class JunitReport {
         return suite(report.document().file(), cases);
     }
 
-    /** What to say of a file that could not be read at all: the first test fails and no other is there. */
+    /** Report on a file that could not be read at all: the first test fails and no other is there. */
     public static String unreadable(String file, UnreadableInputException e) {
         String message = String.valueOf(e.getMessage());
         return suite(

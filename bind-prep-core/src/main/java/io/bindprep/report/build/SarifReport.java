@@ -19,7 +19,7 @@ import tools.jackson.databind.node.ObjectNode;
  * locations. Lengths are millimetres, as in the JSON report, under {@code properties}.
  */
 public final class SarifReport {
-    /** How many pages of one finding are locations; all stand in its properties. */
+    /** Number of pages of one finding that are locations; all stand in its properties. */
     static final int MOST_LOCATIONS = 100;
 
     // the standard's own place of its schema (SARIF 2.1.0, 3.13.3)
@@ -42,7 +42,7 @@ public final class SarifReport {
         return Json.text(root);
     }
 
-    /** What to say of a file that could not be read at all: a run that did not succeed, which is not one without results. */
+    /** Report on a file that could not be read at all: a run that did not succeed, which is not one without results. */
     public static String unreadable(String file, UnreadableInputException e) {
         ObjectNode root = root();
         ObjectNode run = run(root, file, "");

@@ -3,7 +3,7 @@ package io.bindprep.report.catalogue;
 import java.util.function.Function;
 
 /**
- * What is shown of a row.
+ * Parts shown of a row.
  *
  * @param inTable whether it stands in the table of all rows
  * @param alone whether it stands where one row is shown alone

@@ -137,7 +137,7 @@ record CatalogueListing<T>(
         };
     }
 
-    /** How its rows are asked for, in their order. */
+    /** Questions for its rows, in their order. */
     List<String> rowNames() {
         return rows.stream().map(names).toList();
     }

@@ -12,7 +12,7 @@ public enum CatalogueSection {
     CLEARANCES,
     WIRE_THICKNESSES;
 
-    /** How people call it, "stocks". */
+    /** Name for people, "stocks". */
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

@@ -42,7 +42,7 @@ record EdgeFrame(PageEdge edge, double width, double height) {
         return rect(0, depthMm, window.startMm(), window.endMm());
     }
 
-    /** Where lengths along the edge are counted from. */
+    /** Origin of lengths along the edge. */
     String origin() {
         return edge.upright() ? "the head" : "the left edge";
     }

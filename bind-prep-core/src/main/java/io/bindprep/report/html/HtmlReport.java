@@ -24,7 +24,7 @@ public final class HtmlReport {
         return Templates.rendered("report.jte", Map.of("view", ReportView.of(report, pictures)));
     }
 
-    /** What to say of a file that could not be read at all. */
+    /** Report on a file that could not be read at all. */
     public static String unreadable(String file, UnreadableInputException why) {
         return Templates.rendered(
                 "unreadable.jte",

@@ -48,7 +48,7 @@ public record ReportView(
     private static final int MOST_ROWS = 1_000;
     private static final int DENSE_FROM = 200;
 
-    /** How many pages have a verdict, and which. */
+    /** Number of pages with a verdict, and which. */
     public record Tally(String verdict, int count, List<PageLink> pages) {}
 
     static ReportView of(Report r, List<PagePicture> pictures) {

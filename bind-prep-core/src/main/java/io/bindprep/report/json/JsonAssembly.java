@@ -11,7 +11,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** How the run is made, as JSON. */
+/** Steps of the run, as JSON. */
 record JsonAssembly(
         @JsonPropertyDescription("how leaves that fold out are folded in; empty where there are none")
         List<OneFold> folds,

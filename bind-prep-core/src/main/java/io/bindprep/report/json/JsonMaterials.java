@@ -12,7 +12,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** What the run uses up, as JSON. */
+/** Materials of the run, as JSON. */
 record JsonMaterials(
         @JsonPropertyDescription("how many books") int copies,
 

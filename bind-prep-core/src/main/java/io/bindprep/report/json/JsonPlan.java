@@ -145,7 +145,7 @@ record JsonPlan(
         }
     }
 
-    /** How skewed a sheet may sit. */
+    /** Skew that a sheet may have. */
     record Slant(
             @JsonPropertyDescription("what the hole row may slant, first centre to last")
             BigDecimal riseMm,

@@ -34,13 +34,13 @@ public final class JsonReport {
         return Json.line(JsonUnreadable.of(file, e));
     }
 
-    /** What to say, on one line, of a file for which the job asks what there is not. */
+    /** Line on a file for which the job asks what there is not. */
     public static String wrongSettingLine(String file, SettingException e) {
         return Json.line(JsonUnchecked.of(file, e));
     }
 
     /**
-     * What to say, on one line, of a file that a mistake of our own kept from its check.
+     * Line on a file that a mistake of our own kept from its check.
      *
      * @param message what went wrong, in a sentence
      */
@@ -53,7 +53,7 @@ public final class JsonReport {
         return Json.text(JsonJob.of(job));
     }
 
-    /** What to say of a file that could not be read at all. */
+    /** Report on a file that could not be read at all. */
     public static String unreadable(String file, UnreadableInputException e) {
         return Json.text(JsonUnreadable.of(file, e));
     }

@@ -28,7 +28,7 @@ record JsonUnreadable(
             @JsonPropertyDescription("its name, as the caller gave it")
             String file) {}
 
-    /** What is wrong with it. */
+    /** Fault of it. */
     record Problem(
             @JsonPropertyDescription("in one word, for programs")
             UnreadableInputException.Reason reason,

@@ -8,7 +8,7 @@ import io.bindprep.wording.PageLists;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
-/** What one way to punch would do, as JSON. */
+/** Effect of one way to punch, as JSON. */
 record JsonWhatIf(
         @JsonPropertyDescription("whether it is the plan above")
         boolean chosen,

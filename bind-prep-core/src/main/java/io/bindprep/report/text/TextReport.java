@@ -39,7 +39,7 @@ public final class TextReport {
         return lines.toString();
     }
 
-    /** What to say of a file that could not be read at all. */
+    /** Report on a file that could not be read at all. */
     public static String unreadable(String file, UnreadableInputException problem, TextStyle style) {
         Lines lines = new Lines(style);
         lines.paragraph(Lines.Tint.BAD, "Not checked: " + file + " cannot be read, so nothing is known of it.");

@@ -1,7 +1,7 @@
 package io.bindprep.report.text;
 
 /**
- * How text is laid out.
+ * Layout of text.
  *
  * @param colour whether ANSI colours may be used; words carry the meaning either way
  * @param width columns to wrap at; less than {@value #NARROWEST} is taken as that

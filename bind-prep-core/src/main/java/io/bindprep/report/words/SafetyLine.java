@@ -1,6 +1,6 @@
 package io.bindprep.report.words;
 
-/** What every report for people ends with. */
+/** Safety line at the end of every report for people. */
 public final class SafetyLine {
     /** The cautions that printers' safety guides agree on; worded here, not quoted. */
     public static final String TEXT = "Punch a waste sheet first. The machine's manual, site rules and local law come"

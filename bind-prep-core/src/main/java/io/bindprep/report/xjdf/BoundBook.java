@@ -8,7 +8,7 @@ import io.bindprep.volume.Volume;
 import java.util.List;
 
 /**
- * What is bound by itself: the book, or each of the volumes that it is split into.
+ * Part bound by itself: the book, or each of the volumes that it is split into.
  *
  * @param id of its product
  * @param name for people; empty where the book is one

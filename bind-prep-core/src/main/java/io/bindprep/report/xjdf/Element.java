@@ -6,7 +6,7 @@ import io.bindprep.check.Report;
 import io.bindprep.job.BindingEdge;
 import io.bindprep.xml.XmlText;
 
-/** What holds the leaves, in XJDF's words: twin-loop wire is a comb of wire there, told by its shape. */
+/** Element in XJDF's words: twin-loop wire is a comb of wire there, told by its shape. */
 final class Element {
     private final Report report;
     private final Plan plan;

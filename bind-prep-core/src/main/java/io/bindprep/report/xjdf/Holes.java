@@ -89,7 +89,7 @@ final class Holes {
                 mixed ? "" : plan.round() ? "Round" : "Rectangular");
     }
 
-    /** Whether every hole lies a whole number of pitches from the one before it, by pin. */
+    /** Returns true if every hole lies a whole number of pitches from the one before it, by pin. */
     private boolean even() {
         for (int i = 1; i < holes.size(); i++) {
             long steps = (long) holes.get(i).pin() - holes.get(i - 1).pin();

@@ -61,7 +61,7 @@ public final class XjdfTicket {
         return xml.close().finish();
     }
 
-    /** What to say of a file that could not be read at all. */
+    /** Report on a file that could not be read at all. */
     public static String unreadable(String file, UnreadableInputException e) {
         XmlText xml = opened(nmtoken(file), "Product", file, e.getMessage() + "\n" + e.remedy());
         status(xml, "Aborted", "InputUnreadable");

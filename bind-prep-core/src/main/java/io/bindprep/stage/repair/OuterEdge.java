@@ -10,9 +10,9 @@ import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.repair.PageRoom;
 import java.util.List;
 
-/** What stands at a page's other edges. */
+/** Marks at a page's other edges. */
 final class OuterEdge {
-    /** What lies so near an edge runs off it; a sheet is cut no truer (ISO 216 allows 1.5 mm and more). */
+    /** Distance from an edge at which a mark runs off it; a sheet is cut no truer (ISO 216 allows 1.5 mm and more). */
     static final double BLEED_MM = 0.5;
     /** As deep as a mark has to be looked at to tell that it is broad. */
     private static final double LOOK_MM = 4;
@@ -50,7 +50,7 @@ final class OuterEdge {
                 unchecked == null ? marks.unchecked() : unchecked);
     }
 
-    /** Whether art runs off a page at an edge. */
+    /** Returns true if art runs off a page at an edge. */
     static boolean bleeds(OpenedPdf pdf, int page, PageEdge edge) {
         return pdf.scan(page, edge, LOOK_MM).marks().stream().anyMatch(OuterEdge::runsOff);
     }

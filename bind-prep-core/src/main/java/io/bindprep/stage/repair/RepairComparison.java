@@ -117,7 +117,7 @@ final class RepairComparison {
         };
     }
 
-    /** Where each page lies once blank ones have come in, from 0. */
+    /** Places of the pages once blank ones have come in, from 0. */
     private static int[] places(int pages, Set<Integer> blanks) {
         int[] places = new int[pages];
         for (int page = 1, place = 0; page <= pages; page++) {

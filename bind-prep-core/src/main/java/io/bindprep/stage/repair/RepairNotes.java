@@ -24,7 +24,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 
-/** What to know of a repaired document before it is printed: what no longer reaches an edge, what is gone. */
+/** Notes on a repaired document before it is printed: what no longer reaches an edge, what is gone. */
 final class RepairNotes {
     private static final int MOST_RANGES = 8;
 
