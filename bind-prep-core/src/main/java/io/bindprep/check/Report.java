@@ -44,7 +44,7 @@ public record Report(
         return document.present();
     }
 
-    /** What a finding saw, as a job that accepts it must name it. */
+    /** Fingerprint of what a finding saw, as a job that accepts it must name it. */
     public String seen(Finding finding) {
         return Fingerprint.of(finding, pages.stream().map(PageReport::verdict).toList());
     }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How often each setting is made anew, compared setting by setting, the dearest first.
+ * Number of times that each setting is made anew, compared setting by setting, the dearest first.
  *
  * @param counts one for each {@link Setting}, in their order
  */
@@ -31,7 +31,7 @@ public record Changes(List<Integer> counts) implements Comparable<Changes> {
         return new Changes(sums);
     }
 
-    /** How often this setting is made anew. */
+    /** Number of times that this setting is made anew. */
     public int of(Setting setting) {
         return counts.get(setting.ordinal());
     }

@@ -22,7 +22,7 @@ final class DayOrder {
 
     private DayOrder() {}
 
-    /** What stands when a job begins and when it ends; they differ where its volumes do. */
+    /** Settings when a job begins and when it ends; they differ where its volumes do. */
     record Ends(PunchState first, PunchState last) {}
 
     /** The order: places in the list given. */

@@ -9,7 +9,7 @@ import java.util.EnumMap;
 import java.util.Map;
 
 /**
- * How punch and closer stand for one book or volume, as text: two that read alike are set alike.
+ * Settings of punch and closer for one book or volume, as text: two that read alike are set alike.
  *
  * @param values one for each setting
  */

@@ -6,7 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What work and supplies cost in a shop, by its own file; nothing is built in. A null is a rate that the shop does not give.
+ * Rates of a shop for work and supplies, by its own file; nothing is built in. A null is a rate that the shop does not give.
  *
  * @param name of the file
  * @param currency as the shop writes it

@@ -2,7 +2,7 @@ package io.bindprep.day;
 
 import java.util.Locale;
 
-/** What an operator sets between jobs, the dearest change first. */
+/** Settings that an operator makes between jobs, the dearest change first. */
 public enum Setting {
     /** Another die, or another punch. */
     DIE,

@@ -7,7 +7,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a day uses up.
+ * Supplies of a day.
  *
  * @param sheets by stock and size, in the order of the list
  * @param elements by method and size

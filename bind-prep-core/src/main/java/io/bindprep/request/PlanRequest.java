@@ -3,7 +3,7 @@ package io.bindprep.request;
 import io.bindprep.job.Job;
 
 /**
- * What to plan without a document.
+ * Request for a plan without a document.
  *
  * @param name how reports call the job
  * @param job must name its trim, for no page tells it

@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * What the list of a day says, before it is laid out.
+ * Content of the list of a day, before it is laid out.
  *
  * @param summary sentences for its head
  * @param jobs in order

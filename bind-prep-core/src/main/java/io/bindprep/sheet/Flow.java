@@ -51,11 +51,13 @@ final class Flow {
         y += mm;
     }
 
-    /** Makes sure of that height, on a new page where it must be. */
-    void need(double mm) throws IOException {
-        if (y + mm > paper.heightMm - MARGIN - FOOT) {
+    /** Makes sure of that height; returns true if it began a new page for it. */
+    boolean need(double mm) throws IOException {
+        boolean next = y + mm > paper.heightMm - MARGIN - FOOT;
+        if (next) {
             newPage();
         }
+        return next;
     }
 
     /** Wrapped text in the full width or less, running on over pages. */

@@ -74,8 +74,9 @@ public final class SheetPdf {
             lifts(part + 1);
         }
         steps("At the punch, in this order", sheet.atThePunch());
-        cautions();
-        flow.nextPage();
+        if (!cautions()) {
+            flow.nextPage();
+        }
         steps("Before the punch", sheet.before());
         materials();
         faults();
@@ -179,7 +180,8 @@ public final class SheetPdf {
     private void lifts(int volume) throws IOException {
         flow.heading(
                 bold,
-                "Lifts, a box for every copy · " + sheet.strokes() + (sheet.strokes() == 1 ? " stroke" : " strokes")
+                (sheet.copies() <= MOST_BOXES ? "Lifts, a box for every copy · " : "Lifts: tick each off · ")
+                        + sheet.strokes() + (sheet.strokes() == 1 ? " stroke" : " strokes")
                         + " in all",
                 6);
         double step = 5.6;
@@ -268,12 +270,13 @@ public final class SheetPdf {
         }
     }
 
-    /** All in one paragraph, so that they stay on the operator's page. */
-    private void cautions() throws IOException {
+    /** All in one paragraph, so that they stay on the operator's page; returns true if they began the next. */
+    private boolean cautions() throws IOException {
         String all = sheet.cautions().stream().map(Caution::text).collect(Collectors.joining("  ! "));
         flow.down(1.5);
-        flow.need(flow.height(plain, 7, 0, "! " + all));
+        boolean next = flow.need(flow.height(plain, 7, 0, "! " + all));
         flow.paragraph(plain, 7, 0, "! " + all);
+        return next;
     }
 
     private void numbers() throws IOException {

@@ -76,7 +76,7 @@ final class Documents {
         return set;
     }
 
-    /** Where a file set looks and for what, for the log. */
+    /** Folder and patterns of a file set, for the log. */
     static String shown(FileSet set, Path base) {
         Path directory = set.getDirectory() == null ? base : base.resolve(set.getDirectory());
         Path folder = directory.startsWith(base) && !directory.equals(base) ? base.relativize(directory) : directory;

@@ -23,7 +23,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-/** How {@code check} writes findings that may pass into a job file. */
+/** Options of {@code check} that write findings that may pass into a job file. */
 final class AcceptOptions {
     @Option(
             names = "--accept-into",

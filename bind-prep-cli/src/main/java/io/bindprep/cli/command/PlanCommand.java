@@ -48,7 +48,7 @@ import picocli.CommandLine.Spec;
             "  bind-prep plan --pages 240 --trim a5 --copies 40 --format json"
         })
 public final class PlanCommand implements Callable<Integer> {
-    /** How the answer is written. */
+    /** Form of the answer. */
     enum Format {
         text,
         json

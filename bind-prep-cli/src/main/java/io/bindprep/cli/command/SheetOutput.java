@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import picocli.CommandLine.Option;
 
-/** What sheets are written as, and on which paper. */
+/** Form and paper of sheets. */
 final class SheetOutput {
     /** Paper of a PDF sheet. */
     enum PaperName {

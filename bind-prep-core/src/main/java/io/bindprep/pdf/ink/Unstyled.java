@@ -48,7 +48,7 @@ final class Unstyled {
         };
     }
 
-    /** What is estimated; null for what is no link, field or line, and for what prints nothing. */
+    /** Estimated outline; null for what is no link, field or line, and for what prints nothing. */
     static @Nullable Look of(COSDictionary annotation, String kind, Rectangle2D box) {
         return switch (kind) {
             case "Link" -> new Look("link border", List.of(frame(box, borderWidth(annotation), true)));
