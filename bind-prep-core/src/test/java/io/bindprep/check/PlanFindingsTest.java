@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What is found of a plan alone: nothing on a good job, and each slip that spoils a book. */
+/** Findings of a plan alone: nothing on a good job, and each slip that spoils a book. */
 class PlanFindingsTest {
     private static final String[][] STOCKS = {
         {"bond-20", ""},

@@ -122,7 +122,7 @@ record DrawnStrip(int width, int height, byte[] rgb) {
         return new DrawnStrip(width, height, Arrays.copyOfRange(bytes, head.end(), head.end() + 3 * width * height));
     }
 
-    /** Where ink is in the binding-edge frame, millimetres; null where there is none. */
+    /** Place of ink in the binding-edge frame, millimetres; null where there is none. */
     Rectangle2D inkMm(PageEdge edge, int lightest) {
         Rectangle2D ink = null;
         int depth = edge.upright() ? width : height;

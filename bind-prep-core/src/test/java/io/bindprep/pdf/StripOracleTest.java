@@ -82,7 +82,7 @@ class StripOracleTest {
         }
     }
 
-    /** Where either sees the first ink, millimetres from the binding edge; infinite where within the strip there is none. */
+    /** First ink that either sees, millimetres from the binding edge; infinite where the strip has none. */
     private record Compared(int page, double ours, double theirs, double theirsDark, String unchecked) {
         boolean comparable() {
             return unchecked.isEmpty();
