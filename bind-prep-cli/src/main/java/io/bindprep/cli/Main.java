@@ -1,6 +1,7 @@
 package io.bindprep.cli;
 
 import io.bindprep.BindPrep;
+import io.bindprep.cli.batch.Engine;
 import io.bindprep.cli.command.BindPrepCommand;
 import io.bindprep.cli.command.CalibrateCommand;
 import io.bindprep.cli.command.CheckCommand;
@@ -47,9 +48,9 @@ public final class Main {
     private final PrintWriter out;
     private final PrintWriter err;
     private final Terminal terminal;
-    private final CheckCommand.Engine engine;
+    private final Engine engine;
 
-    Main(InputStream in, PrintWriter out, PrintWriter err, Terminal terminal, CheckCommand.Engine engine) {
+    Main(InputStream in, PrintWriter out, PrintWriter err, Terminal terminal, Engine engine) {
         this.in = in;
         this.out = out;
         this.err = err;

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assumptions.assumeThat;
 
 import io.bindprep.BindPrep;
 import io.bindprep.cli.batch.Answer;
+import io.bindprep.cli.batch.Engine;
 import io.bindprep.cli.batch.Summary;
-import io.bindprep.cli.command.CheckCommand;
 import io.bindprep.cli.input.FolderWalk;
 import io.bindprep.cli.input.InputFile;
 import io.bindprep.cli.input.StandardInput;
@@ -90,7 +90,7 @@ class BatchTest {
     @Test
     void theOrderIsThatOfTheFilesWhicheverIsDoneFirst() throws Exception {
         CountDownLatch others = new CountDownLatch(names().size() - 1);
-        CheckCommand.Engine firstIsLast = request -> {
+        Engine firstIsLast = request -> {
             if (request.name().endsWith("a.pdf")) {
                 waitFor(others);
             } else {
@@ -117,7 +117,7 @@ class BatchTest {
     void noMoreAreCheckedAtOnceThanAsked() {
         AtomicInteger now = new AtomicInteger();
         Set<Integer> seen = ConcurrentHashMap.newKeySet();
-        CheckCommand.Engine counting = request -> {
+        Engine counting = request -> {
             seen.add(now.incrementAndGet());
             try {
                 return BindPrep.check(request);
@@ -130,7 +130,7 @@ class BatchTest {
     }
 
     /** An engine whose every check has a helper wherever it may, and that notes how many work at once. */
-    private static CheckCommand.Engine helped(Set<Integer> seen) {
+    private static Engine helped(Set<Integer> seen) {
         AtomicInteger now = new AtomicInteger();
         return request -> {
             seen.add(now.incrementAndGet());
@@ -222,7 +222,7 @@ class BatchTest {
 
     @Test
     void everyFileHasItsLineWhateverHappens() {
-        CheckCommand.Engine broken = request -> {
+        Engine broken = request -> {
             if (request.name().endsWith("z.pdf")) {
                 throw new IllegalStateException("seventh hole");
             }
@@ -262,7 +262,7 @@ class BatchTest {
     void whereMemoryRanShortInCompanyAFileIsCheckedOnceMoreAlone() {
         AtomicInteger now = new AtomicInteger();
         Set<String> tried = ConcurrentHashMap.newKeySet();
-        CheckCommand.Engine tight = request -> {
+        Engine tight = request -> {
             int company = now.incrementAndGet();
             try {
                 if (request.name().endsWith("handbook.PDF") && tried.add(request.name())) {
@@ -335,7 +335,7 @@ class BatchTest {
     @Test
     void whatComesByStandardInputIsPrivateAndRemoved() throws Exception {
         List<Path> kept = new ArrayList<>();
-        CheckCommand.Engine looking = request -> {
+        Engine looking = request -> {
             kept.add(request.file());
             try {
                 assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(request.file())))

@@ -3,7 +3,7 @@ package io.bindprep.cli;
 import static io.bindprep.cli.Cli.fixture;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.bindprep.cli.command.CheckCommand;
+import io.bindprep.cli.batch.Engine;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -126,7 +126,7 @@ class CheckCommandTest {
 
     @Test
     void aBugIsFourWithoutAStackTraceAndKeepsNoOtherFileFromItsAnswer() {
-        CheckCommand.Engine broken = request -> {
+        Engine broken = request -> {
             if (request.name().contains("cookbook")) {
                 throw new IllegalStateException("wrapped", new IllegalArgumentException("seventh hole"));
             }

@@ -1,7 +1,7 @@
 package io.bindprep.cli;
 
 import io.bindprep.BindPrep;
-import io.bindprep.cli.command.CheckCommand;
+import io.bindprep.cli.batch.Engine;
 import io.bindprep.cli.console.Terminal;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -18,11 +18,11 @@ public record Cli(int exit, String out, String err) {
         return run(BindPrep::check, args);
     }
 
-    public static Cli run(CheckCommand.Engine engine, String... args) {
+    public static Cli run(Engine engine, String... args) {
         return run(InputStream.nullInputStream(), engine, args);
     }
 
-    static Cli run(InputStream in, CheckCommand.Engine engine, String... args) {
+    static Cli run(InputStream in, Engine engine, String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         int exit = new Main(in, new PrintWriter(out), new PrintWriter(err), NONE, engine).run(args);

@@ -2,7 +2,7 @@ package io.bindprep.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.bindprep.cli.command.CheckCommand;
+import io.bindprep.cli.batch.Engine;
 import io.bindprep.cli.console.ExitCode;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -45,7 +45,7 @@ class MemoryTest {
 
     @Test
     void isNoBugOfOurs() throws IOException {
-        CheckCommand.Engine full = request -> {
+        Engine full = request -> {
             throw new IllegalStateException("the check failed", new OutOfMemoryError("Java heap space"));
         };
         Cli run = Cli.run(full, "check", BOOK.toString());

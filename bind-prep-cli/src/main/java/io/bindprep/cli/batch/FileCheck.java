@@ -2,7 +2,6 @@ package io.bindprep.cli.batch;
 
 import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
-import io.bindprep.cli.command.CheckCommand;
 import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.input.InputFile;
@@ -23,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Checks one file and words the answer, whatever happens; safe on several threads at once. */
 public final class FileCheck {
-    private final CheckCommand.Engine engine;
+    private final Engine engine;
     private final Job job;
     private final @Nullable String password;
     private final JobInput input;
@@ -39,7 +38,7 @@ public final class FileCheck {
      * @param pageThreads a permit for each thread that looks at pages, of all files together
      */
     public FileCheck(
-            CheckCommand.Engine engine,
+            Engine engine,
             Job job,
             @Nullable String password,
             JobInput input,

@@ -1,5 +1,6 @@
 package io.bindprep.cli.command;
 
+import io.bindprep.cli.console.BuildFacts;
 import java.io.InputStream;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

@@ -1,8 +1,8 @@
 package io.bindprep.cli.command;
 
-import io.bindprep.BindPrep;
 import io.bindprep.check.Report;
 import io.bindprep.cli.batch.BatchCheck;
+import io.bindprep.cli.batch.Engine;
 import io.bindprep.cli.batch.FileCheck;
 import io.bindprep.cli.batch.Summary;
 import io.bindprep.cli.console.ExitCode;
@@ -11,17 +11,17 @@ import io.bindprep.cli.input.InputFile;
 import io.bindprep.cli.input.InputFiles;
 import io.bindprep.cli.job.JobInput;
 import io.bindprep.cli.job.NamedFiles;
+import io.bindprep.cli.output.OutputOptions;
 import io.bindprep.cli.output.ReportOutput;
 import io.bindprep.cli.output.WrittenReports;
+import io.bindprep.cli.watch.WatchOptions;
 import io.bindprep.cli.watch.WatchSession;
 import io.bindprep.files.Inputs;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobOrigin;
 import io.bindprep.job.JobReader;
 import io.bindprep.problem.SettingException;
-import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.report.text.JobExplanation;
-import io.bindprep.request.CheckRequest;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -106,13 +106,6 @@ public final class CheckCommand implements Callable<Integer> {
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before call
     private CommandSpec spec;
-
-    /** The check itself. */
-    @FunctionalInterface
-    public interface Engine {
-        /** As {@link BindPrep#check}. */
-        Report check(CheckRequest request) throws UnreadableInputException, SettingException;
-    }
 
     private final InputStream in;
     private final PrintWriter out;

@@ -1,6 +1,7 @@
 package io.bindprep.cli.command;
 
 import io.bindprep.BindPrep;
+import io.bindprep.cli.batch.Engine;
 import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.day.DayEntry;
@@ -93,9 +94,9 @@ public final class DayCommand implements Callable<Integer> {
 
     private final PrintWriter out;
     private final PrintWriter err;
-    private final CheckCommand.Engine engine;
+    private final Engine engine;
 
-    public DayCommand(PrintWriter out, PrintWriter err, CheckCommand.Engine engine) {
+    public DayCommand(PrintWriter out, PrintWriter err, Engine engine) {
         this.out = out;
         this.err = err;
         this.engine = engine;

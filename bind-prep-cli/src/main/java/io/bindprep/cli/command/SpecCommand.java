@@ -1,6 +1,7 @@
 package io.bindprep.cli.command;
 
 import io.bindprep.check.Report;
+import io.bindprep.cli.batch.Engine;
 import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Terminal;
 import io.bindprep.files.WholeFile;
@@ -66,9 +67,9 @@ public final class SpecCommand implements Callable<Integer> {
     private final OneFile files;
 
     private final PrintWriter out;
-    private final CheckCommand.Engine engine;
+    private final Engine engine;
 
-    public SpecCommand(PrintWriter out, PrintWriter err, Terminal terminal, CheckCommand.Engine engine) {
+    public SpecCommand(PrintWriter out, PrintWriter err, Terminal terminal, Engine engine) {
         this.files = new OneFile(err, terminal);
         this.out = out;
         this.engine = engine;

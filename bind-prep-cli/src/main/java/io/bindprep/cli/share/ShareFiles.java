@@ -1,8 +1,8 @@
 package io.bindprep.cli.share;
 
 import io.bindprep.cli.Main;
-import io.bindprep.cli.command.BuildFacts;
 import io.bindprep.cli.command.CompletionCommand;
+import io.bindprep.cli.console.BuildFacts;
 import io.bindprep.files.Inputs;
 import io.bindprep.files.WholeFile;
 import java.io.IOException;

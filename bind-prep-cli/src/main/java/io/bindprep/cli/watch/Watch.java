@@ -3,7 +3,6 @@ package io.bindprep.cli.watch;
 import io.bindprep.cli.batch.Answer;
 import io.bindprep.cli.batch.FileCheck;
 import io.bindprep.cli.batch.InOrder;
-import io.bindprep.cli.command.WatchOptions;
 import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.input.FolderWalk;

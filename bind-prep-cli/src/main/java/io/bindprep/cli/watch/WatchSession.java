@@ -2,11 +2,10 @@ package io.bindprep.cli.watch;
 
 import io.bindprep.cli.batch.Answer;
 import io.bindprep.cli.batch.Summary;
-import io.bindprep.cli.command.BuildFacts;
-import io.bindprep.cli.command.OutputOptions;
-import io.bindprep.cli.command.WatchOptions;
+import io.bindprep.cli.console.BuildFacts;
 import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
+import io.bindprep.cli.output.OutputOptions;
 import io.bindprep.files.Inputs;
 import java.io.IOException;
 import java.io.PrintWriter;

@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assumptions.assumeThat;
 
 import io.bindprep.BindPrep;
 import io.bindprep.cli.Cli;
-import io.bindprep.cli.command.CheckCommand;
+import io.bindprep.cli.batch.Engine;
 import io.bindprep.files.Inputs;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -41,7 +41,7 @@ class WatchTest {
     private Path in;
     private Path out;
     private final List<String> checked = Collections.synchronizedList(new ArrayList<>());
-    private final CheckCommand.Engine recording = request -> {
+    private final Engine recording = request -> {
         checked.add(request.name());
         return BindPrep.check(request);
     };
@@ -201,7 +201,7 @@ class WatchTest {
     @Test
     void aFileThatChangesWhileItIsCheckedHasNoReportOfIt() throws Exception {
         List<Integer> answers = new ArrayList<>();
-        CheckCommand.Engine slow = request -> {
+        Engine slow = request -> {
             var report = BindPrep.check(request);
             if (answers.isEmpty()) {
                 answers.add(report.pages().size());

@@ -1,4 +1,4 @@
-package io.bindprep.cli.command;
+package io.bindprep.cli.console;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -29,7 +29,7 @@ public record BuildFacts(String version, String commit, String pdfbox) {
     }
 
     /** Lines for people; the version comes first, alone with the command's name. */
-    String[] lines() {
+    public String[] lines() {
         List<String> lines = new ArrayList<>(List.of("bind-prep " + version));
         if (!commit.isEmpty()) {
             lines.add("commit " + commit);

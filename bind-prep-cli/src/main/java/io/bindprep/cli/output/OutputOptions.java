@@ -1,10 +1,6 @@
-package io.bindprep.cli.command;
+package io.bindprep.cli.output;
 
 import io.bindprep.cli.console.Terminal;
-import io.bindprep.cli.output.JsonOutput;
-import io.bindprep.cli.output.LineOutput;
-import io.bindprep.cli.output.ReportOutput;
-import io.bindprep.cli.output.TextOutput;
 import java.io.PrintWriter;
 import java.util.List;
 import picocli.CommandLine.Option;
@@ -44,12 +40,12 @@ public final class OutputOptions {
     }
 
     /** Requested reports, each as it was typed. */
-    List<String> writes() {
+    public List<String> writes() {
         return writes;
     }
 
     /** Standard output in the form asked for. */
-    ReportOutput open(PrintWriter out, Terminal terminal, boolean several) {
+    public ReportOutput open(PrintWriter out, Terminal terminal, boolean several) {
         return switch (format) {
             case json -> new JsonOutput(out, several, allPages);
             case jsonl -> new LineOutput(out, allPages);

@@ -1,4 +1,4 @@
-package io.bindprep.cli.command;
+package io.bindprep.cli.watch;
 
 import io.bindprep.ReportFormat;
 import java.nio.file.Files;
@@ -46,12 +46,12 @@ public final class WatchOptions {
     public record Settings(Path folder, Path out, List<ReportFormat> reports, boolean once, Duration interval) {}
 
     /** Returns true if a folder is to be watched. */
-    boolean asked() {
+    public boolean asked() {
         return folder != null;
     }
 
     /** Fails where one of the others is given without {@code --watch}. */
-    void checkUnused(CommandSpec command) {
+    public void checkUnused(CommandSpec command) {
         for (String option : List.of("--out", "--reports", "--once", "--interval")) {
             if (command.commandLine().getParseResult().hasMatchedOption(option)) {
                 throw wrong(command, option + " goes with --watch");
@@ -60,7 +60,7 @@ public final class WatchOptions {
     }
 
     /** Reads what was asked for; fails on what cannot be. */
-    Settings settings(CommandSpec command) {
+    public Settings settings(CommandSpec command) {
         Path watched = Objects.requireNonNull(folder);
         if (!Files.isDirectory(watched)) {
             throw wrong(command, "--watch: there is no folder " + watched);
