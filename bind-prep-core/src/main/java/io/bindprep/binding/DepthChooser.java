@@ -159,8 +159,11 @@ final class DepthChooser {
                 + (depth.turnsFreely()
                         ? "less than the " + depth.turnsBelow().inMm() + " at which pages no longer turn freely"
                         : "not less than " + depth.turnsBelow().inMm() + ", so that pages do not turn freely")
-                + " (sqrt(D^2 - t^2) of the element of " + element.size().inMm() + " and the thickest likely stack of "
-                + stack.max().inMm() + ", derived)";
+                + " (sqrt(D^2 - t^2) of the element of " + element.size().inMm() + " and the "
+                + (job.bySize()
+                        ? "thickest likely stack of " + stack.max().inMm()
+                        : "nominal stack of " + stack.nominal().inMm())
+                + ", derived)";
     }
 
     private PlanChoices.Settled settled(int at, Decider decider, String why) {

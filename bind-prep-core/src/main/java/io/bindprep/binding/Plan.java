@@ -3,7 +3,6 @@ package io.bindprep.binding;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.catalogue.Method;
-import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -92,10 +91,10 @@ public record Plan(
         return chosen.element();
     }
 
-    /** Returns true if the paper outside the holes lies inside the closed element with the thinnest likely stack; so too where none is known. */
-    public boolean paperLiesInside(Stack stack) {
+    /** Returns true if the paper outside the holes lies inside the closed element beside a stack so thick; so too where none is known. */
+    public boolean paperLiesInside(Length stack) {
         Element element = element();
-        return element == null || depth.outside().compareTo(Turning.limit(element.size(), stack.min())) < 0;
+        return element == null || depth.outside().compareTo(Turning.limit(element.size(), stack)) < 0;
     }
 
     /** Loops of each piece of the element, in order; empty where it has none. */

@@ -182,9 +182,8 @@ public final class Planner {
                             + " from the binding edge at " + setting.name());
         }
         Length outside = centre.minus(pattern.holeAcross().half());
-        ElementChoice chosen = new ElementPlanner(
-                        job, block, stack, Sizing.of(job, pattern, outside, punch.elements()), this::reason)
-                .choose();
+        Sizing sizing = Sizing.of(job, pattern, outside, punch.elements());
+        ElementChoice chosen = new ElementPlanner(job, block, stack, sizing, this::reason).choose();
         Element element = chosen.element();
         Skew skew = rows.skew(row, centre, punchingTolerance);
         List<Integer> lifts = LiftMaker.lifts(block.leaves(), punch::limit);
@@ -202,7 +201,11 @@ public final class Planner {
                 punch.id(),
                 chosen,
                 centre,
-                new Depth(setting, outside, element == null ? null : Turning.limit(element.size(), stack.max()), null),
+                new Depth(
+                        setting,
+                        outside,
+                        element == null ? null : Turning.limit(element.size(), sizing.decides(stack)),
+                        null),
                 pattern.holeAlong(),
                 pattern.holeAcross(),
                 pattern.round(),

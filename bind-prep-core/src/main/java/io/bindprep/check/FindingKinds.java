@@ -182,7 +182,7 @@ public final class FindingKinds {
                     "The page tree names pages that are not in the file.",
                     "Ask for a fresh export, and for the number of pages it should have."),
             kind(
-                    WARNING,
+                    List.of(WARNING, NOTE),
                     "pages-turn-stiffly",
                     "So much paper lies outside the holes that pages do not turn freely on the element.",
                     "Punch less deep (depth), or take a larger element (clearance)."),

@@ -124,11 +124,12 @@ final class PunchRule implements Rule {
     private static Optional<Finding> turning(Plan plan, Stack stack) {
         Length below = plan.depth().turnsBelow();
         Element element = plan.element();
-        if (below == null || element == null || !plan.depth().binds()) {
+        if (below == null || element == null || (!plan.depth().binds() && !bindsAtThickest(plan, stack))) {
             return Optional.empty();
         }
         Length outside = plan.depth().outside();
-        if (!plan.paperLiesInside(stack)) {
+        String remedy = "Punch less deep (depth), or take a larger element (clearance).";
+        if (plan.depth().binds() && !plan.paperLiesInside(stack.min())) {
             return Optional.of(new Finding(
                     "paper-outside-long",
                     Severity.ERROR,
@@ -136,23 +137,31 @@ final class PunchRule implements Rule {
                     "The element does not close: " + LengthText.both(outside)
                             + " of paper lies outside the holes, more than the element of " + element.name()
                             + " has room for beside a stack of " + stack.min().inMm() + ".",
-                    "Punch less deep (depth), or take a larger element (clearance).",
+                    remedy,
                     outside.mm(),
                     below.mm(),
                     null));
         }
         return Optional.of(new Finding(
                 "pages-turn-stiffly",
-                Severity.WARNING,
+                plan.depth().binds() ? Severity.WARNING : Severity.NOTE,
                 List.of(),
-                "Pages will not turn freely: " + outside.inMm()
-                        + " of paper lies outside the holes, and the element of "
-                        + element.name() + " leaves less than " + below.inMm() + " beside a stack of up to "
-                        + stack.max().inMm() + ".",
-                "Punch less deep (depth), or take a larger element (clearance).",
+                plan.depth().binds()
+                        ? "Pages will not turn freely: " + outside.inMm()
+                                + " of paper lies outside the holes, and the element of " + element.name()
+                                + " leaves less than " + below.inMm() + " beside the stack."
+                        : "Pages may turn stiffly: beside the thickest likely stack of "
+                                + stack.max().inMm() + " the element of " + element.name() + " has no room for the "
+                                + outside.inMm() + " of paper outside the holes.",
+                remedy,
                 outside.mm(),
                 below.mm(),
                 null));
+    }
+
+    /** Returns true if pages turn on the likely stack, but not on the thickest; one that does not close is told by itself. */
+    private static boolean bindsAtThickest(Plan plan, Stack stack) {
+        return !plan.chosen().mayNotClose() && !plan.paperLiesInside(stack.max());
     }
 
     private static Optional<Finding> outside(Plan plan) {

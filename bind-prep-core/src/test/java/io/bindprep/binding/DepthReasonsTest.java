@@ -10,13 +10,13 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
- * What is said of a depth: at 3:1 holes of 3.97 mm lie 5.08, 5.5 or 6 mm off (XJDF 2.2 F.10; the deeper ones common
- * practice, no source), so 3.1, 3.52 or 4.02 mm of paper outside them; limits are sqrt(D^2 - t^2) by hand.
+ * What is said of a depth: at 3:1 holes of 3.97 mm lie 5.08, 5.3 or 6 mm off (XJDF 2.2 F.10; the deeper ones common
+ * practice, no source), so 3.1, 3.32 or 4.02 mm of paper outside them; limits are sqrt(D^2 - t^2) by hand.
  */
 class DepthReasonsTest {
     private static String suggests(String element, String setting, String share) {
         return element + " suggests " + setting + ", the deepest with at most " + share
-                + " of paper outside the holes, else the shallowest (0.32 of its size: a bigger element wants a deeper"
+                + " of paper outside the holes, else the shallowest (0.3 of its size: a bigger element wants a deeper"
                 + " punch (G. Markovits, Printing News); the share: common practice, no source); ";
     }
 
@@ -57,30 +57,30 @@ class DepthReasonsTest {
         Plan plan = plan(wire(), "1 mm");
         assertThat(why(plan))
                 .isEqualTo("depth shallow, holes 5.08 mm (0.2 in) from the binding edge (the centre of the pattern): "
-                        + suggests("the element of 4.76 mm (3/16 in)", "shallow", "1.52 mm")
+                        + suggests("the element of 4.76 mm (3/16 in)", "shallow", "1.43 mm")
                         + turns("3.1 mm", "4.66 mm", "4.76 mm", "1 mm") + UNSEEN);
         assertThat(plan.depth().decidedBy()).isEqualTo(Decider.ELEMENT);
     }
 
     @Test
     void byTheTurningOfPages() throws Exception {
-        // 7/16 in and 10.6 mm: sqrt(123.4877 - 112.36) = 3.336, between the 3.1 of shallow and the 3.52 of middle
-        Plan shallower = plan(wire(), "10.6 mm");
+        // 7/16 in and 10.65 mm: sqrt(123.4877 - 113.4225) = 3.173, between the 3.1 of shallow and the 3.32 of middle
+        Plan shallower = plan(wire(), "10.65 mm");
         assertThat(why(shallower))
-                .endsWith(suggests("the element of 11.11 mm (7/16 in)", "middle", "3.56 mm") + "at middle "
-                        + binds("3.52 mm", "3.34 mm", "11.11 mm", "10.6 mm")
-                        + "; " + turns("3.1 mm", "3.34 mm", "11.11 mm", "10.6 mm") + UNSEEN);
+                .endsWith(suggests("the element of 11.11 mm (7/16 in)", "middle", "3.33 mm") + "at middle "
+                        + binds("3.32 mm", "3.17 mm", "11.11 mm", "10.65 mm")
+                        + "; " + turns("3.1 mm", "3.17 mm", "11.11 mm", "10.65 mm") + UNSEEN);
         assertThat(shallower.depth().decidedBy()).isEqualTo(Decider.TURNING);
         // 9.1 mm: sqrt(90.7256 - 82.81) = 2.81, less than any setting leaves
         Plan none = plan(wire(), "9.1 mm");
         assertThat(why(none))
-                .endsWith(suggests("the element of 9.53 mm (3/8 in)", "shallow", "3.05 mm")
+                .endsWith(suggests("the element of 9.53 mm (3/8 in)", "shallow", "2.86 mm")
                         + binds("3.1 mm", "2.81 mm", "9.53 mm", "9.1 mm") + ", the shallowest there is" + UNSEEN);
         assertThat(none.depth().decidedBy()).isEqualTo(Decider.TURNING);
         // 3/16 in and 4.7 mm: sqrt(22.6814 - 22.09) = 0.77; the shallowest was suggested, and is said once
         Plan thin = plan(wire(), "4.7 mm");
         assertThat(why(thin))
-                .endsWith(suggests("the element of 4.76 mm (3/16 in)", "shallow", "1.52 mm")
+                .endsWith(suggests("the element of 4.76 mm (3/16 in)", "shallow", "1.43 mm")
                         + binds("3.1 mm", "0.77 mm", "4.76 mm", "4.7 mm") + ", the shallowest there is" + UNSEEN);
         assertThat(thin.depth().decidedBy()).isEqualTo(Decider.TURNING);
         assertThat(thin.depth().binds()).isTrue();
@@ -93,7 +93,7 @@ class DepthReasonsTest {
         assertThat(why(book))
                 .isEqualTo("depth deep, holes 6 mm (0.236 in) from the binding edge (common practice, no source): "
                         + suggests(
-                                "as no element takes the whole, the largest of 14.29 mm (9/16 in)", "deep", "4.57 mm")
+                                "as no element takes the whole, the largest of 14.29 mm (9/16 in)", "deep", "4.29 mm")
                         + "whether pages turn freely is not known without an element" + UNSEEN);
         assertThat(book.depth().binds()).isFalse();
         assertThat(book.depth().turnsFreely()).isFalse();

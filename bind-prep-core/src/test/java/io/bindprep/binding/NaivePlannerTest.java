@@ -55,9 +55,9 @@ class NaivePlannerTest {
     private record Cut(double pitch, double along, double across, double[] centres, double web, double[][] elements) {}
 
     private static final Cut WIRE_3_1 =
-            new Cut(25.4 / 3, 25.4 * 5 / 32, 25.4 * 5 / 32, new double[] {5.08, 5.5, 6}, 25.4 * 3 / 16, FINE);
+            new Cut(25.4 / 3, 25.4 * 5 / 32, 25.4 * 5 / 32, new double[] {5.08, 5.3, 6}, 25.4 * 3 / 16, FINE);
     private static final Cut WIRE_2_1 =
-            new Cut(12.7, 6.35, 6.35, new double[] {6.175, 6.6, 3 + 0.16 * 25.4}, 25.4 * 3 / 16, WIDE);
+            new Cut(12.7, 6.35, 6.35, new double[] {6.175, 6.5, 3 + 0.16 * 25.4}, 25.4 * 3 / 16, WIDE);
     private static final Cut COMB_US =
             new Cut(25.4 * 9 / 16, 25.4 * 5 / 16, 3.175, new double[] {25.4 * 3 / 16, 5.1, 5.5}, 25.4 / 32, COMB);
 
@@ -87,7 +87,7 @@ class NaivePlannerTest {
                             : size(plan.element().size().mm())) + " "
                     + plan.row().holes().size() + " " + plan.row().pulledPins() + " "
                     + plan.depth().setting().name() + " " + plan.lifts().size();
-            String naive = naive(comb, um / 1000.0, drift / 1000.0, leaves, edge.mm());
+            String naive = naive(comb, um / 1000.0, leaves, edge.mm());
             if (!found.equals(naive)) {
                 wrong.add(yaml + ", " + leaves + " leaves on " + edge.inMm() + ": " + found + ", not " + naive);
             }
@@ -95,9 +95,8 @@ class NaivePlannerTest {
         assertThat(wrong).isEmpty();
     }
 
-    private static String naive(boolean comb, double caliper, double drift, int leaves, double edge) {
+    private static String naive(boolean comb, double caliper, int leaves, double edge) {
         double nominal = caliper * leaves;
-        double most = (caliper + drift) * leaves;
         Cut cut = comb ? COMB_US : nominal <= 130 * SHEET + EPS ? WIRE_3_1 : WIRE_2_1;
         double size = 0;
         for (double[] element : cut.elements()) {
@@ -119,19 +118,19 @@ class NaivePlannerTest {
             }
         }
         int lift = Math.max(1, (int) (1.9 / caliper + EPS));
-        return (size == 0 ? "none" : size(size)) + " " + holes + " " + pulled + " " + depth(cut, size, most) + " "
+        return (size == 0 ? "none" : size(size)) + " " + holes + " " + pulled + " " + depth(cut, size, nominal) + " "
                 + (leaves + lift - 1) / lift;
     }
 
-    /** The deepest with no more paper outside than 0.32 of the element, at which pages turn: else the shallowest. */
-    private static String depth(Cut cut, double size, double most) {
+    /** The deepest with no more paper outside than 0.3 of the element, at which pages turn: else the shallowest. */
+    private static String depth(Cut cut, double size, double nominal) {
         double[][] all = cut.elements();
         double by = size == 0 ? all[all.length - 1][0] * 25.4 : size;
         int best = 0;
         for (int i = 0; i < 3; i++) {
             double outside = cut.centres()[i] - cut.across() / 2;
-            boolean turns = size == 0 || outside * outside + most * most < size * size;
-            best = turns && outside <= 0.32 * by ? i : best;
+            boolean turns = size == 0 || outside * outside + nominal * nominal < size * size;
+            best = turns && outside <= 0.3 * by + EPS ? i : best;
         }
         return List.of("shallow", "middle", "deep").get(best);
     }

@@ -3,6 +3,12 @@ package io.bindprep.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.bindprep.job.Job;
+import io.bindprep.job.JobFiles;
+import io.bindprep.job.JobReader;
+import io.bindprep.job.JobSettings;
+import io.bindprep.table.NamedText;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -18,6 +24,8 @@ class PlanFindingsTest {
         {"offset-60", "covers: {front: c1s-10pt, back: c1s-10pt}\n"},
         {"25 sheets = 2.4 mm", "covers: {front: c1s-10pt, back: coverboard-30}\n"}
     };
+    private static final String COVERED =
+            "copies: 250\nstock: bond-20\ncovers: {front: clear-7mil, back: coverboard-30}";
     private static final double[][] SIZES = {{210, 297}, {215.9, 279.4}, {148, 210}};
     private static final int[] LEAVES = {5, 20, 35, 50, 70, 100};
 
@@ -97,14 +105,39 @@ class PlanFindingsTest {
     }
 
     /**
-     * 250 copies of 50 leaves of 0.0037 in (JCP O-63), fronts of 7 mil film, backs of 0.030 in board (JCP Q20), lifts of
-     * 1.9 mm (common practice, no source): 3 lifts of leaves, 10 fronts or 2 backs a lift, so 250 x 3 + 25 + 125.
+     * 250 copies of 40 leaves of 0.0037 in (JCP O-63), fronts of 7 mil film, backs of 0.030 in board (JCP Q20), lifts of
+     * 1.9 mm (common practice, no source): 4 lifts a copy would be 1000 strokes. By hand: 2 lifts of leaves a copy, 10 fronts
+     * or 2 backs in a lift, so 250 x 2 + 25 + 125 = 650.
      */
     @Test
     void coversOfSeveralCopiesArePunchedTogether() throws Exception {
-        Report report = PlannedReport.of(
-                "copies: 250\nstock: bond-20\ncovers: {front: clear-7mil, back: coverboard-30}", 100, 210, 297);
-        assertThat(report.run().lifts()).hasSize(5);
-        assertThat(report.run().strokes()).isEqualTo(900);
+        Report report = PlannedReport.of(COVERED, 80, 210, 297);
+        assertThat(report.run().lifts()).hasSize(4);
+        assertThat(report.run().strokes()).isEqualTo(650);
+    }
+
+    /** The same on a punch of the shop's own, which takes 1.9 mm of paper but 5 sheets of film: 250 x 2 + 50 + 125 = 675. */
+    @Test
+    void coversArePooledOnAShopsPunchToo() throws Exception {
+        String punch = "pattern: W3_1i-square-0t\npins: 40\nlift: {thickness: 1.9 mm, film: 5 sheets}\n";
+        Job job = JobReader.toJob(
+                JobSettings.read(COVERED + "\npunch: own.yaml", "job.yaml"),
+                new JobFiles(List.of(), new NamedText("own.yaml", punch)));
+        Report report = PlannedReport.of(job, 80, 210, 297);
+        assertThat(report.plan().punch()).isEqualTo("own");
+        assertThat(report.run().strokes()).isEqualTo(675);
+    }
+
+    /**
+     * 188 sheets of 20 lb bond go on 3/4 in by its chart, but 188 x 0.0040 in (JCP O-63, thickest) = 0.752 in do not close in
+     * it; 187 close, and only the thickest lot turns stiffly, which is a note.
+     */
+    @Test
+    void aRangeIsANoteUntilTheStackMayNotClose() throws Exception {
+        Report closes = PlannedReport.of("stock: bond-20", 374, 215.9, 279.4);
+        assertThat(PlannedReport.findings(closes, Severity.WARNING)).isEmpty();
+        assertThat(PlannedReport.findings(closes, Severity.NOTE)).contains("pages-turn-stiffly");
+        Report open = PlannedReport.of("stock: bond-20", 376, 215.9, 279.4);
+        assertThat(PlannedReport.findings(open, Severity.WARNING)).containsExactly("stack-may-not-close");
     }
 }

@@ -29,7 +29,10 @@ final class PlannedReport {
     private PlannedReport() {}
 
     static Report of(String yaml, int pages, double widthMm, double heightMm) throws Exception {
-        Job job = JobReader.toJob(JobSettings.read(yaml, "job.yaml"));
+        return of(JobReader.toJob(JobSettings.read(yaml, "job.yaml")), pages, widthMm, heightMm);
+    }
+
+    static Report of(Job job, int pages, double widthMm, double heightMm) throws Exception {
         Length width = Length.ofMm(String.valueOf(widthMm));
         Length height = Length.ofMm(String.valueOf(heightMm));
         List<PageFacts> facts = Pages.of(pages, widthMm, heightMm);
