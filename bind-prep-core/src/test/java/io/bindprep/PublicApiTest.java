@@ -8,6 +8,7 @@ import io.bindprep.report.text.ProofText;
 import io.bindprep.report.text.RepairText;
 import io.bindprep.report.text.SplitText;
 import io.bindprep.report.text.TextReport;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.sheet.SheetHtml;
 import io.bindprep.sheet.SheetPdf;
 import java.io.IOException;
@@ -33,6 +34,7 @@ class PublicApiTest {
     private static final List<Class<?>> WAYS_IN = List.of(
             JobReader.class,
             JsonReport.class,
+            Sentences.class,
             TextReport.class,
             RepairText.class,
             SplitText.class,
@@ -77,10 +79,12 @@ class PublicApiTest {
             "sheet.OperatorSetting",
             "report.words.JobNumbers",
             // between stages
+            "binding.DepthGround",
             "binding.ElementChoice",
             "binding.Gap",
             "binding.PackMeasure",
             "binding.PunchRow",
+            "binding.Reason",
             "binding.Skew",
             "files.PdfSource",
             "marks.PageBasics",

@@ -6,7 +6,6 @@ import io.bindprep.catalogue.Method;
 import io.bindprep.job.Job;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -47,10 +46,10 @@ final class DepthChooser {
         String named = job.depth();
         if (named != null) {
             int at = DepthSettings.indexOf(named, plans);
-            return settled(at, Decider.JOB, "as the job says; " + turning(at));
+            return settled(at, Decider.JOB, new DepthGround.Asked(turns(at)));
         }
         if (plans.size() == 1) {
-            return settled(0, Decider.PUNCH, "the only setting of the punch; " + turning(0));
+            return settled(0, Decider.PUNCH, new DepthGround.OnlySetting(turns(0)));
         }
         if (job.binding() == Method.RINGS) {
             int at = IntStream.range(0, plans.size())
@@ -58,7 +57,7 @@ final class DepthChooser {
                     .min(Comparator.comparing(
                             i -> plans.get(i).edgeDistance().minus(usual).abs()))
                     .orElseThrow();
-            return settled(at, Decider.PATTERN, "where ring mechanisms have the holes, the centre of the pattern");
+            return settled(at, Decider.PATTERN, new DepthGround.RingMechanism());
         }
         int suited = suited();
         List<Integer> turning = new ArrayList<>(IntStream.rangeClosed(0, suited)
@@ -75,12 +74,16 @@ final class DepthChooser {
         if (none && suited == 0) {
             decider = Decider.TURNING;
         }
-        String text = suggests(suited)
-                + (free != suited ? "at " + name(suited) + " " + turning(suited) + "; " : "")
-                + turning(free)
-                + (none ? ", the shallowest there is" : "")
-                + content(turning, best);
-        return settled(best, decider, text);
+        return settled(
+                best,
+                decider,
+                new DepthGround.Weighed(
+                        suggestion(),
+                        name(suited),
+                        free == suited ? null : turns(suited),
+                        turns(free),
+                        none,
+                        content(turning, best)));
     }
 
     /** The deepest setting that suits, the shallowest where none does. */
@@ -113,18 +116,15 @@ final class DepthChooser {
         return stepped() ? Decider.THICKNESS : Decider.ELEMENT;
     }
 
-    private String suggests(int suited) {
+    private DepthGround.Suggestion suggestion() {
         if (stepped()) {
-            return "the thinnest likely stack of " + LengthText.both(stack.min()) + " suggests " + name(suited)
-                    + ", as the punch's settings say; ";
+            return new DepthGround.ByStack(stack.min());
         }
         if (size == null) {
-            return "no element is known, so that the shallowest is taken; ";
+            return new DepthGround.NoElement();
         }
-        return (plans.get(0).element() == null ? "as no element takes the whole, the largest of " : "the element of ")
-                + LengthText.both(size) + " suggests " + name(suited) + ", the deepest with at most "
-                + share(size).inMm() + " of paper outside the holes, else the shallowest ("
-                + Limits.DEPTH_SHARE + " of its size: " + Limits.DEPTH_SHARE_SOURCE + "); ";
+        boolean largest = plans.get(0).element() == null;
+        return new DepthGround.BySize(size, largest, share(size), Limits.DEPTH_SHARE, Limits.DEPTH_SHARE_SOURCE);
     }
 
     /** The deepest of those with the fewest pages hit, then the fewest tight. */
@@ -136,42 +136,30 @@ final class DepthChooser {
         return settings.stream().min(least).orElseThrow();
     }
 
-    private String content(List<Integer> settings, int best) {
+    private DepthGround.@Nullable Content content(List<Integer> settings, int best) {
         if (counts.isEmpty()) {
-            return "; the content was not looked at";
+            return null;
         }
-        List<String> each = settings.stream()
-                .map(i -> name(i) + " hits " + counts.get(i).hit() + " and has "
-                        + counts.get(i).tight() + " tight")
+        List<DepthGround.Count> each = settings.stream()
+                .map(i -> new DepthGround.Count(name(i), counts.get(i)))
                 .toList();
-        int unchecked = counts.get(best).unchecked();
-        return "; of the pages " + String.join(", ", each)
-                + (unchecked == 0 ? "" : ", and of " + unchecked + " that could not be read whole nothing is known");
+        return new DepthGround.Content(each, counts.get(best).unchecked());
     }
 
-    private String turning(int at) {
-        Depth depth = depth(at);
+    private DepthGround.Turns turns(int at) {
         Element element = plans.get(at).element();
-        if (depth.turnsBelow() == null || element == null) {
-            return "whether pages turn freely is not known without an element";
-        }
-        return depth.outside().inMm() + " of paper outside the holes is "
-                + (depth.turnsFreely()
-                        ? "less than the " + depth.turnsBelow().inMm() + " at which pages no longer turn freely"
-                        : "not less than " + depth.turnsBelow().inMm() + ", so that pages do not turn freely")
-                + " (sqrt(D^2 - t^2) of the element of " + element.size().inMm() + " and the "
-                + (job.bySize()
-                        ? "thickest likely stack of " + stack.max().inMm()
-                        : "nominal stack of " + stack.nominal().inMm())
-                + ", derived)";
+        return new DepthGround.Turns(
+                depth(at).outside(),
+                depth(at).turnsBelow(),
+                element == null ? null : element.size(),
+                job.bySize() ? stack.max() : stack.nominal(),
+                job.bySize());
     }
 
-    private PlanChoices.Settled settled(int at, Decider decider, String why) {
-        Depth depth = depth(at);
-        String text = "depth " + name(at) + ", holes "
-                + LengthText.both(depth.setting().centre()) + " from the binding edge ("
-                + depth.setting().source() + "): " + why;
-        return new PlanChoices.Settled(at, plans.get(at).decided(decider, text));
+    private PlanChoices.Settled settled(int at, Decider decider, DepthGround ground) {
+        Plan plan = plans.get(at);
+        return new PlanChoices.Settled(
+                at, plan.decided(decider, new Reason.DepthChosen(plan.depth().setting(), ground)));
     }
 
     private Depth depth(int at) {

@@ -6,6 +6,8 @@ import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Job;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.BindingErrors;
+import io.bindprep.wording.Sources;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -32,21 +34,20 @@ final class DepthSettings {
         if (asked == null || punch.depths().stream().anyMatch(d -> means(asked, d))) {
             return punch.depths();
         }
+        List<String> known = punch.depths().stream()
+                .map(d -> BindingErrors.setting(d.name(), d.centre()))
+                .toList();
         Length length = length(asked)
                 .filter(l -> job.punch() == null)
-                .orElseThrow(() ->
-                        unknown(asked, punch, "\"" + asked + "\" is no depth setting of the punch " + punch.id()));
-        if (length.compareTo(pattern.holeAcross().half()) <= 0 || length.compareTo(DEEPEST) > 0) {
-            throw unknown(
-                    asked,
-                    punch,
-                    "holes whose centre lies " + length.inMm() + " from the binding edge "
-                            + (length.compareTo(DEEPEST) > 0
-                                    ? "are deeper than any punch cuts them"
-                                    : "of " + pattern.holeAcross().inMm() + " would be open at it"));
+                .orElseThrow(() -> BindingErrors.noDepth(asked, punch.id(), known));
+        if (length.compareTo(DEEPEST) > 0) {
+            throw BindingErrors.tooDeep(asked, length, known);
+        }
+        if (length.compareTo(pattern.holeAcross().half()) <= 0) {
+            throw BindingErrors.holesOpen(asked, length, pattern.holeAcross(), known);
         }
         List<DepthSetting> settings = new ArrayList<>(punch.depths());
-        settings.add(new DepthSetting(length.inMm(), length, "as the job says"));
+        settings.add(new DepthSetting(length.inMm(), length, Sources.JOB));
         settings.sort(Comparator.comparing(DepthSetting::centre));
         return settings;
     }
@@ -72,16 +73,5 @@ final class DepthSettings {
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }
-    }
-
-    private static SettingException unknown(String asked, Punch punch, String message) {
-        return new SettingException(
-                "depth",
-                asked,
-                message,
-                "use one of its settings, by name or by the distance from the binding edge to the hole centre, or leave depth out",
-                punch.depths().stream()
-                        .map(d -> d.name() + " at " + d.centre().inMm())
-                        .toList());
     }
 }

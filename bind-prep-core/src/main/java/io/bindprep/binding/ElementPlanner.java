@@ -1,6 +1,5 @@
 package io.bindprep.binding;
 
-import io.bindprep.binding.Reason.Topic;
 import io.bindprep.block.Block;
 import io.bindprep.block.Leaf;
 import io.bindprep.catalogue.Element;
@@ -17,7 +16,7 @@ import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** Chooses the element, and says what to measure where the stack's likely range lies across two. */
@@ -26,9 +25,9 @@ final class ElementPlanner {
     private final Block block;
     private final Stack stack;
     private final Sizing sizing;
-    private final BiConsumer<Topic, String> because;
+    private final Consumer<Reason> because;
 
-    ElementPlanner(Job job, Block block, Stack stack, Sizing sizing, BiConsumer<Topic, String> because) {
+    ElementPlanner(Job job, Block block, Stack stack, Sizing sizing, Consumer<Reason> because) {
         this.job = job;
         this.block = block;
         this.stack = stack;
@@ -40,46 +39,30 @@ final class ElementPlanner {
         List<Elements.Entry> known = sizing.known();
         Pattern pattern = sizing.pattern();
         if (known.isEmpty()) {
-            because.accept(Topic.ELEMENT, "no element: no sizes are known for " + pattern.id());
+            because.accept(new Reason.NoSizes(pattern.id()));
             return new ElementChoice(null, null, false, false, List.of(), null);
         }
         Length thickness = sizing.decides(stack);
         Elements.Entry found = sizing.smallest(thickness).orElse(null);
         if (found == null) {
-            Element largest = known.get(known.size() - 1).element();
-            because.accept(
-                    Topic.ELEMENT,
-                    "no element: " + need(known.get(known.size() - 1)) + ", the largest " + pattern.elements() + " is "
-                            + largest.name() + " (" + largest.source() + ")");
+            Elements.Entry largest = known.get(known.size() - 1);
+            because.accept(new Reason.TooThick(need(largest), pattern.elements(), largest.element()));
         } else {
-            Element element = found.element();
-            Integer sheets = sizing.sheets(found);
-            String size = sheets != null ? sheets + " sheets" : element.size().inMm();
-            because.accept(
-                    Topic.ELEMENT,
-                    "element " + element.name() + ": " + need(found) + "; the smallest " + pattern.elements()
-                            + " that takes it (" + size + ", " + element.source() + ")");
+            because.accept(new Reason.Smallest(found.element(), need(found), pattern.elements(), sizing.sheets(found)));
         }
         return straddled(found, thickness);
     }
 
-    private String need(Elements.Entry entry) {
+    private Reason.Need need(Elements.Entry entry) {
         if (sizing.sheets(entry) != null) {
-            return "the nominal stack of " + stack.nominal().inMm() + " is as thick as " + sheets(stack.nominal())
-                    + " sheets of 20 lb bond";
+            return new Reason.InSheets(stack.nominal(), sheets(stack.nominal()));
         }
-        String rule = Clearances.of(sizing.clearance())
-                .map(c -> "rule \"" + c.name() + "\": " + c.source())
-                .orElse("as the job says");
-        Length thickness = sizing.decides(stack);
-        String need =
-                (sizing.bySize() ? "the stack of at most " : "the nominal stack of ") + thickness.inMm() + " with "
-                        + sizing.clearance().inMm() + " of clearance (" + rule + ") needs "
-                        + thickness.plus(sizing.clearance()).inMm();
-        return sizing.pattern().method() == Method.COIL
-                ? need + ", and the coil turns round the stack's edge with "
-                        + sizing.outside().inMm() + " of paper outside the holes (derived)"
-                : need;
+        return new Reason.InSize(
+                sizing.decides(stack),
+                sizing.bySize(),
+                sizing.clearance(),
+                Clearances.of(sizing.clearance()).orElse(null),
+                sizing.pattern().method() == Method.COIL ? sizing.outside() : null);
     }
 
     /** Sheets of 20 lb bond as thick as a stack, rounded up. */
@@ -104,19 +87,7 @@ final class ElementPlanner {
         Element small = thin.element();
         Element large = thick == null ? null : thick.element();
         PackMeasure measure = measure(sizing.most(thin));
-        because.accept(
-                Topic.ELEMENT,
-                (large == null
-                                ? "at its thinnest of " + stack.min().inMm() + " the stack would go on " + small.name()
-                                : "the likely range of " + stack.min().inMm() + " to "
-                                        + stack.max().inMm() + " lies between " + small.name() + " and "
-                                        + large.name())
-                        + ": up to " + measure.stackAtMost().inMm() + " of stack " + small.name()
-                        + " does; measure a pack of " + measure.sheets() + " sheets of " + measure.stock()
-                        + (measure.packAtMost().compareTo(Length.ZERO) > 0
-                                ? ", which decides at " + measure.packAtMost().inMm()
-                                : "")
-                        + " (" + Limits.PACK.source() + ")");
+        because.accept(new Reason.Straddled(stack.min(), stack.max(), small, large, measure, Limits.PACK.source()));
         return new ElementChoice(
                 element, sheets, near, open, large == null ? List.of() : List.of(small, large), measure);
     }

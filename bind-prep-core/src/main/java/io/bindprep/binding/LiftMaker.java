@@ -6,9 +6,7 @@ import io.bindprep.paper.Stock;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Parts a copy into lifts: in order, covers by themselves, paper, board and film apart, each run in lifts of like thickness. */
@@ -29,19 +27,14 @@ final class LiftMaker {
         return lifts;
     }
 
-    /** "1.9 mm of paper, 1.5 mm and 2 sheets of board", of the kinds that there are. */
-    static String limits(List<Leaf> leaves, Function<Stock.Kind, LiftLimit> limits) {
+    /** Limits of the kinds of stock that there are. */
+    static List<Reason.KindLimit> limits(List<Leaf> leaves, Function<Stock.Kind, LiftLimit> limits) {
         return leaves.stream()
                 .map(l -> l.stock().kind())
                 .distinct()
                 .sorted()
-                .map(kind -> {
-                    LiftLimit limit = limits.apply(kind);
-                    return limit.thickness().inMm()
-                            + (limit.sheets() == null ? "" : " and " + limit.sheets() + " sheets") + " of "
-                            + kind.name().toLowerCase(Locale.ROOT);
-                })
-                .collect(Collectors.joining(", "));
+                .map(kind -> new Reason.KindLimit(kind, limits.apply(kind)))
+                .toList();
     }
 
     private static boolean apart(Leaf before, Leaf after) {

@@ -58,9 +58,9 @@ public record Plan(
     }
 
     /** The same plan as the chosen one. */
-    Plan decided(Depth.Decider decider, String why) {
+    Plan decided(Depth.Decider decider, Reason why) {
         List<Reason> reasons = new ArrayList<>(because);
-        reasons.add(new Reason(Reason.Topic.DEPTH, why));
+        reasons.add(why);
         reasons.sort(Comparator.comparing(Reason::topic));
         Depth settled = new Depth(depth.setting(), depth.outside(), depth.turnsBelow(), decider);
         return new Plan(

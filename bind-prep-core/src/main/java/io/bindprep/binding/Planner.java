@@ -1,6 +1,5 @@
 package io.bindprep.binding;
 
-import io.bindprep.binding.Reason.Topic;
 import io.bindprep.block.Block;
 import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.Element;
@@ -13,7 +12,6 @@ import io.bindprep.job.Job;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -61,8 +59,7 @@ public final class Planner {
         List<DepthSetting> settings = DepthSettings.of(job, choice.pattern(), punch).stream()
                 .filter(d -> job.depth() == null || DepthSettings.means(job.depth(), d))
                 .toList();
-        HoleRow row =
-                new RowPlanner(job, choice.pattern(), punch.unmeasured(), bindingEdgeLength, (topic, text) -> {}).row();
+        HoleRow row = new RowPlanner(job, choice.pattern(), punch.unmeasured(), bindingEdgeLength, reason -> {}).row();
         return new PunchRow(choice.pattern(), punch, settings, row);
     }
 
@@ -101,8 +98,7 @@ public final class Planner {
                 .at(setting)
                 .decided(
                         Objects.requireNonNull(book.depth().decidedBy(), "the book's depth was chosen"),
-                        "depth " + setting.name() + ", holes " + LengthText.both(setting.centre())
-                                + " from the binding edge, the same for every volume");
+                        new Reason.DepthOfBook(setting));
     }
 
     /**
@@ -167,31 +163,24 @@ public final class Planner {
     }
 
     private Plan at(DepthSetting setting) throws SettingException {
-        reason(Topic.PITCH, choice.because());
-        RowPlanner rows = new RowPlanner(job, pattern, punch, edge, this::reason);
+        because.add(choice.because());
+        RowPlanner rows = new RowPlanner(job, pattern, punch, edge, because::add);
         HoleRow row = rows.row();
-        Length punchingTolerance = PunchingTolerance.of(job, punch, stand.leftOpen(row), this::reason);
+        Length punchingTolerance = PunchingTolerance.of(job, punch, stand.leftOpen(row), because::add);
         if (!row.holes().isEmpty()) {
-            rows.feed(row, punchingTolerance);
+            because.add(new Reason.TurnedOver(row.offset(), punchingTolerance));
         }
         Length centre = setting.centre().plus(stand.deeper(row));
         if (!centre.equals(setting.centre())) {
-            reason(
-                    Topic.DEPTH,
-                    "in the middle of this row the holes were measured to lie " + centre.inMm()
-                            + " from the binding edge at " + setting.name());
+            because.add(new Reason.DepthMeasured(centre, setting.name()));
         }
         Length outside = centre.minus(pattern.holeAcross().half());
         Sizing sizing = Sizing.of(job, pattern, outside, punch.elements());
-        ElementChoice chosen = new ElementPlanner(job, block, stack, sizing, this::reason).choose();
+        ElementChoice chosen = new ElementPlanner(job, block, stack, sizing, because::add).choose();
         Element element = chosen.element();
         Skew skew = rows.skew(row, centre, punchingTolerance);
         List<Integer> lifts = LiftMaker.lifts(block.leaves(), punch::limit);
-        reason(
-                Topic.LIFTS,
-                "lifts of " + lifts + " sheets: in order, covers by themselves, paper, board and film apart, within "
-                        + LiftMaker.limits(block.leaves(), punch::limit) + " (" + punch.source()
-                        + "); the machine's manual prevails");
+        because.add(new Reason.Lifts(lifts, LiftMaker.limits(block.leaves(), punch::limit), punch.source()));
         boolean looped = job.binding() == Method.WIRE || job.binding() == Method.COMB;
         return new Plan(
                 job.binding(),
@@ -223,33 +212,26 @@ public final class Planner {
     private @Nullable Length closer(@Nullable Element element) {
         ElementSizes sizes = punch.elements();
         if (element != null && sizes != null) {
-            reason(
-                    Topic.CLOSER,
-                    "the closer of the punch " + punch.id() + " takes " + sizes.text()
-                            + (sizes.takes(element.size()) ? "" : ", which the element is not"));
+            because.add(new Reason.CloserTakes(punch.id(), sizes, sizes.takes(element.size())));
         }
         if (job.binding() != Method.WIRE || element == null) {
             return null;
         }
-        reason(Topic.CLOSER, "closer at the element's nominal " + element.name() + " (common practice, no source)");
+        because.add(new Reason.CloserNominal(element));
         return element.size();
-    }
-
-    private void reason(Topic topic, String text) {
-        because.add(new Reason(topic, text));
     }
 
     private Length bindingMargin(Length centre) {
         Length own = job.bindingMargin();
         if (own != null) {
-            reason(Topic.MARGIN, "binding margin " + own.inMm() + " as the job says");
+            because.add(new Reason.MarginAsked(own));
             return own;
         }
         boolean wire = pattern.method() == Method.WIRE;
         Limits.Limit limit = wire ? Limits.wireMargin(pattern.pitchName()) : Limits.MARGIN_BEYOND_HOLES;
         Length margin =
                 wire ? limit.value() : centre.plus(pattern.holeAcross().half()).plus(limit.value());
-        reason(Topic.MARGIN, "binding margin " + margin.inMm() + " at " + pattern.pitchName() + ": " + limit.source());
+        because.add(new Reason.MarginOfPitch(margin, pattern.pitchName(), limit.source()));
         return margin;
     }
 }

@@ -8,12 +8,13 @@ import io.bindprep.job.Job;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.BindingErrors;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /** Which pattern on which punch: the job's own, else by the method and the stack. */
-record PunchChoice(Pattern pattern, Punch punch, String because) {
+record PunchChoice(Pattern pattern, Punch punch, Reason because) {
     private static final List<Length> US_EDGES =
             List.of(Length.ofInch(11, 1), Length.ofInch(14, 1), Length.ofInch(17, 1));
 
@@ -23,21 +24,14 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
             Punch punch = job.catalogue()
                     .punches()
                     .byId(named)
-                    .orElseThrow(() -> new SettingException(
-                            "punch",
-                            named,
-                            "no punch \"" + named + "\" is known",
-                            "name one of the known punches, or a punch file that ends in .yaml, .yml or .json",
-                            punchesFor(job)));
+                    .orElseThrow(() -> BindingErrors.noPunch(named, punchesFor(job)));
             return of(job, punch);
         }
         String pitch = job.pitch();
         if (pitch != null) {
             Pattern pattern = forced(job, pitch);
             return new PunchChoice(
-                    pattern,
-                    job.catalogue().punches().generic(pattern),
-                    "pitch " + pattern.pitchName() + " as the job says");
+                    pattern, job.catalogue().punches().generic(pattern), new Reason.PitchAsked(pattern.pitchName()));
         }
         return chosen(job, stack, edge);
     }
@@ -45,12 +39,7 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
     static PunchChoice of(Job job, Punch punch) throws SettingException {
         Pattern pattern = job.catalogue().patterns().byId(punch.pattern()).orElseThrow();
         if (pattern.method() != job.binding()) {
-            throw new SettingException(
-                    "punch",
-                    punch.id(),
-                    "the punch " + punch.id() + " cuts " + pattern.id() + ", which is not for " + word(job.binding()),
-                    "name a punch for " + word(job.binding()) + ", or change the binding",
-                    punchesFor(job));
+            throw BindingErrors.punchOfOtherMethod(punch.id(), pattern.id(), word(job.binding()), punchesFor(job));
         }
         String pitch = job.pitch();
         if (pitch != null) {
@@ -59,16 +48,10 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
                     ? asked.id().equals(pattern.id())
                     : asked.pitchName().equals(pattern.pitchName());
             if (!same) {
-                throw new SettingException(
-                        "punch",
-                        punch.id(),
-                        "the punch " + punch.id() + " cuts " + pattern.id() + ", the job's pitch is " + pitch,
-                        "name a punch of that pitch, or leave one of the two out",
-                        punchesFor(job));
+                throw BindingErrors.punchOfOtherPitch(punch.id(), pattern.id(), pitch, punchesFor(job));
             }
         }
-        return new PunchChoice(
-                pattern, punch, "pitch " + pattern.pitchName() + ", which the punch " + punch.id() + " cuts");
+        return new PunchChoice(pattern, punch, new Reason.PitchOfPunch(pattern.pitchName(), punch.id()));
     }
 
     /** The other pitch that a method is bound at, on its generic punch; empty where it has no other. */
@@ -83,52 +66,39 @@ record PunchChoice(Pattern pattern, Punch punch, String because) {
                 .patterns()
                 .find(job.binding(), pitch)
                 .map(p -> new PunchChoice(
-                        p, job.catalogue().punches().generic(p), "pitch " + p.pitchName() + " to compare with"));
+                        p, job.catalogue().punches().generic(p), new Reason.PitchCompared(p.pitchName())));
     }
 
     private static Pattern forced(Job job, String pitch) throws SettingException {
         Method method = job.binding();
         Patterns patterns = job.catalogue().patterns();
         return patterns.find(method, pitch)
-                .orElseThrow(() -> new SettingException(
-                        "pitch",
-                        pitch,
-                        "no pitch or pattern \"" + pitch + "\" is known for " + word(method),
-                        "use one of the known ones or leave it out",
-                        patterns.known(method)));
+                .orElseThrow(() -> BindingErrors.noPitch(pitch, word(method), patterns.known(method)));
     }
 
     private static PunchChoice chosen(Job job, Stack stack, Length edge) {
         String id;
-        String because;
+        Reason because;
         switch (job.binding()) {
             case WIRE -> {
                 Pattern fine = pattern(job, "W3_1i-square-0t");
                 Sizing sizing = Sizing.of(job, fine, Length.ZERO, null);
                 boolean thin = sizing.smallest(sizing.decides(stack)).isPresent();
                 id = thin ? fine.id() : "W2_1i-square-0t";
-                because = "pitch " + (thin ? "3:1" : "2:1") + ": the stack of "
-                        + sizing.decides(stack).inMm() + (thin ? " goes" : " does not go")
-                        + " on the largest 3:1 wire of 9/16 in (common practice, no source)";
+                because = new Reason.PitchByStack(sizing.decides(stack), thin);
             }
             case COMB -> {
                 id = "P16_9i-rect-0t";
-                because = "pitch 9/16 in: the comb of XJDF 2.2 F.9 and RFC 3806";
+                because = new Reason.CombPitch();
             }
             case COIL -> {
                 id = "C4_1i-round";
-                because =
-                        "pitch 4:1: usual for coil (Printing Impressions, Feb 2005); hole and centre are common practice,"
-                                + " no source";
+                because = new Reason.CoilPitch();
             }
             default -> {
                 boolean us = US_EDGES.stream().anyMatch(e -> e.minus(edge).abs().compareTo(Limits.CUT.value()) <= 0);
                 id = us ? "R3i-US" : "R2m-ISO";
-                because = us
-                        ? "three rings R3i-US (XJDF 2.2 F.3): the binding edge of " + edge.inMm()
-                                + " is that of a US sheet"
-                        : "two rings R2m-ISO (ISO 838:1974): the binding edge of " + edge.inMm()
-                                + " is not that of a US sheet";
+                because = new Reason.RingsByEdge(edge, us);
             }
         }
         Pattern pattern = pattern(job, id);

@@ -1,10 +1,10 @@
 package io.bindprep.binding;
 
-import io.bindprep.binding.Reason.Topic;
+import io.bindprep.binding.Reason.ToleranceMeasured.Base;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Job;
 import io.bindprep.unit.Length;
-import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +24,7 @@ final class PunchingTolerance {
      *
      * @param open what the measuring of the punch leaves open at worst
      */
-    static Length of(Job job, Punch punch, Length open, BiConsumer<Topic, String> because) {
+    static Length of(Job job, Punch punch, Length open, Consumer<Reason> because) {
         Length asked = job.punchingTolerance();
         Length stated = punch.punchingTolerance();
         if (punch.measured() != null) {
@@ -34,28 +34,18 @@ final class PunchingTolerance {
             return asked;
         }
         because.accept(
-                Topic.MARGIN,
-                stated != null
-                        ? "punching tolerance " + stated.inMm() + " as the punch " + punch.id() + " was measured"
-                        : "punching tolerance " + USUAL.inMm()
-                                + " either way, as nobody measured the punch (our own, no source)");
+                stated != null ? new Reason.ToleranceStated(stated, punch.id()) : new Reason.ToleranceUsual(USUAL));
         return stated != null ? stated : USUAL;
     }
 
     private static Length measured(
-            @Nullable Length asked, @Nullable Length stated, Length open, BiConsumer<Topic, String> because) {
+            @Nullable Length asked, @Nullable Length stated, Length open, Consumer<Reason> because) {
         Length own = stated == null ? open : stated.plus(open);
         Length base = asked != null ? asked : stated != null ? own : USUAL;
         boolean widened = own.compareTo(base) >= 0;
-        String why = "the " + open.inMm() + " that the measuring of the punch leaves open at worst"
-                + (stated == null ? "" : " on top of the " + stated.inMm() + " of its file");
-        because.accept(
-                Topic.MARGIN,
-                widened
-                        ? "punching tolerance " + own.inMm() + ": " + why
-                        : "punching tolerance " + base.inMm()
-                                + (asked != null ? " as the job says" : " (our own, no source)") + ", more than "
-                                + why);
-        return widened ? own : base;
+        Base ground = widened ? Base.MEASURED : asked != null ? Base.JOB : Base.USUAL;
+        Length tolerance = widened ? own : base;
+        because.accept(new Reason.ToleranceMeasured(tolerance, open, stated, ground));
+        return tolerance;
     }
 }

@@ -1,7 +1,6 @@
 package io.bindprep.sheet;
 
 import io.bindprep.binding.Plan;
-import io.bindprep.binding.Reason;
 import io.bindprep.check.Finding;
 import io.bindprep.check.Outcome;
 import io.bindprep.check.Report;
@@ -10,6 +9,7 @@ import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
 import io.bindprep.report.json.JsonReport;
 import io.bindprep.report.words.JobNumbers;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.report.words.VerdictSentence;
 import io.bindprep.run.BookPart;
 import io.bindprep.run.Caution;
@@ -60,7 +60,7 @@ public record JobSheet(
         List<List<String>> materials,
         List<Step> steps,
         List<Caution> cautions,
-        List<Reason> reasons,
+        List<String> reasons,
         String digest,
         String jobId,
         String code) {
@@ -110,7 +110,7 @@ public record JobSheet(
                 materials(report.run().materials()),
                 report.run().steps(),
                 cautions(report),
-                report.plan().because(),
+                report.plan().because().stream().map(Sentences::of).toList(),
                 digest,
                 jobId,
                 "bind-prep " + (checked ? "sha256=" + digest + " " : "plan ") + "job=" + jobId);

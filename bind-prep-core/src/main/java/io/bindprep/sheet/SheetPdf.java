@@ -1,6 +1,5 @@
 package io.bindprep.sheet;
 
-import io.bindprep.binding.Reason;
 import io.bindprep.paint.Ink;
 import io.bindprep.paint.PaintedPdf;
 import io.bindprep.paint.Type;
@@ -292,8 +291,8 @@ public final class SheetPdf {
 
     private void reasons() throws IOException {
         flow.heading(bold, "Why", 6);
-        for (Reason reason : sheet.reasons()) {
-            flow.paragraph(plain, 6.2, 0, reason.text() + ".");
+        for (String reason : sheet.reasons()) {
+            flow.paragraph(plain, 6.2, 0, reason + ".");
         }
     }
 }

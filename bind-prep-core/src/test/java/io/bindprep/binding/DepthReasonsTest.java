@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.bindprep.binding.Depth.Decider;
 import io.bindprep.catalogue.Method;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.unit.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -33,7 +34,7 @@ class DepthReasonsTest {
     private static String why(Plan plan) {
         List<String> texts = plan.because().stream()
                 .filter(r -> r.topic() == Reason.Topic.DEPTH)
-                .map(Reason::text)
+                .map(Sentences::of)
                 .toList();
         assertThat(texts).hasSize(1);
         return texts.get(0);

@@ -21,6 +21,7 @@ import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.paper.Stack;
 import io.bindprep.problem.SettingException;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.table.NamedText;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
@@ -165,7 +166,7 @@ class DepthTest {
         PageCount unchecked = new PageCount(0, 0, 4);
         Plan plan = choices.settle(List.of(unchecked, unchecked, unchecked)).plan();
         assertThat(plan.because())
-                .extracting(Reason::text)
+                .extracting(Sentences::of)
                 .anyMatch(t -> t.contains("of 4 that could not be read whole"));
     }
 
@@ -265,7 +266,7 @@ class DepthTest {
         Plan thick = job.plan(80, A4, own);
         assertThat(thick.element().name()).isEqualTo("1/2 in");
         assertThat(thick.closerTakes()).isEqualTo(own.elements());
-        assertThat(thick.because()).extracting(Reason::text).anyMatch(t -> t.contains("which the element is not"));
+        assertThat(thick.because()).extracting(Sentences::of).anyMatch(t -> t.contains("which the element is not"));
         assertThat(job.plan(10, A4).punchingTolerance()).isEqualTo(Length.ofMm(1));
         assertThat(job.punchingTolerance(Length.ofMm(2)).plan(10, A4, own).punchingTolerance())
                 .isEqualTo(Length.ofMm(2));

@@ -9,6 +9,7 @@ import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.Method;
 import io.bindprep.paper.Stack;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.table.NamedText;
 import io.bindprep.table.OwnTables;
 import io.bindprep.unit.Length;
@@ -25,7 +26,7 @@ class ElementReasonsTest {
     private static List<String> reasons(Plan plan, Topic topic) {
         return plan.because().stream()
                 .filter(r -> r.topic() == topic)
-                .map(Reason::text)
+                .map(Sentences::of)
                 .toList();
     }
 
@@ -95,12 +96,11 @@ class ElementReasonsTest {
         Fixtures job = Fixtures.of(Method.RINGS);
         Sizing sizing = new Sizing(
                 shop.elements(), shop.patterns().byId("x").orElseThrow(), NONE, false, Length.ofMm(10), null);
-        List<String> said = new ArrayList<>();
-        ElementChoice chosen = new ElementPlanner(
-                        job.job(), job.block(3), job.stack(3), sizing, (topic, text) -> said.add(topic + " " + text))
-                .choose();
+        List<Reason> said = new ArrayList<>();
+        ElementChoice chosen = new ElementPlanner(job.job(), job.block(3), job.stack(3), sizing, said::add).choose();
         assertThat(chosen).isEqualTo(new ElementChoice(null, null, false, false, List.of(), null));
-        assertThat(said).containsExactly("ELEMENT no element: no sizes are known for x");
+        assertThat(said).containsExactly(new Reason.NoSizes("x"));
+        assertThat(said).extracting(Sentences::of).containsExactly("no element: no sizes are known for x");
     }
 
     @Test

@@ -18,6 +18,7 @@ import io.bindprep.job.Supply;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
 import io.bindprep.paper.Stock;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.unit.Length;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -43,7 +44,7 @@ record Fixtures(
     static List<String> reasons(Plan plan, Reason.Topic topic) {
         return plan.because().stream()
                 .filter(r -> r.topic() == topic)
-                .map(Reason::text)
+                .map(Sentences::of)
                 .toList();
     }
 

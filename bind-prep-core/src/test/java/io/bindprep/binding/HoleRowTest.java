@@ -11,6 +11,7 @@ import io.bindprep.catalogue.Method;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Patterns;
 import io.bindprep.catalogue.Punch;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.table.NamedText;
 import io.bindprep.table.OwnTables;
 import io.bindprep.unit.Length;
@@ -148,7 +149,7 @@ class HoleRowTest {
         Plan plan = Fixtures.of(Method.WIRE).plan(42, A4, own);
         assertThat(plan.row()).isEqualTo(row);
         assertThat(plan.because())
-                .extracting(Reason::text)
+                .extracting(Sentences::of)
                 .anyMatch(b -> b.contains("[35]") && b.contains("cannot be pulled"));
     }
 

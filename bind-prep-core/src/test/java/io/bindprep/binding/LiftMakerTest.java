@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.bindprep.block.Leaf;
 import io.bindprep.catalogue.LiftLimit;
 import io.bindprep.paper.Stock;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.unit.Length;
 import java.math.BigDecimal;
 import java.util.Arrays;
@@ -86,7 +87,8 @@ class LiftMakerTest {
                 Stock.Kind.FILM,
                 new LiftLimit(Length.ofInch(1, 64), null));
         assertThat(LiftMaker.lifts(leaves, limits::get)).containsExactly(1, 1, 1);
-        assertThat(LiftMaker.limits(leaves, limits::get))
-                .isEqualTo("1 mm of paper, 1.5 mm and 2 sheets of board, 0.4 mm of film");
+        List<Reason.KindLimit> kinds = LiftMaker.limits(leaves, limits::get);
+        assertThat(Sentences.of(new Reason.Lifts(List.of(1, 1, 1), kinds, "invented")))
+                .contains("within 1 mm of paper, 1.5 mm and 2 sheets of board, 0.4 mm of film (invented)");
     }
 }

@@ -13,6 +13,7 @@ import io.bindprep.catalogue.LiftLimit;
 import io.bindprep.catalogue.Method;
 import io.bindprep.paper.Stock;
 import io.bindprep.problem.SettingException;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.unit.Length;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -45,7 +46,7 @@ class PlannerTest {
         assertThat(plan.lifts()).containsExactly(14, 14, 14);
         assertThat(plan.punchingTolerance()).isEqualTo(Length.ofMm(1));
         assertThat(plan.chosen().straddles()).isEmpty();
-        assertThat(String.join("\n", plan.because().stream().map(Reason::text).toList()))
+        assertThat(String.join("\n", plan.because().stream().map(Sentences::of).toList()))
                 .contains(
                         "pitch 3:1",
                         "element 5/16 in",
@@ -86,7 +87,7 @@ class PlannerTest {
         assertThat(none.element()).isNull();
         assertThat(none.closer()).isNull();
         assertThat(none.because())
-                .extracting(Reason::text)
+                .extracting(Sentences::of)
                 .anyMatch(b -> b.contains("no element") && b.contains("1-1/4 in"));
     }
 
@@ -108,7 +109,7 @@ class PlannerTest {
         assertThat(plan.chosen().straddles().stream().map(Element::name).toList())
                 .containsExactly("1/2 in", "9/16 in");
         assertThat(plan.element()).isEqualTo(plan.chosen().straddles().get(1));
-        assertThat(plan.because()).extracting(Reason::text).anyMatch(b -> b.contains("measure a pack"));
+        assertThat(plan.because()).extracting(Sentences::of).anyMatch(b -> b.contains("measure a pack"));
     }
 
     @ParameterizedTest
@@ -202,7 +203,7 @@ class PlannerTest {
         for (int mm : new int[] {8, 500}) {
             Plan plan = Fixtures.of(Method.WIRE).plan(42, Length.ofMm(mm));
             assertThat(plan.row().holes()).isEmpty();
-            assertThat(plan.because()).extracting(Reason::text).anyMatch(b -> b.startsWith("no hole row"));
+            assertThat(plan.because()).extracting(Sentences::of).anyMatch(b -> b.startsWith("no hole row"));
         }
     }
 

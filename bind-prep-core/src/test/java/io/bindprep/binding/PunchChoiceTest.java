@@ -13,6 +13,7 @@ import io.bindprep.catalogue.Method;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.problem.SettingException;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.unit.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -26,7 +27,7 @@ class PunchChoiceTest {
     private static List<String> reasons(Plan plan, Topic topic) {
         return plan.because().stream()
                 .filter(r -> r.topic() == topic)
-                .map(Reason::text)
+                .map(Sentences::of)
                 .toList();
     }
 

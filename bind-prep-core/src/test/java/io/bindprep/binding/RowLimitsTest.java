@@ -12,6 +12,7 @@ import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Hanger;
 import io.bindprep.problem.SettingException;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.table.NamedText;
 import io.bindprep.table.OwnTables;
 import io.bindprep.unit.Length;
@@ -364,7 +365,7 @@ class RowLimitsTest {
             Pattern pattern = shop.patterns().byId(id).orElseThrow();
             Punch punch = shop.punches().generic(pattern);
             RowPlanner planner = new RowPlanner(
-                    Fixtures.of(Method.RINGS).job(), pattern, punch, A4, (topic, text) -> said.add(text));
+                    Fixtures.of(Method.RINGS).job(), pattern, punch, A4, reason -> said.add(Sentences.of(reason)));
             Skew skew = planner.skew(planner.row(), pattern.centre(), Length.ofMm(1));
             assertThat(skew == null ? null : skew.rise()).isEqualTo(id.equals("narrow") ? Length.ZERO : null);
         }

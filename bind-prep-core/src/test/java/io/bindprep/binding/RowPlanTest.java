@@ -12,6 +12,7 @@ import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Hanger;
 import io.bindprep.problem.SettingException;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.table.NamedText;
 import io.bindprep.table.OwnTables;
 import io.bindprep.unit.Length;
@@ -65,7 +66,7 @@ class RowPlanTest {
         assertThat(wide.loops()).isEqualTo(16);
         assertThat(wide.because())
                 .filteredOn(r -> r.topic() == Reason.Topic.HANGER)
-                .extracting(Reason::text)
+                .extracting(Sentences::of)
                 .singleElement()
                 .asString()
                 .contains("90 mm", "7 holes", "two pieces, of 8 and 8");
@@ -97,7 +98,7 @@ class RowPlanTest {
                 .hanger(NINETY)
                 .plan(10, A4, punch("W3_1i-square-0t", 36, "", "12-20 35 36", "3/16 in"));
         assertThat(plan.row().gap().fixedPins()).containsExactly(21, 22, 23);
-        assertThat(plan.because()).extracting(Reason::text).anyMatch(t -> t.contains("[21, 22, 23]"));
+        assertThat(plan.because()).extracting(Sentences::of).anyMatch(t -> t.contains("[21, 22, 23]"));
         // three more holes on the right than on the left: a leaf turned over would not match
         assertThat(plan.sameEndToGuide()).isTrue();
     }
@@ -161,7 +162,7 @@ class RowPlanTest {
         assertThat(strict.sameEndToGuide()).isTrue();
         assertThat(strict.because())
                 .filteredOn(r -> r.topic() == Reason.Topic.FEED)
-                .extracting(Reason::text)
+                .extracting(Sentences::of)
                 .singleElement()
                 .asString()
                 .contains("same end to the side guide", "0.67 mm");

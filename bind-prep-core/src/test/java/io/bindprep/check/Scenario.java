@@ -507,6 +507,6 @@ public final class Scenario {
                 bindingMargin,
                 Length.ofMm(1),
                 new Skew(Length.ofMm("2.7"), Length.ofMm("279.4"), Length.ofMm("1.2"), "common practice, no source"),
-                List.of(new Reason(Reason.Topic.PITCH, "invented")));
+                List.of(new Reason.PitchAsked("3:1")));
     }
 }

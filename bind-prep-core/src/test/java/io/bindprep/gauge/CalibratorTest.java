@@ -11,6 +11,7 @@ import io.bindprep.catalogue.MeasuredErrors;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Job;
 import io.bindprep.problem.SettingException;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.unit.Length;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -125,7 +126,7 @@ class CalibratorTest {
         // less is open than the 1 mm that holds where nobody says
         assertThat(plan.punchingTolerance()).isEqualTo(Length.ofMm(1));
         assertThat(plan.because())
-                .extracting(Reason::text)
+                .extracting(Sentences::of)
                 .anyMatch(t -> t.contains("pin 1 stands 0.3 mm too far from the fixed guide"))
                 .anyMatch(t -> t.contains("measured 0.3 mm shorter than the 279.4 mm"))
                 .anyMatch(t -> t.contains("more than the 0.6 mm that the measuring of the punch leaves open"));
@@ -140,7 +141,7 @@ class CalibratorTest {
         assertThat(plan.row().guideOff()).isEqualTo(Length.ofMm("0.3"));
         assertThat(plan.because())
                 .filteredOn(r -> r.topic() == Reason.Topic.FEED)
-                .extracting(Reason::text)
+                .extracting(Sentences::of)
                 .anyMatch(t -> t.contains("would come to 8.5 mm by the guide's own scale"));
     }
 

@@ -8,6 +8,7 @@ import io.bindprep.marks.Verdict;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.report.words.JobNumbers;
 import io.bindprep.report.words.SafetyLine;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.report.words.VerdictSentence;
 import io.bindprep.wording.Counted;
 import java.util.ArrayList;
@@ -73,7 +74,7 @@ public record ReportView(
             }
         }
         List<String> because = new ArrayList<>(r.stack().because());
-        r.plan().because().forEach(reason -> because.add(reason.text()));
+        r.plan().because().forEach(reason -> because.add(Sentences.of(reason)));
         return new ReportView(
                 Texts.clean(r.document().file()),
                 r.document().sha256(),

@@ -5,10 +5,10 @@ import io.bindprep.binding.Gap;
 import io.bindprep.binding.HoleRow;
 import io.bindprep.binding.PackMeasure;
 import io.bindprep.binding.Plan;
-import io.bindprep.binding.Reason;
 import io.bindprep.binding.Skew;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.Method;
+import io.bindprep.report.words.Sentences;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -230,6 +230,6 @@ record JsonPlan(
                 Json.mm(plan.holeZone()),
                 plan.chosen().straddles().stream().map(Element::name).toList(),
                 Pack.of(plan.chosen().measure()),
-                plan.because().stream().map(Reason::text).toList());
+                plan.because().stream().map(Sentences::of).toList());
     }
 }
