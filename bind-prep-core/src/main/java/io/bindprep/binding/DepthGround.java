@@ -62,7 +62,11 @@ public sealed interface DepthGround {
      * @param atMost whether that is the thickest likely one; else the nominal one
      */
     record Turns(
-            Length outside, @Nullable Length below, @Nullable Length size, Length stack, boolean atMost) {}
+            Length outside,
+            @Nullable Length below,
+            @Nullable Length size,
+            Length stack,
+            boolean atMost) {}
 
     /**
      * Effect of the settings on the content.
