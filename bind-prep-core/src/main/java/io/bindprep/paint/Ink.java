@@ -81,9 +81,11 @@ public final class Ink {
     /** Settable text on its base line. */
     public void text(Type type, double points, double x, double baseline, String settable) throws IOException {
         out.beginText();
-        out.setFont(type.font(), (float) points);
         out.newLineAtOffset(pt(x), up(baseline));
-        out.showText(settable);
+        for (Type.Run run : type.runs(settable)) {
+            out.setFont(run.font(), (float) points);
+            out.showText(run.text());
+        }
         out.endText();
     }
 

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PaintedPdf implements Closeable {
     private final PDDocument document = new PDDocument();
+    private final AnyScript others = new AnyScript();
     private final Type plain;
     private final Type bold;
     private @Nullable PDPageContentStream stream;
@@ -28,8 +29,8 @@ public final class PaintedPdf implements Closeable {
      * @throws IOException where the typefaces cannot be read
      */
     public PaintedPdf() throws IOException {
-        plain = Type.load(document, "Roboto-Regular.ttf");
-        bold = Type.load(document, "Roboto-Bold.ttf");
+        plain = Type.load(document, "Roboto-Regular.ttf", others);
+        bold = Type.load(document, "Roboto-Bold.ttf", others);
     }
 
     /** The typeface for text. */
@@ -87,17 +88,18 @@ public final class PaintedPdf implements Closeable {
     /**
      * Writes the document; the stream stays open.
      *
-     * @param title what viewers show as its name; what cannot be set is replaced
+     * @param title what viewers show as its name; controls are left out
      * @throws IOException where the stream cannot be written
      */
     public void save(String title, OutputStream out) throws IOException {
         finishPage();
-        document.getDocumentInformation().setTitle(plain.settable(title));
+        document.getDocumentInformation().setTitle(title.replaceAll("[\\p{Cntrl}\\p{Cf}]", " "));
         document.getDocumentCatalog().setLanguage("en");
         PDViewerPreferences viewer = new PDViewerPreferences(new COSDictionary());
         viewer.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
         viewer.setDisplayDocTitle(true);
         document.getDocumentCatalog().setViewerPreferences(viewer);
+        others.finish();
         // else the id would hold the time of day
         document.setDocumentId(0L);
         document.save(out);

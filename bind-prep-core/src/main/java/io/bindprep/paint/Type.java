@@ -2,48 +2,65 @@ package io.bindprep.paint;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
-/** A typeface embedded in one document: its widths, and lines that fit. */
+/** A typeface embedded in one document, with Unifont for what it lacks: widths, and lines that fit. */
 public final class Type {
-    /** Stand-in for a character that the typeface lacks. */
-    private static final int MISSING = '?';
-
     private final PDType0Font font;
+    private final AnyScript others;
     private final Map<Integer, Double> widths = new HashMap<>();
 
-    private Type(PDType0Font font) {
+    private Type(PDType0Font font, AnyScript others) {
         this.font = font;
+        this.others = others;
     }
 
-    static Type load(PDDocument document, String resource) throws IOException {
+    static Type load(PDDocument document, String resource, AnyScript others) throws IOException {
         try (InputStream in = Type.class.getResourceAsStream(resource)) {
             if (in == null) {
                 throw new IllegalStateException("the typeface " + resource + " is not in the jar");
             }
-            return new Type(PDType0Font.load(document, in, true));
+            return new Type(PDType0Font.load(document, in, true), others);
         }
     }
 
-    PDType0Font font() {
-        return font;
+    /** A stretch of text in one font. */
+    record Run(PDFont font, String text) {}
+
+    /** The settable text from left to right. */
+    List<Run> runs(String settable) throws IOException {
+        List<Run> runs = new ArrayList<>();
+        PDFont now = font;
+        StringBuilder text = new StringBuilder();
+        for (int c : VisualOrder.of(settable).codePoints().toArray()) {
+            PDFont next = known(c) ? font : others.font(c);
+            if (next != now && !text.isEmpty()) {
+                runs.add(new Run(now, text.toString()));
+                text.setLength(0);
+            }
+            now = next;
+            text.appendCodePoint(c);
+        }
+        runs.add(new Run(now, text.toString()));
+        return runs;
     }
 
-    /** The text with what cannot be set replaced: control and direction marks come from file names and bookmarks. */
+    /** The text in characters that can be drawn; what no typeface has is named by its code point. */
     public String settable(String text) {
-        StringBuilder clean = new StringBuilder();
-        text.codePoints().forEach(c -> clean.appendCodePoint(known(c) ? c : MISSING));
-        return clean.toString();
+        boolean plain = text.codePoints().allMatch(this::known) && Normalizer.isNormalized(text, Normalizer.Form.NFC);
+        return plain ? text : others.settable(text, this::known);
     }
 
     private boolean known(int codePoint) {
         int kind = Character.getType(codePoint);
-        return kind != Character.CONTROL && kind != Character.FORMAT && width(codePoint) >= 0;
+        return kind != Character.CONTROL && kind != Character.FORMAT && ownWidth(codePoint) >= 0;
     }
 
     /** A number and its unit stay on one line. */
@@ -52,6 +69,11 @@ public final class Type {
     }
 
     private double width(int codePoint) {
+        double own = ownWidth(codePoint);
+        return own >= 0 ? own : others.width(codePoint);
+    }
+
+    private double ownWidth(int codePoint) {
         return widths.computeIfAbsent(codePoint, c -> {
             try {
                 return (double) font.getStringWidth(Character.toString(c));
