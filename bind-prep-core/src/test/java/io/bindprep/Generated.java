@@ -12,6 +12,11 @@ public final class Generated {
 
     private Generated() {}
 
+    /** The file as it is in the repository. */
+    public static String read(String path) throws IOException {
+        return Files.readString(Path.of(System.getProperty("bindprep.root")).resolve(path));
+    }
+
     /** Holds the file, by its path in the repository, against what it should be; both end their lines with a line feed. */
     public static void compare(String path, String content) throws IOException {
         Path file = Path.of(System.getProperty("bindprep.root")).resolve(path);

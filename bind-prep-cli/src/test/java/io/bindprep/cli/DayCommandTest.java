@@ -113,4 +113,35 @@ class DayCommandTest {
         assertThat(temp.resolve("handbook.pdf")).hasBinaryContent(before);
         assertThat(Cli.run("day", day.toString(), "-o", day.toString()).exit()).isEqualTo(2);
     }
+
+    /** locked.pdf opens with the first line of password.txt (fixtures/README.md). */
+    @Test
+    void encryptedPdfsTakeAPassword() throws Exception {
+        Files.copy(Cli.ROOT.resolve("fixtures/locked.pdf"), temp.resolve("locked.pdf"));
+        Files.copy(Cli.ROOT.resolve("fixtures/password.txt"), temp.resolve("password.txt"));
+        String locked = temp.resolve("locked.pdf").toString();
+        assertThat(Cli.run("day", locked).exit()).isEqualTo(3);
+        Path password = temp.resolve("password.txt");
+        assertThat(Cli.run("day", locked, "--password-file", password.toString())
+                        .exit())
+                .isIn(0, 1);
+        Files.writeString(day, "jobs: [{pdf: locked.pdf, password-file: password.txt}]");
+        Cli run = Cli.run("day", day.toString());
+        assertThat(run.exit()).as(run.err()).isIn(0, 1);
+        assertThat(run.out()).contains("locked: ");
+        assertThat(Cli.run("day", day.toString(), "-o", password.toString()).exit())
+                .isEqualTo(2);
+        Files.writeString(day, "jobs: [{leaves: 3, trim: a4, password-file: password.txt}]");
+        assertThat(Cli.run("day", day.toString()).err()).contains("no PDF is given that it could open");
+    }
+
+    @Test
+    void aSpoolIsCountedWhereTheShopSaysWhatItHolds() throws Exception {
+        Files.writeString(day, "jobs: [{name: A, leaves: 10, trim: a4, copies: 100, overs: none}]");
+        Path rates = Files.writeString(temp.resolve("rates.yaml"), "loops-per-spool: {wire 3/16 in: 2000}\n");
+        // by hand: 34 loops on A4 (German Wikipedia "Drahtkammbindung"), 3400 for 100 copies, two spools of 2000
+        assertThat(Cli.run("day", day.toString(), "--rates", rates.toString()).out())
+                .contains("100 pieces, 3400 loops, 2 spools of 2000");
+        assertThat(Cli.run("day", day.toString()).out()).contains("100 pieces, 3400 loops\n");
+    }
 }

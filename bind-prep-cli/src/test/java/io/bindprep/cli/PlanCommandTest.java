@@ -57,4 +57,56 @@ class PlanCommandTest {
         assertThat(run.exit()).isEqualTo(2);
         assertThat(Files.readString(job)).isEqualTo("{\"trim\": \"a4\"}");
     }
+
+    @Test
+    void aTicketWithoutAPdfAndNoReportOfOne() throws Exception {
+        Path ticket = temp.resolve("job.xjdf");
+        assertThat(Cli.run("plan", "--leaves", "60", "--trim", "a4", "-o", ticket.toString())
+                        .exit())
+                .isZero();
+        assertThat(Files.readString(ticket))
+                .contains("<XJDF", "HoleMakingParams")
+                .doesNotContain("FileSpec");
+        Cli sarif = Cli.run(
+                "plan",
+                "--leaves",
+                "60",
+                "--trim",
+                "a4",
+                "-o",
+                temp.resolve("a.sarif").toString());
+        assertThat(sarif.exit()).isEqualTo(2);
+        assertThat(sarif.err()).contains("is not a format of this file", ".xjdf");
+    }
+
+    /** By hand: 60 leaves of 20 lb bond, 20 in a lift of 1.9 mm (common practice, no source), are 3 strokes at 10 a minute. */
+    @Test
+    void ratesQuoteOneJob() throws Exception {
+        Path rates = Files.writeString(temp.resolve("rates.yaml"), "strokes-per-minute: 10\n");
+        Cli run = Cli.run("plan", "--leaves", "60", "--trim", "a4", "--rates", rates.toString());
+        assertThat(run.exit()).as(run.err()).isZero();
+        assertThat(run.out()).contains("Time and cost", "Strokes | 3 | 10 | 0.3 min", "Total time, at least");
+        assertThat(Cli.run("plan", "--leaves", "60", "--trim", "a4", "--rates", rates.toString(), "--format", "json")
+                        .err())
+                .contains("holds no quote");
+        assertThat(Cli.run(
+                                "plan",
+                                "--leaves",
+                                "60",
+                                "--trim",
+                                "a4",
+                                "--rates",
+                                rates.toString(),
+                                "-o",
+                                rates.toString())
+                        .exit())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void errorsSpeakOfNoPdf() {
+        Cli run = Cli.run("plan", "--pages", "20", "--trim", "a4", "--inserts", "30-31 on index-110");
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("pages 1-20").doesNotContain("PDF");
+    }
 }

@@ -30,8 +30,8 @@ public final class BlockBuilder {
     /**
      * The leaves of one copy.
      *
-     * @param pages how many pages the PDF has, at least 1
-     * @throws SettingException where covers or inserts do not go with the pages that the PDF has
+     * @param pages how many pages there are, at least 1
+     * @throws SettingException where covers or inserts do not go with the pages that there are
      */
     public static Block build(Job job, int pages) throws SettingException {
         if (pages < 1) {
@@ -128,7 +128,7 @@ public final class BlockBuilder {
         return new SettingException(
                 key,
                 value,
-                why + "; " + value + " was given and the PDF has " + (pages == 1 ? "1 page" : "pages 1-" + pages),
+                why + "; " + value + " was given, and there " + (pages == 1 ? "is 1 page" : "are pages 1-" + pages),
                 "correct the page range or leave it out",
                 List.of());
     }

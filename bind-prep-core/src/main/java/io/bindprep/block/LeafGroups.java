@@ -138,7 +138,7 @@ final class LeafGroups {
 
     private void inPdf(String key, PageRange range) throws SettingException {
         if (range.first() < 1 || range.last() > pages || range.count() < 1) {
-            throw wrong(key, range, "these pages must be among those of the PDF, first to last");
+            throw wrong(key, range, "these pages must be among those that there are, first to last");
         }
     }
 

@@ -63,7 +63,7 @@ public final class DayPlanner {
         long strokes =
                 punched.stream().mapToLong(j -> j.report().run().strokes()).sum();
         boolean least = new HashSet<>(ready.stream().map(Ready::ends).toList()).size() <= DayOrder.EXACT;
-        Supplies supplies = SupplyCount.of(punched);
+        Supplies supplies = SupplyCount.of(punched, rates);
         Quote quote = rates == null || list.isEmpty() ? null : QuoteMaker.quote(rates, list, changes, supplies);
         return new Day(list, heldBack, changes, changes(ready), least, supplies, strokes, quote);
     }

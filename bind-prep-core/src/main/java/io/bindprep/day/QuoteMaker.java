@@ -79,9 +79,8 @@ final class QuoteMaker {
             line(money, (sheets.cover() ? "Covers " : "Sheets ") + sized, sheets.total(), price, key);
         }
         for (Supplies.Pieces pieces : supplies.elements()) {
-            String name = pieces.method().name().toLowerCase(Locale.ROOT) + " " + pieces.name();
-            Amount price = rates.pricePerElement().get(name);
-            line(money, name, pieces.total(), price, RateKeys.ELEMENTS);
+            Amount price = rates.pricePerElement().get(pieces.key());
+            line(money, pieces.key(), pieces.total(), price, RateKeys.ELEMENTS);
         }
     }
 

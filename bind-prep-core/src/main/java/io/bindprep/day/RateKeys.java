@@ -13,8 +13,9 @@ final class RateKeys {
     static final String SHEETS = "price-per-sheet";
     static final String COVERS = "price-per-cover";
     static final String ELEMENTS = "price-per-element";
+    static final String SPOOL = "loops-per-spool";
 
-    static final List<String> ALL = List.of(CURRENCY, STROKES, SETUP, JOB, BOOK, HOUR, SHEETS, COVERS, ELEMENTS);
+    static final List<String> ALL = List.of(CURRENCY, STROKES, SETUP, JOB, BOOK, HOUR, SHEETS, COVERS, ELEMENTS, SPOOL);
 
     private RateKeys() {}
 }

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param pricePerSheet by stock, or by stock and size as the list of supplies writes it, "bond-20, 148 x 210 mm"
  * @param pricePerCover as for sheets
  * @param pricePerElement by method and size, "wire 3/8 in"; for one piece
+ * @param loopsPerSpool by method and size; what is not named comes in pieces
  */
 public record Rates(
         String name,
@@ -29,12 +30,14 @@ public record Rates(
         @Nullable Amount costPerHour,
         Map<String, Amount> pricePerSheet,
         Map<String, Amount> pricePerCover,
-        Map<String, Amount> pricePerElement) {
+        Map<String, Amount> pricePerElement,
+        Map<String, Integer> loopsPerSpool) {
     public Rates {
         setupMinutes = Map.copyOf(setupMinutes);
         pricePerSheet = Map.copyOf(pricePerSheet);
         pricePerCover = Map.copyOf(pricePerCover);
         pricePerElement = Map.copyOf(pricePerElement);
+        loopsPerSpool = Map.copyOf(loopsPerSpool);
     }
 
     /**

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 /** Reads a shop's rates. */
 final class RatesReader {
     private static final String KEY = "rates";
+    private static final int MOST_LOOPS = 10_000_000;
     private static final String NUMBER = "(\\d{1,9}(?:\\.\\d{1,6})?)";
     private static final Pattern AMOUNT = Pattern.compile(NUMBER + "(?:\\s*(?:to|-)\\s*" + NUMBER + ")?");
 
@@ -59,7 +60,8 @@ final class RatesReader {
                 amount(RateKeys.HOUR),
                 prices(RateKeys.SHEETS),
                 prices(RateKeys.COVERS),
-                prices(RateKeys.ELEMENTS));
+                prices(RateKeys.ELEMENTS),
+                spools());
     }
 
     private static void checkKnown(String place, String key, List<String> known) throws SettingException {
@@ -79,18 +81,32 @@ final class RatesReader {
         return minutes;
     }
 
+    private Map<String, Integer> spools() throws SettingException {
+        Map<String, Integer> loops = new LinkedHashMap<>();
+        for (Map.Entry<String, Object> e : map(RateKeys.SPOOL).entrySet()) {
+            loops.put(e.getKey(), Scalars.whole(RateKeys.SPOOL + "." + e.getKey(), e.getValue(), 1, MOST_LOOPS));
+        }
+        return loops;
+    }
+
     private Map<String, Amount> prices(String key) throws SettingException {
-        Object value = file.values().get(key);
         Map<String, Amount> prices = new LinkedHashMap<>();
-        if (value instanceof Map<?, ?> map) {
-            for (Map.Entry<?, ?> e : map.entrySet()) {
-                prices.put(String.valueOf(e.getKey()), amount(key + "." + e.getKey(), String.valueOf(e.getValue())));
-            }
+        for (Map.Entry<String, Object> e : map(key).entrySet()) {
+            prices.put(e.getKey(), amount(key + "." + e.getKey(), String.valueOf(e.getValue())));
+        }
+        return prices;
+    }
+
+    private Map<String, Object> map(String key) throws SettingException {
+        Object value = file.values().get(key);
+        Map<String, Object> map = new LinkedHashMap<>();
+        if (value instanceof Map<?, ?> lines) {
+            lines.forEach((k, v) -> map.put(String.valueOf(k), v == null ? "" : v));
         } else if (value != null) {
             throw Scalars.wrong(
                     key, value, "is no map", "Write one line for each below it, its name, a colon and a number.");
         }
-        return prices;
+        return map;
     }
 
     private @Nullable Amount amount(String key) throws SettingException {

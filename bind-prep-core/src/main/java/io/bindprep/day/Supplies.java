@@ -4,6 +4,7 @@ import io.bindprep.catalogue.Method;
 import io.bindprep.unit.Length;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param sheets by stock and size, in the order of the list
  * @param elements by method and size
- * @param knownG grams of all copies whose weight is known, without elements and overs
+ * @param knownG grams of all leaves whose grammage is known, without elements and overs
  * @param weightWhole whether the weight of every job is known
  */
 public record Supplies(List<Sheets> sheets, List<Pieces> elements, BigDecimal knownG, boolean weightWhole) {
@@ -40,11 +41,29 @@ public record Supplies(List<Sheets> sheets, List<Pieces> elements, BigDecimal kn
      * @param loops loops in all, spares included, to cut from a spool; 0 where the element is not cut by loops
      * @param pieces without spares
      * @param spares spare pieces
+     * @param perSpool loops that a spool holds, as the shop's file says; null where it says nothing
      */
-    public record Pieces(Method method, String name, String pitch, long loops, long pieces, long spares) {
+    public record Pieces(
+            Method method,
+            String name,
+            String pitch,
+            long loops,
+            long pieces,
+            long spares,
+            @Nullable Integer perSpool) {
         /** Pieces to issue. */
         public long total() {
             return pieces + spares;
+        }
+
+        /** Spools to issue, the last one begun; 0 where it comes in pieces. */
+        public long spools() {
+            return perSpool == null ? 0 : (loops + perSpool - 1) / perSpool;
+        }
+
+        /** Its name in a file of rates, "wire 3/8 in". */
+        public String key() {
+            return method.name().toLowerCase(Locale.ROOT) + " " + name;
         }
     }
 

@@ -42,7 +42,7 @@ final class SupplyCount {
 
     private SupplyCount() {}
 
-    static Supplies of(List<DayJob> jobs) {
+    static Supplies of(List<DayJob> jobs, @Nullable Rates rates) {
         SupplyCount count = new SupplyCount();
         jobs.forEach(count::add);
         List<Supplies.Sheets> sheets = new ArrayList<>();
@@ -51,8 +51,11 @@ final class SupplyCount {
             sheets.add(new Supplies.Sheets(k.stock(), k.cover(), k.sheet(), size.width(), size.height(), n[0], n[1]));
         });
         List<Supplies.Pieces> pieces = new ArrayList<>();
-        count.elements.forEach(
-                (k, n) -> pieces.add(new Supplies.Pieces(k.method(), k.name(), k.pitch(), n[0], n[1], n[2])));
+        count.elements.forEach((k, n) -> {
+            Supplies.Pieces loose = new Supplies.Pieces(k.method(), k.name(), k.pitch(), n[0], n[1], n[2], null);
+            Integer spool = rates == null ? null : rates.loopsPerSpool().get(loose.key());
+            pieces.add(new Supplies.Pieces(k.method(), k.name(), k.pitch(), n[0], n[1], n[2], spool));
+        });
         return new Supplies(sheets, pieces, count.grams, count.whole);
     }
 
@@ -74,7 +77,7 @@ final class SupplyCount {
         }
         BigDecimal run = materials.runG();
         whole &= run != null;
-        grams = run == null ? grams : grams.add(run);
+        grams = grams.add(run != null ? run : materials.knownCopyG().multiply(BigDecimal.valueOf(materials.copies())));
     }
 
     private static void sum(long[] sums, long... more) {

@@ -28,8 +28,7 @@ public record Caution(String text, String source) {
 
     static Caution lifting(String weight) {
         return new Caution(
-                "Before it is lifted or carried, judge the load; the run weighs about " + weight
-                        + " and may be parted.",
+                "Before it is lifted or carried, judge the load; the run weighs " + weight + " and may be parted.",
                 "HSE guidance on manual handling: the law sets no weight limit, each lift is assessed");
     }
 }

@@ -1,7 +1,9 @@
 package io.bindprep.run;
 
+import io.bindprep.paper.Stock;
 import io.bindprep.unit.Length;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -26,9 +28,37 @@ public record Materials(
         @Nullable BigDecimal copyG,
         @Nullable BigDecimal runG,
         List<String> because) {
+    private static final BigDecimal SQUARE_UNITS_PER_SQUARE_METRE =
+            new BigDecimal(Length.ofMm(1000).units()).pow(2);
+
     public Materials {
         stocks = List.copyOf(stocks);
         elements = List.copyOf(elements);
         because = List.copyOf(because);
+    }
+
+    /** Grams of the leaves of a copy whose grammage is known; less than a copy weighs where {@link #copyG} is null. */
+    public BigDecimal knownCopyG() {
+        BigDecimal grams = BigDecimal.ZERO;
+        for (StockNeed need : stocks) {
+            BigDecimal grammage = need.stock().grammage();
+            if (grammage != null) {
+                grams = grams.add(grammage.multiply(BigDecimal.valueOf(need.aCopy()))
+                        .multiply(BigDecimal.valueOf(need.width().units()))
+                        .multiply(BigDecimal.valueOf(need.height().units()))
+                        .divide(SQUARE_UNITS_PER_SQUARE_METRE, MathContext.DECIMAL64));
+            }
+        }
+        return grams;
+    }
+
+    /** Names of the stocks whose grammage is not known, each once. */
+    public List<String> unweighed() {
+        return stocks.stream()
+                .map(StockNeed::stock)
+                .filter(s -> s.grammage() == null)
+                .map(Stock::name)
+                .distinct()
+                .toList();
     }
 }

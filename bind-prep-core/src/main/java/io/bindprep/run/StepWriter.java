@@ -49,9 +49,10 @@ final class StepWriter {
             steps.addAll(ClosingSteps.of(job, parts));
             steps.add(new Step(Step.Work.CHECK, check(), List.of()));
         }
-        BigDecimal run = materials.runG();
-        if (run != null) {
-            steps.add(new Step(Step.Work.PACK, List.of(pack(run)), List.of(Caution.lifting(kilograms(run)))));
+        BigDecimal run = materials.knownCopyG().multiply(BigDecimal.valueOf(materials.copies()));
+        if (run.signum() > 0) {
+            String weight = (materials.runG() == null ? "at least " : "about ") + kilograms(run);
+            steps.add(new Step(Step.Work.PACK, List.of(pack(weight)), List.of(Caution.lifting(weight))));
         }
         return steps;
     }
@@ -219,8 +220,10 @@ final class StepWriter {
         return lines;
     }
 
-    private static String pack(BigDecimal run) {
-        return "The run weighs about " + kilograms(run) + " without elements and packing.";
+    private String pack(String weight) {
+        List<String> unknown = materials.unweighed();
+        return "The run weighs " + weight + " without elements and packing"
+                + (unknown.isEmpty() ? "." : "; the weight of " + String.join(", ", unknown) + " is not known.");
     }
 
     private static String kilograms(BigDecimal grams) {

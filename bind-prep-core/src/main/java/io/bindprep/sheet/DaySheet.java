@@ -157,11 +157,13 @@ public record DaySheet(
         }
         for (Supplies.Pieces p : supplies.elements()) {
             rows.add(List.of(
-                    p.method().name().toLowerCase(Locale.ROOT) + " " + p.name(),
+                    p.key(),
                     "pitch " + p.pitch(),
                     "" + p.pieces(),
                     "" + p.spares(),
-                    Counted.of(p.total(), "piece") + (p.loops() == 0 ? "" : ", " + Counted.of(p.loops(), "loop"))));
+                    Counted.of(p.total(), "piece")
+                            + (p.loops() == 0 ? "" : ", " + Counted.of(p.loops(), "loop"))
+                            + (p.spools() == 0 ? "" : ", " + Counted.of(p.spools(), "spool") + " of " + p.perSpool())));
         }
         if (supplies.knownG().signum() > 0) {
             rows.add(List.of(
@@ -223,6 +225,14 @@ public record DaySheet(
         return notes;
     }
 
+    /** Time and cost as lines of text; none where no rates were given. */
+    public List<String> quoteText() {
+        List<String> lines = new ArrayList<>();
+        table(lines, "Time and cost", quote);
+        lines.addAll(quoteNotes);
+        return lines;
+    }
+
     /** The list as lines of text. */
     public List<String> text() {
         List<String> lines = new ArrayList<>();
@@ -237,8 +247,7 @@ public record DaySheet(
             job.settings().forEach(s -> lines.add("   " + s));
         }
         table(lines, "Supplies", supplies);
-        table(lines, "Time and cost", quote);
-        lines.addAll(quoteNotes);
+        lines.addAll(quoteText());
         lines.add("");
         lines.add(safety);
         return lines;

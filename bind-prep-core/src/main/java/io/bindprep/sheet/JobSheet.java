@@ -20,6 +20,7 @@ import io.bindprep.run.Step;
 import io.bindprep.run.StockNeed;
 import io.bindprep.wording.LengthText;
 import io.bindprep.wording.PageLists;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -239,12 +240,21 @@ public record JobSheet(
                     (need.pieces() + need.spares())
                             + (need.loops() > 0 ? " pieces, " + need.totalLoops() + " loops" : " pieces")));
         }
-        if (materials.runG() != null && materials.copyG() != null) {
+        BigDecimal known = materials.knownCopyG();
+        if (known.signum() > 0) {
+            boolean whole = materials.copyG() != null;
+            BigDecimal copy = Objects.requireNonNullElse(materials.copyG(), known);
+            String least = whole ? "" : "at least ";
             rows.add(List.of(
                     "weight without elements",
-                    "",
-                    LengthText.plain(materials.copyG(), 0) + " g",
-                    LengthText.plain(materials.runG().movePointLeft(3), 1) + " kg",
+                    whole ? "" : "without " + String.join(", ", materials.unweighed()),
+                    least + LengthText.plain(copy, 0) + " g",
+                    least
+                            + LengthText.plain(
+                                    copy.multiply(BigDecimal.valueOf(materials.copies()))
+                                            .movePointLeft(3),
+                                    1)
+                            + " kg",
                     "",
                     ""));
         }

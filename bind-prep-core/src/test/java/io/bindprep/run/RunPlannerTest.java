@@ -89,7 +89,10 @@ class RunPlannerTest {
         assertThat(run.materials().because()).anyMatch(b -> b.contains("as the job says"));
         // JCP gives no grammage for cover board: nothing is made up
         assertThat(run.materials().copyG()).isNull();
-        assertThat(run.steps()).noneMatch(s -> s.work() == Work.PACK);
+        // by hand: 47 leaves of 60 lb offset (88.81 g/m2) and 2 of 150 lb tag (244.12 g/m2) on 0.06237 m2
+        assertThat(run.materials().knownCopyG().doubleValue()).isCloseTo(260.33 + 30.45, within(0.05));
+        assertThat(text(run, Work.PACK))
+                .contains("at least 11.6 kg", "the weight of c1s-10pt, coverboard-30 is not known");
     }
 
     @Test

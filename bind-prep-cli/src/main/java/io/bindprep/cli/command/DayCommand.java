@@ -6,27 +6,33 @@ import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.day.DayEntry;
 import io.bindprep.cli.day.DayFiles;
+import io.bindprep.cli.job.NamedFiles;
+import io.bindprep.cli.output.FileEnding;
 import io.bindprep.day.Day;
 import io.bindprep.day.DayJob;
 import io.bindprep.day.Rates;
 import io.bindprep.files.Inputs;
-import io.bindprep.files.TextFile;
 import io.bindprep.files.WholeFile;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.sheet.DayFormat;
 import io.bindprep.sheet.DaySheet;
+import io.bindprep.sheet.SheetFormat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code bind-prep day}: several jobs in the order that changes least, with one list of supplies. */
 @Command(
@@ -52,8 +58,8 @@ import picocli.CommandLine.Parameters;
             "      leaves: 120",
             "      trim: a5",
             "      copies: 40",
-            "Each job takes pdf, or leaves, pages or stack; name; job, a job file; and every key of a job. Files count"
-                    + " from the day file's folder.",
+            "Each job takes pdf (and password-file where it is encrypted), or leaves, pages or stack; name; job, a job"
+                    + " file; and every key of a job. Files count from the day file's folder.",
             "",
             "Examples:",
             "  bind-prep day tuesday.yaml -o tuesday.pdf",
@@ -72,8 +78,8 @@ public final class DayCommand implements Callable<Integer> {
             names = {"-o", "--output"},
             paramLabel = "FILE",
             description =
-                    "also write the list to this file, each job's sheet behind it: .html or .json by its ending, else"
-                            + " PDF; overwrites an existing file")
+                    "also write the list to this file, each job's sheet behind it: .pdf, .html or .json by its ending;"
+                            + " overwrites an existing file")
     private @Nullable Path output;
 
     @Option(
@@ -81,6 +87,12 @@ public final class DayCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description = "the shop's rates, YAML or JSON, for time and cost; nothing is built in")
     private @Nullable Path ratesFile;
+
+    @Option(
+            names = "--password-file",
+            paramLabel = "FILE",
+            description = "file whose first line is the password of encrypted PDFs")
+    private @Nullable Path passwordFile;
 
     @Mixin
     private final SheetOutput sheet = new SheetOutput();
@@ -91,6 +103,10 @@ public final class DayCommand implements Callable<Integer> {
             description = "show this help")
     @SuppressWarnings("unused") // read by picocli
     private boolean help;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by picocli before call
+    private CommandSpec command;
 
     private final PrintWriter out;
     private final PrintWriter err;
@@ -104,10 +120,12 @@ public final class DayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DayFiles read = new DayFiles();
+        Path target = output;
+        DayFormat form = target == null ? DayFormat.PDF : form(target);
+        DayFiles read = new DayFiles(passwordFile == null ? null : NamedFiles.password(command, passwordFile));
         String at = "";
         try {
-            Rates rates = ratesFile == null ? null : rates(ratesFile);
+            Rates rates = ratesFile == null ? null : RatesInput.read(ratesFile);
             List<DayEntry> entries = new ArrayList<>();
             for (Path file : files) {
                 at = file + ": ";
@@ -119,7 +137,7 @@ public final class DayCommand implements Callable<Integer> {
                 at = entry.name() + ": ";
                 jobs.add(new DayJob(entry.name(), entry.report(engine::check)));
             }
-            return told(BindPrep.day(jobs, rates), read.all());
+            return told(BindPrep.day(jobs, rates), form, read.all());
         } catch (SettingException e) {
             err.println(Problems.setting(e, at + "settings"));
             return ExitCode.USAGE;
@@ -132,32 +150,23 @@ public final class DayCommand implements Callable<Integer> {
         }
     }
 
-    private static Rates rates(Path file) throws SettingException {
+    private DayFormat form(Path target) {
         try {
-            return Rates.read(TextFile.read(file), file.toString());
-        } catch (IOException e) {
-            throw new SettingException(
-                    "rates",
-                    file.toString(),
-                    Problems.cannotRead("--rates", file, e),
-                    "Name a file that is there.",
-                    List.of());
+            String form = FileEnding.form(target, null, SheetFormat.ids());
+            return DayFormat.valueOf(form.toUpperCase(Locale.ROOT));
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(command.commandLine(), "--output: " + e.getMessage(), e);
         }
     }
 
-    private int told(Day day, List<Path> inputs) {
+    private int told(Day day, DayFormat form, List<Path> inputs) {
         Path target = output;
         if (target != null) {
             Inputs kept = ratesFile == null ? Inputs.NONE : Inputs.NONE.plus("the rates", ratesFile);
             for (Path file : inputs) {
                 kept = kept.plus("a file of the day", file);
             }
-            Inputs all = kept;
-            DayFormat form = switch (SheetOutput.format(target)) {
-                case PDF -> DayFormat.PDF;
-                case HTML -> DayFormat.HTML;
-                case JSON -> DayFormat.JSON;
-            };
+            Inputs all = passwordFile == null ? kept : kept.plus("the password file", passwordFile);
             try {
                 WholeFile.write(target, stream -> form.write(day, sheet.paper(), stream), all);
             } catch (IOException e) {

@@ -6,24 +6,35 @@ import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.console.Terminal;
 import io.bindprep.cli.job.JobInput;
+import io.bindprep.cli.output.FileEnding;
+import io.bindprep.day.Day;
+import io.bindprep.day.DayJob;
+import io.bindprep.day.Rates;
+import io.bindprep.files.Inputs;
 import io.bindprep.files.WholeFile;
 import io.bindprep.problem.SettingException;
 import io.bindprep.report.json.JsonReport;
 import io.bindprep.report.text.TextReport;
+import io.bindprep.report.xjdf.XjdfTicket;
 import io.bindprep.request.Pile;
 import io.bindprep.request.PlanRequest;
 import io.bindprep.setting.Scalars;
+import io.bindprep.sheet.DaySheet;
 import io.bindprep.sheet.SheetFormat;
 import io.bindprep.unit.Length;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code bind-prep plan}: how to bind a pile of paper for which there is no document. */
@@ -45,6 +56,7 @@ import picocli.CommandLine.Spec;
         footer = {
             "  bind-prep plan --leaves 120 --trim a4 --stock bond-20 -o sheet.pdf",
             "  bind-prep plan --stack \"12 mm\" --trim letter --binding coil",
+            "  bind-prep plan --leaves 120 --trim a4 --copies 40 --rates rates.yaml",
             "  bind-prep plan --pages 240 --trim a5 --copies 40 --format json"
         })
 public final class PlanCommand implements Callable<Integer> {
@@ -54,6 +66,7 @@ public final class PlanCommand implements Callable<Integer> {
         json
     }
 
+    private static final String XJDF = "xjdf";
     private static final Length THICKEST = Length.ofMm(2000);
 
     @Option(names = "--leaves", paramLabel = "N", description = "leaves between the covers, inserts and tabs included")
@@ -79,9 +92,16 @@ public final class PlanCommand implements Callable<Integer> {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE",
-            description = "also write the job sheet to this file: .html or .json by its ending, else PDF; overwrites an"
-                    + " existing file")
+            description =
+                    "also write the job sheet to this file: .pdf, .html or .json, or a ticket .xjdf, by its ending;"
+                            + " overwrites an existing file")
     private @Nullable Path output;
+
+    @Option(
+            names = "--rates",
+            paramLabel = "FILE",
+            description = "the shop's rates, YAML or JSON: adds time and cost to the text; nothing is built in")
+    private @Nullable Path ratesFile;
 
     @Mixin
     private final SheetOutput sheet = new SheetOutput();
@@ -117,17 +137,28 @@ public final class PlanCommand implements Callable<Integer> {
     public Integer call() {
         JobInput input = new JobInput(command, jobFile);
         Path target = output;
+        String form = target == null ? "" : form(target);
+        if (ratesFile != null && format == Format.json) {
+            throw new ParameterException(
+                    command.commandLine(),
+                    "--rates: the JSON of a plan holds no quote; leave --format out, or use bind-prep day with -o day.json");
+        }
         try {
+            Rates rates = ratesFile == null ? null : RatesInput.read(ratesFile);
             Length measured = stack == null ? null : Scalars.length("stack", stack, THICKEST, "12 mm", "1/2 in");
             Report report = BindPrep.plan(new PlanRequest(name, input.read(), new Pile(leaves, pages, measured)));
             if (target != null) {
-                SheetFormat form = SheetOutput.format(target);
-                WholeFile.write(target, stream -> form.write(report, sheet.paper(), stream), input.inputs());
+                Inputs kept =
+                        ratesFile == null ? input.inputs() : input.inputs().plus("the rates", ratesFile);
+                WholeFile.write(target, stream -> write(report, form, stream), kept);
             }
             if (format == Format.json) {
                 out.print(JsonReport.write(report, false));
             } else {
                 out.print(TextReport.write(report, terminal.style()));
+                if (rates != null) {
+                    quote(report, rates);
+                }
                 if (target != null) {
                     out.println("Job sheet written: " + target);
                 }
@@ -139,5 +170,32 @@ public final class PlanCommand implements Callable<Integer> {
             err.println(Problems.cannotWrite("--output", target == null ? Path.of("") : target, e));
         }
         return ExitCode.USAGE;
+    }
+
+    private String form(Path target) {
+        try {
+            return FileEnding.form(target, null, List.of("pdf", "html", "json", XJDF));
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(command.commandLine(), "--output: " + e.getMessage(), e);
+        }
+    }
+
+    private void write(Report report, String form, OutputStream stream) throws IOException {
+        if (form.equals(XJDF)) {
+            stream.write(XjdfTicket.write(report).getBytes(StandardCharsets.UTF_8));
+        } else {
+            SheetFormat.of(form).orElseThrow().write(report, sheet.paper(), stream);
+        }
+    }
+
+    /** Time and cost of this job alone; none of a job that must not be punched. */
+    private void quote(Report report, Rates rates) {
+        Day day = BindPrep.day(List.of(new DayJob(name, report)), rates);
+        if (day.list().isEmpty()) {
+            out.println();
+            out.println("No time and cost: the job cannot be punched as it is.");
+        } else {
+            DaySheet.of(day).quoteText().forEach(out::println);
+        }
     }
 }

@@ -15,12 +15,23 @@ import org.jspecify.annotations.Nullable;
  * A job as it was asked for.
  *
  * @param pdf its document; null where it is planned without one
+ * @param password of an encrypted document; null for none
  */
-public record DayEntry(String name, Job job, @Nullable Path pdf, Pile pile) {
+public record DayEntry(
+        String name,
+        Job job,
+        @Nullable Path pdf,
+        Pile pile,
+        @Nullable String password) {
     /** Checks a document. */
     @FunctionalInterface
     public interface Check {
         Report of(CheckRequest request) throws UnreadableInputException, SettingException;
+    }
+
+    @Override
+    public String toString() {
+        return "DayEntry[" + name + "]";
     }
 
     /** Checks the document, or plans without one. */
@@ -28,6 +39,6 @@ public record DayEntry(String name, Job job, @Nullable Path pdf, Pile pile) {
         Path document = pdf;
         return document == null
                 ? BindPrep.plan(new PlanRequest(name, job, pile))
-                : check.of(CheckRequest.of(document, document.toString(), job));
+                : check.of(new CheckRequest(document, document.toString(), job, password, (done, total) -> {}));
     }
 }

@@ -31,12 +31,23 @@ public final class DayFiles {
     private static final String LEAVES = "leaves";
     private static final String PAGES = "pages";
     private static final String STACK = "stack";
-    private static final List<String> OWN = List.of(NAME, PDF, JOB, LEAVES, PAGES, STACK);
+    private static final String PASSWORD = "password-file";
+    private static final List<String> OWN = List.of(NAME, PDF, PASSWORD, JOB, LEAVES, PAGES, STACK);
     private static final List<String> ENDINGS = List.of(".yaml", ".yml", ".json");
     private static final int MOST = 1_000_000;
     private static final Length THICKEST = Length.ofMm(2000);
 
     private final List<Path> read = new ArrayList<>();
+    private final @Nullable String password;
+
+    /**
+     * No file read yet.
+     *
+     * @param password of encrypted PDFs whose job names no other; null for none
+     */
+    public DayFiles(@Nullable String password) {
+        this.password = password;
+    }
 
     /** Every file that was read, so that none is written over. */
     public List<Path> all() {
@@ -124,7 +135,7 @@ public final class DayFiles {
             }
         }
         read.add(pdf);
-        return new DayEntry(stem, JobReader.toJob(JobSettings.empty()), pdf, new Pile(null, null, null));
+        return new DayEntry(stem, JobReader.toJob(JobSettings.empty()), pdf, new Pile(null, null, null), password);
     }
 
     private DayEntry entry(Path file, Map<String, Object> values, String name) throws SettingException, IOException {
@@ -160,7 +171,8 @@ public final class DayFiles {
         String called = own != null
                 ? own
                 : pdf != null ? stem(String.valueOf(Path.of(pdf).getFileName())) : name;
-        return new DayEntry(called, job(file, JobSettings.of(settings), text(values, JOB)), document, pile);
+        return new DayEntry(
+                called, job(file, JobSettings.of(settings), text(values, JOB)), document, pile, password(file, values));
     }
 
     private Job job(Path file, JobSettings own, @Nullable String jobFile) throws SettingException, IOException {
@@ -171,6 +183,27 @@ public final class DayFiles {
             return text(from.resolveSibling(named));
         });
         return JobReader.toJob(settings, files);
+    }
+
+    private @Nullable String password(Path file, Map<String, Object> values) throws SettingException, IOException {
+        String named = text(values, PASSWORD);
+        if (named == null) {
+            return password;
+        }
+        if (!values.containsKey(PDF)) {
+            throw new SettingException(
+                    PASSWORD, named, "no PDF is given that it could open", "Leave it out, or give pdf.", OWN);
+        }
+        String first = text(file.resolveSibling(named)).lines().findFirst().orElse("");
+        if (first.isEmpty()) {
+            throw new SettingException(
+                    PASSWORD,
+                    named,
+                    "no password in the first line of " + named,
+                    "Write the password into its first line.",
+                    List.of());
+        }
+        return first;
     }
 
     private String text(Path file) throws IOException {

@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Writes a day as JSON, each job with its whole report. */
+/** Writes a day as JSON, each job with its whole report. {@code io/bindprep/schema/day.schema.json} describes every member. */
 public final class JsonDay {
     private static final int DECIMALS = 2;
 
@@ -102,10 +102,21 @@ public final class JsonDay {
     }
 
     /** A setting. */
-    record Made(Setting setting, String value, @Nullable String before) {}
+    record Made(
+            @JsonPropertyDescription("what is set") Setting setting,
+
+            @JsonPropertyDescription("what it is set to") String value,
+
+            @JsonPropertyDescription("what stood before; null where nothing did") @Nullable
+            String before) {}
 
     /** A job that must not be punched. */
-    record HeldBack(String name, JsonChecked report) {
+    record HeldBack(
+            @JsonPropertyDescription("how the list calls it")
+            String name,
+
+            @JsonPropertyDescription("its report, without its clear pages")
+            JsonChecked report) {
         static HeldBack of(DayJob j) {
             return new HeldBack(j.name(), JsonChecked.of(j.report(), false));
         }
@@ -113,10 +124,12 @@ public final class JsonDay {
 
     /** Supplies. */
     record Needs(
+            @JsonPropertyDescription("by stock and size, in the order of the list")
             List<Sheets> sheets,
-            List<Pieces> elements,
 
-            @JsonPropertyDescription("grams of all copies whose weight is known, without elements and overs")
+            @JsonPropertyDescription("by method and size") List<Pieces> elements,
+
+            @JsonPropertyDescription("grams of all leaves whose grammage is known, without elements and overs")
             BigDecimal knownWeightG,
 
             @JsonPropertyDescription("whether the weight of every job is known")
@@ -132,21 +145,25 @@ public final class JsonDay {
 
     /** Sheets of one stock and size. */
     record Sheets(
-            String stock,
+            @JsonPropertyDescription("name of the stock") String stock,
+
+            @JsonPropertyDescription("whether they are covers")
             boolean cover,
 
             @JsonPropertyDescription("the press sheet's name; null where sheets are of the leaf's size") @Nullable
             String pressSheet,
 
-            List<BigDecimal> sizeMm,
-            long needed,
-            long overs) {
+            @JsonPropertyDescription("width and height") JsonPair sizeMm,
+
+            @JsonPropertyDescription("sheets without overs") long needed,
+
+            @JsonPropertyDescription("spare sheets on top") long overs) {
         static Sheets of(Supplies.Sheets s) {
             return new Sheets(
                     s.stock(),
                     s.cover(),
                     s.sheet(),
-                    List.of(Json.mm(s.width()), Json.mm(s.height())),
+                    JsonPair.of(s.width().mm(), s.height().mm()),
                     s.needed(),
                     s.overs());
         }
@@ -154,17 +171,31 @@ public final class JsonDay {
 
     /** Elements of one size. */
     record Pieces(
-            Method method,
+            @JsonPropertyDescription("what kind") Method method,
+
+            @JsonPropertyDescription("nominal size as the trade writes it")
             String size,
+
+            @JsonPropertyDescription("pitch of the holes that they fit")
             String pitch,
 
             @JsonPropertyDescription("loops in all, spares included; 0 where it is not cut by loops")
             long loops,
 
+            @JsonPropertyDescription("pieces without spares")
             long pieces,
-            long spares) {
+
+            @JsonPropertyDescription("spare pieces on top") long spares,
+
+            @JsonPropertyDescription("loops that a spool holds, as the shop's file says; null where it says nothing")
+            @Nullable
+            Integer loopsPerSpool,
+
+            @JsonPropertyDescription("spools to issue; 0 where it comes in pieces")
+            long spools) {
         static Pieces of(Supplies.Pieces p) {
-            return new Pieces(p.method(), p.name(), p.pitch(), p.loops(), p.pieces(), p.spares());
+            return new Pieces(
+                    p.method(), p.name(), p.pitch(), p.loops(), p.pieces(), p.spares(), p.perSpool(), p.spools());
         }
     }
 
@@ -173,15 +204,19 @@ public final class JsonDay {
             @JsonPropertyDescription("the file of the rates")
             String rates,
 
+            @JsonPropertyDescription("as that file writes it; empty where it does not")
             String currency,
 
             @JsonPropertyDescription("least and most minutes of work")
-            List<BigDecimal> minutes,
+            JsonPair minutes,
 
             @JsonPropertyDescription("least and most of work and supplies")
-            List<BigDecimal> cost,
+            JsonPair cost,
 
+            @JsonPropertyDescription("each kind of work, in minutes")
             List<Sum> work,
+
+            @JsonPropertyDescription("each supply and the work, in money")
             List<Sum> supplies,
 
             @JsonPropertyDescription("what no rate was given for, so that it is in no sum")
@@ -199,13 +234,22 @@ public final class JsonDay {
     }
 
     /** One line of a sum. */
-    record Sum(String what, String count, List<BigDecimal> rate, List<BigDecimal> sum) {
+    record Sum(
+            @JsonPropertyDescription("what it is for") String what,
+
+            @JsonPropertyDescription("how many") String count,
+
+            @JsonPropertyDescription("least and most for each")
+            JsonPair rate,
+
+            @JsonPropertyDescription("least and most in all")
+            JsonPair sum) {
         static Sum of(Quote.Line l) {
             return new Sum(l.what(), l.count(), ends(l.rate()), ends(l.sum()));
         }
     }
 
-    private static List<BigDecimal> ends(Amount amount) {
-        return List.of(Json.rounded(amount.low(), DECIMALS), Json.rounded(amount.high(), DECIMALS));
+    private static JsonPair ends(Amount amount) {
+        return new JsonPair(List.of(Json.rounded(amount.low(), DECIMALS), Json.rounded(amount.high(), DECIMALS)));
     }
 }

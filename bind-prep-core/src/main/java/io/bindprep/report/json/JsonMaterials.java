@@ -29,6 +29,9 @@ record JsonMaterials(
         @Nullable
         BigDecimal copyG,
 
+        @JsonPropertyDescription("weight of the leaves of a copy whose grammage is known: a copy weighs at least this")
+        BigDecimal knownCopyG,
+
         @JsonPropertyDescription("weight of all copies without elements and overs; null where it is unknown") @Nullable
         BigDecimal runG,
 
@@ -117,6 +120,7 @@ record JsonMaterials(
                 m.stocks().stream().map(Sheets::of).toList(),
                 m.elements().stream().map(Pieces::of).toList(),
                 grams(m.copyG()),
+                Json.rounded(m.knownCopyG(), 1),
                 grams(m.runG()),
                 m.because());
     }

@@ -16,6 +16,7 @@ import io.bindprep.job.PressSheet;
 import io.bindprep.marks.Verdict;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.Stock;
+import io.bindprep.run.Materials;
 import io.bindprep.run.StockNeed;
 import io.bindprep.unit.Length;
 import io.bindprep.volume.Volume;
@@ -141,9 +142,17 @@ public final class JobNumbers {
         BigDecimal weight = s.weightG();
         return LengthText.both(s.nominal()) + ", likely " + s.min().inMm() + " to "
                 + s.max().inMm() + " (" + LengthText.inches(s.min()) + " to " + LengthText.inches(s.max()) + "); "
-                + (weight == null
-                        ? "weight unknown, as a stock gives no grammage"
-                        : LengthText.plain(weight, 0) + " g a copy");
+                + (weight == null ? atLeast(report.run().materials()) : LengthText.plain(weight, 0) + " g a copy");
+    }
+
+    private static String atLeast(Materials materials) {
+        if (materials.unweighed().isEmpty()) {
+            return "weight unknown, as a stock gives no grammage";
+        }
+        String unknown = "weight of " + String.join(", ", materials.unweighed()) + " unknown";
+        return materials.knownCopyG().signum() == 0
+                ? unknown
+                : "at least " + LengthText.plain(materials.knownCopyG(), 0) + " g a copy, " + unknown;
     }
 
     private void binding() {

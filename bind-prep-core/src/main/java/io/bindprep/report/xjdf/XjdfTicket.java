@@ -18,6 +18,9 @@ import java.util.function.Consumer;
  * Writes a report as a ticket of the binding: XJDF 2.2 (CIP4), the product as intents and the processes HoleMaking and
  * LooseBinding with their parameters. Lengths are points of 1/72 in, thickness micrometres, weight grams a square metre.
  *
+ * <p>A plan without a PDF gives the same ticket, without the digest and the preflight of a file that is not there; its
+ * findings stand as comments.
+ *
  * <p>A book that is split is a product for each volume, with holes and element of its own. A job that failed is suspended and says so; a file that could not be read gets an aborted ticket without processes,
  * so that no older ticket of the same name stays in its place.
  */
@@ -38,12 +41,17 @@ public final class XjdfTicket {
                 report.document().file(),
                 VerdictSentence.of(report));
         xml.leaf("Comment", SafetyLine.TEXT, "Type", "Caution");
-        xml.empty(
-                "GeneralID",
-                "IDUsage",
-                "InputSHA256",
-                "IDValue",
-                report.document().sha256());
+        if (!report.documentChecked()) {
+            report.findings().forEach(f -> xml.leaf("Comment", f.message() + "\nDo: " + f.remedy(), "Type", "Finding"));
+        }
+        if (report.documentChecked()) {
+            xml.empty(
+                    "GeneralID",
+                    "IDUsage",
+                    "InputSHA256",
+                    "IDValue",
+                    report.document().sha256());
+        }
         xml.open("ProductList");
         books.forEach(book -> new Products(report, book, xml).write());
         xml.close();
@@ -57,7 +65,9 @@ public final class XjdfTicket {
             resources(xml, "LooseBindingParams", "2", books, book -> new Element(report, book.plan()).params(xml));
         }
         media(xml, report, books, punched);
-        preflight(xml, report);
+        if (report.documentChecked()) {
+            preflight(xml, report);
+        }
         return xml.close().finish();
     }
 
@@ -165,7 +175,8 @@ public final class XjdfTicket {
     // the same file in the same name is the same job
     private static String jobId(Report report) {
         String digest = report.document().sha256();
-        return nmtoken(report.document().file()) + "-" + digest.substring(0, Math.min(DIGEST_IN_ID, digest.length()));
+        String name = nmtoken(report.document().file());
+        return digest.isEmpty() ? name : name + "-" + digest.substring(0, Math.min(DIGEST_IN_ID, digest.length()));
     }
 
     /** The file's own name as far as an NMTOKEN takes it. */

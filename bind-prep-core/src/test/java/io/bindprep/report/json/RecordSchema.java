@@ -49,7 +49,25 @@ final class RecordSchema {
         return root;
     }
 
+    /** A schema of one record. */
+    static ObjectNode ofOne(String id, String title, Class<?> record) {
+        RecordSchema schema = new RecordSchema();
+        ObjectNode root = NODES.objectNode();
+        root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        root.put("$id", id);
+        root.put("title", title);
+        root.put("$ref", "#/$defs/" + schema.define(record));
+        ObjectNode defs = root.putObject("$defs");
+        schema.definitions.forEach(defs::set);
+        return root;
+    }
+
     private ObjectNode type(Type type) {
+        if (type instanceof ParameterizedType map && map.getRawType() == Map.class) {
+            return NODES.objectNode()
+                    .put("type", "object")
+                    .set("additionalProperties", type(map.getActualTypeArguments()[1]));
+        }
         if (type instanceof ParameterizedType list && list.getRawType() == List.class) {
             return NODES.objectNode().put("type", "array").set("items", type(list.getActualTypeArguments()[0]));
         }

@@ -13,6 +13,8 @@ import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.request.CheckRequest;
+import io.bindprep.request.Pile;
+import io.bindprep.request.PlanRequest;
 import io.bindprep.xml.Parsed;
 import java.io.StringReader;
 import java.nio.file.Path;
@@ -426,5 +428,22 @@ class XjdfTicketTest {
         assertThatThrownBy(() -> Parsed.validator(SCHEMA)
                         .validate(new StreamSource(new StringReader(xml.replace("Rectangular", "Square")))))
                 .isInstanceOf(SAXException.class);
+    }
+
+    /** A pile of paper has a ticket too; nothing in it speaks of a file. */
+    @Test
+    void aPlanWithoutAPdfClaimsNone() throws Exception {
+        Report report = BindPrep.plan(new PlanRequest(
+                "Notebooks",
+                JobReader.toJob(JobSettings.of(Map.of("trim", "a4", "stock", "bond-20", "copies", 12))),
+                Pile.ofLeaves(125)));
+        String xml = XjdfTicket.write(report);
+        Document ticket = valid(xml);
+        assertThat(ticket.getDocumentElement().getAttribute("JobID")).isEqualTo("Notebooks");
+        assertThat(all(ticket, "HoleMakingParams")).hasSize(1);
+        assertThat(all(ticket, "GeneralID")).isEmpty();
+        assertThat(all(ticket, "FileSpec")).isEmpty();
+        // 125 sheets are near the 130 of 9/16 in: common practice, no source, from memory
+        assertThat(xml).doesNotContain("application/pdf").contains("Type=\"Finding\"", "near its limit");
     }
 }
