@@ -98,7 +98,8 @@ class PublicApiTest {
             "job.Acceptance",
             "run.ElementNeed",
             "run.Press",
-            "run.StockNeed");
+            "run.StockNeed",
+            "volume.SplitReason");
 
     /** A caller who checks, repairs and reports needs these alone. */
     private static final List<String> NEEDED = List.of(

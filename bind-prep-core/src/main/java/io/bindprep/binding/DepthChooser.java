@@ -152,7 +152,7 @@ final class DepthChooser {
                 depth(at).outside(),
                 depth(at).turnsBelow(),
                 element == null ? null : element.size(),
-                job.bySize() ? stack.max() : stack.nominal(),
+                stack.deciding(job.bySize()),
                 job.bySize());
     }
 

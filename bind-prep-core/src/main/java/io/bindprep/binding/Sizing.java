@@ -41,7 +41,7 @@ record Sizing(
 
     /** The thickness that an element is chosen by. */
     Length decides(Stack stack) {
-        return bySize ? stack.max() : stack.nominal();
+        return stack.deciding(bySize);
     }
 
     /** The capacity that an element is chosen by; null where its size is. */

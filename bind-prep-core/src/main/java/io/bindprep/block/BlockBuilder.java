@@ -5,6 +5,7 @@ import io.bindprep.job.Job;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
 import io.bindprep.problem.SettingException;
+import io.bindprep.wording.BlockErrors;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -46,7 +47,7 @@ public final class BlockBuilder {
         int next = front == null ? 1 : front.last() + 1;
         int bodyEnd = back == null ? pages : back.first() - 1;
         if (next > bodyEnd + 1) {
-            throw wrong("covers.back", text(back), "the back cover's pages are the front cover's already");
+            throw new BlockErrors("covers.back", text(back), pages).coversOverlap();
         }
         cover(job.frontCover(), front, Leaf.Role.FRONT_COVER);
         for (LeafGroup piece : new LeafGroups(job, pages, next, bodyEnd).inOrder()) {
@@ -64,12 +65,8 @@ public final class BlockBuilder {
         boolean sound = range.first() >= 1 && range.last() <= pages && range.count() >= 1 && range.count() <= 2;
         boolean outermost = front ? range.first() == 1 : range.last() == pages;
         if (!sound || !outermost) {
-            throw wrong(
-                    key,
-                    text(range),
-                    front
-                            ? "a printed front cover takes page 1, or pages 1-2"
-                            : "a printed back cover takes the last page, or the last two");
+            BlockErrors errors = new BlockErrors(key, text(range), pages);
+            throw front ? errors.frontCover() : errors.backCover();
         }
         return range;
     }
@@ -118,18 +115,5 @@ public final class BlockBuilder {
         return range == null
                 ? ""
                 : range.first() == range.last() ? "" + range.first() : range.first() + "-" + range.last();
-    }
-
-    private SettingException wrong(String key, String value, String why) {
-        return wrong(key, value, why, pages);
-    }
-
-    static SettingException wrong(String key, String value, String why, int pages) {
-        return new SettingException(
-                key,
-                value,
-                why + "; " + value + " was given, and there " + (pages == 1 ? "is 1 page" : "are pages 1-" + pages),
-                "correct the page range or leave it out",
-                List.of());
     }
 }

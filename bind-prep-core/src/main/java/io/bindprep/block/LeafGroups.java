@@ -9,8 +9,11 @@ import io.bindprep.job.SpecialLeaves.Rotated;
 import io.bindprep.job.SpecialLeaves.Tab;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.BlockErrors;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.List;
 
 /** Parts the pages of the body into pieces: plain ones, inserts, fold-outs, dividers. */
@@ -30,47 +33,43 @@ final class LeafGroups {
 
     List<LeafGroup> inOrder() throws SettingException {
         List<LeafGroup> own = own();
-        List<LeafGroup> blanks = blanks(own);
+        Deque<LeafGroup> blanks = new ArrayDeque<>(blanks(own));
         List<LeafGroup> all = new ArrayList<>();
-        int next = from;
-        int b = 0;
-        for (LeafGroup piece : own) {
-            for (;
-                    b < blanks.size()
-                            && blanks.get(b).pages().first() <= piece.pages().first();
-                    b++) {
-                next = plain(all, next, blanks.get(b).pages().first() - 1);
-                all.add(blanks.get(b));
-            }
-            plain(all, next, piece.pages().first() - 1);
-            next = piece.pages().first();
-            for (;
-                    b < blanks.size()
-                            && blanks.get(b).pages().first() <= piece.pages().last();
-                    b++) {
-                int at = blanks.get(b).pages().first();
+        for (LeafGroup stretch : stretches(own)) {
+            int next = stretch.pages().first();
+            // a divider parts the stretch that it stands in
+            while (!blanks.isEmpty()
+                    && blanks.element().pages().first() <= stretch.pages().last()) {
+                LeafGroup blank = blanks.remove();
+                int at = blank.pages().first();
                 if (at > next) {
-                    all.add(piece.of(next, at - 1));
+                    all.add(stretch.of(next, at - 1));
                     next = at;
                 }
-                all.add(blanks.get(b));
+                all.add(blank);
             }
-            all.add(piece.of(next, piece.pages().last()));
-            next = piece.pages().last() + 1;
+            all.add(stretch.of(next, stretch.pages().last()));
         }
-        for (; b < blanks.size(); b++) {
-            next = plain(all, next, blanks.get(b).pages().first() - 1);
-            all.add(blanks.get(b));
+        return all;
+    }
+
+    /** The groups with pages of their own and the plain ones around them: every page of the body once. */
+    private List<LeafGroup> stretches(List<LeafGroup> own) {
+        List<LeafGroup> all = new ArrayList<>();
+        int next = from;
+        for (LeafGroup group : own) {
+            plain(all, next, group.pages().first() - 1);
+            all.add(group);
+            next = group.pages().last() + 1;
         }
         plain(all, next, to);
         return all;
     }
 
-    private int plain(List<LeafGroup> all, int first, int last) {
+    private void plain(List<LeafGroup> all, int first, int last) {
         if (first <= last) {
             all.add(LeafGroup.plain(new PageRange(first, last), job.stock()));
         }
-        return Math.max(first, last + 1);
     }
 
     /** Groups that take pages of their own, in order and apart. */
@@ -99,7 +98,7 @@ final class LeafGroups {
         for (LeafGroup piece : own) {
             inPdf(piece.key(), piece.pages());
             if (piece.pages().first() < free || piece.pages().last() > to) {
-                throw wrong(piece.key(), piece.pages(), "these pages overlap another insert, fold-out, tab or cover");
+                throw errors(piece.key(), piece.pages()).usedTwice();
             }
             free = piece.pages().last() + 1;
         }
@@ -120,13 +119,13 @@ final class LeafGroups {
                 inPdf("tabs", t.pages());
                 int at = t.pages().first();
                 if (at < from || at > to) {
-                    throw wrong("tabs", t.pages(), "a tab can only stand before a page of the body, not of a cover");
+                    throw errors("tabs", t.pages()).tabAtCover();
                 }
                 for (LeafGroup piece : own) {
                     boolean inside =
                             piece.pages().first() < at && at <= piece.pages().last();
                     if (inside && piece.role() != Leaf.Role.INSERT) {
-                        throw wrong("tabs", t.pages(), "a tab cannot stand inside a fold-out or another tab");
+                        throw errors("tabs", t.pages()).tabInside();
                     }
                 }
                 blanks.add(new LeafGroup("tabs", t.pages(), true, Leaf.Role.TAB, t.stock(), 1, t.extension()));
@@ -138,11 +137,11 @@ final class LeafGroups {
 
     private void inPdf(String key, PageRange range) throws SettingException {
         if (range.first() < 1 || range.last() > pages || range.count() < 1) {
-            throw wrong(key, range, "these pages must be among those that there are, first to last");
+            throw errors(key, range).noSuchPages();
         }
     }
 
-    private SettingException wrong(String key, PageRange range, String why) {
-        return BlockBuilder.wrong(key, BlockBuilder.text(range), why, pages);
+    private BlockErrors errors(String key, PageRange range) {
+        return new BlockErrors(key, BlockBuilder.text(range), pages);
     }
 }

@@ -86,7 +86,7 @@ final class StackRule implements Rule {
         Integer sheets = largest.sheets();
         boolean bySize = sheets == null || job.bySize();
         Length need = bySize
-                ? (job.bySize() ? s.stack().max() : s.stack().nominal()).plus(job.allowance())
+                ? s.stack().deciding(job.bySize()).plus(job.allowance())
                 : s.stack().nominal();
         String limit = bySize
                 ? " with " + LengthText.both(job.allowance()) + " clearance, " + LengthText.both(need)

@@ -18,4 +18,13 @@ public record Stack(
     public Stack {
         because = java.util.List.copyOf(because);
     }
+
+    /**
+     * Thickness that an element is chosen by.
+     *
+     * @param bySize whether the job asks for sizes with its clearance: then the thickest likely one counts, else the nominal
+     */
+    public Length deciding(boolean bySize) {
+        return bySize ? max : nominal;
+    }
 }

@@ -32,17 +32,12 @@ final class ThinnerStock {
         Stock now = job.stock();
         return job.catalogue().stocks().all().stream()
                 .filter(s -> s.kind() == now.kind() && s.caliperUm().compareTo(now.caliperUm()) < 0)
-                .filter(s -> thickness(job, replaced(block, s, sizes)).compareTo(most) <= 0)
+                .filter(s -> replaced(block, s, sizes).deciding(job.bySize()).compareTo(most) <= 0)
                 .min(Comparator.comparing((Stock s) -> !family(s).equals(family(now)))
                         .thenComparing(s -> (s.grammage() == null) != (now.grammage() == null))
                         .thenComparing(s -> apart(s, now))
                         .thenComparing(Stock::name))
                 .orElse(null);
-    }
-
-    /** The thickness of a stack that an element is chosen by. */
-    static Length thickness(Job job, Stack stack) {
-        return job.bySize() ? stack.max() : stack.nominal();
     }
 
     /** The stack with the block's own stock replaced; covers and other leaves stay. */

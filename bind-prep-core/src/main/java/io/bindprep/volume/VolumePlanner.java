@@ -65,18 +65,17 @@ public final class VolumePlanner {
     private Split split(List<Bookmark> bookmarks) throws SettingException {
         Length most = thickestTaken();
         if (most.compareTo(Length.ZERO) <= 0) {
-            return new Split(
-                    List.of(), null, List.of("no split: nothing is known of the thickness that an element takes"));
+            return new Split(List.of(), null, List.of(new SplitReason.NothingKnown()));
         }
-        List<String> because = new ArrayList<>();
+        List<SplitReason> because = new ArrayList<>();
         Stock thinner = new ThinnerStock(job, block, sizes).find(most);
         because.add(
                 thinner == null
-                        ? "no stock of the catalogue is thin enough to keep it one volume"
-                        : "on " + thinner.name() + " the stack would be "
-                                + ThinnerStock.thickness(job, ThinnerStock.replaced(block, thinner, sizes))
-                                        .inMm()
-                                + ", where the largest element takes " + most.inMm());
+                        ? new SplitReason.NoThinnerStock()
+                        : new SplitReason.OnThinnerStock(
+                                thinner.name(),
+                                ThinnerStock.replaced(block, thinner, sizes).deciding(job.bySize()),
+                                most));
         List<Volume> volumes = volumes(most, bookmarks, because);
         return new Split(volumes, thinner, because);
     }
@@ -100,7 +99,8 @@ public final class VolumePlanner {
         return new Length(low);
     }
 
-    private List<Volume> volumes(Length most, List<Bookmark> bookmarks, List<String> because) throws SettingException {
+    private List<Volume> volumes(Length most, List<Bookmark> bookmarks, List<SplitReason> because)
+            throws SettingException {
         double covers = 0;
         for (Leaf leaf : block.leaves()) {
             covers += leaf.cover() ? micrometres(leaf) : 0;
@@ -119,15 +119,12 @@ public final class VolumePlanner {
                     volumes.add(volume(v + 1, body.subList(at[v], at[v + 1]), chapters));
                 }
                 if (volumes.stream().allMatch(v -> v.plan().element() != null)) {
-                    because.add(count + " volumes: the least that fit " + most.inMm()
-                            + " each, covers in every one, cut near even shares at top-level bookmarks where one begins a"
-                            + " leaf within a quarter of a share (our own rule)");
+                    because.add(new SplitReason.Volumes(count, most));
                     return volumes;
                 }
             }
         }
-        because.add("no split helps: a leaf or the covers alone are too thick, or it would take more than "
-                + MOST_VOLUMES + " volumes");
+        because.add(new SplitReason.NoSplit(MOST_VOLUMES));
         return List.of();
     }
 

@@ -16,6 +16,7 @@ import io.bindprep.page.Bookmark;
 import io.bindprep.page.Pages;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -76,7 +77,9 @@ class VolumePlannerTest {
         Split split = split("stock: offset-60", 480);
         assertThat(split.thinner().name()).isEqualTo("offset-50");
         assertThat(split.volumes()).hasSize(2);
-        assertThat(split.because()).anyMatch(b -> b.contains("offset-50") && b.contains("23.77 mm"));
+        assertThat(split.because())
+                .extracting(Sentences::of)
+                .anyMatch(b -> b.contains("offset-50") && b.contains("23.77 mm"));
     }
 
     @Test
@@ -108,7 +111,7 @@ class VolumePlannerTest {
         // a board of 0.048 in (JCP Q20) on the front, 20,000 leaves of it as block: more than 100 volumes
         Split split = split("stock: coverboard-48\nsides: one", 20_000);
         assertThat(split.volumes()).isEmpty();
-        assertThat(split.because()).anyMatch(b -> b.contains("no split helps"));
+        assertThat(split.because()).extracting(Sentences::of).anyMatch(b -> b.contains("no split helps"));
     }
 
     @Test
@@ -162,9 +165,7 @@ class VolumePlannerTest {
                 "id,method,row,shape,hole_along,hole_across,spacing,centre,elements\n"
                         + "x,rings,fixed,round,3 mm,3 mm,80 mm,12 mm,staples\n",
                 480);
-        assertThat(split)
-                .isEqualTo(new Split(
-                        List.of(), null, List.of("no split: nothing is known of the thickness that an element takes")));
+        assertThat(split).isEqualTo(new Split(List.of(), null, List.of(new SplitReason.NothingKnown())));
     }
 
     @ParameterizedTest

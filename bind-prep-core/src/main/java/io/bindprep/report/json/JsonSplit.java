@@ -2,6 +2,7 @@ package io.bindprep.report.json;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import io.bindprep.paper.Stock;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.volume.Split;
 import io.bindprep.volume.Volume;
 import java.util.List;
@@ -55,6 +56,8 @@ record JsonSplit(
 
     static JsonSplit of(Split split) {
         Stock thinner = split.thinner();
-        return new JsonSplit(thinner == null ? null : thinner.name(), split.because());
+        return new JsonSplit(
+                thinner == null ? null : thinner.name(),
+                split.because().stream().map(Sentences::of).toList());
     }
 }

@@ -13,6 +13,7 @@ import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.repair.ShiftReport;
 import io.bindprep.repair.SplitReport;
 import io.bindprep.repair.VolumePages;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.request.CheckRequest;
 import io.bindprep.request.ShiftRequest;
 import io.bindprep.stage.DocumentCheck;
@@ -25,6 +26,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** The volumes that the planner proposes as files, each repaired and checked as one by itself; all are written or none. */
 public final class VolumeRepair {
@@ -63,7 +65,9 @@ public final class VolumeRepair {
         Plan plan = before.plan();
         return plan.element() != null
                 ? "The book goes on one " + plan.element().name() + " element: there is nothing to split."
-                : "No split helps: " + String.join("; ", before.split().because()) + ".";
+                : "No split helps: "
+                        + before.split().because().stream().map(Sentences::of).collect(Collectors.joining("; "))
+                        + ".";
     }
 
     private SplitReport made(Path folder) throws UnreadableInputException, SettingException, IOException {
