@@ -140,4 +140,17 @@ class ListCommandTest {
         assertThat(tables.exit()).isEqualTo(2);
         assertThat(tables.err()).startsWith("bind-prep: --tables: ").contains("columns of no table");
     }
+
+    @Test
+    void limitsAreATableThatAShopReplaces(@TempDir Path temp) throws Exception {
+        assertThat(Cli.run("list", "limits").out()).contains("paper-outside-error", "punching-tolerance", "1 mm");
+        Path own = Files.writeString(temp.resolve("own.csv"), "name,value,source\npunching-tolerance,0.4 mm,ours\n");
+        assertThat(Cli.run("list", "limits", "punching-tolerance", "--tables", own.toString())
+                        .out())
+                .contains("0.4 mm", "ours");
+        assertThat(Cli.run("plan", "--leaves", "20", "--trim", "a4", "--tables", own.toString(), "--format", "json")
+                        .out())
+                .contains("\"punchingToleranceMm\" : 0.4");
+        assertThat(Cli.run("list", "limits", "--format", "json").out()).contains("\"depth-share\"");
+    }
 }

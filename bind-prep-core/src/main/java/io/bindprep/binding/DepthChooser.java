@@ -2,6 +2,7 @@ package io.bindprep.binding;
 
 import io.bindprep.binding.Depth.Decider;
 import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.Limits;
 import io.bindprep.catalogue.Method;
 import io.bindprep.job.Job;
 import io.bindprep.paper.Stack;
@@ -108,8 +109,9 @@ final class DepthChooser {
         return size != null && depth(at).outside().compareTo(share(size)) <= 0;
     }
 
-    private static Length share(Length size) {
-        return Length.ofMicrometres(size.micrometres().multiply(Limits.DEPTH_SHARE));
+    private Length share(Length element) {
+        return Length.ofMicrometres(
+                element.micrometres().multiply(job.catalogue().limits().depthShare()));
     }
 
     private Decider suits() {
@@ -124,7 +126,8 @@ final class DepthChooser {
             return new DepthGround.NoElement();
         }
         boolean largest = plans.get(0).element() == null;
-        return new DepthGround.BySize(size, largest, share(size), Limits.DEPTH_SHARE, Limits.DEPTH_SHARE_SOURCE);
+        Limits limits = job.catalogue().limits();
+        return new DepthGround.BySize(size, largest, share(size), limits.depthShare(), limits.depthShareSource());
     }
 
     /** The deepest of those with the fewest pages hit, then the fewest tight. */

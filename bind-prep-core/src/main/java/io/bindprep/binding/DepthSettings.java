@@ -18,8 +18,6 @@ import java.util.stream.IntStream;
 final class DepthSettings {
     // lengths are shown to a hundredth of a millimetre, so that one copied from a report must match
     private static final Length SHOWN = Length.ofMm("0.005");
-    // what lies above is a slip of the unit
-    private static final Length DEEPEST = Limits.DEEPEST.value();
 
     private DepthSettings() {}
 
@@ -40,7 +38,7 @@ final class DepthSettings {
         Length length = length(asked)
                 .filter(l -> job.punch() == null)
                 .orElseThrow(() -> BindingErrors.noDepth(asked, punch.id(), known));
-        if (length.compareTo(DEEPEST) > 0) {
+        if (length.compareTo(job.catalogue().limits().deepest().length()) > 0) {
             throw BindingErrors.tooDeep(asked, length, known);
         }
         if (length.compareTo(pattern.holeAcross().half()) <= 0) {

@@ -87,7 +87,13 @@ final class ElementPlanner {
         Element small = thin.element();
         Element large = thick == null ? null : thick.element();
         PackMeasure measure = measure(sizing.most(thin));
-        because.accept(new Reason.Straddled(stack.min(), stack.max(), small, large, measure, Limits.PACK.source()));
+        because.accept(new Reason.Straddled(
+                stack.min(),
+                stack.max(),
+                small,
+                large,
+                measure,
+                job.catalogue().limits().pack().source()));
         return new ElementChoice(
                 element, sheets, near, open, large == null ? List.of() : List.of(small, large), measure);
     }
@@ -117,8 +123,10 @@ final class ElementPlanner {
                         stock.caliperUm().add(stock.toleranceUm()).multiply(BigDecimal.valueOf(entry.getValue())));
             }
         }
-        int sheets = Limits.PACK
-                .value()
+        int sheets = job.catalogue()
+                .limits()
+                .pack()
+                .length()
                 .micrometres()
                 .divide(most.caliperUm(), 0, RoundingMode.CEILING)
                 .intValueExact();

@@ -5,6 +5,7 @@ import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.catalogue.Elements;
+import io.bindprep.catalogue.Limits;
 import io.bindprep.catalogue.Method;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
@@ -228,9 +229,10 @@ public final class Planner {
             return own;
         }
         boolean wire = pattern.method() == Method.WIRE;
-        Limits.Limit limit = wire ? Limits.wireMargin(pattern.pitchName()) : Limits.MARGIN_BEYOND_HOLES;
+        Limits limits = job.catalogue().limits();
+        Limits.Limit limit = wire ? limits.wireMargin(pattern.pitchName()) : limits.marginBeyondHoles();
         Length margin =
-                wire ? limit.value() : centre.plus(pattern.holeAcross().half()).plus(limit.value());
+                wire ? limit.length() : centre.plus(pattern.holeAcross().half()).plus(limit.length());
         because.add(new Reason.MarginOfPitch(margin, pattern.pitchName(), limit.source()));
         return margin;
     }

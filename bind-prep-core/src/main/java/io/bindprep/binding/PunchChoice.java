@@ -1,5 +1,6 @@
 package io.bindprep.binding;
 
+import io.bindprep.catalogue.Limits;
 import io.bindprep.catalogue.Method;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Patterns;
@@ -15,9 +16,6 @@ import java.util.Optional;
 
 /** Which pattern on which punch: the job's own, else by the method and the stack. */
 record PunchChoice(Pattern pattern, Punch punch, Reason because) {
-    private static final List<Length> US_EDGES =
-            List.of(Length.ofInch(11, 1), Length.ofInch(14, 1), Length.ofInch(17, 1));
-
     static PunchChoice of(Job job, Stack stack, Length edge) throws SettingException {
         String named = job.punch();
         if (named != null) {
@@ -96,7 +94,10 @@ record PunchChoice(Pattern pattern, Punch punch, Reason because) {
                 because = new Reason.CoilPitch();
             }
             default -> {
-                boolean us = US_EDGES.stream().anyMatch(e -> e.minus(edge).abs().compareTo(Limits.CUT.value()) <= 0);
+                Limits limits = job.catalogue().limits();
+                Length cut = limits.cut().length();
+                boolean us = limits.usEdges().stream()
+                        .anyMatch(e -> e.minus(edge).abs().compareTo(cut) <= 0);
                 id = us ? "R3i-US" : "R2m-ISO";
                 because = new Reason.RingsByEdge(edge, us);
             }

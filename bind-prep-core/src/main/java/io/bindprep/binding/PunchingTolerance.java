@@ -1,6 +1,7 @@
 package io.bindprep.binding;
 
 import io.bindprep.binding.Reason.ToleranceMeasured.Base;
+import io.bindprep.catalogue.Limits;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.job.Job;
 import io.bindprep.unit.Length;
@@ -8,15 +9,12 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Punching tolerance: as the job says, else as the punch's file says, else 1 mm.
+ * Punching tolerance: as the job says, else as the punch's file says, else that of the limits.
  *
  * <p>Of a punch that was measured it is never less than what the measuring left open, on top of what its file says: how
  * lifts differ and how well the punch is known add up at worst.
  */
 final class PunchingTolerance {
-    // our own, no source: as true as a jogged lift goes in by hand
-    private static final Length USUAL = Length.ofMm(1);
-
     private PunchingTolerance() {}
 
     /**
@@ -27,25 +25,32 @@ final class PunchingTolerance {
     static Length of(Job job, Punch punch, Length open, Consumer<Reason> because) {
         Length asked = job.punchingTolerance();
         Length stated = punch.punchingTolerance();
+        Limits.Limit usual = job.catalogue().limits().punchingTolerance();
         if (punch.measured() != null) {
-            return measured(asked, stated, open, because);
+            return measured(asked, stated, open, usual, because);
         }
         if (asked != null) {
             return asked;
         }
         because.accept(
-                stated != null ? new Reason.ToleranceStated(stated, punch.id()) : new Reason.ToleranceUsual(USUAL));
-        return stated != null ? stated : USUAL;
+                stated != null
+                        ? new Reason.ToleranceStated(stated, punch.id())
+                        : new Reason.ToleranceUsual(usual.length(), usual.source()));
+        return stated != null ? stated : usual.length();
     }
 
     private static Length measured(
-            @Nullable Length asked, @Nullable Length stated, Length open, Consumer<Reason> because) {
+            @Nullable Length asked,
+            @Nullable Length stated,
+            Length open,
+            Limits.Limit usual,
+            Consumer<Reason> because) {
         Length own = stated == null ? open : stated.plus(open);
-        Length base = asked != null ? asked : stated != null ? own : USUAL;
+        Length base = asked != null ? asked : stated != null ? own : usual.length();
         boolean widened = own.compareTo(base) >= 0;
         Base ground = widened ? Base.MEASURED : asked != null ? Base.JOB : Base.USUAL;
         Length tolerance = widened ? own : base;
-        because.accept(new Reason.ToleranceMeasured(tolerance, open, stated, ground));
+        because.accept(new Reason.ToleranceMeasured(tolerance, open, stated, ground, usual.source()));
         return tolerance;
     }
 }

@@ -332,7 +332,7 @@ public sealed interface Reason {
     record ToleranceStated(Length tolerance, String punch) implements OfMargin {}
 
     /** The usual punching tolerance, as nobody measured the punch. */
-    record ToleranceUsual(Length tolerance) implements OfMargin {}
+    record ToleranceUsual(Length tolerance, String source) implements OfMargin {}
 
     /**
      * The punching tolerance of a punch that was measured.
@@ -340,9 +340,10 @@ public sealed interface Reason {
      * @param open what the measuring left open at worst
      * @param stated what the punch's file says on top of that; null for nothing
      * @param base ground of the tolerance where it is more than both
+     * @param source of the usual one
      */
     record ToleranceMeasured(
-            Length tolerance, Length open, @Nullable Length stated, Base base) implements OfMargin {
+            Length tolerance, Length open, @Nullable Length stated, Base base, String source) implements OfMargin {
         /** Grounds of the tolerance of a measured punch. */
         public enum Base {
             /** The measuring itself. */

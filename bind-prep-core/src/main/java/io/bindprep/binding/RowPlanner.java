@@ -15,9 +15,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Plans the hole row: how many holes, where, which pins to pull, how a sheet must be fed, how skewed it may sit. */
 final class RowPlanner {
-    // a hanger hooks into the loops on both sides of its gap; our own floor, no source
-    private static final int LEAST_RUN = 2;
-
     private final Job job;
     private final Pattern pattern;
     private final Punch punch;
@@ -73,8 +70,9 @@ final class RowPlanner {
         }
         HoleRow row = new RowMaker(pattern, punch, edge, minimumWeb, hanger).row();
         Length width = RowMaker.width(hanger, minimumWeb);
-        if (row.runs().stream().anyMatch(n -> n < LEAST_RUN)) {
-            throw BindingErrors.gapTooWide(hanger.gap(), width, edge, LEAST_RUN);
+        int least = job.catalogue().limits().hangerRun();
+        if (row.runs().stream().anyMatch(n -> n < least)) {
+            throw BindingErrors.gapTooWide(hanger.gap(), width, edge, least);
         }
         boolean wider = width.compareTo(hanger.gap()) > 0;
         because.accept(new Reason.HangerGap(

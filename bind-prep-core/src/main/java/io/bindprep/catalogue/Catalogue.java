@@ -6,7 +6,8 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.table.OwnTables;
 
 /** Everything a job may name: our tables with the shop's own rows. */
-public record Catalogue(StockCatalog stocks, SheetSizes sizes, Patterns patterns, Elements elements, Punches punches) {
+public record Catalogue(
+        StockCatalog stocks, SheetSizes sizes, Patterns patterns, Elements elements, Punches punches, Limits limits) {
     private static final Catalogue BUILT_IN = ours();
 
     /** Our tables alone. */
@@ -22,7 +23,13 @@ public record Catalogue(StockCatalog stocks, SheetSizes sizes, Patterns patterns
     public static Catalogue of(OwnTables own) throws SettingException {
         Patterns patterns = Patterns.of(own);
         Elements elements = Elements.of(own);
-        return new Catalogue(StockCatalog.of(own), SheetSizes.of(own), patterns, elements, Punches.of(own, patterns));
+        return new Catalogue(
+                StockCatalog.of(own),
+                SheetSizes.of(own),
+                patterns,
+                elements,
+                Punches.of(own, patterns),
+                Limits.of(own));
     }
 
     /**
@@ -31,7 +38,7 @@ public record Catalogue(StockCatalog stocks, SheetSizes sizes, Patterns patterns
      * @param punch a punch of one of this catalogue's patterns
      */
     public Catalogue with(Punch punch) {
-        return new Catalogue(stocks, sizes, patterns, elements, punches.with(punch));
+        return new Catalogue(stocks, sizes, patterns, elements, punches.with(punch), limits);
     }
 
     private static Catalogue ours() {

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 public final class PunchFile {
     private static final String KEY = "punch";
     private static final Pattern FILE = Pattern.compile("(?i).*\\.(?:yaml|yml|json)");
+    private static final Pattern FROM_STACK = Pattern.compile("\\s*,\\s*stack from\\s+");
     private static final Pattern FOLDERS = Pattern.compile(".*[/\\\\]");
     // far beyond any punch: what lies above is a slip of the unit; common practice, no source
     private static final Length MOST = Length.ofMm(2000);
@@ -178,7 +179,9 @@ public final class PunchFile {
         List<DepthSetting> depths = new ArrayList<>();
         for (Map.Entry<?, ?> e : map.entrySet()) {
             String key = PunchKeys.DEPTHS + "." + e.getKey();
-            Length centre = Scalars.length(key, String.valueOf(e.getValue()), DEEPEST, "5 mm", "0.2 in");
+            String[] parts = FROM_STACK.split(String.valueOf(e.getValue()), 2);
+            Length centre = Scalars.length(key, parts[0], DEEPEST, "5 mm", "5 mm, stack from 5/16 in");
+            Length stack = parts.length == 1 ? null : Scalars.length(key, parts[1], MOST, "5 mm, stack from 5/16 in");
             if (centre.compareTo(pattern.holeAcross().half()) <= 0) {
                 throw Scalars.wrong(
                         key,
@@ -186,7 +189,7 @@ public final class PunchFile {
                         "lies so near the binding edge that the hole would be cut open",
                         "Measure from the binding edge to the middle of the hole, not to its near side.");
             }
-            depths.add(new DepthSetting(String.valueOf(e.getKey()), centre, source()));
+            depths.add(new DepthSetting(String.valueOf(e.getKey()), centre, stack, source()));
         }
         return depths;
     }

@@ -76,9 +76,13 @@ final class PunchKeys {
                             + " of the holes, in the middle of the row",
                     null,
                     "the pattern's own centre, fixed",
-                    "",
-                    new ValueShape.Table(ValueShape.length()),
-                    "{shallow: 4.5 mm, middle: 0.2 in, deep: 6 mm}"),
+                    "a length, and where the stack decides the stack from which on it is taken",
+                    new ValueShape.Table(ValueShape.either(
+                            ValueShape.length(),
+                            new Text("\\s*" + ValueShape.LENGTH + "\\s*,\\s*stack from\\s+" + ValueShape.LENGTH
+                                    + "\\s*"))),
+                    "{shallow: 4.5 mm, middle: 0.2 in, deep: 6 mm}",
+                    "{shallow: 4.5 mm, middle: \"0.2 in, stack from 5/16 in\", deep: \"6 mm, stack from 9/16 in\"}"),
             key(
                     LIFT,
                     "the thickest lift that it takes, and what else holds for a kind of stock",

@@ -26,7 +26,11 @@ public final class PunchText {
         values.put(PunchKeys.FIRST_PIN, punch.firstPin() == null ? "movable" : LengthText.exact(punch.firstPin()));
         values.put(PunchKeys.PULLABLE, PinRanges.text(punch.pullable()));
         Map<String, String> depths = new LinkedHashMap<>();
-        punch.depths().forEach(d -> depths.put(d.name(), LengthText.exact(d.centre())));
+        punch.depths().forEach(d -> {
+            Length stack = d.fromStack();
+            String from = stack == null ? "" : ", stack from " + LengthText.exact(stack);
+            depths.put(d.name(), LengthText.exact(d.centre()) + from);
+        });
         values.put(PunchKeys.DEPTHS, depths);
         values.put(PunchKeys.LIFT, lift(punch));
         values.put(PunchKeys.LONGEST_EDGE, LengthText.exact(punch.longestEdge()));

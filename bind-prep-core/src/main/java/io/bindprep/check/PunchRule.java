@@ -1,10 +1,10 @@
 package io.bindprep.check;
 
 import io.bindprep.binding.Gap;
-import io.bindprep.binding.Limits;
 import io.bindprep.binding.Plan;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.ElementSizes;
+import io.bindprep.catalogue.Limits;
 import io.bindprep.job.BindingEdge;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
@@ -49,7 +49,7 @@ final class PunchRule implements Rule {
         }
         element(s.plan()).ifPresent(findings::add);
         turning(s.plan(), s.stack()).ifPresent(findings::add);
-        outside(s.plan()).ifPresent(findings::add);
+        outside(s.plan(), s.job().catalogue().limits()).ifPresent(findings::add);
         Gap gap = s.plan().row().gap();
         if (gap != null && s.job().bindingEdge() != BindingEdge.TOP) {
             findings.add(Say.document(
@@ -164,25 +164,25 @@ final class PunchRule implements Rule {
         return !plan.chosen().mayNotClose() && !plan.paperLiesInside(stack.max());
     }
 
-    private static Optional<Finding> outside(Plan plan) {
+    private static Optional<Finding> outside(Plan plan, Limits limits) {
         Length outside = plan.depth().outside();
-        Limits.Limit least = Limits.PAPER_OUTSIDE_ERROR;
-        Limits.Limit near = Limits.PAPER_OUTSIDE_WARNING;
-        if (outside.compareTo(near.value()) >= 0) {
+        Limits.Limit least = limits.paperOutsideError();
+        Limits.Limit near = limits.paperOutsideWarning();
+        if (outside.compareTo(near.length()) >= 0) {
             return Optional.empty();
         }
-        boolean error = outside.compareTo(least.value()) < 0;
+        boolean error = outside.compareTo(least.length()) < 0;
         Limits.Limit limit = error ? least : near;
         return Optional.of(new Finding(
                 "paper-outside-short",
                 error ? Severity.ERROR : Severity.WARNING,
                 List.of(),
                 "Only " + LengthText.both(outside) + " of paper lies between the binding edge and the holes, less than "
-                        + limit.value().inMm() + " (" + limit.source() + "): "
+                        + limit.length().inMm() + " (" + limit.source() + "): "
                         + (error ? "the leaves tear out." : "leaves tear easily."),
                 "Punch deeper (depth), or measure the punch's stop again.",
                 outside.mm(),
-                limit.value().mm(),
+                limit.length().mm(),
                 null));
     }
 

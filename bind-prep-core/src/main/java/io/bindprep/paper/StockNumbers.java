@@ -12,17 +12,12 @@ import org.jspecify.annotations.Nullable;
 
 /** Terms of one stock in a job, gathered term by term, then checked as a whole. */
 final class StockNumbers {
-    // JCP's published tolerances are 8 to 13 % on 20 lb bond and 50-60 lb offset and 4 to 8 % on index; common
-    // practice, no source
-    private static final BigDecimal SHARE = new BigDecimal("0.08");
-    // a measured pack: sheets of one lot among themselves; common practice, no source
-    static final BigDecimal MEASURED_SHARE = new BigDecimal("0.02");
-    // reading error of a ruler or calliper over the whole pack: common practice, no source
-    static final BigDecimal READING_UM = new BigDecimal(100);
-    // outside these a unit was mistaken: tissue to heavy board; common practice, no source
-    private static final double[] GRAMMAGE = {5, 3000};
-    private static final double[] BULK = {0.3, 5};
-    static final double[] CALIPER_UM = {5, 10_000};
+    private static final BigDecimal SHARE = PaperLimits.of("tolerance");
+    static final BigDecimal MEASURED_SHARE = PaperLimits.of("measured-tolerance");
+    static final BigDecimal READING_UM = PaperLimits.of("measured-reading");
+    private static final double[] GRAMMAGE = PaperLimits.range("grammage");
+    private static final double[] BULK = PaperLimits.range("bulk");
+    static final double[] CALIPER_UM = PaperLimits.range("caliper");
 
     private final String key;
     private final String given;

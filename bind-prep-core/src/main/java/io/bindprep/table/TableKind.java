@@ -20,7 +20,9 @@ public enum TableKind {
     /** Punches. */
     PUNCHES(List.of("id"), "pattern pins guide capacity pullable longest_edge minimum_web", "first_pin"),
     /** Settings of the depth stop of punches. */
-    DEPTHS(List.of("punch", "name"), "centre", "from_stack");
+    DEPTHS(List.of("punch", "name"), "centre", "from_stack"),
+    /** Numbers that decide where neither the job nor the punch says its own. */
+    LIMITS(List.of("name"), "value", "");
 
     private final List<String> keys;
     private final List<String> required;

@@ -14,7 +14,9 @@ import io.bindprep.catalogue.Elements;
 import io.bindprep.catalogue.Method;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
+import io.bindprep.catalogue.PunchFile;
 import io.bindprep.catalogue.PunchLike;
+import io.bindprep.catalogue.PunchText;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobFiles;
 import io.bindprep.job.JobReader;
@@ -300,6 +302,23 @@ class DepthTest {
         Plan plan = Planner.plan(job, Fixtures.of(Method.WIRE).block(10), Fixtures.exactly(Length.parse(stack)), A4);
         assertThat(plan.depth().setting().name()).isEqualTo(setting);
         assertThat(plan.depth().decidedBy()).isEqualTo(Decider.THICKNESS);
+    }
+
+    /** The same in the file of a shop's punch, read and written. */
+    @Test
+    void theStepsOfAPunchFile() throws Exception {
+        String file = "id: bench\npattern: W2_1i-square-0t\npins: 30\n"
+                + "depths: {shallow: 6.2 mm, deep: \"7 mm, stack from 9/16 in\"}\n";
+        Punch punch = PunchFile.read(new NamedText("bench.yaml", file), Catalogue.builtIn());
+        assertThat(punch.depths()).extracting(DepthSetting::fromStack).containsExactly(null, Length.ofInch(9, 16));
+        assertThat(PunchFile.read(new NamedText("bench.yaml", PunchText.of(punch)), Catalogue.builtIn())
+                        .depths())
+                .isEqualTo(punch.depths());
+        Fixtures wire = Fixtures.of(Method.WIRE);
+        for (String stack : List.of("14.2 mm", "9/16 in")) {
+            Plan plan = Planner.plan(wire.job(), wire.block(10), Fixtures.exactly(Length.parse(stack)), A4, punch);
+            assertThat(plan.depth().setting().name()).isEqualTo(stack.equals("9/16 in") ? "deep" : "shallow");
+        }
     }
 
     static IntStream seeds() {

@@ -231,8 +231,8 @@ class MeasuredPunchTest {
             nullValues = "-",
             delimiter = '|',
             value = {
-                // 0.47 mm is left open; 1 mm is our own, no source
-                "-|-|1|1 mm (our own, no source), more than the 0.47 mm that the measuring of the punch leaves open at worst",
+                // 0.47 mm is left open; 1 mm is common practice, no source
+                "-|-|1|1 mm (common practice, no source: as true as a jogged lift goes in by hand), more than the 0.47 mm that the measuring of the punch leaves open at worst",
                 "0.8|-|1.27|1.27 mm: the 0.47 mm that the measuring of the punch leaves open at worst on top of the 0.8 mm"
                         + " of its file",
                 "-|0.3|0.47|0.47 mm: the 0.47 mm that the measuring of the punch leaves open at worst",
@@ -254,7 +254,7 @@ class MeasuredPunchTest {
             nullValues = "-",
             delimiter = '|',
             value = {
-                "-|-|1|punching tolerance 1 mm either way, as nobody measured the punch (our own, no source)",
+                "-|-|1|punching tolerance 1 mm either way, as nobody measured the punch (common practice, no source: as true as a jogged lift goes in by hand)",
                 "0.8|-|0.8|punching tolerance 0.8 mm as the punch ours was measured",
                 "0.8|0.5|0.5|-"
             })

@@ -67,7 +67,7 @@ public final class ListCommand implements Callable<Integer> {
             hideParamSyntax = true,
             completionCandidates = Words.class,
             description =
-                    "stocks, sizes, patterns, elements, punches, clearances or wire-thicknesses (all); a name shows every column of"
+                    "stocks, sizes, patterns, elements, punches, clearances, wire-thicknesses or limits (all); a name shows every column of"
                             + " its row")
     private List<String> words = List.of();
 

@@ -7,6 +7,7 @@ import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.catalogue.Elements;
 import io.bindprep.catalogue.LiftLimit;
+import io.bindprep.catalogue.Limits;
 import io.bindprep.catalogue.MeasuredErrors;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
@@ -49,7 +50,8 @@ public final class CatalogueJson {
                         sections,
                         CatalogueSection.WIRE_THICKNESSES,
                         name,
-                        r -> WireThicknessRow.of((WireThickness) r))));
+                        r -> WireThicknessRow.of((WireThickness) r)),
+                rows(catalogue, sections, CatalogueSection.LIMITS, name, r -> (Limits.Limit) r)));
     }
 
     private static <R> @Nullable List<R> rows(
@@ -79,7 +81,8 @@ public final class CatalogueJson {
             @Nullable List<ElementRow> elements,
             @Nullable List<PunchRow> punches,
             @Nullable List<ClearanceRow> clearances,
-            @Nullable List<WireThicknessRow> wireThicknesses) {}
+            @Nullable List<WireThicknessRow> wireThicknesses,
+            @Nullable List<Limits.Limit> limits) {}
 
     private record StockRow(
             String id,

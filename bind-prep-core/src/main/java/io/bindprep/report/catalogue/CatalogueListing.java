@@ -8,6 +8,7 @@ import io.bindprep.binding.WireThicknesses;
 import io.bindprep.binding.WireThicknesses.WireThickness;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Elements;
+import io.bindprep.catalogue.Limits;
 import io.bindprep.catalogue.MeasuredErrors;
 import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Patterns;
@@ -115,6 +116,9 @@ record CatalogueListing<T>(
             both("wire thickness", s -> s.thickness().inMm()),
             both("source", WireThickness::source));
 
+    private static final List<CatalogueColumn<Limits.Limit>> LIMITS = List.of(
+            both("name", Limits.Limit::name), both("value", Limits.Limit::value), both("source", Limits.Limit::source));
+
     static CatalogueListing<?> of(CatalogueSection section, Catalogue c) {
         return switch (section) {
             case STOCKS -> new CatalogueListing<>(section, c.stocks().all(), STOCKS, Stock::name, StockCatalog.notes());
@@ -134,6 +138,8 @@ record CatalogueListing<T>(
                         WIRE_THICKNESSES,
                         WireThickness::elements,
                         WireThicknesses.notes());
+            case LIMITS ->
+                new CatalogueListing<>(section, c.limits().all(), LIMITS, Limits.Limit::name, Limits.notes());
         };
     }
 

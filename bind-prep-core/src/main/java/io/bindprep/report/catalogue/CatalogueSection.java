@@ -10,7 +10,8 @@ public enum CatalogueSection {
     ELEMENTS,
     PUNCHES,
     CLEARANCES,
-    WIRE_THICKNESSES;
+    WIRE_THICKNESSES,
+    LIMITS;
 
     /** Name for people, "stocks". */
     public String word() {

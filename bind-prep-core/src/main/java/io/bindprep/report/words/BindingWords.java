@@ -252,7 +252,7 @@ final class BindingWords {
             return tolerance(r.tolerance()) + " as the punch " + r.punch() + " was measured";
         }
         if (reason instanceof Reason.ToleranceUsual r) {
-            return tolerance(r.tolerance()) + " either way, as nobody measured the punch (our own, no source)";
+            return tolerance(r.tolerance()) + " either way, as nobody measured the punch (" + r.source() + ")";
         }
         Reason.ToleranceMeasured r = (Reason.ToleranceMeasured) reason;
         Length stated = r.stated();
@@ -260,7 +260,7 @@ final class BindingWords {
                 + switch (r.base()) {
                     case MEASURED -> ": ";
                     case JOB -> " as the job says, more than ";
-                    case USUAL -> " (our own, no source), more than ";
+                    case USUAL -> " (" + r.source() + "), more than ";
                 }
                 + "the " + r.open().inMm() + " that the measuring of the punch leaves open at worst"
                 + (stated == null ? "" : " on top of the " + stated.inMm() + " of its file");
