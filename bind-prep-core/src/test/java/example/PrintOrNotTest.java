@@ -11,7 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-/** The example of README.md: it compiles against what is public, runs, and prints what README.md shows. */
+/** The example of bind-prep-core/README.md: it compiles against what is public, runs, and prints what is shown. */
 class PrintOrNotTest {
     private static final Path ROOT = Path.of(System.getProperty("bindprep.root"));
     private static final Path SOURCE = ROOT.resolve("bind-prep-core/src/test/java/example/PrintOrNot.java");
@@ -19,8 +19,8 @@ class PrintOrNotTest {
 
     @Test
     void readmeShowsTheExampleAndWhatItPrints() throws Exception {
-        Matcher shown =
-                SHOWN.matcher(Files.readString(ROOT.resolve("README.md")).replace("\r\n", "\n"));
+        Matcher shown = SHOWN.matcher(
+                Files.readString(ROOT.resolve("bind-prep-core/README.md")).replace("\r\n", "\n"));
         assertThat(shown.find()).isTrue();
         assertThat(Files.readString(SOURCE).replace("\r\n", "\n")).isEqualTo("package example;\n\n" + shown.group(1));
         assertThat(printed("cookbook-letter.pdf", "members-handbook-a4.pdf", "word-file.pdf"))

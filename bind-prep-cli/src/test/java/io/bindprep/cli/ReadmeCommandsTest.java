@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -18,30 +19,32 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What README.md tells people to type works. */
+/** Commands that README.md and the guides show run; what they link to is there. */
 class ReadmeCommandsTest {
     private static final Pattern BLOCK = Pattern.compile("(?ms)^```sh\\R(.*?)^```");
     private static final Pattern OURS = Pattern.compile("(?:bind-prep-cli/)?bind-prep (.+)");
     // a quoted word, a plain one, or what ends the command for a shell
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|'([^']*)'|(#.*|[|<>&;].*)|(\\S+)");
 
+    private static final Pattern LINK = Pattern.compile("\\]\\(([^)#:]*)(?:#([^)]*))?\\)");
     private static final Pattern FROM_FILE = Pattern.compile(" < (\\S+)");
     private static final String FOLDER = Cli.ROOT.resolve("fixtures/").toString();
 
     @TempDir
     private Path folder;
 
-    private static Stream<String> lines() throws IOException {
-        String readme = Files.readString(Cli.ROOT.resolve("README.md"));
-        return BLOCK.matcher(readme)
+    private static Stream<String> lines(Path text) {
+        return BLOCK.matcher(Documents.read(text))
                 .results()
                 .flatMap(block -> block.group(1).replaceAll("\\\\\\R\\s*", "").lines())
                 .map(String::strip)
                 .filter(line -> !line.isEmpty());
     }
 
-    static Stream<String> commands() throws IOException {
-        return lines().filter(line -> OURS.matcher(line).matches());
+    static Stream<String> commands() {
+        return Documents.all().stream()
+                .flatMap(ReadmeCommandsTest::lines)
+                .filter(line -> OURS.matcher(line).matches());
     }
 
     @ParameterizedTest
@@ -77,10 +80,50 @@ class ReadmeCommandsTest {
 
     @Test
     void theTestCommandIsTheOneThatCiRuns() throws IOException {
-        List<String> maven = lines().filter(line -> line.startsWith("mvn ")).toList();
+        List<String> maven =
+                lines(Documents.README).filter(line -> line.startsWith("mvn ")).toList();
         assertThat(maven).isNotEmpty();
         List<String> ci = Files.readAllLines(Cli.ROOT.resolve(".ci/run"));
         assertThat(ci).contains(maven.get(0).replaceAll("\\s+#.*", ""));
+    }
+
+    static List<Path> documents() {
+        return Documents.all();
+    }
+
+    /** A link that leads nowhere, or to a heading that is not there, is worse than none. */
+    @ParameterizedTest
+    @MethodSource("documents")
+    void everyLinkLeadsSomewhere(Path file) {
+        Matcher link = LINK.matcher(Documents.read(file));
+        while (link.find()) {
+            Path target = link.group(1).isEmpty()
+                    ? file
+                    : file.resolveSibling(link.group(1)).normalize();
+            assertThat(target).as(link.group()).exists();
+            if (link.group(2) != null) {
+                assertThat(Documents.read(target)
+                                .lines()
+                                .filter(line -> line.startsWith("#"))
+                                .map(ReadmeCommandsTest::anchor))
+                        .as(link.group())
+                        .contains(link.group(2));
+            }
+        }
+    }
+
+    /** The name that code hosts give a heading. */
+    private static String anchor(String heading) {
+        return heading.replaceFirst("^#+ ", "")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\d -]", "")
+                .replace(' ', '-');
+    }
+
+    /** The issue's bound: one who looks for the way in does not read a book first. */
+    @Test
+    void theReadmeIsShort() {
+        assertThat(Documents.read(Documents.README).lines().count()).isLessThanOrEqualTo(200);
     }
 
     private static List<String> words(String command) {

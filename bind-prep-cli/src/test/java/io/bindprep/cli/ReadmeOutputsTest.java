@@ -16,11 +16,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * What README.md shows below a command is what the command prints, in a process of its own. To make it anew:
- * {@code -Dbindprep.regenerate}.
+ * Output shown below a command in README.md and the guides is what the command prints, in a process of its own. To make it
+ * anew: {@code -Dbindprep.regenerate}.
  */
 class ReadmeOutputsTest {
-    private static final Path README = Cli.ROOT.resolve("README.md");
     private static final Pattern EXAMPLE =
             Pattern.compile("(?m)^(```sh\\Rbind-prep-cli/bind-prep (.*)\\R```\\R{2}```text\\R)((?s:.*?))^```");
     private static final int EXAMPLES = 3;
@@ -32,19 +31,27 @@ class ReadmeOutputsTest {
     void whatIsShownIsWhatIsPrinted() throws Exception {
         Files.createSymbolicLink(
                 folder.resolve("fixtures"), Cli.ROOT.resolve("fixtures").toAbsolutePath());
-        String readme = Files.readString(README);
-        List<MatchResult> examples = EXAMPLE.matcher(readme).results().toList();
-        assertThat(examples).hasSize(EXAMPLES);
-        if (System.getProperty("bindprep.regenerate") != null) {
+        int shown = 0;
+        for (Path text : Documents.all()) {
+            shown += compared(text);
+        }
+        assertThat(shown).isEqualTo(EXAMPLES);
+    }
+
+    private int compared(Path file) throws IOException {
+        String text = Files.readString(file);
+        List<MatchResult> examples = EXAMPLE.matcher(text).results().toList();
+        if (System.getProperty("bindprep.regenerate") != null && !examples.isEmpty()) {
             Files.writeString(
-                    README,
-                    EXAMPLE.matcher(readme)
+                    file,
+                    EXAMPLE.matcher(text)
                             .replaceAll(m -> Matcher.quoteReplacement(m.group(1) + printed(m.group(2)) + "```")));
-            return;
+            return examples.size();
         }
         for (MatchResult example : examples) {
             assertThat(example.group(3)).as(example.group(2)).isEqualTo(printed(example.group(2)));
         }
+        return examples.size();
     }
 
     private String printed(String arguments) {

@@ -82,7 +82,7 @@ class SettingSchemaTest {
 
     @Test
     void jobsThatAreReadAreValid() throws Exception {
-        String readme = Files.readString(ROOT.resolve("README.md"));
+        String readme = Files.readString(ROOT.resolve("bind-prep-cli/GUIDE.md"));
         Matcher block = Pattern.compile("(?ms)^```yaml\\R(.*?)^```").matcher(readme);
         assertThat(block.find()).isTrue();
         List<String> jobs = List.of(

@@ -123,13 +123,14 @@ class DescriptorTest {
 
     @Test
     void whatTheReadmeShowsCanBeWritten() throws Exception {
-        String readme = Files.readString(Path.of(System.getProperty("bindprep.root"), "README.md"));
+        String readme = Files.readString(Path.of(System.getProperty("bindprep.root"), "README.md"))
+                + Files.readString(Path.of(System.getProperty("bindprep.root"), "bind-prep-maven-plugin/README.md"));
         List<String> blocks = Pattern.compile("```xml\\n(.*?)```", Pattern.DOTALL)
                 .matcher(readme)
                 .results()
                 .map(found -> found.group(1))
                 .toList();
-        assertThat(blocks).hasSizeGreaterThanOrEqualTo(2);
+        assertThat(blocks).hasSizeGreaterThanOrEqualTo(3);
         List<String> known = new ArrayList<>();
         for (Element name : elements("/plugin/mojos/mojo/parameters/parameter[editable='true']/name")) {
             known.add(name.getTextContent());

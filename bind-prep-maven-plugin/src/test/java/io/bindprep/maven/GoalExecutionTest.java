@@ -61,11 +61,11 @@ class GoalExecutionTest {
         assertThat(base.resolve("reports/members-handbook-a4.json")).exists();
     }
 
-    /** README's own example; to make it anew: -Dbindprep.regenerate. */
+    /** The example of this module's README.md; to make it anew: -Dbindprep.regenerate. */
     @Test
     void theReadmeShowsHowABuildEnds() throws Exception {
-        Path readme = Path.of(System.getProperty("bindprep.root"), "README.md");
-        Pattern example = Pattern.compile("(?m)^(A build with that cookbook[^`]*```text\\R)((?s:.*?))^```");
+        Path readme = Path.of(System.getProperty("bindprep.root"), "bind-prep-maven-plugin/README.md");
+        Pattern example = Pattern.compile("(?m)^(A build with a cookbook[^`]*```text\\R)((?s:.*?))^```");
         String text = Files.readString(readme);
         Matcher shown = example.matcher(text);
         assertThat(shown.find()).isTrue();
