@@ -1,6 +1,7 @@
 package io.bindprep.sheet;
 
 import io.bindprep.check.Report;
+import io.bindprep.check.Severity;
 import io.bindprep.day.Amount;
 import io.bindprep.day.Changes;
 import io.bindprep.day.Day;
@@ -140,7 +141,12 @@ public record DaySheet(
     }
 
     private static String heldBack(DayJob job) {
-        return job.name() + ": " + VerdictSentence.of(job.report());
+        String first = job.report().findings().stream()
+                .filter(f -> f.severity() == Severity.ERROR)
+                .map(f -> " " + f.message())
+                .findFirst()
+                .orElse("");
+        return job.name() + ": " + VerdictSentence.of(job.report()) + first;
     }
 
     private static List<List<String>> supplies(Supplies supplies) {
