@@ -254,7 +254,7 @@ class ShiftTest {
         Path cropped = pdf("/CropBox [28.346 0 595.276 841.89]", "", "13 100 20 5 re f 2 50 6 100 re f");
         ShiftReport r = shift(cropped, Map.of(), ShiftSettings.builtIn(), null);
         assertThat(r.outcome()).isEqualTo(Result.CHANGED);
-        assertThat(r.notes()).anyMatch(n -> n.contains("hidden beyond the page"));
+        assertThat(r.notes()).anyMatch(n -> n.contains("beyond the trim on page 1"));
         assertThat(Raster.ofPdfBox(Files.readAllBytes(folder.resolve("out.pdf")), 1)
                         .ink(PageEdge.LEFT))
                 .isCloseTo(9.53, within(0.15));

@@ -236,7 +236,7 @@ public final class OpenedPdf implements AutoCloseable {
 
     /** The same document to change; what was scanned before stays as it was seen. */
     public EditedPdf edit() {
-        return new EditedPdf(document, facts, pages);
+        return new EditedPdf(document, facts, pages, new InkEngine(objects, layers, new Budget(pages.size())));
     }
 
     /**

@@ -177,7 +177,6 @@ class EditedPdfTest {
         PageMaker page =
                 PageMaker.page(120, 150).box(COSName.TRIM_BOX, 10, 10, 110, 140).draw(MARKS + " 0 g 0 30 5 0.5 re f");
         OpenedPdf pdf = page.open(folder);
-        assertThat(pdf.edit().dropsMarks(1)).isTrue();
         Raster drawn = Raster.ofPdfBox(moved(pdf, new Move(PageEdge.LEFT, 12, 1), 1), 1);
         // the line began at 19.3; the mark at 0 would come to lie at 12
         assertThat(drawn.ink(PageEdge.LEFT)).isCloseTo(31.3, within(0.15));

@@ -1,215 +1,291 @@
 package io.bindprep.pdf.edit;
 
+import io.bindprep.marks.MarkKind;
+import io.bindprep.page.Box;
 import io.bindprep.page.Move;
 import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
+import io.bindprep.pdf.edit.ContentPieces.ClipPiece;
+import io.bindprep.pdf.edit.ContentPieces.Content;
+import io.bindprep.pdf.edit.ContentPieces.Piece;
+import io.bindprep.pdf.edit.ContentPieces.Way;
 import io.bindprep.pdf.ink.Clip;
 import io.bindprep.pdf.ink.StripCollector;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Rectangle2D;
-import java.io.IOException;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.Deque;
-import java.util.HashMap;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSNumber;
-import org.apache.pdfbox.cos.COSStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds in a page's own content what runs through its binding edge, and says which operators to put around it so that it stays
- * where it is while all else moves; otherwise bare paper would show beside the binding.
+ * Chooses what of a page stays where it is while all else moves away from the binding edge, and what is left out.
  *
- * <p>What stays: broad fills, shadings and pictures that reach the edge, and such as begin where one that stays ends and run
- * as far along (a picture in tiles). Clips that reach the edge are opened to let it show. What a form paints moves with the
- * form.
+ * <p>What stays: broad fills, shadings and pictures that run through the binding edge, and such as begin where one that stays
+ * ends and run as far along (a picture in tiles); otherwise bare paper would show beside the binding. Clips that reach the
+ * edge are opened to let it show. Left out: what is told from content by its place beyond the trim, as crop marks,
+ * registration targets, colour bars and page information.
  */
 final class Backgrounds {
     private static final double NEXT_TO_MM = 0.5;
+    /** Half the width of a crop mark, and roundings of layout programs. */
+    private static final double TOUCHING_MM = 0.1;
+
     private static final int MOST_FILLS = 20_000;
+    private static final String PATTERN_NAME = "BindPrepPattern";
 
-    /** Painted outline in the binding-edge frame, and the bytes that paint it. */
-    private record Fill(Rectangle2D box, int start, int end, AffineTransform ctm) {}
-
-    private static final class State {
-        private AffineTransform ctm = new AffineTransform();
-        private Rectangle2D clip;
-
-        State(Rectangle2D clip) {
-            this.clip = clip;
-        }
-
-        State copy() {
-            State copy = new State(clip);
-            copy.ctm = new AffineTransform(ctm);
-            return copy;
-        }
-    }
-
-    private final @Nullable COSDictionary resources;
+    private final PageFacts page;
     private final AffineTransform frame;
     private final AffineTransform back;
     private final double across;
     private final Rectangle2D trim;
-    private final Deque<State> saved = new ArrayDeque<>();
-    private final List<Fill> fills = new ArrayList<>();
-    private final Map<Integer, String> behind = new HashMap<>();
-    private final Map<Integer, String> before = new HashMap<>();
-    private State state;
-    private @Nullable Rectangle2D path;
-    private int pathStart;
-    private int rectangles;
-    private int otherSegments;
-    private double[] rectangle = new double[4];
-    private String clipRule = "";
+    private final @Nullable Box keep;
+    private final ContentPieces found;
+    private final Map<Content, ContentEdits> edits = new IdentityHashMap<>();
+    private final Set<Content> grown = new HashSet<>();
+    private final Map<String, COSBase> patterns = new TreeMap<>();
+    private final EnumSet<MarkKind> dropped = EnumSet.noneOf(MarkKind.class);
+    private boolean stays;
 
-    private Backgrounds(@Nullable COSDictionary resources, PageFacts page, Move move)
+    /**
+     * Looks at a page.
+     *
+     * @param keep what may show of it: its bleed; null where nothing is beyond it
+     */
+    Backgrounds(ContentPieces found, PageFacts page, Move move, @Nullable Box keep)
             throws NoninvertibleTransformException {
         PageEdge edge = move.bindingEdge();
-        this.resources = resources;
+        this.page = page;
+        this.found = found;
+        this.keep = keep;
         this.frame = page.toBindingEdge(edge);
         this.back = move.inUserSpace(page).createInverse();
         this.across = page.across(edge).mm();
         this.trim = new Rectangle2D.Double(0, 0, across, page.along(edge).mm());
-        this.state =
-                new State(frame.createInverse().createTransformedShape(trim).getBounds2D());
+    }
+
+    /** Edits of each content that is changed. */
+    Map<Content, ContentEdits> edits() {
+        return edits;
+    }
+
+    /** Contents of forms in which something stays, and whose box has to grow for it. */
+    boolean grows(Content content) {
+        return grown.contains(content);
+    }
+
+    /** Patterns to be added to the page's resources. */
+    Map<String, COSBase> patterns() {
+        return patterns;
+    }
+
+    /** Kinds of what is left out and would print. */
+    Set<MarkKind> dropped() {
+        return dropped;
+    }
+
+    /** Returns true if something stays. */
+    boolean stays() {
+        return stays;
     }
 
     /**
-     * Insertions into a page's content, by offset; empty where nothing is to stay or the content cannot be read.
+     * Decides.
      *
-     * @param content all content streams of the page, decoded, one after the other
+     * @param stay whether anything may stay
      */
-    static TreeMap<Integer, String> staying(
-            byte[] content, @Nullable COSDictionary resources, PageFacts page, Move move) {
-        try {
-            Backgrounds found = new Backgrounds(resources, page, move);
-            found.read(new ContentTokens(content));
-            return found.keep() ? found.inserts() : new TreeMap<>();
-        } catch (IOException | NoninvertibleTransformException | RuntimeException e) {
-            // the move itself needs none of it, and the check of the result tells what became of it
-            return new TreeMap<>();
-        }
-    }
-
-    private void read(ContentTokens tokens) throws IOException, NoninvertibleTransformException {
-        for (ContentTokens.Step step = tokens.next(); step != null; step = tokens.next()) {
-            carryOut(step);
-        }
-    }
-
-    private void carryOut(ContentTokens.Step s) throws NoninvertibleTransformException {
-        switch (s.name()) {
-            case "q" -> saved.push(state.copy());
-            case "Q" -> state = saved.isEmpty() ? state : saved.pop();
-            case "cm" ->
-                state.ctm.concatenate(
-                        new AffineTransform(num(s, 0), num(s, 1), num(s, 2), num(s, 3), num(s, 4), num(s, 5)));
-            case "m", "l" -> segment(s, 1);
-            case "c" -> segment(s, 3);
-            case "v", "y" -> segment(s, 2);
-            case "h" -> {}
-            case "re" -> rectangle(s);
-            case "W", "W*" -> clipRule = s.name();
-            case "f", "F", "f*", "B", "B*", "b", "b*" -> {
-                if (path != null && clipRule.isEmpty()) {
-                    fill(path, pathStart, s.end());
+    void decide(boolean stay) throws NoninvertibleTransformException {
+        Set<Piece> kept = stay ? kept() : Set.of();
+        stays = !kept.isEmpty();
+        for (Piece piece : found.pieces()) {
+            if (kept.contains(piece)) {
+                String clip = keep != null && crosses(piece.box(), keep) ? clip(piece.ctm(), keep) : "";
+                edits(piece)
+                        .before(piece.start(), "q " + matrix(backIn(piece.ctm())) + " cm\n" + clip + pattern(piece));
+                edits(piece).behind(piece.end(), "Q\n");
+                for (Content c = piece.in(); c != null; c = c.outer) {
+                    grown.add(c);
                 }
-                endPath(s);
+            } else if (isBeyond(piece)) {
+                leaveOut(piece);
+            } else if (stays
+                    && keep != null
+                    && piece.way() != Way.TEXT
+                    && !piece.clips()
+                    && crosses(piece.box(), keep)) {
+                cut(piece, keep);
             }
-            case "n", "S", "s" -> endPath(s);
-            case "sh" -> fill(state.clip, s.start(), s.end());
-            case "Do" -> {
-                if (picture(s)) {
-                    fill(bounds(0, 0, 1, 1), s.start(), s.end());
-                }
+        }
+        if (stays) {
+            for (ClipPiece clip : found.clips()) {
+                openClip(clip);
             }
-            default -> {}
         }
     }
 
-    private static double num(ContentTokens.Step s, int i) {
-        return ((COSNumber) s.operands().get(i)).floatValue();
+    private ContentEdits edits(Piece piece) {
+        return edits.computeIfAbsent(piece.in(), k -> new ContentEdits());
     }
 
-    private boolean picture(ContentTokens.Step s) {
-        COSDictionary objects = resources == null ? null : resources.getCOSDictionary(COSName.XOBJECT);
-        return objects != null
-                && s.operands().get(0) instanceof COSName name
-                && objects.getDictionaryObject(name) instanceof COSStream stream
-                && COSName.IMAGE.equals(stream.getCOSName(COSName.SUBTYPE));
+    private Rectangle2D inFrame(Rectangle2D box) {
+        return frame.createTransformedShape(box).getBounds2D();
     }
 
-    private Rectangle2D bounds(double x0, double y0, double x1, double y1) {
-        Rectangle2D local =
-                new Rectangle2D.Double(Math.min(x0, x1), Math.min(y0, y1), Math.abs(x1 - x0), Math.abs(y1 - y0));
-        return state.ctm.createTransformedShape(local).getBounds2D();
-    }
-
-    private void segment(ContentTokens.Step s, int points) {
-        begin(s);
-        otherSegments++;
-        for (int i = 0; i < points; i++) {
-            grow(bounds(num(s, 2 * i), num(s, 2 * i + 1), num(s, 2 * i), num(s, 2 * i + 1)));
-        }
-    }
-
-    private void rectangle(ContentTokens.Step s) {
-        begin(s);
-        rectangles++;
-        rectangle = new double[] {num(s, 0), num(s, 1), num(s, 2), num(s, 3)};
-        grow(bounds(rectangle[0], rectangle[1], rectangle[0] + rectangle[2], rectangle[1] + rectangle[3]));
-    }
-
-    private void begin(ContentTokens.Step s) {
-        if (path == null) {
-            pathStart = s.start();
-            rectangles = 0;
-            otherSegments = 0;
-        }
-    }
-
-    private void grow(Rectangle2D by) {
-        path = path == null ? by : path.createUnion(by);
-    }
-
-    private void endPath(ContentTokens.Step s) throws NoninvertibleTransformException {
-        Rectangle2D drawn = path;
-        if (!clipRule.isEmpty() && drawn != null) {
-            if (s.name().equals("n")) {
-                openClip(drawn, s.end());
+    private Set<Piece> kept() {
+        List<Piece> fills = new ArrayList<>();
+        Map<Piece, Rectangle2D> boxes = new IdentityHashMap<>();
+        Set<Piece> kept = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Piece piece : found.pieces()) {
+            boolean broadKind = piece.kind() == MarkKind.ART || piece.kind() == MarkKind.IMAGE;
+            if (piece.way() != Way.FILL && piece.way() != Way.OBJECT
+                    || !broadKind
+                    || piece.clips()
+                    || piece.masked()
+                    || piece.in().isMasked()) {
+                continue;
             }
-            state.clip = Clip.cut(state.clip, drawn);
+            Rectangle2D box = Clip.cut(inFrame(piece.box()), trim);
+            boolean broad = box.getWidth() >= StripCollector.TINT_MM && box.getHeight() >= StripCollector.TINT_MM;
+            if (broad && fills.size() < MOST_FILLS) {
+                fills.add(piece);
+                boxes.put(piece, box);
+            }
         }
-        clipRule = "";
-        path = null;
+        fills.sort(Comparator.comparingDouble(f -> boxes.getOrDefault(f, trim).getMinX()));
+        List<Rectangle2D> places = new ArrayList<>();
+        for (Piece fill : fills) {
+            Rectangle2D box = boxes.getOrDefault(fill, trim);
+            if (box.getMinX() <= StripCollector.BLEED_SLACK_MM || continues(box, places)) {
+                places.add(box);
+                kept.add(fill);
+            }
+        }
+        if (!kept.isEmpty()) {
+            // the bleed of a picture in tiles
+            found.pieces().stream()
+                    .filter(p -> p.way() == Way.FILL || p.way() == Way.OBJECT)
+                    .filter(p -> !p.clips() && inFrame(p.box()).getMaxX() <= TOUCHING_MM && !isBeyondBleed(p))
+                    .forEach(kept::add);
+        }
+        return kept;
+    }
+
+    private static boolean continues(Rectangle2D box, List<Rectangle2D> kept) {
+        return kept.stream()
+                .anyMatch(k -> Math.abs(k.getMaxX() - box.getMinX()) <= NEXT_TO_MM
+                        && Math.abs(k.getMinY() - box.getMinY()) <= NEXT_TO_MM
+                        && Math.abs(k.getMaxY() - box.getMaxY()) <= NEXT_TO_MM);
+    }
+
+    /** Marks and words stand clear of the trim; what is broad may be bleed, but not on the side where it would come in. */
+    private boolean isBeyond(Piece piece) {
+        if (isBeyondBleed(piece)) {
+            return true;
+        }
+        boolean thin = piece.way() == Way.LINE || piece.way() == Way.TEXT || piece.kind() == MarkKind.LINE;
+        return thin && outside(piece.box(), page.trim()) || inFrame(piece.box()).getMaxX() <= TOUCHING_MM;
+    }
+
+    private boolean isBeyondBleed(Piece piece) {
+        return keep != null && outside(piece.box(), keep);
+    }
+
+    private boolean outside(Rectangle2D box, Box limit) {
+        double slack = TOUCHING_MM / page.mmPerUnit();
+        return box.getMaxX() <= limit.x0() + slack
+                || box.getMinX() >= limit.x1() - slack
+                || box.getMaxY() <= limit.y0() + slack
+                || box.getMinY() >= limit.y1() - slack;
+    }
+
+    private static boolean crosses(Rectangle2D box, Box limit) {
+        return box.getMinX() < limit.x0()
+                || box.getMaxX() > limit.x1()
+                || box.getMinY() < limit.y0()
+                || box.getMaxY() > limit.y1();
+    }
+
+    private void leaveOut(Piece piece) {
+        switch (piece.way()) {
+            case FILL, LINE -> {
+                edits(piece).takeOut(piece.operator(), piece.end());
+                edits(piece).before(piece.operator(), "n\n");
+            }
+            case TEXT -> {
+                // it still moves what is shown behind it
+                edits(piece).before(piece.start(), "3 Tr\n");
+                edits(piece).behind(piece.end(), piece.textMode() + " Tr\n");
+            }
+            case OBJECT -> edits(piece).takeOut(piece.start(), piece.end());
+        }
+        if (piece.prints()) {
+            dropped.add(piece.way() == Way.LINE ? MarkKind.LINE : piece.kind());
+        }
+    }
+
+    /** Cuts what moves at the bleed, as the clip around all is wide enough for what stays. */
+    private void cut(Piece piece, Box limit) throws NoninvertibleTransformException {
+        edits(piece).before(piece.start(), "q " + clip(piece.ctm(), limit));
+        edits(piece).behind(piece.end(), "Q\n");
+    }
+
+    private static String clip(AffineTransform ctm, Box box) throws NoninvertibleTransformException {
+        return matrix(ctm.createInverse()) + " cm " + rectangle(box.x0(), box.y0(), box.width(), box.height())
+                + " re W n " + matrix(ctm) + " cm\n";
     }
 
     /** Lets a clip that reaches the binding edge reach it still: one across the page stays, a narrower one grows. */
-    private void openClip(Rectangle2D drawn, int end) throws NoninvertibleTransformException {
-        Rectangle2D box = frame.createTransformedShape(drawn).getBounds2D();
-        if (box.getMinX() > StripCollector.BLEED_SLACK_MM) {
+    private void openClip(ClipPiece clip) throws NoninvertibleTransformException {
+        Rectangle2D box = inFrame(clip.box());
+        if (box.getMinX() > StripCollector.BLEED_SLACK_MM || box.getMaxX() <= TOUCHING_MM) {
             return;
         }
-        AffineTransform x = backIn(state.ctm);
+        ContentEdits own = edits.computeIfAbsent(clip.in(), k -> new ContentEdits());
+        AffineTransform x = backIn(clip.ctm());
         if (box.getMaxX() >= across - StripCollector.BLEED_SLACK_MM) {
-            before.put(pathStart, matrix(x) + " cm\n");
-            behind.put(end, matrix(x.createInverse()) + " cm\n");
-        } else if (rectangles == 1 && otherSegments == 0 && clipRule.equals("W")) {
-            double[] corner = {rectangle[0], rectangle[1]};
-            x.transform(corner, 0, corner, 0, 1);
-            before.put(
-                    pathStart,
-                    number(corner[0]) + " " + number(corner[1]) + " " + number(rectangle[2] * x.getScaleX()) + " "
-                            + number(rectangle[3] * x.getScaleY()) + " re\n");
+            own.before(clip.start(), matrix(x) + " cm\n");
+            own.behind(clip.end(), matrix(x.createInverse()) + " cm\n");
+        } else if (clip.rectangle()) {
+            AffineTransform inverse = clip.ctm().createInverse();
+            Rectangle2D moved = back.createTransformedShape(clip.box()).getBounds2D();
+            Rectangle2D local = inverse.createTransformedShape(moved.createUnion(clip.box()))
+                    .getBounds2D();
+            own.takeOut(clip.start(), clip.end());
+            own.before(
+                    clip.start(),
+                    rectangle(local.getX(), local.getY(), local.getWidth(), local.getHeight()) + " re W n\n");
         }
+    }
+
+    /** A pattern is fixed to the page and moved with it, so what stays is filled with the one that does not. */
+    private String pattern(Piece piece) {
+        if (piece.pattern().isEmpty() || piece.in().outer != null) {
+            return "";
+        }
+        COSDictionary all = piece.in().resources.getCOSDictionary(COSName.PATTERN);
+        COSBase pattern = all == null ? null : all.getItem(COSName.getPDFName(piece.pattern()));
+        if (pattern == null || uncoloured(all, piece.pattern())) {
+            return "";
+        }
+        String name = PATTERN_NAME + piece.pattern().replaceAll("[^A-Za-z0-9]", "") + patterns.size();
+        patterns.put(name, pattern);
+        return "/Pattern cs /" + name + " scn\n";
+    }
+
+    private static boolean uncoloured(COSDictionary patterns, String name) {
+        COSDictionary pattern = patterns.getCOSDictionary(COSName.getPDFName(name));
+        return pattern == null || pattern.getInt(COSName.PAINT_TYPE, 1) == 2;
     }
 
     /** Inverse of the move for what is drawn under a transform. */
@@ -220,58 +296,18 @@ final class Backgrounds {
         return x;
     }
 
-    private void fill(Rectangle2D drawn, int start, int end) {
-        Rectangle2D seen = Clip.cut(drawn, state.clip);
-        if (seen.isEmpty()) {
-            return;
-        }
-        Rectangle2D box = Clip.cut(frame.createTransformedShape(seen).getBounds2D(), trim);
-        boolean broad = box.getWidth() >= StripCollector.TINT_MM && box.getHeight() >= StripCollector.TINT_MM;
-        if (broad && fills.size() < MOST_FILLS) {
-            fills.add(new Fill(box, start, end, new AffineTransform(state.ctm)));
-        }
-    }
-
-    private boolean keep() throws NoninvertibleTransformException {
-        List<Fill> sorted = new ArrayList<>(fills);
-        sorted.sort(Comparator.comparingDouble(f -> f.box().getMinX()));
-        List<Rectangle2D> kept = new ArrayList<>();
-        for (Fill fill : sorted) {
-            if (fill.box().getMinX() <= StripCollector.BLEED_SLACK_MM || continues(fill.box(), kept)) {
-                kept.add(fill.box());
-                before.put(fill.start(), "q " + matrix(backIn(fill.ctm())) + " cm\n");
-                behind.put(fill.end(), "Q\n");
-            }
-        }
-        return !kept.isEmpty();
-    }
-
-    private static boolean continues(Rectangle2D box, List<Rectangle2D> kept) {
-        return kept.stream()
-                .anyMatch(k -> Math.abs(k.getMaxX() - box.getMinX()) <= NEXT_TO_MM
-                        && Math.abs(k.getMinY() - box.getMinY()) <= NEXT_TO_MM
-                        && Math.abs(k.getMaxY() - box.getMaxY()) <= NEXT_TO_MM);
-    }
-
-    /** Ends at a place go before what begins there. */
-    private TreeMap<Integer, String> inserts() {
-        TreeMap<Integer, String> all = new TreeMap<>();
-        behind.forEach((at, operators) -> all.put(at, "\n" + operators));
-        before.forEach((at, operators) -> all.merge(at, "\n" + operators, String::concat));
-        return all;
-    }
-
     private static String matrix(AffineTransform t) {
         double[] six = new double[6];
         t.getMatrix(six);
         StringBuilder text = new StringBuilder();
         for (double v : six) {
-            text.append(text.isEmpty() ? "" : " ").append(number(v));
+            text.append(text.isEmpty() ? "" : " ").append(ContentWrap.number(v));
         }
         return text.toString();
     }
 
-    private static String number(double v) {
-        return ContentWrap.number(v);
+    private static String rectangle(double x, double y, double width, double height) {
+        return ContentWrap.number(x) + " " + ContentWrap.number(y) + " " + ContentWrap.number(width) + " "
+                + ContentWrap.number(height);
     }
 }

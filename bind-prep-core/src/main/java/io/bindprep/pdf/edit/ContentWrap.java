@@ -4,7 +4,6 @@ import io.bindprep.page.Box;
 import io.bindprep.page.PageFacts;
 import java.awt.geom.AffineTransform;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
@@ -12,7 +11,6 @@ import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -20,7 +18,6 @@ import org.apache.pdfbox.cos.COSDocument;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.cos.COSStream;
-import org.apache.pdfbox.pdmodel.PDPage;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a transform before a page's content streams, which stay as they are. */
@@ -31,7 +28,6 @@ final class ContentWrap {
     private static final double MARK_MM = 2;
 
     private static final int DECIMALS = 6;
-    private static final int MOST_CONTENT = 64 * 1024 * 1024;
 
     private final COSDocument document;
     private final Map<String, COSObject> made = new HashMap<>();
@@ -62,32 +58,12 @@ final class ContentWrap {
         page.setItem(COSName.CONTENTS, all);
     }
 
-    /** All content of a page, decoded; null where it cannot be read or is too much. */
-    static byte @Nullable [] content(COSDictionary page) {
-        try (InputStream in = new PDPage(page).getContents()) {
-            byte[] all = in.readNBytes(MOST_CONTENT + 1);
-            return all.length > MOST_CONTENT ? null : all;
-        } catch (IOException e) {
-            return null;
-        }
-    }
-
-    /**
-     * As {@link #wrap}, with operators put into the content, which becomes one stream of the page's own.
-     *
-     * @param inserts operators by the offset where they go
-     */
-    void wrap(COSDictionary page, AffineTransform t, @Nullable Box keep, byte[] content, Map<Integer, String> inserts) {
+    /** As {@link #wrap(COSDictionary, AffineTransform, Box)}, with other content, which becomes one stream of the page's own. */
+    void wrap(COSDictionary page, AffineTransform t, @Nullable Box keep, byte[] content) {
         COSStream stream = document.createCOSStream();
         try (OutputStream out = stream.createOutputStream(COSName.FLATE_DECODE)) {
             out.write(operators(t, keep).getBytes(StandardCharsets.US_ASCII));
-            int from = 0;
-            for (Map.Entry<Integer, String> insert : new TreeMap<>(inserts).entrySet()) {
-                out.write(content, from, insert.getKey() - from);
-                out.write(insert.getValue().getBytes(StandardCharsets.US_ASCII));
-                from = insert.getKey();
-            }
-            out.write(content, from, content.length - from);
+            out.write(content);
         } catch (IOException e) {
             throw new UncheckedIOException("content that was read whole", e);
         }

@@ -1,10 +1,12 @@
 package io.bindprep.pdf.edit;
 
+import io.bindprep.marks.MarkKind;
 import io.bindprep.page.Box;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.page.Move;
 import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.document.PageTree;
+import io.bindprep.pdf.ink.InkEngine;
 import io.bindprep.pdf.syntax.Budget;
 import io.bindprep.proof.ProofPage;
 import java.awt.geom.AffineTransform;
@@ -15,7 +17,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -37,16 +39,18 @@ public final class EditedPdf {
     private final DocumentFacts facts;
     private final PageOrder order;
     private final ContentWrap content;
+    private final PageContent within;
     private final PatternMove patterns;
     private final AnnotationMove annotations = new AnnotationMove();
     private final PageReferences references = new PageReferences();
     private @Nullable ProofPainter painter;
 
-    public EditedPdf(PDDocument document, DocumentFacts facts, List<PageTree.Entry> pages) {
+    public EditedPdf(PDDocument document, DocumentFacts facts, List<PageTree.Entry> pages, InkEngine engine) {
         this.document = document;
         this.facts = facts;
         this.order = new PageOrder(document.getDocumentCatalog().getCOSObject(), pages);
         this.content = new ContentWrap(document.getDocument());
+        this.within = new PageContent(document.getDocument(), engine);
         this.patterns = new PatternMove(document.getDocument());
     }
 
@@ -70,11 +74,6 @@ public final class EditedPdf {
         Signatures.drop(document.getDocumentCatalog().getCOSObject());
     }
 
-    /** Returns true if a moved page loses what stands beyond its bleed, where printer's marks are. */
-    public boolean dropsMarks(int page) {
-        return ContentWrap.hasRoomForMarks(facts.pages().get(page - 1));
-    }
-
     /** Fate of what reaches over the binding edge of a page that moves. */
     public enum Beyond {
         /** It moves with the rest, and what lay beyond the edge comes in. */
@@ -90,28 +89,42 @@ public final class EditedPdf {
      * marks that moved would have the page cut in the wrong place.
      *
      * @param beyond what becomes of what reaches over the page's edge
+     * @return kinds of what was left out; none where nothing stood beyond the trim that would come in
      */
-    public void move(int page, Move move, Beyond beyond) {
+    public Set<MarkKind> move(int page, Move move, Beyond beyond) {
         PageFacts f = facts.pages().get(page - 1);
         COSDictionary own = order.page(page);
         AffineTransform t = move.inUserSpace(f);
         Box keep = beyond == Beyond.CUT || ContentWrap.hasRoomForMarks(f) ? ContentWrap.bleed(f) : null;
         COSBase resources = order.inherited(page, COSName.RESOURCES);
-        byte[] all = beyond == Beyond.STAYS ? ContentWrap.content(own) : null;
-        Map<Integer, String> staying =
-                all == null ? Map.of() : Backgrounds.staying(all, dictionary(resources), f, move);
-        if (all == null || staying.isEmpty()) {
+        PageContent.Changed changed = beyond == Beyond.STAYS || !f.trim().equals(f.media())
+                ? within.of(whole(own, resources), f, move, keep, beyond == Beyond.STAYS)
+                : PageContent.Changed.NOT;
+        if (changed.bytes() == null) {
             content.wrap(own, t, keep);
         } else {
-            content.wrap(own, t, keep == null ? null : ContentWrap.staying(keep, t), all, staying);
+            Box shown = keep == null || !changed.stays() ? keep : ContentWrap.staying(keep, t);
+            content.wrap(own, t, shown, changed.bytes());
         }
         COSBase moved = patterns.moved(resources, t);
+        if (!changed.added().isEmpty()) {
+            COSDictionary old = dictionary(moved);
+            moved = PageContent.with(old == null ? new COSDictionary() : old, changed.added());
+        }
         if (moved != resources) {
             own.setItem(COSName.RESOURCES, moved);
         }
         annotations.movePage(own, t);
         own.removeItem(COSName.getPDFName("Thumb")); // a picture of the page as it was
         references.moved(own, t);
+        return changed.dropped();
+    }
+
+    private static COSDictionary whole(COSDictionary page, @Nullable COSBase resources) {
+        COSDictionary whole = new COSDictionary();
+        whole.setItem(COSName.CONTENTS, page.getItem(COSName.CONTENTS));
+        whole.setItem(COSName.RESOURCES, resources);
+        return whole;
     }
 
     private static @Nullable COSDictionary dictionary(@Nullable COSBase item) {

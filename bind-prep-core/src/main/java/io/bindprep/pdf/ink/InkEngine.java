@@ -14,6 +14,7 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.NoSuchElementException;
 import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
@@ -40,6 +41,9 @@ public final class InkEngine extends PaintEngine {
     /** Longer content is drawn as it is; the busiest cover of 14 books has a quarter of this (measured). */
     private static final int MOST_CONTENT = 4 * 1024 * 1024;
 
+    /** Longer content is not changed within; it can only be moved as a whole. */
+    private static final int MOST_FOLLOWED = 32 * 1024 * 1024;
+
     /** More unknown operators of a page than these are noise; common practice, no source. */
     private static final int MOST_STRAYS = 8;
 
@@ -49,6 +53,7 @@ public final class InkEngine extends PaintEngine {
     private int strays;
     private int clipRule = -1;
     private COSDictionary inline = new COSDictionary();
+    private @Nullable ContentWalk walk;
 
     public InkEngine(LeanDocument objects, Layers layers, Budget budget) {
         super(new Fonts(), layers, budget);
@@ -93,6 +98,56 @@ public final class InkEngine extends PaintEngine {
             }
             return problem() == null && !lexer.broken() ? steps.nearOnly() : null;
         }
+    }
+
+    /**
+     * Carries out a page's own content and that of the forms in it for a follower.
+     *
+     * @param visible the page in user space
+     * @param inland where characters and lines are of no interest; null for anywhere
+     * @return whether it was read whole
+     */
+    public boolean follow(
+            COSDictionary page, Rectangle2D visible, @Nullable Rectangle2D inland, ContentFollower follower)
+            throws IOException {
+        budget.startPage();
+        PaintedBounds painted = new PaintedBounds(visible, inland);
+        begin(page, visible, painted, BasicsCollector.ofNothing());
+        walk = new ContentWalk(follower, painted);
+        try {
+            followed(page.getDictionaryObject(COSName.CONTENTS));
+            return !walk.broken() && path.isEmpty();
+        } finally {
+            walk = null;
+            path.clear();
+        }
+    }
+
+    @Override
+    boolean followed(@Nullable COSBase content) throws IOException {
+        if (walk == null) {
+            return false;
+        }
+        byte[] all;
+        try (ContentSource source = new ContentSource(content, budget)) {
+            all = source.all(MOST_FOLLOWED);
+            walk.broken(source.broken());
+        }
+        if (all == null) {
+            throw new Budget.Spent("its content is too long to be changed");
+        }
+        Lexer lexer = new Lexer(all);
+        walk.begin(all, isTopLevel() ? null : content, this);
+        int start = 0;
+        for (String name = lexer.next(); name != null; name = lexer.next()) {
+            walk.before(name, this);
+            operator(name, lexer);
+            walk.after(name, start, lexer.end(), this);
+            start = lexer.end();
+        }
+        walk.end();
+        walk.broken(lexer.broken());
+        return true;
     }
 
     private void begin(COSDictionary dictionary, Rectangle2D visible, StripCollector collector, BasicsCollector whole) {
@@ -196,6 +251,11 @@ public final class InkEngine extends PaintEngine {
         return true;
     }
 
+    /** Returns true if the current path is to clip once it ends. */
+    boolean clips() {
+        return clipRule >= 0;
+    }
+
     private void paint(int fillRule, boolean strokes, boolean close) {
         if (close) {
             path.close();
@@ -226,7 +286,7 @@ public final class InkEngine extends PaintEngine {
     private void strokePath() {
         AffineTransform t = ctm().createAffineTransform();
         double reach = Strokes.reach(ink, t);
-        if (path.reaches(out, reach)) {
+        if (path.reachesThin(out, reach)) {
             emit(
                     Strokes.outline(path.outline(Path2D.WIND_NON_ZERO), ink, t),
                     ink.strokeTone(),

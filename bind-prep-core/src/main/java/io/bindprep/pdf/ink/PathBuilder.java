@@ -75,6 +75,11 @@ final class PathBuilder {
         return out.reaches(x0 - slack, y0 - slack, x1 + slack, y1 + slack);
     }
 
+    /** Returns true if a line along it reaches the strip. */
+    boolean reachesThin(StripCollector out, double slack) {
+        return out.reachesThin(x0 - slack, y0 - slack, x1 + slack, y1 + slack);
+    }
+
     /** Returns true if it reaches an edge of the trim. */
     boolean reaches(BasicsCollector basics) {
         return basics.reachesTrim(x0, y0, x1, y1);

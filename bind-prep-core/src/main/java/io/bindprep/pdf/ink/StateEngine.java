@@ -71,8 +71,14 @@ public abstract class StateEngine {
     /** Carries out an operator; the lexer that read it knows its operands. */
     abstract void operator(String name, Lexer read) throws IOException;
 
+    /** Carries out content for a follower; false where there is none. */
+    abstract boolean followed(@Nullable COSBase content) throws IOException;
+
     /** Reads content and carries out its operators; says as the problem what was not whole. */
     final void interpret(@Nullable COSBase content, boolean glyph, String notWhole) throws IOException {
+        if (!glyph && followed(content)) {
+            return;
+        }
         String before = problem;
         boolean outer = coloursCount;
         coloursCount = true;

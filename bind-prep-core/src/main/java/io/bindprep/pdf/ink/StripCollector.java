@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * no mark on bare paper; over ink, white text and white lines do. An opaque rectangle hides what lies whole under it;
  * what is covered otherwise is doubtful, as is what only a rendering can tell: {@link SecondLook} decides those.
  */
-public final class StripCollector {
+public class StripCollector {
     private static final int MOST_MARKS = 20_000;
     /** A fill thinner than this is a rule; common practice, no source. */
     private static final double LINE_MM = 1.2;
@@ -52,7 +52,7 @@ public final class StripCollector {
         this(strip, toFrame, true);
     }
 
-    private StripCollector(Rectangle2D strip, AffineTransform toFrame, boolean gathers) {
+    StripCollector(Rectangle2D strip, AffineTransform toFrame, boolean gathers) {
         this.strip = strip;
         this.toFrame = toFrame;
         this.gathers = gathers;
@@ -96,8 +96,13 @@ public final class StripCollector {
         return reaches;
     }
 
-    boolean reaches(Rectangle2D b) {
+    final boolean reaches(Rectangle2D b) {
         return reaches(b.getMinX(), b.getMinY(), b.getMaxX(), b.getMaxY());
+    }
+
+    /** Returns true if a character or line within these bounds is asked for; there are many, and each costs its outline. */
+    boolean reachesThin(double x0, double y0, double x1, double y1) {
+        return reaches(x0, y0, x1, y1);
     }
 
     /** Returns true if anything was found to reach the strip since this was asked last. */

@@ -180,7 +180,7 @@ public abstract class TextEngine extends StateEngine {
         float f = t.rise * t.d + t.f;
         double x = e * m.getScaleX() + f * m.getShearX() + m.getTranslateX();
         double y = e * m.getShearY() + f * m.getScaleY() + m.getTranslateY();
-        if (out.reaches(x - reach, y - reach, x + reach, y + reach)) {
+        if (out.reachesThin(x - reach, y - reach, x + reach, y + reach)) {
             glyph(t.rendering(m), font, code, reach);
         }
     }
@@ -229,7 +229,7 @@ public abstract class TextEngine extends StateEngine {
     private void glyph(Matrix t, TextFont font, int code, double reach) throws IOException {
         double x = t.getTranslateX();
         double y = t.getTranslateY();
-        if (!out.reaches(x - reach, y - reach, x + reach, y + reach)) {
+        if (!out.reachesThin(x - reach, y - reach, x + reach, y + reach)) {
             return;
         }
         Path2D outline = fonts.outline(font, code);

@@ -7,6 +7,7 @@ import io.bindprep.files.WholeFile;
 import io.bindprep.job.Job;
 import io.bindprep.job.Sides;
 import io.bindprep.marks.Mark;
+import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageJudge;
 import io.bindprep.marks.PageVerdict;
 import io.bindprep.marks.Verdict;
@@ -33,8 +34,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
@@ -48,6 +51,7 @@ public final class DocumentRepair {
     private final Report before;
     private final PageJudge judge;
     private final List<Integer> blanks;
+    private final Map<Integer, Set<MarkKind>> dropped = new TreeMap<>();
 
     private DocumentRepair(ShiftRequest request, CheckRequest check, Report before) {
         this.request = request;
@@ -106,7 +110,7 @@ public final class DocumentRepair {
     }
 
     /** A plan and what of the document it rests on. */
-    record Planned(MovePlan plan, List<PageRoom> rooms, boolean encrypted, int signatures, List<Integer> withMarks) {}
+    record Planned(MovePlan plan, List<PageRoom> rooms, boolean encrypted, int signatures) {}
 
     private Planned plan(TimeLimit limit) throws UnreadableInputException {
         try (OpenedPdf pdf = Intake.open(check.source())) {
@@ -114,7 +118,7 @@ public final class DocumentRepair {
             EditedPdf edited = pdf.edit();
             List<String> refusals = forbidden(edited, settings, before);
             if (!refusals.isEmpty()) {
-                return new Planned(new MovePlan(List.of(), List.of(), refusals), List.of(), false, 0, List.of());
+                return new Planned(new MovePlan(List.of(), List.of(), refusals), List.of(), false, 0);
             }
             double nearest = before.pages().stream()
                     .map(PageReport::verdict)
@@ -131,11 +135,7 @@ public final class DocumentRepair {
                     .toList();
             MovePlan plan = MovePlanner.plan(
                     settings, judge.clearMm(), before.plan().holeZone().mm(), rooms);
-            List<Integer> marked = rooms.stream()
-                    .map(PageRoom::page)
-                    .filter(edited::dropsMarks)
-                    .toList();
-            return new Planned(plan, rooms, edited.encrypted(), edited.signatures(), marked);
+            return new Planned(plan, rooms, edited.encrypted(), edited.signatures());
         }
     }
 
@@ -172,7 +172,7 @@ public final class DocumentRepair {
         if (!wrong.isEmpty()) {
             return refused(after, wrong);
         }
-        List<String> notes = new RepairNotes(check, before, checked, planned).of(settings, made, cut);
+        List<String> notes = new RepairNotes(check, before, checked, planned, dropped).of(settings, made, cut);
         WholeFile.write(request.output(), out -> Files.copy(made, out), check.inputs());
         return new ShiftReport(
                 Result.CHANGED,
@@ -232,10 +232,14 @@ public final class DocumentRepair {
             if (edited.signatures() > 0) {
                 edited.dropSignatures();
             }
+            dropped.clear();
             for (int page = 1; page <= plan.moves().size(); page++) {
                 Move move = plan.moves().get(page - 1);
                 if (!move.nothing()) {
-                    edited.move(page, move, beyond(page, cut));
+                    Set<MarkKind> gone = edited.move(page, move, beyond(page, cut));
+                    if (!gone.isEmpty()) {
+                        dropped.put(page, gone);
+                    }
                 }
             }
             edited.blanksAfter(blanks);

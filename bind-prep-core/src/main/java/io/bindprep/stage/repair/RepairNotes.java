@@ -3,6 +3,7 @@ package io.bindprep.stage.repair;
 import io.bindprep.check.Report;
 import io.bindprep.files.PdfSource;
 import io.bindprep.marks.Mark;
+import io.bindprep.marks.MarkKind;
 import io.bindprep.page.Move;
 import io.bindprep.page.PageEdge;
 import io.bindprep.pdf.Intake;
@@ -18,9 +19,11 @@ import io.bindprep.wording.PageLists;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 
@@ -32,9 +35,16 @@ final class RepairNotes {
     private final Report before;
     private final RepairComparison checked;
     private final DocumentRepair.Planned planned;
+    private final Map<Integer, Set<MarkKind>> dropped;
     private final List<String> notes = new ArrayList<>();
 
-    RepairNotes(CheckRequest check, Report before, RepairComparison checked, DocumentRepair.Planned planned) {
+    RepairNotes(
+            CheckRequest check,
+            Report before,
+            RepairComparison checked,
+            DocumentRepair.Planned planned,
+            Map<Integer, Set<MarkKind>> dropped) {
+        this.dropped = dropped;
         this.check = check;
         this.before = before;
         this.checked = checked;
@@ -48,12 +58,10 @@ final class RepairNotes {
         otherEdges(made);
         outerEdge(settings);
         beyond(cut);
-        List<Integer> marked =
-                moved().filter(planned.withMarks()::contains).boxed().toList();
-        if (!marked.isEmpty()) {
-            notes.add(
-                    "What stood beyond the bleed on " + pages(marked) + ", such as printer's marks, is left out: marks"
-                            + " that moved would have the page cut in the wrong place. The page boxes say where to cut.");
+        if (!dropped.isEmpty()) {
+            notes.add("Printer's marks beyond the trim on " + pages(dropped.keySet()) + " (" + kinds()
+                    + ") are left out. If they moved with the content, the page would be cut in the wrong place; the page"
+                    + " boxes say where to cut.");
         }
         if (planned.encrypted()) {
             notes.add("The file was encrypted; what is written is not. Keep it as safe as the content asks.");
@@ -62,6 +70,23 @@ final class RepairNotes {
             notes.add("Its signatures no longer hold and are taken out; the copy is for printing only.");
         }
         return notes;
+    }
+
+    /** Says by kind what stood there, in the order in which it is looked for. */
+    private String kinds() {
+        Set<MarkKind> all = EnumSet.noneOf(MarkKind.class);
+        dropped.values().forEach(all::addAll);
+        List<String> words = new ArrayList<>();
+        if (all.contains(MarkKind.LINE)) {
+            words.add("lines such as crop marks and registration targets");
+        }
+        if (all.contains(MarkKind.ART) || all.contains(MarkKind.IMAGE) || all.contains(MarkKind.BACKGROUND)) {
+            words.add("bars or pictures");
+        }
+        if (all.contains(MarkKind.TEXT)) {
+            words.add("page information");
+        }
+        return String.join(", ", words);
     }
 
     /** Cut away at the edge of the page as it was: what already ran off it, and what had nothing to do with it. */

@@ -1,0 +1,81 @@
+package io.bindprep.pdf.ink;
+
+import io.bindprep.pdf.ink.ContentFollower.ClipPath;
+import io.bindprep.pdf.ink.ContentFollower.Step;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.Set;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSStream;
+import org.jspecify.annotations.Nullable;
+
+/** Tells a follower what the engine carries out. */
+final class ContentWalk {
+    private static final Set<String> PATH_ENDS = Set.of("S", "s", "f", "F", "f*", "B", "B*", "b", "b*", "n");
+    private static final Set<String> TOLD =
+            Set.of("m", "re", "sh", "Do", "BI", "Tj", "TJ", "'", "\"", "q", "Q", "cs", "sc", "scn", "g", "rg", "k");
+
+    private final ContentFollower follower;
+    private final PaintedBounds painted;
+    private @Nullable Rectangle2D path;
+    private @Nullable ClipPath clip;
+    private boolean broken;
+
+    ContentWalk(ContentFollower follower, PaintedBounds painted) {
+        this.follower = follower;
+        this.painted = painted;
+    }
+
+    void begin(byte[] content, @Nullable COSBase form, InkEngine engine) {
+        follower.begin(
+                content,
+                form instanceof COSStream stream ? stream : null,
+                engine.getResources().getCOSObject(),
+                engine.ctm().createAffineTransform());
+    }
+
+    /** An operator is about to be carried out. */
+    void before(String name, InkEngine engine) {
+        painted.clear();
+        path = null;
+        clip = null;
+        if (PATH_ENDS.contains(name) && !engine.path.isEmpty()) {
+            path = engine.path.bounds();
+            if (engine.clips()) {
+                boolean upright = Outlines.isUpright(engine.path.outline(Path2D.WIND_NON_ZERO));
+                clip = upright ? ClipPath.RECTANGLE : ClipPath.ANY;
+            }
+        }
+    }
+
+    /** It was carried out. */
+    void after(String name, int start, int end, InkEngine engine) {
+        if (PATH_ENDS.contains(name) || TOLD.contains(name)) {
+            follower.step(new Step(
+                    name,
+                    start,
+                    end,
+                    engine.ctm().createAffineTransform(),
+                    path,
+                    clip,
+                    painted.painted(),
+                    painted.kind(),
+                    painted.prints(),
+                    engine.ink.masked,
+                    engine.ink.text.mode.intValue()));
+        }
+    }
+
+    /** Notes content that breaks off. */
+    void broken(boolean breaksOff) {
+        broken |= breaksOff;
+    }
+
+    boolean broken() {
+        return broken;
+    }
+
+    void end() {
+        follower.end();
+    }
+}
