@@ -102,7 +102,7 @@ final class DepthChooser {
 
     private boolean reached(int at) {
         Length from = depth(at).setting().fromStack();
-        return from == null || stack.min().compareTo(from) >= 0;
+        return from == null || stack.nominal().compareTo(from) >= 0;
     }
 
     private boolean suits(int at) {
@@ -120,7 +120,7 @@ final class DepthChooser {
 
     private DepthGround.Suggestion suggestion() {
         if (stepped()) {
-            return new DepthGround.ByStack(stack.min());
+            return new DepthGround.ByStack(stack.nominal());
         }
         if (size == null) {
             return new DepthGround.NoElement();

@@ -38,7 +38,7 @@ public sealed interface DepthGround {
     sealed interface Suggestion {}
 
     /** The punch says from which stack on its settings suit. */
-    record ByStack(Length thinnest) implements Suggestion {}
+    record ByStack(Length nominal) implements Suggestion {}
 
     /** No element is known. */
     record NoElement() implements Suggestion {}

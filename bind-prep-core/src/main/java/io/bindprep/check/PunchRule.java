@@ -2,6 +2,7 @@ package io.bindprep.check;
 
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Plan;
+import io.bindprep.block.Block;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.catalogue.Limits;
@@ -48,7 +49,7 @@ final class PunchRule implements Rule {
                     "Punch this size on a machine whose end pins come out, or choose another punch, pitch or trim."));
         }
         element(s.plan()).ifPresent(findings::add);
-        turning(s.plan(), s.stack()).ifPresent(findings::add);
+        turning(s.plan(), s.stack(), measured(s.block())).ifPresent(findings::add);
         outside(s.plan(), s.job().catalogue().limits()).ifPresent(findings::add);
         Gap gap = s.plan().row().gap();
         if (gap != null && s.job().bindingEdge() != BindingEdge.TOP) {
@@ -121,10 +122,12 @@ final class PunchRule implements Rule {
                 null));
     }
 
-    private static Optional<Finding> turning(Plan plan, Stack stack) {
+    private static Optional<Finding> turning(Plan plan, Stack stack, boolean measured) {
         Length below = plan.depth().turnsBelow();
         Element element = plan.element();
-        if (below == null || element == null || (!plan.depth().binds() && !bindsAtThickest(plan, stack))) {
+        if (below == null
+                || element == null
+                || (!plan.depth().binds() && (measured || !bindsAtThickest(plan, stack)))) {
             return Optional.empty();
         }
         Length outside = plan.depth().outside();
@@ -157,6 +160,13 @@ final class PunchRule implements Rule {
                 outside.mm(),
                 below.mm(),
                 null));
+    }
+
+    /** Returns true if every leaf but the covers was measured: of its range nothing is left to say. */
+    private static boolean measured(Block block) {
+        return block.leaves().stream()
+                .filter(leaf -> !leaf.cover())
+                .allMatch(leaf -> leaf.stock().measured());
     }
 
     /** Returns true if pages turn on the likely stack, but not on the thickest; one that does not close is told by itself. */

@@ -137,6 +137,11 @@ class PlanFindingsTest {
         Report closes = PlannedReport.of("stock: bond-20", 374, 215.9, 279.4);
         assertThat(PlannedReport.findings(closes, Severity.WARNING)).isEmpty();
         assertThat(PlannedReport.findings(closes, Severity.NOTE)).contains("pages-turn-stiffly");
+        // 0.1 mm of reading over 14 sheets is 7.1 um: 187 are at most 18.91 mm, beside which 3.9 mm do not turn in
+        // 19.05
+        Report measured = PlannedReport.of("stock: \"14 sheets = 1.316 mm\"", 374, 215.9, 279.4);
+        assertThat(PlannedReport.findings(measured, Severity.NOTE))
+                .doesNotContain("pages-turn-stiffly", "stack-straddles");
         Report open = PlannedReport.of("stock: bond-20", 376, 215.9, 279.4);
         assertThat(PlannedReport.findings(open, Severity.WARNING)).containsExactly("stack-may-not-close");
     }

@@ -55,7 +55,7 @@ final class DepthWords {
 
     private static String suggests(Weighed ground) {
         if (ground.suggestion() instanceof ByStack by) {
-            return "the thinnest likely stack of " + LengthText.both(by.thinnest()) + " suggests " + ground.suggested()
+            return "the nominal stack of " + LengthText.both(by.nominal()) + " suggests " + ground.suggested()
                     + ", as the punch's settings say; ";
         }
         if (ground.suggestion() instanceof BySize by) {
