@@ -9,11 +9,16 @@ import java.util.TreeSet;
 /**
  * The page on which a punched sheet is laid to read how far a hole lies from an edge of the paper, wherever print sits on
  * either: the paper's edge on line 0, the hole over one of ten columns whose lines stand a tenth of a millimetre further
- * each. Seen through the hole, the line that meets its side gives the tenth, as on a vernier.
+ * each, every fifth numbered as on a rule. Seen through the hole, the line that meets its side gives the tenth, as on a vernier.
  */
 final class ReadingPage {
     private static final double FINE = 0.08;
-    private static final double DIGIT = 3.4;
+    private static final double DIGIT = 8;
+    private static final int NUMBERED = 5;
+
+    /** Room for a figure at the left of a column. */
+    private static final double FIGURE = 5.4;
+
     private static final int COLUMNS = 10;
     private static final double LEFT = 16;
 
@@ -27,16 +32,16 @@ final class ReadingPage {
         this.sheet = sheet;
         double hole = Math.max(
                 sheet.pattern().holeAlong().mm(), sheet.pattern().holeAcross().mm());
-        this.each = Math.min(hole + 5, (sheet.edge().mm() - LEFT - 4) / COLUMNS);
+        this.each = Math.min(hole + 4 + FIGURE, (sheet.edge().mm() - LEFT - 4) / COLUMNS);
     }
 
     void paint(Column column, double foot) throws IOException {
         column.heading("Reading page");
         column.paragraph(
                 9,
-                "Lay the edge of the punched sheet on line 0, the sheet below it and the hole over a column; slide it along the"
-                        + " line until a line meets the side of the hole. The number at the line and the tenth above the column"
-                        + " are the distance in mm.");
+                "Lay the edge of the punched sheet on line 0, the sheet below it and the hole over a column. Slide it along"
+                        + " line 0 until a line meets the side of the hole. Count whole millimetres at the lines, as on a rule:"
+                        + " every fifth has its figure. Add the tenth above the column.");
         double zero = column.y() + 7;
         List<DepthSetting> settings = sheet.settings();
         double halfAcross = sheet.pattern().holeAcross().mm() / 2;
@@ -54,7 +59,7 @@ final class ReadingPage {
         Ink ink = column.ink();
         ink.width(0.3);
         ink.line(4, zero, sheet.edge().mm() - 4, zero);
-        ink.text(column.bold(), 7, 4, zero - 1, "line 0");
+        ink.text(column.bold(), DIGIT, 4, zero - 1, "line 0");
         for (int tenth = 0; tenth < COLUMNS; tenth++) {
             lines(column, tenth, zero, numbers);
         }
@@ -76,17 +81,17 @@ final class ReadingPage {
         Ink ink = column.ink();
         double left = LEFT + tenth * each;
         double right = left + each - 1;
-        double middle = (left + right) / 2;
-        ink.centred(column.bold(), 7, middle, zero - 1, "." + tenth);
+        ink.centred(column.bold(), DIGIT, (left + FIGURE + right) / 2, zero - 1, "." + tenth);
         ink.width(FINE);
         for (int number : numbers) {
             double y = zero + number + tenth / 10.0;
-            String text = "" + number;
-            double gap = column.plain().widthMm(text, DIGIT) / 2 + 0.2;
-            ink.line(left, y, middle - gap, y);
-            ink.line(middle + gap, y, right, y);
-            // a digit is 0.71 em high: its middle on the line
-            ink.centred(column.plain(), DIGIT, middle, y + DIGIT * 0.71 / 2 * 25.4 / 72, text);
+            boolean figure = number % NUMBERED == 0;
+            ink.line(left + FIGURE - (figure ? 1 : 0), y, right, y);
+            if (figure) {
+                // a digit is 0.71 em high: its middle on the line
+                double baseline = y + DIGIT * 0.71 / 2 * 25.4 / 72;
+                ink.right(column.plain(), DIGIT, left + FIGURE - 1.4, baseline, "" + number);
+            }
         }
     }
 }

@@ -42,7 +42,7 @@ final class Steps {
                 "4. Readings 1 to 3 are taken from the edges of the paper, so that it does not matter where the print sits on"
                         + " it: on the reading page, or with a steel rule. Lay the sheet on the reading page, its binding edge on line 0,"
                         + " the hole over the columns, and slide it along the line until a line meets the near side of the hole: the"
-                        + " number at the line, and the tenth at the column's head. The far side likewise. For 3 lay the end SIDE"
+                        + " millimetres of the line, and the tenth at the column's head. The far side likewise. For 3 lay the end SIDE"
                         + " GUIDE on line 0.");
         texts.add(
                 "5. Reading 4 is taken on the scale under the row: the left side of the first hole (4a) and the"

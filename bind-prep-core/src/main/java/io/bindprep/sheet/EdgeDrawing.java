@@ -21,4 +21,15 @@ public record EdgeDrawing(Plan plan, boolean top, boolean left) {
     String start() {
         return top ? "left" : "head";
     }
+
+    /** Words below the drawing: its lines, and the lengths that it is drawn by. */
+    String caption() {
+        String lines = "Dashed line: hole zone " + plan.holeZone().inMm() + ". Dotted line: binding margin "
+                + plan.bindingMargin().inMm() + ".";
+        return plan.row().holes().isEmpty()
+                ? lines
+                : lines + " Pitch " + plan.pitch().inMm() + ", edge "
+                        + plan.row().length().inMm() + ", minimum paper at the ends "
+                        + plan.row().minimumWeb().inMm() + ".";
+    }
 }

@@ -17,10 +17,10 @@ import org.jspecify.annotations.Nullable;
  */
 final class EdgePainter {
     /** Of one piece: numbers above, paper, numbers below. */
-    private static final double ABOVE = 9;
+    private static final double ABOVE = 8;
 
     private static final double PAPER = 16;
-    private static final double BELOW = 8;
+    private static final double BELOW = 6;
     private static final double GUIDE = 16;
     private static final double SMALL = 6.5;
     /** Chords that a thumb cut is drawn with; none is off its curve by as much as a hairline. */
@@ -47,8 +47,8 @@ final class EdgePainter {
     double pieceHeight() {
         Gap.ThumbCut cut = thumbCut();
         double deepest = Math.max(
-                plan.bindingMargin().mm(), cut == null ? 0 : cut.depth().mm());
-        return ABOVE + Math.max(PAPER, deepest + 5) + BELOW;
+                plan.bindingMargin().mm(), cut == null ? 0 : cut.depth().mm() + 2);
+        return ABOVE + Math.max(PAPER, deepest + 2) + BELOW;
     }
 
     private double paper() {
@@ -69,7 +69,7 @@ final class EdgePainter {
         } else {
             pen.right(false, SMALL, left - 2, edge + 4, LengthText.mm(from));
         }
-        zones(pen, piece, left, edge, each);
+        zones(pen, left, edge, each);
         for (Hole hole : plan.row().holes()) {
             double at = hole.centre().mm();
             // a hole on the break is drawn in both pieces, cut by neither
@@ -175,7 +175,7 @@ final class EdgePainter {
         pen.text(true, SMALL, x, edge + 8.9, drawing.start());
     }
 
-    private void zones(Pen pen, int piece, double left, double edge, double each) throws IOException {
+    private void zones(Pen pen, double left, double edge, double each) throws IOException {
         pen.width(0.15);
         pen.dash(2, 1);
         double zone = plan.holeZone().mm();
@@ -184,16 +184,6 @@ final class EdgePainter {
         pen.dash(0.4, 0.8);
         pen.line(left, edge + margin, left + each, edge + margin);
         pen.dash();
-        if (piece == 0) {
-            String note = "dashed: hole zone " + plan.holeZone().inMm() + "; dotted: binding margin "
-                    + plan.bindingMargin().inMm();
-            pen.text(false, SMALL - 1, left + afterFirst() + 1.5, edge + margin + 2.6, note);
-        }
-    }
-
-    // beside the line that measures the first hole
-    private double afterFirst() {
-        return plan.row().holes().isEmpty() ? 0 : first().centre().mm();
     }
 
     private void hole(Pen pen, Hole hole, double at, double edge) throws IOException {
@@ -254,36 +244,37 @@ final class EdgePainter {
         return first().centre().plus(plan.pitch().times(pin - (long) first().pin()));
     }
 
+    /** Lengths from either end to the nearest hole's centre; where that lies in another piece the line breaks off. */
     private void webs(Pen pen, int piece, double left, double edge, double from, double to) throws IOException {
         if (plan.row().holes().isEmpty()) {
             return;
         }
         double base = edge + paper() + 3.6;
-        double half = plan.holeAlong().mm() / 2;
+        double end = left + to - from;
         if (piece == 0) {
-            measure(pen, left, left + first().centre().mm(), base, first().centre(), true, edge);
+            double centre = left + first().centre().mm();
+            pen.width(0.12);
+            tick(pen, left, edge, base);
+            pen.line(left, base, Math.min(centre, end), base);
+            if (centre <= end) {
+                tick(pen, centre, edge, base);
+            }
+            pen.text(false, SMALL, left + 1, base - 0.8, first().centre().inMm());
         }
         if (piece == pieces() - 1) {
-            double end = left + to - from;
             Length rest = plan.row().length().minus(last().centre());
-            measure(pen, end - rest.mm(), end, base, rest, false, edge);
-            String note = "least paper at the ends " + plan.row().minimumWeb().inMm() + "; edge to hole centre "
-                    + plan.edgeDistance().inMm() + "; pitch " + plan.pitch().inMm() + "; edge "
-                    + plan.row().length().inMm();
-            pen.right(false, SMALL, end - rest.mm() - half - 4, base + 2.2, note);
+            double centre = end - rest.mm();
+            pen.width(0.12);
+            tick(pen, end, edge, base);
+            pen.line(Math.max(centre, left), base, end, base);
+            if (centre >= left) {
+                tick(pen, centre, edge, base);
+            }
+            pen.right(false, SMALL, end - 1, base - 0.8, rest.inMm());
         }
     }
 
-    private void measure(Pen pen, double from, double to, double y, Length length, boolean textRight, double edge)
-            throws IOException {
-        pen.width(0.12);
-        pen.line(from, edge + paper() + 0.5, from, y + 1);
-        pen.line(to, edge + plan.edgeDistance().mm() + plan.holeAcross().mm(), to, y + 1);
-        pen.line(from, y, to, y);
-        if (textRight) {
-            pen.text(false, SMALL, to + 1, y + 0.8, length.inMm());
-        } else {
-            pen.right(false, SMALL, from - 1, y + 0.8 - 2.6, length.inMm());
-        }
+    private void tick(Pen pen, double at, double edge, double y) throws IOException {
+        pen.line(at, edge + paper() - 2, at, y + 1);
     }
 }

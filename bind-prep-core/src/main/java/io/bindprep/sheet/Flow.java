@@ -84,8 +84,8 @@ final class Flow {
 
     /** A heading over a rule, never alone at a page's foot. */
     void heading(Type bold, String text, double follows) throws IOException {
-        need(8 + follows);
-        y += 6.5;
+        need(7.5 + follows);
+        y += 6;
         ink.text(bold, 9.5, left(), y - 1.2, text.toUpperCase(Locale.ROOT));
         ink.width(0.3);
         ink.line(left(), y, left() + room(), y);

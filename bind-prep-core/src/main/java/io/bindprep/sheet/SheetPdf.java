@@ -19,8 +19,12 @@ import java.util.stream.Collectors;
  * be printed at full size, which a bar of 100 mm shows.
  */
 public final class SheetPdf {
-    private static final double TILE = 21;
-    private static final int TILES = 3;
+    /** Height of a tile with one line of notes. */
+    private static final double TILE = 18.4;
+
+    private static final double NOTE = 6.8;
+    private static final double NOTE_STEP = 2.8;
+    private static final int MOST_TILES = 4;
     private static final double LARGE = 26;
     private static final double BOX = 5.2;
     private static final double STEP_INDENT = 32;
@@ -114,37 +118,55 @@ public final class SheetPdf {
         }
     }
 
+    /** Tiles in the order of the work, as high as the notes of their row ask for. */
     private void settings(JobSheet.VolumeSettings part) throws IOException {
-        int rows = (part.settings().size() + TILES - 1) / TILES;
-        flow.heading(bold, (part.name().isEmpty() ? "" : part.name() + ": ") + "settings, in this order", rows * TILE);
-        Ink ink = flow.ink();
-        double width = flow.room() / TILES;
-        for (int i = 0; i < part.settings().size(); i++) {
-            OperatorSetting setting = part.settings().get(i);
-            double x = flow.left() + i % TILES * width;
-            double y = flow.y() + i / TILES * TILE + 1;
-            ink.width(0.2);
-            ink.box(x, y, width, TILE, false);
-            ink.text(plain, 8, x + 2, y + 4, (i + 1) + "  " + plain.settable(setting.label()));
-            double size = LARGE;
-            String value = bold.settable(setting.value());
-            while (size > 9 && bold.widthMm(value, size) > width - 4) {
-                size--;
-            }
-            ink.text(
-                    bold,
-                    size,
-                    x + 2,
-                    y + 13,
-                    bold.lines(value, size, width - 4).get(0));
-            double at = y + 16.6;
-            List<String> notes = plain.lines(setting.note(), 6.8, width - 4);
-            for (String line : notes.subList(0, Math.min(2, notes.size()))) {
-                ink.text(plain, 6.8, x + 2, at, line);
-                at += 2.8;
-            }
+        List<OperatorSetting> settings = part.settings();
+        int across = settings.size() > 2 * (MOST_TILES - 1) ? MOST_TILES : MOST_TILES - 1;
+        double width = flow.room() / across;
+        double high = 0;
+        for (int i = 0; i < settings.size(); i += across) {
+            high += tileHeight(settings.subList(i, Math.min(i + across, settings.size())), width);
         }
-        flow.down(rows * TILE + 2);
+        flow.heading(bold, (part.name().isEmpty() ? "" : part.name() + ": ") + "settings, in this order", high);
+        flow.down(1);
+        for (int i = 0; i < settings.size(); i += across) {
+            List<OperatorSetting> row = settings.subList(i, Math.min(i + across, settings.size()));
+            double height = tileHeight(row, width);
+            for (int column = 0; column < across; column++) {
+                flow.ink().width(0.2);
+                flow.ink().box(flow.left() + column * width, flow.y(), width, height, false);
+                if (column < row.size()) {
+                    tile(i + column + 1, row.get(column), flow.left() + column * width, width);
+                }
+            }
+            flow.down(height);
+        }
+        flow.down(1);
+    }
+
+    private double tileHeight(List<OperatorSetting> row, double width) {
+        int most = row.stream()
+                .mapToInt(s -> plain.lines(s.note(), NOTE, width - 4).size())
+                .max()
+                .orElse(1);
+        return TILE + (most - 1) * NOTE_STEP;
+    }
+
+    private void tile(int number, OperatorSetting setting, double x, double width) throws IOException {
+        Ink ink = flow.ink();
+        double y = flow.y();
+        ink.text(plain, 8, x + 2, y + 4, number + "  " + plain.settable(setting.label()));
+        double size = LARGE;
+        String value = bold.settable(setting.value());
+        while (size > 9 && bold.widthMm(value, size) > width - 4) {
+            size--;
+        }
+        ink.text(bold, size, x + 2, y + 13, bold.lines(value, size, width - 4).get(0));
+        double at = y + 16.6;
+        for (String line : plain.lines(setting.note(), NOTE, width - 4)) {
+            ink.text(plain, NOTE, x + 2, at, line);
+            at += NOTE_STEP;
+        }
     }
 
     private void edge(JobSheet.VolumeSettings part) throws IOException {
@@ -159,6 +181,7 @@ public final class SheetPdf {
             painter.paint(new InkPen(flow.ink(), plain, bold), piece, flow.left(), flow.y());
             flow.down(painter.pieceHeight());
         }
+        flow.paragraph(plain, 7, 0, part.edge().caption());
         flow.need(6);
         Ink ink = flow.ink();
         double y = flow.y() + 2.5;
@@ -272,7 +295,7 @@ public final class SheetPdf {
     /** All in one paragraph, so that they stay on the operator's page; returns true if they began the next. */
     private boolean cautions() throws IOException {
         String all = sheet.cautions().stream().map(Caution::text).collect(Collectors.joining("  ! "));
-        flow.down(1.5);
+        flow.down(1);
         boolean next = flow.need(flow.height(plain, 7, 0, "! " + all));
         flow.paragraph(plain, 7, 0, "! " + all);
         return next;

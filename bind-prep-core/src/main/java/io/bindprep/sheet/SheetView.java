@@ -19,7 +19,12 @@ public record SheetView(JobSheet sheet, List<PartView> parts, String code, int c
 
     /** Leaves bound as one, with their edge in pieces. */
     public record PartView(
-            String heading, List<OperatorSetting> settings, List<Piece> pieces, String face, String start) {
+            String heading,
+            List<OperatorSetting> settings,
+            List<Piece> pieces,
+            String face,
+            String start,
+            String caption) {
         public PartView {
             settings = List.copyOf(settings);
             pieces = List.copyOf(pieces);
@@ -60,7 +65,8 @@ public record SheetView(JobSheet sheet, List<PartView> parts, String code, int c
                 part.settings(),
                 pieces,
                 part.edge().face(),
-                part.edge().start());
+                part.edge().start(),
+                part.edge().caption());
     }
 
     private static String path(QrCode code) {

@@ -70,13 +70,28 @@ final class SheetOperator {
             Word head = heads.stream()
                     .min(Comparator.comparing(h -> Math.abs(h.x() - number.x())))
                     .orElseThrow();
-            page.lines().stream()
+            Line own = page.lines().stream()
                     .filter(l -> l.level()
                             && Math.abs(l.y1() - number.y()) < 0.2
-                            && l.length() < 8
-                            && Math.min(Math.abs(l.x1() - number.x()), Math.abs(l.x2() - number.x())) < 3)
-                    .forEach(l ->
-                            rungs.add(new Rung(l.y1() - zero.y1(), Double.parseDouble(number.text() + head.text()))));
+                            && l.x1() > number.x()
+                            && l.x1() - number.x() < 4)
+                    .findFirst()
+                    .orElse(null);
+            if (own == null) {
+                continue; // the bar's numbers
+            }
+            List<Line> column = page.lines().stream()
+                    .filter(l -> l.level() && l.x2() == own.x2() && l.y1() > zero.y1())
+                    .sorted(Comparator.comparing(Line::y1))
+                    .toList();
+            double whole = Double.parseDouble(number.text() + head.text());
+            // counted from the figure, up to four lines either way
+            for (int i = -4; i <= 4; i++) {
+                int at = column.indexOf(own) + i;
+                if (at >= 0 && at < column.size() && Math.abs(column.get(at).y1() - own.y1()) < 4.5) {
+                    rungs.add(new Rung(column.get(at).y1() - zero.y1(), whole + i));
+                }
+            }
         }
     }
 

@@ -24,6 +24,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -145,6 +146,26 @@ class TestSheetPdfTest {
         assertThat(marks.get(2) - marks.get(0)).isCloseTo(100, within(0.1));
         assertThat(marks.get(5) - marks.get(0)).isCloseTo(250, within(0.1));
         assertThat(reading.getWidth()).isEqualTo(punched.getWidth());
+    }
+
+    /** Figures smaller than 8 pt are hard to read at arm's length (from memory, no source). */
+    @Test
+    void figuresOfTheReadingPageCanBeRead() throws Exception {
+        try (PDDocument document = Loader.loadPDF(Jobs.pdf(Jobs.of(Jobs.BENCH, Map.of("depth", "two"))))) {
+            List<Float> sizes = new ArrayList<>();
+            PDFTextStripper stripper = new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition glyph) {
+                    if (Character.isDigit(glyph.getUnicode().charAt(0)) && glyph.getYDirAdj() < 300) {
+                        sizes.add(glyph.getFontSizeInPt());
+                    }
+                }
+            };
+            stripper.setStartPage(2);
+            stripper.setEndPage(2);
+            stripper.getText(document);
+            assertThat(sizes).hasSizeGreaterThan(20).allMatch(size -> size >= 8);
+        }
     }
 
     @Test

@@ -15,7 +15,10 @@ import io.bindprep.job.Job;
 import io.bindprep.job.JobFiles;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
+import io.bindprep.problem.SettingException;
 import io.bindprep.request.CheckRequest;
+import io.bindprep.request.Pile;
+import io.bindprep.request.PlanRequest;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -44,6 +47,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SheetPdfTest {
     private static final Path FIXTURES =
@@ -279,6 +283,43 @@ class SheetPdfTest {
         assertThat(text.split("ERROR page 14", -1)).hasSize(13);
     }
 
+    /** Rows of two to eleven holes, on paper of either country and either way round; the captions once ran off the edge. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "R2m-DIN",
+                "R2m-ISO",
+                "R2i-US-a",
+                "R2i-US-b",
+                "R3i-US",
+                "R4m-swedish",
+                "R4i-US",
+                "R6m-4h2s",
+                "R11m-7h4s"
+            })
+    void captionsStayOnTheSheet(String pattern) throws Exception {
+        for (String trim : List.of("a4", "letter", "a4 landscape", "letter landscape")) {
+            Map<String, Object> job = Map.of("binding", "rings", "pitch", pattern, "trim", trim, "stock", "bond-20");
+            Report plan;
+            try {
+                plan = BindPrep.plan(new PlanRequest("p", JobReader.toJob(JobSettings.of(job)), Pile.ofLeaves(40)));
+            } catch (SettingException e) {
+                // a short edge does not take every row
+                assertThat(trim).endsWith("landscape");
+                continue;
+            }
+            for (SheetPaper paper : SheetPaper.values()) {
+                byte[] pdf = pdf(JobSheet.of(plan), paper);
+                assertDisjoint(pdf);
+                try (PDDocument document = Loader.loadPDF(pdf)) {
+                    assertThat(document.getNumberOfPages())
+                            .as("%s %s on %s", pattern, trim, paper)
+                            .isEqualTo(2);
+                }
+            }
+        }
+    }
+
     /** No glyph of one line of print lies on one of another, and none off the sheet. */
     private static void assertDisjoint(byte[] pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
@@ -297,6 +338,7 @@ class SheetPdfTest {
                 stripper.getText(document);
                 PDPage sheet = document.getPage(page - 1);
                 glyphs.forEach(g -> {
+                    assertThat(g.getXDirAdj()).isGreaterThan(20);
                     assertThat(g.getXDirAdj() + g.getWidthDirAdj())
                             .isLessThan(sheet.getMediaBox().getWidth() - 20);
                     assertThat(g.getYDirAdj())
