@@ -6,7 +6,7 @@ def report = new groovy.json.JsonSlurper().parse(new File(reports, 'cookbook.jso
 assert report.outcome == 'findings'
 assert report.pages.findAll { it.verdict == 'hit' }*.page == [14, 27]
 assert log.contains('handbook.pdf: good, 24 pages')
-assert log =~ /(?m)^\[ERROR\] .*cookbook\.pdf: Do not print: /
+assert log =~ /(?m)^\[ERROR\] .*cookbook\.pdf: Do not print\. /
 assert log =~ /  error: .*page 14/
 assert log.contains('Have it moved')
 assert log.contains('report: target/bind-prep/cookbook.txt')

@@ -17,7 +17,7 @@ assert page.contains('data:image/')
 assert new File(made, 'handbook.html').isFile()
 // what is made is not taken for a document of the build
 assert !made.list().any { it.startsWith('cookbook.proof.') && it != 'cookbook.proof.pdf' }
-assert log =~ /(?m)^\[WARNING\] target\/cookbook\.pdf: Do not print: .*$/
+assert log =~ /(?m)^\[WARNING\] target\/cookbook\.pdf: Do not print\. .*$/
 ['cookbook', 'handbook'].each {
     String sheet = 'target/bind-prep/' + it + '.job-sheet.'
     assert log.contains('job sheet: ' + sheet + 'pdf, ' + sheet + 'html, ' + sheet + 'json')

@@ -5,7 +5,7 @@ String again = '(as before, nothing changed)'
 assert builds[0].count(again) == 0
 // three goals, two documents
 assert builds[1].count(again) == 6
-assert builds[1] =~ /(?m)^\[WARNING\] cookbook\.pdf: Do not print: .* \(as before, nothing changed\)$/
+assert builds[1] =~ /(?m)^\[WARNING\] cookbook\.pdf: Do not print\. .* \(as before, nothing changed\)$/
 assert builds[1].contains('report: target/bind-prep/cookbook.txt')
 assert builds[2].count(again) == 0
 // another format is another check; sheet and proof are as they were

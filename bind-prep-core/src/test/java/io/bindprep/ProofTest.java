@@ -59,7 +59,7 @@ class ProofTest {
         assertThat(proof.comments()).isEqualTo(7);
         assertThat(ProofText.write(proof, TextStyle.PLAIN))
                 .startsWith("Proof written: out.pdf, 100 pages, 7 comments.\n")
-                .contains("Do not print: 2 pages would lose matter to the holes.");
+                .contains("Do not print. The holes would cut content on 2 pages.");
         try (PDDocument document = Loader.loadPDF(folder.resolve("out.pdf").toFile())) {
             assertThat(document.getPage(13).getAnnotations())
                     .extracting(a -> a.getContents())

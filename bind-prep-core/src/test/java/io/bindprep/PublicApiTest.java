@@ -64,6 +64,7 @@ class PublicApiTest {
             "paper.SheetSizes",
             "paper.StockCatalog",
             "job.Hanger",
+            "job.Order",
             "job.Overs",
             "job.PressSheet",
             "job.PrintLimits",
@@ -78,6 +79,9 @@ class PublicApiTest {
             "sheet.JobSheet",
             "sheet.OperatorSetting",
             "report.words.JobNumbers",
+            // units that people read
+            "wording.Measures",
+            "wording.Units",
             // between stages
             "binding.DepthGround",
             "binding.ElementChoice",

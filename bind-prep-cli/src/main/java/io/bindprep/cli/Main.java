@@ -114,13 +114,21 @@ public final class Main {
                 .setParameterExceptionHandler(new Failures(err))
                 .setExecutionExceptionHandler(new Failures(err));
         try {
-            return written(line.execute(args));
+            return written(line.execute(help(args)));
         } catch (StackOverflowError e) {
             return Failures.internal(err, e);
         } finally {
             out.flush();
             err.flush();
         }
+    }
+
+    /** "help check" is "check --help"; "help" alone is "--help". */
+    private static String[] help(String[] args) {
+        if (args.length == 0 || !args[0].equals("help")) {
+            return args;
+        }
+        return args.length == 1 ? new String[] {"--help"} : new String[] {args[1], "--help"};
     }
 
     /** An answer that was lost, on a full disk or a closed pipe, is no success. */

@@ -110,7 +110,14 @@ class CheckCommandTest {
 
     @Test
     void wrongUsageIsTwoWithAHint() {
-        assertUsage(Cli.run(), "bind-prep check book.pdf", "bind-prep --help");
+        Cli alone = Cli.run();
+        assertThat(alone.exit()).isEqualTo(2);
+        assertThat(alone.err())
+                .contains("bind-prep check book.pdf", "bind-prep spec book.pdf", "bind-prep shift book.pdf")
+                .contains("bind-prep --help", "bind-prep help check");
+        assertThat(alone.out())
+                .as("a script that forgot its verb gets no output")
+                .isEmpty();
         assertUsage(Cli.run("check"), "FILE", "bind-prep check --help");
         assertUsage(Cli.run("check", "--binding-egde", "left", CLEAR), "--binding-egde", "--binding-edge");
         assertUsage(Cli.run("check", "--format", "xml", CLEAR), "--format", "text, json", "xml");

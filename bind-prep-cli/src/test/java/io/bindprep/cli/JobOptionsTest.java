@@ -14,6 +14,7 @@ import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.Supply;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Units;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -70,6 +71,10 @@ class JobOptionsTest {
                 option("image-ppi", "200", job -> job.printLimits().imagePpi(), 200),
                 option("bleed", "1/8 in", job -> job.printLimits().bleed(), Length.ofInch(1, 8)),
                 option("fail-on", "warning", Job::failOn, FailOn.WARNING),
+                option("units", "both", Job::units, Units.BOTH),
+                option("job-number", "2026-0417", job -> job.order().number(), "2026-0417"),
+                option("customer", "Marrowby Library", job -> job.order().customer(), "Marrowby Library"),
+                option("due", "Friday noon", job -> job.order().due(), "Friday noon"),
                 option(
                         "tables",
                         Cli.ROOT.resolve("fixtures/shop-stocks.csv").toString(),

@@ -47,7 +47,7 @@ class PlanCommandTest {
     void aPileTooThickFails() {
         Cli run = Cli.run("plan", "--leaves", "3000", "--trim", "a4");
         assertThat(run.exit()).isEqualTo(1);
-        assertThat(run.out()).contains("Do not bind it so");
+        assertThat(run.out()).contains("Do not bind it. 1 error to resolve.");
     }
 
     @Test

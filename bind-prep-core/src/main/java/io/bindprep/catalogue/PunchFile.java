@@ -2,6 +2,7 @@ package io.bindprep.catalogue;
 
 import io.bindprep.problem.SettingException;
 import io.bindprep.setting.KeyDescription;
+import io.bindprep.setting.RenamedKeys;
 import io.bindprep.setting.Scalars;
 import io.bindprep.setting.SettingFile;
 import io.bindprep.setting.Spelling;
@@ -109,7 +110,10 @@ public final class PunchFile {
 
     static void checkKnown(String place, String key, List<String> known) throws SettingException {
         if (!known.contains(key)) {
-            throw new SettingException(place, key, "there is no such setting", Spelling.remedy(key, known), known);
+            String renamed = RenamedKeys.sentence("", key).orElse(null);
+            throw renamed == null
+                    ? new SettingException(place, key, "there is no such setting", Spelling.remedy(key, known), known)
+                    : new SettingException(place, key, renamed, "Write the new name.", List.of());
         }
     }
 

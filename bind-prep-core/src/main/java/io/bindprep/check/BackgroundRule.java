@@ -19,7 +19,7 @@ final class BackgroundRule implements Rule {
                 Severity.NOTE,
                 pages,
                 "A tint or picture runs through the binding edge on " + Say.pages(pages.size())
-                        + " and will be punched through.",
-                "Harmless for a plain tint; look at the page where it carries a face, lettering or other detail."));
+                        + ". The holes will cut it.",
+                "A plain tint is harmless. Look at pages where a face, lettering or other detail lies there."));
     }
 }

@@ -15,8 +15,8 @@ final class BlankBackRule implements Rule {
                 Severity.WARNING,
                 pages,
                 "A blank back was added after " + Say.pages(pages.size())
-                        + ", so that what follows starts on a fresh leaf.",
-                "Check that the blank is wanted there; else move the insert or cover by one page, or have a page"
-                        + " added to the PDF."));
+                        + ". The insert or cover after it starts on a fresh leaf.",
+                "Check that a blank page is wanted there. Otherwise move the insert or cover by one page, or have"
+                        + " a page added to the PDF."));
     }
 }

@@ -3,7 +3,6 @@ package io.bindprep.check;
 import io.bindprep.marks.PageBasics;
 import io.bindprep.marks.PageVerdict;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -38,11 +37,11 @@ final class BleedRule implements Rule {
                 "bleed-short",
                 Severity.WARNING,
                 pages,
-                "Art reaches the trim with too little bleed on "
-                        + (pages.size() == 1 ? "page " : Say.pages(pages.size()) + "; least on page ") + where
-                        + ", where it goes " + LengthText.mm(least.mm()) + " beyond the " + edge + " edge and "
-                        + wanted.inMm() + " are wanted.",
-                "Ask for an export with bleed; where leaves are printed at their size and not cut, set bleed: none.",
+                (pages.size() == 1 ? "Page " : Say.pages(pages.size()) + " with too little bleed. Worst on page ")
+                        + where + ": bleed at the " + edge + " "
+                        + s.measures().mark(least.mm()) + "; " + s.measures().mark(wanted) + " required.",
+                "Ask for an export with bleed. If the leaves are not trimmed after printing, switch this check off"
+                        + " (bleed: none).",
                 least.mm(),
                 wanted.mm(),
                 null));

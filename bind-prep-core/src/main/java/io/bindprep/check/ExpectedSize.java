@@ -7,7 +7,7 @@ import io.bindprep.paper.SheetSize;
 import io.bindprep.paper.SheetSizes;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import java.util.List;
 
 /** The size that pages should have and how far each side may lie off. */
@@ -83,17 +83,17 @@ record ExpectedSize(String name, Length width, Length height, Length toleranceWi
     }
 
     /** "A4, 210 x 297 mm". */
-    String text() {
-        return text(name, width, height);
+    String text(Measures measures) {
+        return text(measures, name, width, height);
     }
 
     /** A page's own size, with its name where it has one: "letter, 215.9 x 279.4 mm". */
-    static String text(SheetSizes sizes, PageFacts p) {
-        return text(knownName(sizes, p.trimWidth(), p.trimHeight()), p.trimWidth(), p.trimHeight());
+    static String text(Measures measures, SheetSizes sizes, PageFacts p) {
+        return text(measures, knownName(sizes, p.trimWidth(), p.trimHeight()), p.trimWidth(), p.trimHeight());
     }
 
-    private static String text(String name, Length width, Length height) {
-        String size = LengthText.area(width, height);
+    private static String text(Measures measures, String name, Length width, Length height) {
+        String size = measures.area(width, height);
         return name.isEmpty() || name.equals(size) ? size : name + ", " + size;
     }
 

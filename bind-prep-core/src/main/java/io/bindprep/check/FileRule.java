@@ -16,23 +16,23 @@ final class FileRule implements Rule {
             findings.add(Say.document(
                     "pages-lost",
                     Severity.ERROR,
-                    "The PDF's page tree names " + (lost == 1 ? "1 entry that is" : lost + " entries that are")
-                            + " not in the file, so pages are missing from what was checked.",
-                    "Ask the client for a fresh export, and for the number of pages it should have."));
+                    (lost == 1 ? "1 entry" : lost + " entries") + " of the PDF's page tree "
+                            + (lost == 1 ? "is" : "are") + " missing from the file. The pages there were not checked.",
+                    "Ask the client for a fresh export, and how many pages it should have."));
         }
         if (!s.document().printable()) {
             findings.add(Say.document(
                     "print-forbidden",
                     Severity.WARNING,
-                    "The PDF's own permissions forbid printing; the printer's front end may refuse it.",
+                    "The PDF's permissions forbid printing. The printer may refuse the file.",
                     "Ask the client for a copy that may be printed."));
         }
         if (s.document().repaired()) {
             findings.add(Say.document(
                     "file-repaired",
                     Severity.WARNING,
-                    "The PDF's cross-reference table was broken and has been rebuilt from what was found; another"
-                            + " program may find other pages.",
+                    "The PDF's cross-reference table was broken and has been rebuilt. Another program may find"
+                            + " other pages.",
                     "Ask the client for a fresh export, or compare every page with the client's proof."));
         }
         long junk = s.document().bytesBeforeHeader();
@@ -41,8 +41,8 @@ final class FileRule implements Rule {
                     "header-junk",
                     Severity.NOTE,
                     (junk == 1 ? "1 byte stands" : junk + " bytes stand") + " before the PDF header.",
-                    "Left by a print system as a rule; ask for a plain export if the printer's front end refuses the"
-                            + " file."));
+                    "Usually harmless: print systems leave them. If the printer refuses the file, ask for a plain"
+                            + " export."));
         }
         return findings;
     }

@@ -11,7 +11,7 @@ import java.util.Optional;
 public final class FindingKinds {
     private static final String MOVE = "Have it moved away from the binding edge, or bind another edge (binding-edge).";
     private static final String MOVE_OR_ACCEPT =
-            "Have it moved away from the binding edge, or accept it by a smaller binding-margin.";
+            "Have it moved away from the binding edge, or accept a smaller margin (binding-margin).";
 
     private static final List<FindingKind> ALL = List.of(
             kind(
@@ -39,23 +39,23 @@ public final class FindingKinds {
             seen(
                     NOTE,
                     "background-at-binding-edge",
-                    "A tint or picture runs through the binding edge and will be punched through.",
-                    "Harmless for a plain tint; look at the page where it carries a face, lettering or other detail."),
+                    "A tint or picture runs through the binding edge. The holes will cut it.",
+                    "A plain tint is harmless. Look at pages where a face, lettering or other detail lies there."),
             kind(
                     WARNING,
                     "binding-margin-inside-hole-zone",
-                    "The binding margin asked for ends where holes may still fall.",
-                    "Give a binding-margin beyond the hole zone, or leave it out for the pattern's own."),
+                    "The binding margin of the job is narrower than the hole zone.",
+                    "Use a wider margin, or that of the pattern (binding-margin)."),
             kind(
                     WARNING,
                     "blank-back-added",
                     "A back was left blank so that an insert or cover starts on a fresh leaf.",
-                    "Check that the blank is wanted there; else move the insert or cover by one page."),
+                    "Check that a blank page is wanted there. Otherwise move the insert or cover by one page."),
             kind(
                     WARNING,
                     "bleed-short",
-                    "Art reaches the trim but not far enough beyond it.",
-                    "Ask for an export with bleed; where leaves are printed at their size and not cut, set bleed: none."),
+                    "Art reaches the trim with too little bleed.",
+                    "Ask for an export with bleed. If leaves are not trimmed after printing, switch the check off (bleed: none)."),
             kind(
                     ERROR,
                     "closer-size",
@@ -69,65 +69,64 @@ public final class FindingKinds {
             kind(
                     ERROR,
                     "edge-unpunchable",
-                    "No hole row fits the binding edge, so no page was held against holes.",
-                    "Ask for the document at the size of its leaves, or give another binding-edge or trim."),
+                    "No hole row fits the binding edge, so no page was checked against holes.",
+                    "Ask for the document at the size of its leaves, or correct the job (binding-edge, trim)."),
             kind(
                     NOTE,
                     "element-near-limit",
-                    "The stack is near the limit of its element; charts differ.",
-                    "Bind one copy first; if pages turn stiffly, take the next size."),
+                    "The stack is near the limit of its element. Charts differ here.",
+                    "Bind one copy first. If its pages turn stiffly, use the next size."),
             kind(
                     List.of(ERROR, WARNING),
                     "element-off-line",
-                    "The row of a punch that was measured slants by more than wire and paper leave; an error where a hole is"
-                            + " cut open.",
-                    "Have the back stop set square to the pins, and measure it again (testsheet, calibrate)."),
+                    "The measured row of the punch slants too far for wire and paper. An error where it cuts a hole open.",
+                    "Have the back stop set square to the pins. Then measure the punch again (testsheet, calibrate)."),
             kind(
                     ERROR,
                     "element-off-pitch",
-                    "The holes of a punch that was measured drift too far from the element's pitch for the wire to pass.",
-                    "Punch nothing with it: have its pins checked, and measure it again (testsheet, calibrate)."),
+                    "The measured holes of the punch drift too far from the pitch. The wire does not pass.",
+                    "Punch nothing with it. Have its pins checked, then measure it again (testsheet, calibrate)."),
             kind(
                     ERROR,
                     "element-unknown",
-                    "No element sizes are known for the pattern, so nothing says that one takes the stack.",
-                    "Try an element on a dummy of the real stock, or choose a pitch whose elements are known."),
+                    "No element sizes are known for the pattern, so the element could not be chosen.",
+                    "Try an element on a dummy of the real stock, or choose another pitch (pitch)."),
             kind(
                     WARNING,
                     "feed-same-end",
-                    "The hole row is not symmetric, or slants: a leaf fed turned over would miss the element.",
-                    "Put the same end to the side guide on every lift, or centre the row by a guide that moves."),
+                    "The hole row is not symmetric, or slants. A leaf fed the other way would miss the element.",
+                    "Put the same end to the side guide on every lift, or use an adjustable side guide."),
             kind(
                     WARNING,
                     "file-repaired",
-                    "The PDF's table of objects was broken and has been rebuilt from what was found.",
+                    "The PDF's cross-reference table was broken and has been rebuilt.",
                     "Ask for a fresh export, or compare every page with the client's proof."),
             kind(
                     WARNING,
                     "fold-out-not-wide",
-                    "A page named as a fold-out is no wider than the book, so there is nothing to fold.",
-                    "Take it out of fold-outs, or ask for the wide page."),
+                    "A declared fold-out is no wider than the book. There is nothing to fold.",
+                    "Ask for the wide page, or take it off the list of fold-outs (fold-outs)."),
             kind(
                     ERROR,
                     "fold-out-too-wide",
-                    "A fold-out does not fold into its panels clear of the hole zone and the trim.",
-                    "Give it more panels, or have the page made narrower."),
+                    "A fold-out is too wide to fold clear of the holes and the trim.",
+                    "Fold it in more panels (fold-outs), or have the page made narrower."),
             kind(
                     List.of(ERROR, WARNING),
                     "fold-out-undeclared",
-                    "A page is as long at the binding edge as the others but half as wide again or more; an error where the"
-                            + " job names the size.",
-                    "Name it under fold-outs, or ask for it at the book's size."),
+                    "A page is as high as the others but at least half as wide again. An error where the job names the"
+                            + " size.",
+                    "Declare it (fold-outs), or ask for it at the book's size."),
             kind(
                     WARNING,
                     "font-not-embedded",
-                    "Text uses a font that is not in the file, so another may be printed in its place.",
+                    "Text uses a font that is not in the file, so the printer may replace it.",
                     "Ask for an export with all fonts embedded."),
             kind(
                     ERROR,
                     "half-hole",
-                    "A leaf shorter at the binding edge than the others ends in a hole of the row.",
-                    "Punch these leaves by themselves with that pin pulled, or have them made as long as the others."),
+                    "The end of a shorter leaf cuts through a hole.",
+                    "Pull that pin and punch these leaves separately, or have them made as long as the others."),
             kind(
                     WARNING,
                     "hanger-at-side",
@@ -136,19 +135,19 @@ public final class FindingKinds {
             kind(
                     ERROR,
                     "hanger-pins-fixed",
-                    "Pins over the hanger's gap would cut holes into it, and cannot be pulled.",
-                    "Punch it on a machine whose pins come out, or take a smaller hanger."),
+                    "Fixed pins would punch holes in the gap for the hanger.",
+                    "Use a punch with removable pins, or a smaller hanger."),
             kind(
                     NOTE,
                     "header-junk",
                     "Bytes stand before the PDF header.",
-                    "Ask for a plain export if the printer's front end refuses the file."),
+                    "If the printer refuses the file, ask for a plain export."),
             seen(ERROR, "image-hit", "What prints of a picture lies in a hole, punching tolerance included.", MOVE),
             kind(
                     WARNING,
                     "image-resolution",
-                    "A picture has too few dots for the size it is printed at.",
-                    "Ask for the picture in its original size, or accept it by a smaller image-ppi."),
+                    "A picture has too low a resolution at printed size.",
+                    "Ask for the picture at its original size, or accept a lower resolution (image-ppi)."),
             seen(
                     WARNING,
                     "image-tight",
@@ -160,58 +159,57 @@ public final class FindingKinds {
                     List.of(ERROR, WARNING),
                     "page-rotated",
                     "A page has the right size but is rotated 90 degrees; an error where the job names the size.",
-                    "Turn these pages in the PDF so that all stand alike, and check again."),
+                    "Rotate these pages in the PDF and check again."),
             kind(
                     ERROR,
                     "page-size",
-                    "A page has another size than the job names.",
-                    "Ask for these pages at the job's size, or set trim to the size that is wanted."),
+                    "A page differs in size from the job.",
+                    "Ask for these pages at the job's size, or correct the job (trim)."),
             kind(
                     WARNING,
                     "page-size-mixed",
-                    "A page has another size than most pages, and the job names none.",
-                    "Ask whether these pages are meant so; set trim to the size that all should have."),
+                    "A page differs in size from most pages, and the job names no size.",
+                    "Ask the client. Then allow their size (other-sizes) or give the size of all pages (trim)."),
             kind(
                     ERROR,
                     "page-unchecked",
-                    "A page could not be analysed whole, so nothing is known to be clear of the holes.",
-                    "Ask for a fresh export, or look at these pages by eye against a test punch."),
+                    "A page could not be checked in full. Nothing is known of it.",
+                    "Ask for a fresh export, or compare these pages by eye with a test punch."),
             kind(
                     ERROR,
                     "pages-lost",
-                    "The page tree names pages that are not in the file.",
-                    "Ask for a fresh export, and for the number of pages it should have."),
+                    "Pages of the page tree are missing from the file.",
+                    "Ask for a fresh export, and how many pages it should have."),
             kind(
                     List.of(WARNING, NOTE),
                     "pages-turn-stiffly",
-                    "So much paper lies outside the holes that pages do not turn freely on the element.",
-                    "Punch less deep (depth), or take a larger element (clearance)."),
+                    "Too much paper lies between holes and edge, so pages turn stiffly on the element.",
+                    "Punch nearer the edge (depth), or use a larger element (clearance)."),
             kind(
                     ERROR,
                     "paper-outside-long",
-                    "So much paper lies outside the holes that the element does not close round it.",
-                    "Punch less deep (depth), or take a larger element (clearance)."),
+                    "Too much paper lies between holes and edge for the element to close round it.",
+                    "Punch nearer the edge (depth), or use a larger element (clearance)."),
             kind(
                     List.of(ERROR, WARNING),
                     "paper-outside-short",
-                    "So little paper lies outside the holes that leaves tear out.",
+                    "Too little paper lies between holes and edge, so leaves tear out.",
                     "Punch deeper (depth), or measure the punch's stop again."),
             kind(
                     ERROR,
                     "pins-fixed",
-                    "A pin would cut a half hole or leave too little paper at the sheet's end, and cannot be pulled.",
-                    "Punch this size on a machine whose end pins come out, or choose another punch, pitch or trim."),
+                    "A fixed pin would cut a half hole or leave too little paper at the end of the leaf.",
+                    "Use a punch with removable end pins, or another pitch or size (punch, pitch, trim)."),
             kind(
                     ERROR,
                     "pitch-too-thick",
-                    "No element of the pitch that the job asks for takes the stack.",
-                    "Leave pitch and punch out to let a wider pitch be chosen; else split the book or take a thinner"
-                            + " stock."),
+                    "No element of the job's pitch takes the stack.",
+                    "Allow another pitch (pitch, punch), split the book, or use a thinner stock."),
             kind(
                     ERROR,
                     "press-sheet-small",
                     "Leaves do not fit on the job's press sheet with bleed and gripper.",
-                    "Name a larger press-sheet, or its bleed and gripper where they are less."),
+                    "Use a larger press sheet, or give its smaller bleed and gripper edge (press-sheet)."),
             kind(
                     WARNING,
                     "print-forbidden",
@@ -220,45 +218,45 @@ public final class FindingKinds {
             kind(
                     NOTE,
                     "reading-direction",
-                    "The PDF asks to be read right to left, but the job binds it at the left.",
-                    "Set binding-edge: right if the book opens the other way."),
+                    "The PDF reads right to left, but the job binds it at the left.",
+                    "If the book opens the other way, bind it at the right (binding-edge: right)."),
             kind(
                     WARNING,
                     "stack-may-not-close",
-                    "At its thickest likely the stack does not close in the element.",
-                    "Measure a pack of the real stock and give it as stock before buying elements."),
+                    "The stack at its thickest may not close in the element.",
+                    "Measure a pack of the real stock before you buy elements (stock)."),
             kind(
                     NOTE,
                     "stack-straddles",
-                    "The likely range of the stack falls between two sizes of element.",
-                    "Measure a pack of the real stock and give it as stock before buying elements."),
+                    "The likely range of the stack falls between two element sizes.",
+                    "Measure a pack of the real stock before you buy elements (stock)."),
             kind(
                     ERROR,
                     "stack-too-thick",
                     "No element of the method takes the stack.",
-                    "Split the book into volumes, take a thinner stock, or bind by another method."),
+                    "Split the book into volumes, use a thinner stock, or bind by another method."),
             kind(
                     NOTE,
                     "tabs-beyond-covers",
-                    "Tabs stand out beyond covers that are cut to the trim.",
-                    "Cut the covers wider by as much if they are to protect the tabs."),
+                    "Tabs extend beyond the covers.",
+                    "To protect the tabs, cut the covers wider by as much."),
             seen(ERROR, "text-hit", "Text lies in a hole, punching tolerance included.", MOVE),
             seen(WARNING, "text-tight", "Text lies between the holes or inside the binding margin.", MOVE_OR_ACCEPT),
             kind(
                     WARNING,
                     "trim-outside-bleed",
-                    "A TrimBox reaches beyond its BleedBox.",
-                    "Ask for an export with its boxes set anew."),
+                    "A TrimBox extends beyond its BleedBox.",
+                    "Ask for an export with correct page boxes."),
             kind(
                     NOTE,
                     "trim-undeclared",
                     "A page has no TrimBox, so the visible page is taken as the trimmed leaf.",
-                    "Fine where the PDF has no bleed and no crop marks; else ask for an export with its trim."),
+                    "This is fine for a PDF without bleed and crop marks. Otherwise ask for an export with its TrimBox."),
             kind(
                     WARNING,
                     "unusual-turn",
-                    "Backs would stand upside down when a leaf is turned.",
-                    "Set sides to the usual one unless that is what is wanted."));
+                    "Every back is upside down when its leaf is turned.",
+                    "Print the backs the other way up (sides), unless this is intended."));
 
     private FindingKinds() {}
 

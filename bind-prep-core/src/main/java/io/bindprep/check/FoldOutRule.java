@@ -5,7 +5,7 @@ import io.bindprep.job.SpecialLeaves;
 import io.bindprep.page.PageFacts;
 import io.bindprep.run.Fold;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,26 +31,25 @@ final class FoldOutRule implements Rule {
                         "fold-out-not-wide",
                         Severity.WARNING,
                         fold.pages(),
-                        "Declared as a fold-out of " + fold.panels() + " panels, but its leaf reaches "
-                                + LengthText.both(fold.flat()) + " from the binding edge, no further than the book's.",
-                        "Take these pages out of fold-outs, or ask for the wide page."));
+                        "Fold-out of " + fold.panels() + " panels: its leaf is "
+                                + s.measures().mark(fold.flat()) + " wide, no wider than the book.",
+                        "Ask for the wide page, or take these pages off the list of fold-outs (fold-outs)."));
             } else if (!fold.fits()) {
-                findings.add(tooWide(fold));
+                findings.add(tooWide(s.measures(), fold));
             }
         }
         return findings;
     }
 
-    private static Finding tooWide(Fold fold) {
+    private static Finding tooWide(Measures measures, Fold fold) {
         return new Finding(
                 "fold-out-too-wide",
                 Severity.ERROR,
                 fold.pages(),
-                "Folded in " + fold.panels() + " panels the leaf may reach " + LengthText.both(fold.most())
-                        + " from the binding edge, so that its folds keep clear of the hole zone and the trim; it reaches "
-                        + LengthText.both(fold.flat()) + ".",
+                "Fold-out too wide: " + measures.mark(fold.flat()) + ". Folded in " + fold.panels()
+                        + " panels, clear of the holes and the trim, it may be " + measures.mark(fold.most()) + ".",
                 fold.fewest() == Integer.MAX_VALUE
-                        ? "Print it smaller: the book is too narrow to fold anything in."
+                        ? "Print it smaller. The book is too narrow to fold anything in."
                         : "Fold it in " + fold.fewest() + " panels (fold-outs), or have the page made narrower.",
                 fold.flat().mm(),
                 fold.most().mm(),
@@ -79,14 +78,12 @@ final class FoldOutRule implements Rule {
                 "fold-out-undeclared",
                 named ? Severity.ERROR : Severity.WARNING,
                 numbers,
-                Say.pages(pages.size()) + (pages.size() == 1 ? " is" : " are") + " as long at the binding edge as "
-                        + expected.text() + " but up to "
-                        + LengthText.plain(java.math.BigDecimal.valueOf(flat.mm() / book.mm()), 2)
-                        + " times as far from it (page " + widest.page() + ", " + flat.inMm()
-                        + "): a fold-out, by the look of it.",
+                Say.pages(pages.size()) + (pages.size() == 1 ? " looks" : " look")
+                        + " like a fold-out: up to " + s.measures().mark(flat) + " wide (page " + widest.page()
+                        + "); the book is " + s.measures().mark(book) + " wide.",
                 panels <= MOST_PANELS
-                        ? "Name it under fold-outs (" + PageLists.compact(numbers, 3) + " in " + panels
-                                + " panels keep clear of the holes and the trim), or ask for it at the book's size."
+                        ? "Fold it in " + panels + " panels (fold-outs: " + PageLists.compact(numbers, 3) + " in "
+                                + panels + " panels), or ask for it at the book's size."
                         : "Ask for it at the book's size.",
                 flat.mm(),
                 book.mm(),

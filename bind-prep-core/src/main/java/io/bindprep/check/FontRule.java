@@ -30,10 +30,10 @@ final class FontRule implements Rule {
                 "font-not-embedded",
                 Severity.WARNING,
                 pages,
-                (names.size() == 1 ? "1 font is" : names.size() + " fonts are") + " used on " + Say.pages(pages.size())
-                        + " but not in the file, or not readable there: " + named
+                (names.size() == 1 ? "1 font" : names.size() + " fonts") + " used on " + Say.pages(pages.size())
+                        + (names.size() == 1 ? " is" : " are") + " not in the file, or not readable there: " + named
                         + (more > 0 ? " and " + more + " more" : "")
-                        + ". Other ones may be printed in their place, and where their text ends is estimated.",
+                        + ". The printer may replace them, and the ends of their text are estimated.",
                 "Ask for an export with all fonts embedded."));
     }
 }

@@ -6,7 +6,7 @@ import io.bindprep.block.PagePlace;
 import io.bindprep.job.Trim;
 import io.bindprep.page.PageFacts;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,7 +41,7 @@ final class HalfHoleRule implements Rule {
         pagesByPin.forEach((pin, pages) -> {
             Cut cut = cuts.get(pin);
             if (cut != null) {
-                findings.add(finding(s.plan(), cut, pages));
+                findings.add(finding(s.measures(), s.plan(), cut, pages));
             }
         });
         return findings;
@@ -67,19 +67,18 @@ final class HalfHoleRule implements Rule {
                 .orElse(null);
     }
 
-    private static Finding finding(Plan plan, Cut cut, List<Integer> pages) {
+    private static Finding finding(Measures measures, Plan plan, Cut cut, List<Integer> pages) {
         Length start = cut.hole().centre().minus(plan.holeAlong().half());
         Length end = cut.hole().centre().plus(plan.holeAlong().half());
         return new Finding(
                 "half-hole",
                 Severity.ERROR,
                 pages,
-                Say.pages(pages.size()) + (pages.size() == 1 ? " ends" : " end") + " in a hole: the leaf is "
-                        + LengthText.both(cut.end())
-                        + " long at the binding edge, flush with the others at the head, and pin "
-                        + cut.hole().pin() + " cuts from " + start.inMm() + " to " + end.inMm() + ".",
-                "Punch these leaves by themselves with pin " + cut.hole().pin()
-                        + " pulled, or have them made as long as the others.",
+                "The end of the leaf cuts through a hole on " + Say.pages(pages.size()) + ". The binding edge is "
+                        + measures.mark(cut.end()) + " long; pin " + cut.hole().pin() + " cuts from "
+                        + measures.marks(start.mm(), end.mm()) + ".",
+                "Pull pin " + cut.hole().pin()
+                        + " and punch these leaves separately, or have them made as long as the others.",
                 cut.end().mm(),
                 plan.row().length().mm(),
                 new Finding.Span(start.mm(), end.mm()));

@@ -2,7 +2,6 @@ package io.bindprep.check;
 
 import io.bindprep.marks.PageBasics;
 import io.bindprep.marks.PageVerdict;
-import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -35,10 +34,12 @@ final class ImageResolutionRule implements Rule {
                 "image-resolution",
                 Severity.WARNING,
                 pages,
-                "A picture has fewer than " + least + " dots an inch at its printed size on "
-                        + (pages.size() == 1 ? "page " : Say.pages(pages.size()) + "; the coarsest on page ") + where
-                        + ": " + Math.round(coarsest.ppi()) + " dots an inch at " + LengthText.mm(coarsest.widthMm())
-                        + " by " + LengthText.mm(coarsest.heightMm()) + ".",
-                "Ask for the picture in its original size, or accept it by a smaller image-ppi."));
+                (pages.size() == 1
+                                ? "Page "
+                                : Say.pages(pages.size()) + " with pictures of low resolution. Worst on page ")
+                        + where + ": picture of " + Math.round(coarsest.ppi()) + " ppi at "
+                        + s.measures().mark(coarsest.widthMm()) + " by "
+                        + s.measures().mark(coarsest.heightMm()) + "; at least " + least + " ppi required.",
+                "Ask for the picture at its original size, or accept a lower resolution (image-ppi)."));
     }
 }

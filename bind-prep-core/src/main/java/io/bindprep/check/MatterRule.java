@@ -7,7 +7,8 @@ import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
+import io.bindprep.wording.Printable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -44,23 +45,31 @@ final class MatterRule implements Rule {
         String kind = mark.kind().name().toLowerCase(Locale.ROOT);
         int count = fold.pages().size();
         String origin = Say.origin(s.place(fold.worstPage()).bindingEdge());
-        StringBuilder message = new StringBuilder(noun(mark.kind()))
-                .append(hit ? " would be punched on " : " stands too near the binding on ")
-                .append(count == 1 ? "page " : Say.pages(count) + alike(fold) + "; worst on page ")
-                .append(fold.worstPage());
-        if (!worst.pins().isEmpty()) {
-            message.append(" at ").append(Say.pins(worst.pins()));
+        Measures measures = s.measures();
+        StringBuilder message = new StringBuilder();
+        if (count > 1) {
+            message.append(Say.pages(count))
+                    .append(": ")
+                    .append(noun(mark.kind()))
+                    .append(hit ? " in the holes" : " too near the binding edge")
+                    .append(alike(fold))
+                    .append(". Worst on page ");
+        } else {
+            message.append("Page ");
         }
-        message.append(", ")
-                .append(LengthText.mm(mark.nearMm()))
-                .append(" from the binding edge where ")
+        message.append(fold.worstPage())
+                .append(": ")
+                .append(noun(mark.kind()))
+                .append(' ')
+                .append(near(measures, mark, limit))
+                .append(" from the binding edge; ")
                 .append(
                         cut != null
-                                ? "the hanger's thumb cut with its punching tolerance reaches to "
-                                : hit ? "the holes with their punching tolerance reach to " : "live matter keeps ")
-                .append(limit.inMm())
-                .append(", ")
-                .append(LengthText.mm(mark.alongStartMm(), mark.alongEndMm()))
+                                ? "the hanger's thumb cut, tolerance included, reaches "
+                                : hit ? "the holes, tolerance included, reach " : "minimum margin ")
+                .append(limit(measures, mark, limit))
+                .append(worst.pins().isEmpty() ? ". At " : ". At " + Say.pins(worst.pins()) + ", ")
+                .append(measures.marks(mark.alongStartMm(), mark.alongEndMm()))
                 .append(" from ")
                 .append(origin);
         if (!mark.words().isBlank()) {
@@ -69,16 +78,15 @@ final class MatterRule implements Rule {
         // rounded up, so that moving it by what is said does
         Length target = cut != null ? limit : margin;
         double move = Math.ceil(Math.max(0, target.mm() - mark.nearMm()) * 10) / 10;
-        String remedy = "Have it moved away from the binding edge by " + LengthText.mm(move) + ", to " + target.inMm()
-                + ", "
+        String remedy = "Have it moved " + measures.mark(move) + " away from the binding edge, "
                 + (cut != null
                         ? "or make the thumb cut smaller (hanger)."
                         : hit
                                 ? "or bind another edge (binding-edge)."
                                 : mark.nearMm() < zone.mm()
-                                        ? "or accept that a shift of the punch may cut it: it stands between two holes."
-                                        : "or accept it by a smaller binding-margin, no less than " + zone.inMm()
-                                                + ".");
+                                        ? "or accept the risk: it lies between two holes, and a shift of the punch may cut it."
+                                        : "or accept a smaller margin, at least " + measures.mark(up(zone))
+                                                + " (binding-margin).");
         return new Finding(
                 kind + (hit ? "-hit" : "-tight"),
                 hit ? Severity.ERROR : Severity.WARNING,
@@ -88,7 +96,25 @@ final class MatterRule implements Rule {
                 mark.nearMm(),
                 limit.mm(),
                 new Finding.Span(mark.alongStartMm(), mark.alongEndMm()),
-                new Finding.Seen(mark.stage(), worst.pins(), Say.clean(mark.words())));
+                new Finding.Seen(mark.stage(), worst.pins(), Printable.line(mark.words())));
+    }
+
+    /** A place and its limit that look alike when rounded are shown finer. */
+    private static boolean finer(Measures measures, Mark mark, Length limit) {
+        return measures.mark(mark.nearMm()).equals(measures.mark(limit));
+    }
+
+    private static String near(Measures measures, Mark mark, Length limit) {
+        Length near = Length.ofMeasuredMm(mark.nearMm());
+        return finer(measures, mark, limit) ? measures.exact(near) : measures.mark(near);
+    }
+
+    private static String limit(Measures measures, Mark mark, Length limit) {
+        return finer(measures, mark, limit) ? measures.exact(limit) : measures.mark(limit);
+    }
+
+    private static Length up(Length length) {
+        return Length.ofMeasuredMm(Math.ceil(length.mm() * 10) / 10);
     }
 
     private static String alike(MatterFold fold) {
@@ -100,23 +126,23 @@ final class MatterRule implements Rule {
     /** Which stage decided, and how exactly. */
     private static String seen(Mark mark) {
         return switch (mark.stage()) {
-            case GEOMETRY -> "Measured by its outline";
+            case GEOMETRY -> "Measured from the outline";
             case ESTIMATE ->
                 mark.kind() == MarkKind.ANNOTATION
-                        ? "Estimated, as each reader draws it its own way"
-                        : "Estimated, as its font is not in the file";
-            case RASTER -> "Measured as drawn, to 0.2 mm";
+                        ? "Estimated: each viewer draws it differently"
+                        : "Estimated: its font is not in the file";
+            case RASTER -> "Measured from the drawn page, to 0.2 mm";
         };
     }
 
     private static String noun(MarkKind kind) {
         return switch (kind) {
-            case TEXT -> "Text";
-            case LINE -> "A line";
-            case ART -> "Drawn art";
-            case IMAGE -> "A picture";
-            case ANNOTATION -> "An annotation";
-            case BACKGROUND -> "A background";
+            case TEXT -> "text";
+            case LINE -> "line";
+            case ART -> "drawn art";
+            case IMAGE -> "picture";
+            case ANNOTATION -> "annotation";
+            case BACKGROUND -> "background";
         };
     }
 }

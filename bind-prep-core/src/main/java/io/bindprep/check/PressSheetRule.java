@@ -2,7 +2,6 @@ package io.bindprep.check;
 
 import io.bindprep.job.PressSheet;
 import io.bindprep.run.StockNeed;
-import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,12 +19,12 @@ final class PressSheetRule implements Rule {
                 findings.add(Say.document(
                         "press-sheet-small",
                         Severity.ERROR,
-                        "A leaf of " + LengthText.area(need.width(), need.height())
+                        "A leaf of " + s.measures().area(need.width(), need.height())
                                 + " does not fit on the press sheet "
-                                + sheet.name() + ", " + LengthText.area(sheet.width(), sheet.height()) + ", with "
-                                + sheet.bleed().inMm() + " of bleed all round and "
-                                + sheet.gripper().inMm() + " of gripper.",
-                        "Name a larger press-sheet, or its bleed and gripper where they are less."));
+                                + sheet.name() + ", " + s.measures().area(sheet.width(), sheet.height()) + ", with "
+                                + s.measures().exact(sheet.bleed()) + " bleed all round and "
+                                + s.measures().exact(sheet.gripper()) + " gripper edge.",
+                        "Use a larger press sheet, or give its smaller bleed and gripper edge (press-sheet)."));
             }
         }
         return findings;

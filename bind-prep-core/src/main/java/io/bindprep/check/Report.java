@@ -8,6 +8,7 @@ import io.bindprep.paper.Stack;
 import io.bindprep.run.Run;
 import io.bindprep.volume.Split;
 import io.bindprep.volume.Volume;
+import io.bindprep.wording.Measures;
 import java.util.List;
 
 /**
@@ -54,6 +55,11 @@ public record Report(
         return findings.stream()
                 .filter(f -> f.accepted() == null && f.severity() != Severity.NOTE && Accepting.acceptable(f))
                 .toList();
+    }
+
+    /** Units and steps in which this report shows lengths are shown to people. */
+    public Measures measures() {
+        return Situation.measures(job, document);
     }
 
     /** The volumes that the book goes into; empty where it is one. */

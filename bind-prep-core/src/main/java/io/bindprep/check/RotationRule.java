@@ -19,27 +19,29 @@ final class RotationRule implements Rule {
         boolean top = job.bindingEdge() == BindingEdge.TOP;
         if (top && job.sides() == Sides.TWO) {
             findings.add(unusual(
-                    "Bound at the top and printed head to head, every back stands upside down when its leaf is turned"
-                            + " over the top.",
+                    "Bound at the top and printed head to head: every back is upside down when its leaf is turned over.",
                     "two-head-to-foot"));
         } else if (!top && job.sides() == Sides.TWO_HEAD_TO_FOOT) {
             findings.add(unusual(
                     "Bound at the " + job.bindingEdge().name().toLowerCase(Locale.ROOT)
-                            + " and printed head to foot, every back stands upside down when its leaf is turned.",
+                            + " and printed head to foot: every back is upside down when its leaf is turned.",
                     "two"));
         }
         if (s.document().rightToLeft() && job.bindingEdge() == BindingEdge.LEFT) {
             findings.add(Say.document(
                     "reading-direction",
                     Severity.NOTE,
-                    "The PDF asks to be read right to left, but the job binds it at the left.",
-                    "Set binding-edge: right if the book opens the other way."));
+                    "The PDF reads right to left, but the job binds it at the left.",
+                    "If the book opens the other way, bind it at the right (binding-edge: right)."));
         }
         return findings;
     }
 
     private static Finding unusual(String message, String usual) {
         return Say.document(
-                "unusual-turn", Severity.WARNING, message, "Set sides: " + usual + " unless that is what is wanted.");
+                "unusual-turn",
+                Severity.WARNING,
+                message,
+                "Print the backs the other way up (sides: " + usual + "), unless this is intended.");
     }
 }

@@ -2,6 +2,7 @@ package io.bindprep.check;
 
 import io.bindprep.page.PageEdge;
 import io.bindprep.wording.PageLists;
+import io.bindprep.wording.Printable;
 import java.util.List;
 
 /** Wording that several rules share. */
@@ -27,16 +28,7 @@ public final class Say {
 
     /** A document's own words in quotes, shortened; they are hostile input, so no control or direction mark passes. */
     public static String quote(String words) {
-        String clean = clean(words);
-        if (clean.codePointCount(0, clean.length()) > LONGEST_QUOTE) {
-            clean = clean.substring(0, clean.offsetByCodePoints(0, LONGEST_QUOTE - 3))
-                            .strip() + "...";
-        }
-        return "\"" + clean + "\"";
-    }
-
-    static String clean(String words) {
-        return words.replaceAll("[\\p{Cc}\\p{Cf}\\s]+", " ").strip();
+        return Printable.quoted(words, LONGEST_QUOTE);
     }
 
     static Finding document(String rule, Severity severity, String message, String remedy) {

@@ -8,9 +8,12 @@ import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageVerdict;
 import io.bindprep.marks.Verdict;
 import io.bindprep.page.DocumentFacts;
+import io.bindprep.page.PrevailingSize;
 import io.bindprep.paper.Stack;
 import io.bindprep.run.Run;
 import io.bindprep.volume.Split;
+import io.bindprep.wording.Measures;
+import io.bindprep.wording.Units;
 import java.util.List;
 
 /** All that rules look at. */
@@ -41,6 +44,20 @@ record Situation(
                         .noneMatch(h -> h.verdict() == v.verdict() && h.mark().kind() != MarkKind.BACKGROUND)) {
             throw new IllegalArgumentException("page " + v.page() + " is " + v.verdict() + " without a mark that is");
         }
+    }
+
+    /** How lengths are shown to people. */
+    Measures measures() {
+        return measures(job, document);
+    }
+
+    /** The units that the job asks for, else those of the size that most pages have. */
+    static Measures measures(Job job, DocumentFacts document) {
+        if (document.pages().isEmpty()) {
+            return new Measures(job.units() == null ? Units.METRIC : job.units());
+        }
+        PrevailingSize size = PrevailingSize.of(document.pages());
+        return job.measures(size.width(), size.height());
     }
 
     PagePlace place(int page) {

@@ -6,8 +6,7 @@ import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.Trim;
 import io.bindprep.page.PageFacts;
 import io.bindprep.paper.SheetSizes;
-import io.bindprep.wording.LengthText;
-import java.math.BigDecimal;
+import io.bindprep.wording.Measures;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,13 +37,13 @@ final class SizeRule implements Rule {
         }
         List<Finding> findings = new ArrayList<>();
         if (!other.isEmpty()) {
-            findings.add(otherSize(sizes, other, expected, trim != null));
+            findings.add(otherSize(s.measures(), sizes, other, expected, trim != null));
         }
         if (!wide.isEmpty()) {
             findings.add(FoldOutRule.undeclared(s, expected, wide, trim != null));
         }
         if (!rotated.isEmpty()) {
-            findings.add(rotated(rotated, expected, trim != null));
+            findings.add(rotated(s.measures(), rotated, expected, trim != null));
         }
         return findings;
     }
@@ -68,7 +67,8 @@ final class SizeRule implements Rule {
                 || (tab != null && expected.fitsWith(p, tab.extension(), top));
     }
 
-    private static Finding otherSize(SheetSizes sizes, List<PageFacts> pages, ExpectedSize expected, boolean named) {
+    private static Finding otherSize(
+            Measures measures, SheetSizes sizes, List<PageFacts> pages, ExpectedSize expected, boolean named) {
         PageFacts worst = pages.get(0);
         for (PageFacts p : pages) {
             if (expected.deviationMm(p) > expected.deviationMm(worst)) {
@@ -78,39 +78,35 @@ final class SizeRule implements Rule {
         double off = expected.deviationMm(worst);
         double tolerance = expected.toleranceMm(worst);
         int count = pages.size();
-        String message = (count == 1 ? "1 page has" : count + " pages have") + " another size than "
-                + (named ? "the job's " : "most pages, ") + expected.text() + ": "
-                + (count == 1 ? "page " : "the most, page ") + worst.page() + ", is "
-                + ExpectedSize.text(sizes, worst) + ", off by " + hundredths(off)
-                + " where " + hundredths(tolerance) + " are allowed.";
+        String message = (count == 1 ? "1 page differs" : count + " pages differ") + " in size from "
+                + (named ? "the job, " : "most pages, ") + expected.text(measures) + ". "
+                + (count == 1 ? "Page " : "Worst: page ") + worst.page() + ", "
+                + ExpectedSize.text(measures, sizes, worst) + ", off by "
+                + measures.mark(off) + "; tolerance " + measures.mark(tolerance) + ".";
         return new Finding(
                 named ? "page-size" : "page-size-mixed",
                 named ? Severity.ERROR : Severity.WARNING,
                 numbers(pages),
                 message,
                 named
-                        ? "Ask for these pages at the job's size, set trim to the size that is wanted, or name them under other-sizes."
-                        : "Ask whether these pages are meant so and name them under other-sizes if they are; set trim to the size that"
-                                + " all should have.",
+                        ? "Ask for these pages at the job's size, correct the job (trim), or allow their size (other-sizes)."
+                        : "Ask the client. If they are intended, allow their size (other-sizes); otherwise give the size of all"
+                                + " pages (trim).",
                 off,
                 tolerance,
                 null);
     }
 
-    private static Finding rotated(List<PageFacts> pages, ExpectedSize expected, boolean named) {
+    private static Finding rotated(Measures measures, List<PageFacts> pages, ExpectedSize expected, boolean named) {
         int count = pages.size();
         return Say.onPages(
                 "page-rotated",
                 named ? Severity.ERROR : Severity.WARNING,
                 numbers(pages),
-                (count == 1 ? "1 page has" : count + " pages have") + " the size " + expected.text()
-                        + " but rotated 90 degrees, so the binding edge checked is not the one that is punched.",
-                "Turn these pages in the PDF so that all stand alike, or name them as rotated where they are to lie so in the"
-                        + " book, and check again.");
-    }
-
-    private static String hundredths(double mm) {
-        return LengthText.plain(BigDecimal.valueOf(mm), 2) + " mm";
+                (count == 1 ? "1 page is" : count + " pages are") + " rotated 90 degrees from "
+                        + expected.text(measures) + ". The edge checked there is not the one that is punched.",
+                "Rotate these pages in the PDF, or declare them if they are to lie rotated in the book (rotated)."
+                        + " Then check again.");
     }
 
     private static List<Integer> numbers(List<PageFacts> pages) {

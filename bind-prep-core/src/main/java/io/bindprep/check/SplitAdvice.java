@@ -37,6 +37,6 @@ final class SplitAdvice {
     private static String stock(Stock stock) {
         BigDecimal grammage = stock.grammage();
         return stock.name() + " (" + (grammage == null ? "" : LengthText.plain(grammage, 0) + " g/m2, ")
-                + LengthText.plain(stock.caliperUm(), 1) + " um a sheet), which keeps it one book";
+                + LengthText.plain(stock.caliperUm(), 1) + " um per sheet), which keeps it one book";
     }
 }

@@ -2,7 +2,6 @@ package io.bindprep.check;
 
 import io.bindprep.block.Leaf;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
 import java.util.List;
 
 /** {@code tabs-beyond-covers}: tabs stand out beyond covers that are cut to the trim. */
@@ -19,7 +18,7 @@ final class TabRule implements Rule {
         return List.of(Say.document(
                 "tabs-beyond-covers",
                 Severity.NOTE,
-                "Tabs stand out " + LengthText.both(most) + " beyond the covers, which are cut to the trim.",
-                "Cut the covers wider by as much if they are to protect the tabs."));
+                "Tabs extend " + s.measures().set(most) + " beyond the covers, which are cut to the trim.",
+                "To protect the tabs, cut the covers wider by as much."));
     }
 }

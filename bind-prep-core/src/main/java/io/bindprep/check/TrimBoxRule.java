@@ -21,8 +21,8 @@ final class TrimBoxRule implements Rule {
                 "trim-outside-bleed",
                 Severity.WARNING,
                 pages,
-                "The TrimBox reaches beyond the BleedBox (or the visible page where there is none) on "
-                        + Say.pages(pages.size()) + ", so what should be printed to its edge may be cut away before.",
-                "Ask for an export with its boxes set anew."));
+                "The TrimBox extends beyond the BleedBox (or the visible page) on " + Say.pages(pages.size())
+                        + ". Content at the edge may be missing.",
+                "Ask for an export with correct page boxes."));
     }
 }

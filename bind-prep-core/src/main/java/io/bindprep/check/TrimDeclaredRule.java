@@ -18,7 +18,7 @@ final class TrimDeclaredRule implements Rule {
                 "trim-undeclared",
                 Severity.NOTE,
                 pages,
-                Say.pages(pages.size()) + " without a TrimBox: the visible page is taken as the trimmed leaf.",
-                "Fine where the PDF has no bleed and no crop marks; else ask for an export with its trim."));
+                Say.pages(pages.size()) + " without a TrimBox. The visible page is taken as the trimmed leaf.",
+                "This is fine for a PDF without bleed and crop marks. Otherwise ask for an export with its TrimBox."));
     }
 }

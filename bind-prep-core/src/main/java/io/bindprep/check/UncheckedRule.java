@@ -34,8 +34,7 @@ final class UncheckedRule implements Rule {
                 ID,
                 Severity.ERROR,
                 pages,
-                Say.pages(pages.size()) + " could not be read whole, so nothing is known to be clear of the holes: "
-                        + reason,
-                "Ask the client for a fresh PDF export, or look at these pages by eye against a test punch.");
+                Say.pages(pages.size()) + " could not be checked: " + reason,
+                "Ask the client for a fresh PDF export, or compare these pages by eye with a test punch.");
     }
 }

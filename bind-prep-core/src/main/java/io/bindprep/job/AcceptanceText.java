@@ -2,6 +2,7 @@ package io.bindprep.job;
 
 import io.bindprep.problem.SettingException;
 import io.bindprep.setting.Scalars;
+import io.bindprep.wording.Printable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -93,7 +94,7 @@ public final class AcceptanceText {
     }
 
     private static String quoted(String text) {
-        String plain = text.replaceAll("[\\p{Cc}\\p{Cf}\\s]+", " ").strip();
+        String plain = Printable.line(text);
         return "\"" + plain.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
     }
 

@@ -37,7 +37,7 @@ final class HangerReader {
             }
             return hanger(key, gap, map.get(THUMB_CUT));
         }
-        Matcher m = PARTS.matcher(Scalars.text(key, value));
+        Matcher m = PARTS.matcher(Length.withPoint(Scalars.text(key, value)));
         if (!m.matches()) {
             throw Scalars.wrong(
                     key,

@@ -2,8 +2,11 @@ package io.bindprep.job;
 
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Method;
+import io.bindprep.paper.SheetSize;
 import io.bindprep.paper.Stock;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Measures;
+import io.bindprep.wording.Units;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -29,6 +32,8 @@ import org.jspecify.annotations.Nullable;
  * @param supply what a run is supplied with beyond its leaves
  * @param accepted findings that may pass
  * @param printLimits what a page needs apart from the binding
+ * @param order whose job it is
+ * @param units units that people are shown; null to go by the size of the paper
  * @param catalogue what names stand for: our tables with the shop's own rows
  */
 public record Job(
@@ -54,6 +59,8 @@ public record Job(
         FailOn failOn,
         List<Acceptance> accepted,
         PrintLimits printLimits,
+        Order order,
+        @Nullable Units units,
         Catalogue catalogue) {
     public Job {
         inserts = List.copyOf(inserts);
@@ -68,6 +75,17 @@ public record Job(
     /** Returns true if elements are chosen by size and the thickest likely stack, as a clearance asks; else by the nominal stack. */
     public boolean bySize() {
         return clearance != null;
+    }
+
+    /** How lengths are shown: in the units that the job asks for, else those of the paper. */
+    public Measures measures(Length width, Length height) {
+        if (units != null) {
+            return new Measures(units);
+        }
+        SheetSize known = catalogue.sizes().nearest(width, height);
+        return known.matches(width, height)
+                ? Measures.ofPaper(known.width(), known.height())
+                : Measures.ofPaper(width, height);
     }
 
     /** This job with a pitch, or a pattern by its id. */
@@ -140,6 +158,8 @@ public record Job(
                 failOn,
                 accepted,
                 printLimits,
+                order,
+                units,
                 catalogue);
     }
 }

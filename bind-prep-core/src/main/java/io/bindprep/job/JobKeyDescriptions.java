@@ -25,13 +25,13 @@ final class JobKeyDescriptions {
             ValueShape.either(ValueShape.text(), new Parts(ordered("stock", STOCK, "pages", PAGES), List.of("stock")));
 
     static final List<KeyDescription> ALL = List.of(
-            value(JobKeys.COPIES, "NUMBER", "how many books", "1", "", new Whole(1, 1_000_000), "40"),
-            words(JobKeys.SIDES, "SIDES", "how leaves are printed", "two", Sides.values()),
-            words(JobKeys.BINDING_EDGE, "EDGE", "the edge of page 1 that is bound", "left", BindingEdge.values()),
+            value(JobKeys.COPIES, "NUMBER", "number of books", "1", "", new Whole(1, 1_000_000), "40"),
+            words(JobKeys.SIDES, "SIDES", "printed sides of a leaf", "two", Sides.values()),
+            words(JobKeys.BINDING_EDGE, "EDGE", "binding edge of page 1", "left", BindingEdge.values()),
             open(
                     JobKeys.TRIM,
                     "SIZE",
-                    "page size expected",
+                    "page size of the book",
                     "that of most pages",
                     "a size by name, landscape added where it lies on its side, or width x height",
                     ValueShape.text(),
@@ -42,7 +42,7 @@ final class JobKeyDescriptions {
             value(
                     JobKeys.STOCK,
                     "STOCK",
-                    "paper of the block",
+                    "paper of the leaves",
                     "bond-20",
                     "a stock by name, or by numbers; a measured pack overrides the caliper",
                     STOCK,
@@ -65,7 +65,7 @@ final class JobKeyDescriptions {
                     "INSERTS",
                     "pages on other stock",
                     "none",
-                    "pages and their stock; they begin a fresh leaf",
+                    "pages and their stock; each insert begins a fresh leaf",
                     ValueShape.either(
                             ValueShape.text(),
                             new Items(ValueShape.either(
@@ -76,9 +76,9 @@ final class JobKeyDescriptions {
             value(
                     JobKeys.TABS,
                     "TABS",
-                    "dividers, blank before a page or printed",
+                    "tab dividers, blank before a page or printed",
                     "none",
-                    "the pages each stands before or carries, its stock, how far its tab stands out (1/2 in)",
+                    "the page that follows or the pages printed on it, its stock, the extension of its tab (1/2 in)",
                     ValueShape.either(
                             ValueShape.text(),
                             new Items(ValueShape.either(
@@ -101,7 +101,7 @@ final class JobKeyDescriptions {
                     "FOLDS",
                     "pages on leaves that fold out",
                     "none",
-                    "pages and panels; a stock of their own; what folds keep from the trim and the hole zone (3 mm)",
+                    "pages and panels; a stock of their own; distance of folds from trim and holes (3 mm)",
                     ValueShape.either(
                             ValueShape.text(),
                             new Items(ValueShape.either(
@@ -141,7 +141,7 @@ final class JobKeyDescriptions {
                     "SIZES",
                     "pages whose leaves are cut to another size",
                     "none",
-                    "pages and their size; flush with the others at the binding edge and the head",
+                    "pages and their size; aligned with the others at the binding edge and the head",
                     ValueShape.either(
                             ValueShape.text(),
                             new Items(ValueShape.either(
@@ -151,7 +151,7 @@ final class JobKeyDescriptions {
                                             List.of("pages", "size"))))),
                     "9 at letter; 12-13 at 200 x 297 mm",
                     "[{pages: 9, size: letter}]"),
-            words(JobKeys.BINDING, "METHOD", "what holds the leaves", "wire", Method.values()),
+            words(JobKeys.BINDING, "METHOD", "binding method", "wire", Method.values()),
             open(
                     JobKeys.PITCH,
                     "PITCH",
@@ -165,7 +165,7 @@ final class JobKeyDescriptions {
             open(
                     JobKeys.PUNCH,
                     "PUNCH",
-                    "the punch it runs on",
+                    "punch to use",
                     "the pattern's own",
                     "a punch by name, or a file that describes one (.yaml, .yml, .json)",
                     ValueShape.text(),
@@ -183,7 +183,7 @@ final class JobKeyDescriptions {
             open(
                     JobKeys.BINDING_MARGIN,
                     "LENGTH",
-                    "what print keeps from the binding edge",
+                    "margin at the binding edge that stays free of print",
                     "the pattern's own",
                     "",
                     ValueShape.length(),
@@ -192,7 +192,7 @@ final class JobKeyDescriptions {
             open(
                     JobKeys.PUNCHING_TOLERANCE,
                     "LENGTH",
-                    "how far a hole may lie off, either way",
+                    "deviation of a hole from its place, either way",
                     "the punch's own, else 1 mm",
                     "",
                     ValueShape.length(),
@@ -202,7 +202,7 @@ final class JobKeyDescriptions {
             open(
                     JobKeys.CLEARANCE,
                     "LENGTH",
-                    "how much wider the element is than the stack, instead of its capacity in sheets",
+                    "clearance of the element over the thickest stack, instead of its capacity in sheets",
                     "by its capacity",
                     "a rule by name or a length of your own",
                     ValueShape.either(ValueShape.length(), clearances()),
@@ -214,7 +214,7 @@ final class JobKeyDescriptions {
             open(
                     JobKeys.MINIMUM_WEB,
                     "LENGTH",
-                    "paper between a hole and the end of the sheet",
+                    "minimum paper between a hole and the end of the leaf",
                     "the punch's own",
                     "",
                     ValueShape.length(),
@@ -223,9 +223,9 @@ final class JobKeyDescriptions {
             value(
                     JobKeys.HANGER,
                     "GAP",
-                    "free stretch for a calendar's hanger",
+                    "gap without holes for a calendar's hanger",
                     "none",
-                    "the stretch without holes in the middle of the binding edge; the notch for the thumb where there is one",
+                    "length of the gap in the middle of the binding edge; size of a thumb cut",
                     ValueShape.either(
                             ValueShape.text(),
                             new Parts(
@@ -236,9 +236,9 @@ final class JobKeyDescriptions {
             value(
                     JobKeys.OVERS,
                     "OVERS",
-                    "spare sheets of each stock",
+                    "overs: spare sheets of each stock",
                     "5 %, at least 10",
-                    "a percentage of the sheets needed, a least number of sheets, or both",
+                    "a percentage of the sheets needed, a minimum number of sheets, or both",
                     ValueShape.either(
                             ValueShape.words("none"),
                             new Text("\\s*(\\d.*%)?[\\s,]*([aA][tT] [lL][eE][aA][sS][tT]\\s+\\d+.*)?\\s*"),
@@ -269,7 +269,7 @@ final class JobKeyDescriptions {
             value(
                     JobKeys.IMAGE_PPI,
                     "NUMBER",
-                    "least dots an inch of a picture as printed",
+                    "minimum image resolution, in ppi at printed size",
                     "150",
                     "",
                     new Whole(1, 2_400),
@@ -277,13 +277,25 @@ final class JobKeyDescriptions {
             value(
                     JobKeys.BLEED,
                     "LENGTH",
-                    "how far art at the trim goes beyond it",
+                    "bleed required of art at the trim",
                     "3 mm",
-                    "none where leaves are not cut",
+                    "none if leaves are not trimmed",
                     ValueShape.either(ValueShape.length(), ValueShape.words("none")),
                     "1/8 in",
                     "none"),
-            words(JobKeys.FAIL_ON, "SEVERITY", "least severity that fails", "error", FailOn.values()),
+            words(JobKeys.FAIL_ON, "SEVERITY", "minimum severity that fails the check", "error", FailOn.values()),
+            new KeyDescription(
+                    JobKeys.UNITS,
+                    "UNITS",
+                    "units of lengths on screen and sheet",
+                    null,
+                    "those of the paper size",
+                    "",
+                    List.of("metric", "inch", "both"),
+                    ValueShape.words("metric", "inch", "both")),
+            note(JobKeys.JOB_NUMBER, "NUMBER", "the shop's number of this job, for the job sheet", "2026-0417"),
+            note(JobKeys.CUSTOMER, "NAME", "customer, for the job sheet", "Marrowby Library"),
+            note(JobKeys.DUE, "DATE", "due date in free words, for the job sheet", "Friday noon"),
             value(
                     JobKeys.ACCEPT,
                     "",
@@ -309,14 +321,19 @@ final class JobKeyDescriptions {
             value(
                     JobKeys.TABLES,
                     "FILES",
-                    "the shop's own stocks, sizes, patterns, elements, punches",
+                    "tables of the shop's own stocks, sizes, patterns, elements, punches",
                     "none",
-                    "CSV files that add rows to the built-in tables or replace those of the same id",
+                    "CSV files; their rows add to the built-in tables or replace rows of the same id",
                     ValueShape.either(ValueShape.text(), new Items(ValueShape.text())),
                     "shop-stocks.csv; shop-punches.csv",
                     "[shop-stocks.csv]"));
 
     private JobKeyDescriptions() {}
+
+    /** A key with one line of free text, blank on the sheet where nothing is said. */
+    private static KeyDescription note(String key, String label, String meaning, String example) {
+        return open(key, label, meaning, "left blank", "one line of at most 80 characters", ValueShape.text(), example);
+    }
 
     private static ValueShape clearances() {
         return new ValueShape.Words(

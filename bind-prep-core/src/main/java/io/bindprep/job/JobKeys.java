@@ -31,6 +31,10 @@ final class JobKeys {
     static final String BLEED = "bleed";
     static final String FAIL_ON = "fail-on";
     static final String ACCEPT = "accept";
+    static final String UNITS = "units";
+    static final String JOB_NUMBER = "job-number";
+    static final String CUSTOMER = "customer";
+    static final String DUE = "due";
     static final String TABLES = "tables";
 
     private JobKeys() {}

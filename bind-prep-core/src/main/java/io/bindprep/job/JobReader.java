@@ -8,11 +8,13 @@ import io.bindprep.paper.SheetSize;
 import io.bindprep.paper.Stock;
 import io.bindprep.problem.SettingException;
 import io.bindprep.setting.KeyDescription;
+import io.bindprep.setting.RenamedKeys;
 import io.bindprep.setting.Scalars;
 import io.bindprep.setting.Spelling;
 import io.bindprep.table.NamedText;
 import io.bindprep.table.OwnTables;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Units;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -23,6 +25,10 @@ public final class JobReader {
     // the everyday copier stock whose caliper and tolerance are published (JCP O-63); those of 80 g/m2 are not
     private static final String STOCK = "bond-20";
 
+    /** Ends the source of a stock that nobody named. */
+    public static final String ASSUMED_STOCK = "built in, as the job names no stock";
+
+    private static final int LONGEST_NOTE = 80;
     private static final int MOST_PPI = 2_400;
     private static final Length MOST_BLEED = Length.ofMm(50);
     private static final int MOST_COPIES = 1_000_000;
@@ -108,7 +114,10 @@ public final class JobReader {
         List<String> known = JobKeys.all();
         for (String key : settings.keys()) {
             if (!known.contains(key)) {
-                throw new SettingException(key, key, "there is no such setting", Spelling.remedy(key, known), known);
+                String renamed = RenamedKeys.sentence("", key).orElse(null);
+                throw renamed == null
+                        ? new SettingException(key, key, "there is no such setting", Spelling.remedy(key, known), known)
+                        : new SettingException(key, key, renamed, "Write the new name.", List.of());
             }
         }
     }
@@ -123,7 +132,7 @@ public final class JobReader {
         Object copies = given(JobKeys.COPIES);
         return new Job(
                 copies == null ? 1 : Scalars.whole(JobKeys.COPIES, copies, 1, MOST_COPIES),
-                choice(JobKeys.SIDES, Sides.TWO),
+                sides(),
                 choice(JobKeys.BINDING_EDGE, BindingEdge.LEFT),
                 trim(),
                 stock(),
@@ -144,6 +153,8 @@ public final class JobReader {
                 choice(JobKeys.FAIL_ON, FailOn.ERROR),
                 accepted(),
                 printLimits(),
+                order(),
+                units(),
                 catalogue);
     }
 
@@ -164,6 +175,20 @@ public final class JobReader {
                                 : Scalars.length(JobKeys.BLEED, bleed, MOST_BLEED, "3 mm", "1/8 in", "none"));
     }
 
+    private Order order() throws SettingException {
+        return new Order(note(JobKeys.JOB_NUMBER), note(JobKeys.CUSTOMER), note(JobKeys.DUE));
+    }
+
+    private @Nullable String note(String key) throws SettingException {
+        Object value = given(key);
+        return value == null ? null : Scalars.line(key, value, LONGEST_NOTE);
+    }
+
+    private @Nullable Units units() throws SettingException {
+        Object value = given(JobKeys.UNITS);
+        return value == null ? null : Scalars.choice(JobKeys.UNITS, value, Units.class);
+    }
+
     private @Nullable Object given(String key) {
         return settings.value(key).orElse(null);
     }
@@ -171,6 +196,19 @@ public final class JobReader {
     private <E extends Enum<E>> E choice(String key, E builtIn) throws SettingException {
         Object value = given(key);
         return value == null ? builtIn : Scalars.choice(key, value, builtIn.getDeclaringClass());
+    }
+
+    /** A printer's own words are taken too. */
+    private Sides sides() throws SettingException {
+        Object value = given(JobKeys.SIDES);
+        if (value == null) {
+            return Sides.TWO;
+        }
+        return switch (String.valueOf(value).strip().toLowerCase(Locale.ROOT)) {
+            case "1", "simplex", "single-sided", "one-sided" -> Sides.ONE;
+            case "2", "duplex", "double-sided", "two-sided" -> Sides.TWO;
+            default -> Scalars.choice(JobKeys.SIDES, value, Sides.class);
+        };
     }
 
     private @Nullable String text(String key) throws SettingException {
@@ -193,7 +231,7 @@ public final class JobReader {
             return stocks.stock(JobKeys.STOCK, value);
         }
         Stock s = stocks.stock(JobKeys.STOCK, STOCK);
-        String source = s.source() + "; built in, as the job names no stock";
+        String source = s.source() + "; " + ASSUMED_STOCK;
         return new Stock(s.name(), s.kind(), s.grammage(), s.caliperUm(), s.toleranceUm(), source, false);
     }
 

@@ -2,6 +2,7 @@ package io.bindprep.job;
 
 import io.bindprep.problem.SettingException;
 import io.bindprep.setting.Scalars;
+import io.bindprep.unit.Length;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Reads what a run is supplied with: overs as "5 %, at least 10" or {percent, least}. */
+/** Reads what a run is supplied with: overs as "5 %, at least 10" or {percent, minimum}. */
 final class SupplyReader {
     private static final String PERCENT = "percent";
     private static final String LEAST = "minimum";
@@ -37,10 +38,10 @@ final class SupplyReader {
                     least == null ? 0 : Scalars.whole(key + "." + LEAST, least, 0, MOST_LEAST),
                     source);
         }
-        String text = Scalars.text(key, value);
+        String text = Length.withPoint(Scalars.text(key, value));
         Matcher m = TEXT.matcher(text);
         if (!m.matches() || (m.group(1) == null && m.group(2) == null)) {
-            throw Scalars.wrong(key, value, "is no percentage of overs and no least number", EXAMPLE);
+            throw Scalars.wrong(key, value, "is no percentage of overs and no minimum number", EXAMPLE);
         }
         return new Overs(
                 m.group(1) == null ? BigDecimal.ZERO : percent(key, m.group(1)), least(key, m.group(2)), source);

@@ -17,13 +17,14 @@ import java.util.stream.Stream;
 public final class SheetSizes {
     // an eighth of an inch to three metres: outside a unit was mistaken; common practice, no source
     private static final Length LEAST = Length.ofInch(1, 8);
+    private static final double LEAST_MM = 50;
     private static final Length MOST = Length.ofMm(3000);
     private static final Table OURS = Table.beside(SheetSizes.class, "sizes.csv");
     private static final String ISO = "ISO 216";
     private static final Pattern NAME =
             Pattern.compile("(?!.*[ -](?:landscape|portrait)$)[a-z][a-z0-9 ._-]*", Pattern.CASE_INSENSITIVE);
-    private static final Pattern BY_NUMBERS =
-            Pattern.compile("(\\d[\\d./ -]*?)\\s*(mm|cm|in|\")?\\s*x\\s*(\\d[\\d./ -]*?)\\s*(mm|cm|in|\")");
+    private static final Pattern BY_NUMBERS = Pattern.compile(
+            "(\\d[\\d./ -]*?)\\s*(mm|cm|in|\")?\\s*(?:x|\u00d7|by)\\s*(\\d[\\d./ -]*?)\\s*(mm|cm|in|inch|inches|\")?");
 
     private final List<SheetSize> all;
 
@@ -71,11 +72,13 @@ public final class SheetSizes {
      */
     public SheetSize parse(String key, String text) throws SettingException {
         String given = text.strip();
-        String lower = given.toLowerCase(Locale.ROOT);
+        String lower = Length.withPoint(given.toLowerCase(Locale.ROOT));
         Matcher m = BY_NUMBERS.matcher(lower);
         if (m.matches()) {
-            String unit = m.group(4);
             try {
+                String unit = m.group(4) == null
+                        ? unit(m.group(1), m.group(3))
+                        : m.group(4).replaceFirst("inch.*", "in");
                 Length width = Length.parse(m.group(1) + " " + (m.group(2) == null ? unit : m.group(2)));
                 return custom(key, given, width, Length.parse(m.group(3) + " " + unit));
             } catch (IllegalArgumentException e) {
@@ -85,9 +88,36 @@ public final class SheetSizes {
         boolean onSide = lower.endsWith(" landscape");
         String name = lower.replaceFirst("\\s+(landscape|portrait)$", "");
         SheetSize size = byName(name)
-                .orElseThrow(() -> unknown(
-                        key, given, "\"" + given + "\" is neither a known size nor width x height with a unit"));
+                .or(() -> byName(everyday(name)))
+                .orElseThrow(() -> unknown(key, given, "\"" + given + "\" is neither a known size nor width x height"));
         return onSide ? size.landscape() : size;
+    }
+
+    /** Names that are said for sizes of the table. */
+    private static String everyday(String name) {
+        String bare = name.replaceFirst("^(?:us|u\\.s\\.|din|iso|north american)[ -]+", "")
+                .replaceFirst("[ -]+(?:size|paper)$", "")
+                .strip();
+        return switch (bare) {
+            case "ledger", "ansi b", "11x17" -> "tabloid";
+            case "ansi a" -> "letter";
+            case "statement", "invoice", "half letter" -> "half-letter";
+            case "jis b4", "jis b5" -> bare.replace(' ', '-');
+            default -> bare;
+        };
+    }
+
+    /** The unit of two bare numbers: nobody binds sheets of 50 in, or of less than 50 mm; mixed ones are refused. */
+    private static String unit(String width, String height) {
+        boolean inches = bare(width) < LEAST_MM;
+        if (inches != bare(height) < LEAST_MM) {
+            throw new IllegalArgumentException("needs its unit, mm or in");
+        }
+        return inches ? "in" : "mm";
+    }
+
+    private static double bare(String number) {
+        return Length.parse(number.strip() + " mm").mm();
     }
 
     private SheetSize custom(String key, String given, Length width, Length height) throws SettingException {
@@ -159,7 +189,7 @@ public final class SheetSizes {
                 key,
                 given,
                 why,
-                "name a size (\"A4\", \"letter landscape\") or give width x height (\"210 x 297 mm\", \"8.5 x 11 in\")",
+                "name a size (A4, letter landscape) or give width x height (210 x 297 mm, 8.5 x 11 in)",
                 all.stream().map(SheetSize::name).toList());
     }
 }

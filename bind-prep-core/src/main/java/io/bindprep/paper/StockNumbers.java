@@ -4,9 +4,11 @@ import io.bindprep.problem.SettingException;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +23,7 @@ final class StockNumbers {
 
     private final String key;
     private final String given;
+    private final List<Stock> stocks;
     private final List<String> ids;
     private final Map<StockParser.Term, String> seen = new EnumMap<>(StockParser.Term.class);
     private @Nullable Stock base;
@@ -33,10 +36,11 @@ final class StockNumbers {
     private BigDecimal readingUm = BigDecimal.ZERO;
     private Stock.@Nullable Kind kind;
 
-    StockNumbers(String key, String given, List<String> ids) {
+    StockNumbers(String key, String given, List<Stock> stocks) {
         this.key = key;
         this.given = given;
-        this.ids = ids;
+        this.stocks = stocks;
+        this.ids = stocks.stream().map(Stock::name).toList();
     }
 
     void base(Stock known) {
@@ -188,8 +192,22 @@ final class StockNumbers {
                 .toPlainString();
     }
 
+    /** The stock of the table that is nearest to what was given; null where nothing is near. */
+    private @Nullable String near() {
+        BigDecimal weight = grammage;
+        if (weight == null) {
+            return StockLabels.near(given, ids);
+        }
+        return stocks.stream()
+                .filter(s -> s.grammage() != null && s.kind() == Stock.Kind.PAPER)
+                .min(Comparator.comparing(s ->
+                        Objects.requireNonNull(s.grammage()).subtract(weight).abs()))
+                .map(Stock::name)
+                .orElse(null);
+    }
+
     /** Sentence on terms that make no stock. */
     SettingException wrong(String why) {
-        return StockParser.unknown(key, given, why, ids);
+        return StockParser.unknown(key, given, why, near(), ids);
     }
 }

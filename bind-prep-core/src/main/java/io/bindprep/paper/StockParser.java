@@ -1,6 +1,7 @@
 package io.bindprep.paper;
 
 import io.bindprep.problem.SettingException;
+import io.bindprep.unit.Length;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -25,9 +26,9 @@ public final class StockParser {
             "name", "grammage", "bulk", "caliper", "basis-weight", "basis-sheet", "measured", "tolerance", "kind");
 
     /** Forms of a stock. */
-    static final String FORMS = "name one, or give numbers: \"80 gsm bulk 1.3\", \"80 gsm 104 um\", \"14 pt-caliper\","
-            + " \"60 lb 25x38 in bulk 1.3\", \"20 lb 17x22 in 4 mil\"; a measured pack overrides the caliper:"
-            + " \"bond-20; 25 sheets = 2.6 mm\"";
+    static final String FORMS =
+            "name one, or give its thickness: \"20 lb bond\", \"80 gsm 104 um\", \"80 gsm bulk 1.3\","
+                    + " \"14 pt-caliper\", \"25 sheets = 2.6 mm\"";
 
     /** Terms of a stock, longest meaning first. */
     enum Term {
@@ -61,8 +62,8 @@ public final class StockParser {
      */
     public Stock parse(String key, String text) throws SettingException {
         String given = text.strip();
-        String lower = given.toLowerCase(Locale.ROOT);
-        StockNumbers numbers = new StockNumbers(key, given, catalog.ids());
+        String lower = StockLabels.named(Length.withPoint(given.toLowerCase(Locale.ROOT)), catalog);
+        StockNumbers numbers = new StockNumbers(key, given, catalog.all());
         int at = 0;
         Matcher name = NAME.matcher(lower);
         if (name.lookingAt()) {
@@ -89,7 +90,7 @@ public final class StockParser {
      * @throws SettingException where a key is unknown or a value is wrong
      */
     public Stock parse(String key, Map<String, ?> map) throws SettingException {
-        StockNumbers numbers = new StockNumbers(key, map.toString(), catalog.ids());
+        StockNumbers numbers = new StockNumbers(key, map.toString(), catalog.all());
         Map<String, String> values = new TreeMap<>();
         for (Map.Entry<String, ?> entry : map.entrySet()) {
             if (!KEYS.contains(entry.getKey())) {
@@ -101,7 +102,9 @@ public final class StockParser {
                         KEYS);
             }
             if (entry.getValue() != null) {
-                values.put(entry.getKey(), entry.getValue().toString().strip());
+                values.put(
+                        entry.getKey(),
+                        Length.withPoint(entry.getValue().toString().strip()));
             }
         }
         String name = values.get("name");
@@ -111,7 +114,12 @@ public final class StockParser {
         if (name != null) {
             Stock known = catalog.byId(name).orElse(null);
             if (known == null && !numbered && !values.containsKey("measured")) {
-                throw unknown(key + ".name", name, "\"" + name + "\" is no stock known by name", catalog.ids());
+                throw unknown(
+                        key + ".name",
+                        name,
+                        "\"" + name + "\" is no stock known by name",
+                        StockLabels.near(name, catalog.ids()),
+                        catalog.ids());
             }
             if (known != null) {
                 numbers.base(known);
@@ -190,8 +198,9 @@ public final class StockParser {
         throw numbers.wrong(why);
     }
 
-    static SettingException unknown(String key, String value, String why, List<String> ids) {
-        return new SettingException(key, value, why, FORMS, ids);
+    static SettingException unknown(String key, String value, String why, @Nullable String near, List<String> ids) {
+        return new SettingException(
+                key, value, near == null ? why : why + "; nearest in the table: \"" + near + "\"", FORMS, ids);
     }
 
     /** The words for what a punch meets. */

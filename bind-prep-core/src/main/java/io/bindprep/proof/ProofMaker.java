@@ -9,6 +9,7 @@ import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.Verdict;
 import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Printable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -76,7 +77,7 @@ public final class ProofMaker {
         boolean inHole = hit.verdict() == Verdict.HIT;
         String kind = m.kind().name().toLowerCase(Locale.ROOT);
         // the document's own words: no control or direction mark may pass
-        String words = m.words().replaceAll("[\\p{Cntrl}\\p{Cf}\\s]+", " ").strip();
+        String words = Printable.line(m.words());
         return (inHole
                         ? "Would be punched" + (hit.pins().isEmpty() ? "" : " at " + Say.pins(hit.pins()))
                         : "Too near the binding")

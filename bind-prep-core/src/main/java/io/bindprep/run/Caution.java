@@ -28,7 +28,7 @@ public record Caution(String text, String source) {
 
     static Caution lifting(String weight) {
         return new Caution(
-                "Before it is lifted or carried, judge the load; the run weighs " + weight + " and may be parted.",
+                "Judge the load before you lift or carry it. The run weighs " + weight + ". Carry it in several loads.",
                 "HSE guidance on manual handling: the law sets no weight limit, each lift is assessed");
     }
 }

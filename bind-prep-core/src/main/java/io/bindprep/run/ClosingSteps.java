@@ -4,7 +4,6 @@ import io.bindprep.binding.Plan;
 import io.bindprep.catalogue.Element;
 import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
-import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -33,7 +32,7 @@ final class ClosingSteps {
         List<Step> steps = new ArrayList<>();
         steps.add(new Step(
                 Step.Work.COVERS,
-                List.of("Gather each copy front up; lay its " + last + " on top of the front, its "
+                List.of("Gather each copy front up. Lay its " + last + " on top of the front, its "
                         + (cover ? "outside" : "last page") + " down."),
                 List.of()));
         steps.add(new Step(
@@ -41,22 +40,20 @@ final class ClosingSteps {
                 List.of(StepWriter.each(
                         parts,
                         p -> "Cut wire " + name(p.plan()) + " to " + cut(p.plan(), "loop")
-                                + " and hang the copy in it, a loop in every hole" + hanger(p.plan()) + ".")),
+                                + " and hang the copy in it, one loop per hole" + hanger(p.plan()) + ".")),
                 List.of(Caution.ENDS)));
         steps.add(new Step(
                 Step.Work.CLOSE,
                 List.of(
                         StepWriter.each(
-                                parts,
-                                p -> "Set the closer to "
-                                        + LengthText.both(element(p.plan()).size()) + ", the wire's nominal size."),
-                        "Close the first copy, look at it, correct the closer: too far crushes the loops, too little lets"
-                                + " leaves fall out."),
+                                parts, p -> "Set the closer to " + name(p.plan()) + ", the nominal size of the wire."),
+                        "Close the first copy and look at it. Closed too far, loops are crushed; too little, leaves"
+                                + " fall out. Correct the closer."),
                 List.of(Caution.CLOSER)));
         steps.add(new Step(
                 Step.Work.TURN_COVER,
                 List.of("Turn the " + last + (top ? " over the head" : " round the wire")
-                        + " to the back; the wire's seam then lies hidden inside it."),
+                        + " to the back. The seam of the wire is then hidden inside it."),
                 List.of()));
         return steps;
     }

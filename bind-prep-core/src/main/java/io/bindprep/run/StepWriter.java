@@ -7,6 +7,7 @@ import io.bindprep.job.Sides;
 import io.bindprep.paper.SheetSize;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,7 @@ import java.util.stream.Collectors;
 /** Writes the steps of a job in trade order, with its numbers. */
 final class StepWriter {
     private final Job job;
+    private final Measures measures;
     private final Materials materials;
     private final List<Fold> folds;
     private final List<BookPart> parts;
@@ -25,6 +27,7 @@ final class StepWriter {
 
     StepWriter(Job job, Materials materials, List<Fold> folds, List<BookPart> parts, List<Lift> lifts, long strokes) {
         this.job = job;
+        this.measures = job.measures(materials.leafWidth(), materials.leafHeight());
         this.materials = materials;
         this.folds = folds;
         this.parts = parts;
@@ -36,8 +39,7 @@ final class StepWriter {
         List<Step> steps = new ArrayList<>();
         steps.add(new Step(Step.Work.PRINT, print(), List.of()));
         steps.add(new Step(Step.Work.TRIM, trim(), List.of(Caution.GUILLOTINE, Caution.GUARDS)));
-        List<String> folded =
-                folds.stream().filter(Fold::fits).map(StepWriter::fold).toList();
+        List<String> folded = folds.stream().filter(Fold::fits).map(this::fold).toList();
         if (!folded.isEmpty()) {
             steps.add(new Step(Step.Work.FOLD, folded, List.of()));
         }
@@ -69,15 +71,15 @@ final class StepWriter {
                 lines.add(counted(need.total(), press == null ? "sheet" : "press sheet")
                         + (press == null ? "" : " " + press.sheet().name())
                         + " of " + need.stock().name() + " (" + word(need.use()) + ": " + leaves(need.aCopy())
-                        + " a copy" + (press == null ? "" : ", " + press.up() + " up") + "; "
-                        + need.overs() + " of the total are overs).");
+                        + " per copy" + (press == null ? "" : ", " + press.up() + " up") + "; "
+                        + need.overs() + " overs included).");
             }
         }
         lines.add(
                 job.sides() == Sides.ONE
                         ? "Print one side only."
                         : "Print both sides, backs " + (headToFoot() ? "head to foot" : "head to head")
-                                + ": a printer's duplex setting flips them on the " + (longEdge() ? "long" : "short")
+                                + ". Duplex setting: flip on the " + (longEdge() ? "long" : "short")
                                 + " edge.");
         return lines;
     }
@@ -101,70 +103,68 @@ final class StepWriter {
                 ? known.matches(width, height)
                 : known.width().equals(width) && known.height().equals(height);
         return named
-                ? known.name() + " (" + LengthText.area(known.width(), known.height()) + ")"
-                : LengthText.area(width, height);
+                ? known.name() + " (" + measures.area(known.width(), known.height()) + ")"
+                : measures.area(width, height);
     }
 
     private List<String> trim() {
         List<String> lines = new ArrayList<>();
-        lines.add("Leaves, covers too, are cut to "
-                + leafSize()
-                + "; where they were printed larger, cut the " + edge() + " edge first and measure from it.");
+        lines.add("Cut leaves and covers to " + leafSize() + ". If they were printed larger, cut the " + edge()
+                + " edge first and measure from it.");
         for (StockNeed need : materials.stocks()) {
             boolean asTheBook =
                     need.width().equals(materials.leafWidth()) && need.height().equals(materials.leafHeight());
             if (!asTheBook) {
-                lines.add(leaves(need.aCopy()) + " a copy of " + need.stock().name() + " (" + word(need.use())
+                lines.add(leaves(need.aCopy()) + " per copy of " + need.stock().name() + " (" + word(need.use())
                         + (need.aCopy() == 1 ? ") is cut to " : ") are cut to ")
-                        + LengthText.area(need.width(), need.height())
+                        + measures.area(need.width(), need.height())
                         + (need.use() == Use.TAB ? ", tabs included." : "."));
             }
             Press press = need.press();
             if (press != null && press.up() > 1) {
                 lines.add(
                         press.imposition() == Press.Imposition.CUT_AND_STACK
-                                ? "The press sheets of " + word(need.use()) + " hold " + press.up()
-                                        + " leaves of one copy each: cut each copy's pile through and lay the piles on each"
-                                        + " other in their order."
-                                : "The press sheets of " + word(need.use()) + " hold one leaf " + press.up()
-                                        + " times: each pile that is cut off is a copy's.");
+                                ? "Each press sheet of " + word(need.use()) + " holds " + press.up()
+                                        + " leaves of one copy. Cut the pile of each copy and stack the cut piles in"
+                                        + " order."
+                                : "Each press sheet of " + word(need.use()) + " holds one leaf " + press.up()
+                                        + " times. Each cut pile is one copy.");
             }
         }
         return lines;
     }
 
-    private static String fold(Fold fold) {
-        String where = fold.folds().stream().map(LengthText::both).collect(Collectors.joining(", "));
+    private String fold(Fold fold) {
+        String where = fold.folds().stream().map(measures::set).collect(Collectors.joining(", "));
         String pages = (fold.pages().size() == 1 ? "Page " : "Pages ") + numbers(fold.pages());
         return fold.folds().isEmpty()
-                ? pages + ": not wider than the book, nothing to fold."
+                ? pages + ": no wider than the book. Nothing to fold."
                 : pages + ": fold at " + where + " from the binding edge, the first fold onto the front"
                         + (fold.folds().size() > 1 ? ", the others to and fro" : "")
-                        + "; every fold stays inside the trim and clear of the holes.";
+                        + ". Keep every fold inside the trim and clear of the holes.";
     }
 
     private String setPunch(BookPart part) {
         Plan plan = part.plan();
         List<Integer> pulled = plan.row().pulledPins();
-        return "Punch for " + plan.pattern() + ", hole centre " + LengthText.both(plan.edgeDistance())
+        return "Set the punch for " + plan.pattern() + ": hole centre " + measures.set(plan.edgeDistance())
                 + " from the binding edge; "
                 + (pulled.isEmpty()
                         ? "no pin to pull"
                         : "pull " + (pulled.size() == 1 ? "pin " : "pins ") + numbers(pulled)
                                 + ", counted from the side guide")
-                + "; the first hole's centre lies "
-                + LengthText.both(plan.row().holes().get(0).centre()) + " from the "
+                + ". First hole centre: "
+                + measures.set(plan.row().holes().get(0).centre()) + " from the "
                 + (job.bindingEdge() == BindingEdge.TOP ? "left corner" : "head")
                 + (plan.row().guideOff().equals(Length.ZERO)
                         ? "."
-                        : ", which is "
-                                + plan.row()
+                        : "; set the side guide's own scale to "
+                                + measures.mark(plan.row()
                                         .holes()
                                         .get(0)
                                         .centre()
-                                        .minus(plan.row().guideOff())
-                                        .inMm()
-                                + " by the side guide's own scale, as it was measured.");
+                                        .minus(plan.row().guideOff()))
+                                + ", as measured.");
     }
 
     private String jog() {
@@ -172,21 +172,18 @@ final class StepWriter {
                 + (job.bindingEdge() == BindingEdge.TOP ? "left side" : "head")
                 + ", and feed every lift with that end to the side guide"
                 + (parts.stream().anyMatch(p -> p.plan().sameEndToGuide())
-                        ? ": a leaf fed turned over would miss the element."
+                        ? ". A leaf fed the other way would miss the element."
                         : ".");
     }
 
     private String punch(BookPart part) {
         int volume = parts.indexOf(part) + 1;
         List<Lift> own = lifts.stream().filter(l -> l.volume() == volume).toList();
-        String thickest = own.stream()
-                .map(Lift::thickness)
-                .max(Length::compareTo)
-                .orElse(Length.ZERO)
-                .inMm();
-        return counted(own.size(), "lift") + " a copy, in order, of "
+        String thickest = measures.thickness(
+                own.stream().map(Lift::thickness).max(Length::compareTo).orElse(Length.ZERO));
+        return counted(own.size(), "lift") + " per copy, in order: "
                 + own.stream().map(StepWriter::lift).collect(Collectors.joining(", "))
-                + " sheets; the thickest is " + thickest + ".";
+                + " sheets. Thickest lift: " + thickest + ".";
     }
 
     private static String lift(Lift lift) {
@@ -211,11 +208,11 @@ final class StepWriter {
     private List<String> check() {
         List<String> lines = new ArrayList<>();
         lines.add(
-                "Leaf through each copy: pages in order, every leaf on every loop, leaves turn freely, no hole torn.");
+                "Leaf through each copy. Pages are in order, every leaf is on every loop, leaves turn freely, no hole is torn.");
         BigDecimal copy = materials.copyG();
         if (copy != null) {
             lines.add("A copy weighs about " + LengthText.plain(copy, 0)
-                    + " g without its element; one that is a leaf lighter than the others has lost one.");
+                    + " g without its element. A lighter copy may miss a leaf.");
         }
         return lines;
     }

@@ -2,6 +2,7 @@ package io.bindprep.setting;
 
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Printable;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +15,7 @@ import java.util.regex.Pattern;
  */
 public final class Scalars {
     private static final int LONGEST_TEXT = 500;
-    private static final Pattern BARE_NUMBER = Pattern.compile("[-+]?\\d+(\\.\\d+)?");
+    private static final Pattern BARE_NUMBER = Pattern.compile("[-+]?\\d+([.,]\\d+)?");
 
     private Scalars() {}
 
@@ -32,6 +33,18 @@ public final class Scalars {
             throw wrong(key, value, "is longer than " + LONGEST_TEXT + " characters", "Shorten it.");
         }
         return text.strip();
+    }
+
+    /** One line of free text; control and direction marks, which could rewrite a screen, are refused. */
+    public static String line(String key, Object value, int longest) throws SettingException {
+        String text = text(key, value);
+        if (Printable.marked(text)) {
+            throw wrong(key, Printable.of(text), "holds a control character", "Write it as one line of plain text.");
+        }
+        if (text.length() > longest) {
+            throw wrong(key, value, "is longer than " + longest + " characters", "Shorten it.");
+        }
+        return text;
     }
 
     /** A whole number, both ends included. */

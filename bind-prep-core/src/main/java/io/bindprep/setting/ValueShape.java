@@ -75,6 +75,6 @@ public sealed interface ValueShape {
     }
 
     /** The pattern of a length with its unit. */
-    String LENGTH = "(\\d{1,6}(\\.\\d{1,9})?|(\\d{1,6}[ -])?\\d{1,6}/\\d{1,6})\\s*"
+    String LENGTH = "(\\d{1,6}([.,]\\d{1,9})?|(\\d{1,6}[ -])?\\d{1,6}/\\d{1,6})\\s*"
             + "([mM][mM]|[cC][mM]|[uU\\u00b5][mM]|[iI][nN]|\"|[mM][iI][lL]|[pP][tT])";
 }

@@ -29,6 +29,9 @@ public record Length(long units) implements Comparable<Length> {
     private static final Pattern TEXT = Pattern.compile(
             "(?:(\\d{1,6}(?:\\.\\d{1,9})?)|(?:(\\d{1,6})[ -])?(\\d{1,6})/(\\d{1,6}))\\s*(mm|cm|um|µm|in|\"|mil|pt)");
 
+    private static final Pattern COMMA =
+            Pattern.compile("(?<![\\w.,-])(0(?=,\\d)|\\d{1,6}(?=,(?!\\d{3}(?!\\d))))(?:,)(\\d{1,9})(?![\\d.,])");
+
     /** Whole millimetres. */
     public static Length ofMm(long mm) {
         return new Length(Math.multiplyExact(mm, PER_MM));
@@ -64,12 +67,12 @@ public record Length(long units) implements Comparable<Length> {
 
     /**
      * Reads a length with its unit: {@code 9.5 mm}, {@code 0.95cm}, {@code 3/8 in}, {@code 1-1/4 in}, {@code 110 um},
-     * {@code 14 mil} (1/1000 in), {@code 36 pt} (1/72 in).
+     * {@code 14 mil} (1/1000 in), {@code 36 pt} (1/72 in); a decimal comma counts as a point.
      *
      * @throws IllegalArgumentException where the text is not a length with a unit
      */
     public static Length parse(String text) {
-        Matcher m = TEXT.matcher(text.strip().toLowerCase(Locale.ROOT));
+        Matcher m = TEXT.matcher(withPoint(text.strip().toLowerCase(Locale.ROOT)));
         if (!m.matches()) {
             throw new IllegalArgumentException("not a length with a unit: \"" + text + "\"");
         }
@@ -84,6 +87,14 @@ public record Length(long units) implements Comparable<Length> {
         BigDecimal whole = m.group(2) == null ? BigDecimal.ZERO : new BigDecimal(m.group(2));
         BigDecimal numerator = whole.multiply(denominator).add(new BigDecimal(m.group(3)));
         return of(numerator.multiply(perUnit).divide(denominator, MathContext.DECIMAL64));
+    }
+
+    /**
+     * A text with points for the decimal commas of its numbers: "2,6 mm" is "2.6 mm". A comma before three digits stays
+     * unless a zero stands before it, as "1,250" may be a thousand.
+     */
+    public static String withPoint(String text) {
+        return COMMA.matcher(text).replaceAll("$1.$2");
     }
 
     private static BigDecimal perUnit(String unit) {

@@ -11,6 +11,7 @@ import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Hanger;
 import io.bindprep.job.Job;
+import io.bindprep.job.Order;
 import io.bindprep.job.PrintLimits;
 import io.bindprep.job.Sides;
 import io.bindprep.job.SpecialLeaves;
@@ -183,6 +184,8 @@ record Fixtures(
                 FailOn.ERROR,
                 List.of(),
                 PrintLimits.USUAL,
+                Order.NONE,
+                null,
                 Catalogue.builtIn());
     }
 

@@ -13,6 +13,7 @@ import io.bindprep.job.Insert;
 import io.bindprep.job.Job;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
+import io.bindprep.job.Order;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.PrintLimits;
 import io.bindprep.job.Sides;
@@ -59,6 +60,8 @@ class BlockBuilderTest {
                 FailOn.ERROR,
                 List.of(),
                 PrintLimits.USUAL,
+                Order.NONE,
+                null,
                 Catalogue.builtIn());
     }
 

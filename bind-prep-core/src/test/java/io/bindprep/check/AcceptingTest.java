@@ -106,7 +106,7 @@ class AcceptingTest {
     void everyFormatSaysSo() {
         Report report = scenario().accepting(acceptance()).report();
         assertThat(TextReport.write(report, TextStyle.PLAIN))
-                .contains("ACCEPTED", "text-hit, page 3", "Accepted by J. Doe: printed so for years");
+                .contains("ACCEPTED  Page 3: text", "[text-hit]", "Accepted by J. Doe: printed so for years");
         assertThat(HtmlReport.write(report, List.of()))
                 .contains("class=\"accepted\"", "Accepted by J. Doe: printed so for years");
         JsonNode json = JsonMapper.shared().readTree(JsonReport.write(report, true));

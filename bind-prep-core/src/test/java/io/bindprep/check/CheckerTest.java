@@ -65,7 +65,7 @@ class CheckerTest {
         assertThat(tight.severity()).isEqualTo(Severity.WARNING);
         assertThat(tight.limitMm()).isEqualTo(9.525);
         // 9.525 - 9 mm, rounded up
-        assertThat(tight.remedy()).contains("0.6 mm").contains("9.53 mm").contains("smaller binding-margin");
+        assertThat(tight.remedy()).contains("moved 0.6 mm").contains("at least 8.1 mm (binding-margin)");
         Finding between =
                 only(Scenario.of(2).hit(2, kind, Verdict.TIGHT, null, 6, "").report(), name + "-tight");
         assertThat(between.remedy()).contains("between two holes").doesNotContain("binding-margin");
@@ -83,10 +83,9 @@ class CheckerTest {
         Finding text = only(report, "text-hit");
         assertThat(text.pages()).containsExactly(7, 8, 9);
         assertThat(text.message())
-                .isEqualTo(
-                        "Text would be punched on 3 pages; worst on page 8 at pin 12, 4.2 mm from the binding edge where"
-                                + " the holes with their punching tolerance reach to 8.06 mm, 100 to 118 mm from the head:"
-                                + " \"A heading that is longer than forty c...\". Measured by its outline.");
+                .isEqualTo("3 pages: text in the holes. Worst on page 8: text 4.2 mm from the binding edge; the holes,"
+                        + " tolerance included, reach 8.1 mm. At pin 12, 100.0 to 118.0 mm from the head:"
+                        + " \"A heading that is longer than forty c...\". Measured from the outline.");
         assertThat(text.seen())
                 .isEqualTo(new Finding.Seen(
                         Stage.GEOMETRY, List.of(12), "A heading that is longer than forty characters by far"));
@@ -113,12 +112,12 @@ class CheckerTest {
         assertThat(text)
                 .extracting(Finding::message)
                 .anySatisfy(m -> assertThat(m)
-                        .startsWith(
-                                "Text would be punched on 6 pages, the same words on each; worst on page 2 at pin 3"))
-                .anySatisfy(
-                        m -> assertThat(m).startsWith("Text would be punched on 2 pages; worst on page 4 at pin 9"));
+                        .startsWith("6 pages: text in the holes, the same words on each. Worst on page 2: text 5.0 mm"))
+                .anySatisfy(m -> assertThat(m)
+                        .startsWith("2 pages: text in the holes. Worst on page 4: text 6.0 mm")
+                        .contains("At pin 9, "));
         assertThat(only(report, "line-hit").message())
-                .startsWith("A line would be punched on 6 pages, in the same place on each; worst on page 2");
+                .startsWith("6 pages: line in the holes, in the same place on each. Worst on page 2");
     }
 
     @Test
@@ -234,8 +233,8 @@ class CheckerTest {
         assertThat(f.pages()).containsExactly(2, 3);
         assertThat(f.message())
                 .isEqualTo(
-                        "2 pages have another size than the job's A4, 210 x 297 mm: the most, page 3, is letter, 215.9 x"
-                                + " 279.4 mm, off by 17.6 mm where 2 mm are allowed.");
+                        "2 pages differ in size from the job, A4, 210 x 297 mm. Worst: page 3, letter, 215.9 x 279.4 mm, off"
+                                + " by 17.6 mm; tolerance 2.0 mm.");
         assertThat(f.limitMm()).isEqualTo(2);
         assertThat(rules(report)).doesNotContain("page-size-mixed");
     }
@@ -272,7 +271,7 @@ class CheckerTest {
         assertThat(f.pages()).containsExactly(2, 4);
         assertThat(f.message())
                 .startsWith(
-                        "3 fonts are used on 2 pages but not in the file, or not readable there: \"Helvetica\", \"Times-Roman\",")
+                        "3 fonts used on 2 pages are not in the file, or not readable there: \"Helvetica\", \"Times-Roman\",")
                 .contains("\"evil name\"")
                 .contains("estimated");
     }
@@ -288,8 +287,7 @@ class CheckerTest {
         assertThat(f.severity()).isEqualTo(Severity.WARNING);
         assertThat(f.pages()).containsExactly(3);
         assertThat(f.message())
-                .contains("fewer than 150 dots an inch")
-                .contains("page 3: 72 dots an inch at 120.4 mm by 90 mm");
+                .isEqualTo("Page 3: picture of 72 ppi at 120.4 mm by 90.0 mm; at least 150 ppi required.");
     }
 
     @Test
@@ -309,7 +307,7 @@ class CheckerTest {
                 "bleed-short");
         assertThat(f.severity()).isEqualTo(Severity.WARNING);
         assertThat(f.pages()).containsExactly(2, 3);
-        assertThat(f.message()).contains("least on page 2, where it goes 0 mm beyond the bottom edge and 3 mm");
+        assertThat(f.message()).contains("Worst on page 2: bleed at the bottom 0.0 mm; 3.0 mm required.");
         assertThat(f.measuredMm()).isZero();
         assertThat(f.limitMm()).isEqualTo(3);
     }
@@ -509,8 +507,8 @@ class CheckerTest {
                         .hit(1, MarkKind.TEXT, Verdict.HIT, null, 12, "July")
                         .report(),
                 "text-hit");
-        assertThat(f.message()).contains("thumb cut with its punching tolerance reaches to 21 mm");
-        assertThat(f.remedy()).contains("by 9 mm, to 21 mm", "thumb cut smaller");
+        assertThat(f.message()).contains("thumb cut, tolerance included, reaches 21.0 mm");
+        assertThat(f.remedy()).contains("moved 9.0 mm away", "thumb cut smaller");
         assertThat(f.limitMm()).isEqualTo(21);
     }
 

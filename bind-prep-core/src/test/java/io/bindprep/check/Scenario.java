@@ -23,6 +23,7 @@ import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Job;
+import io.bindprep.job.Order;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.PrintLimits;
 import io.bindprep.job.Sides;
@@ -438,6 +439,8 @@ public final class Scenario {
                 failOn,
                 accepted,
                 PrintLimits.USUAL,
+                Order.NONE,
+                null,
                 Catalogue.builtIn());
     }
 

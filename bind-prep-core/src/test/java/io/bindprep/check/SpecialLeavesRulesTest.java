@@ -118,7 +118,7 @@ class SpecialLeavesRulesTest {
         Report mixed = Scenario.of(4).size(3, 215.9, 279.4).report();
         Finding f = finding(mixed, "half-hole");
         assertThat(f.pages()).containsExactly(3);
-        assertThat(f.message()).contains("279.4 mm", "pin 33", "277.75 mm", "281.72 mm");
+        assertThat(f.message()).contains("279.4 mm", "pin 33", "from 277.7 to 281.7 mm");
         assertThat(rules(mixed)).contains("page-size-mixed");
         Trim letter = new Trim("letter", Length.ofInch(17, 2), Length.ofInch(11, 1));
         SpecialLeaves declared =

@@ -60,7 +60,7 @@ class JobKeyDescriptionsTest {
     @Test
     void wordsOfAKeyAreAllThatItsReaderKnows() {
         assertThat(keys().filter(k -> k.shape() instanceof ValueShape.Words).map(KeyDescription::key))
-                .containsExactly("sides", "binding-edge", "binding", "fail-on");
+                .containsExactly("sides", "binding-edge", "binding", "fail-on", "units");
     }
 
     private static String text(Field f) {

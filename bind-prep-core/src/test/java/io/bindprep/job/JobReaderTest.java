@@ -1,11 +1,13 @@
 package io.bindprep.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import io.bindprep.catalogue.Method;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Units;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
@@ -326,5 +328,28 @@ class JobReaderTest {
         } finally {
             Locale.setDefault(before);
         }
+    }
+
+    @Test
+    void aJobCarriesWhoseItIs() throws Exception {
+        Job job = JobReader.toJob(JobSettings.of(
+                Map.of("job-number", 4711, "customer", "Marrowby Library", "due", "Friday noon", "units", "inch")));
+
+        assertThat(job.order()).isEqualTo(new Order("4711", "Marrowby Library", "Friday noon"));
+        assertThat(job.units()).isEqualTo(Units.INCH);
+        assertThat(JobReader.toJob(JobSettings.empty()).order()).isEqualTo(Order.NONE);
+        assertThat(job.withPitch("2:1").order()).isEqualTo(job.order());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"a\u001B[31mb", "a\u009B31mb", "a\u202Eb", "two\nlines"})
+    void whoseItIsHoldsNoMarkThatRewritesAScreen(String customer) {
+        assertThatThrownBy(() -> JobReader.toJob(JobSettings.of(Map.of("customer", customer))))
+                .isInstanceOf(SettingException.class)
+                .hasMessageContaining("control character")
+                .message()
+                .doesNotContain(customer);
+        assertThatThrownBy(() -> JobReader.toJob(JobSettings.of(Map.of("customer", "x".repeat(81)))))
+                .hasMessageContaining("80 characters");
     }
 }

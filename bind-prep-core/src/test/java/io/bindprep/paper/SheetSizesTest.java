@@ -63,6 +63,32 @@ class SheetSizesTest {
                 .isEqualTo(Length.ofMm("1.5"));
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                // names in everyday use for ANSI, ISO and JIS sizes, from memory; two bare numbers are inches below 50
+                "8.5x11 | 215.9 | 279.4",
+                "8,5 x 11 in | 215.9 | 279.4",
+                "8 1/2 x 11 | 215.9 | 279.4",
+                "8-1/2 by 11 inches | 215.9 | 279.4",
+                "210 x 297 | 210 | 297",
+                "210x297mm | 210 | 297",
+                "US Letter | 215.9 | 279.4",
+                "letter paper | 215.9 | 279.4",
+                "DIN A4 | 210 | 297",
+                "A4 paper | 210 | 297",
+                "ISO B5 landscape | 250 | 176",
+                "11x17 | 279.4 | 431.8",
+                "ledger | 279.4 | 431.8",
+                "statement | 139.7 | 215.9"
+            })
+    void readsSizesAsPeopleTypeThem(String text, String width, String height) throws Exception {
+        SheetSize size = Catalogue.builtIn().sizes().parse("trim", text);
+        assertThat(size.width()).as(text).isEqualTo(Length.ofMm(width));
+        assertThat(size.height()).as(text).isEqualTo(Length.ofMm(height));
+    }
+
     @Test
     void nearestAndLimits() {
         SheetSize size = Catalogue.builtIn().sizes().nearest(Length.ofMm("295.2"), Length.ofMm("211"));
@@ -105,8 +131,8 @@ class SheetSizesTest {
                 "3.17 x 297 mm",
                 "210 x 3000.01 mm",
                 "A44",
-                "210 x 297",
                 "210 mm",
+                "8.5 x 279",
                 "0 x 297 mm",
                 "9000 x 297 mm",
                 "1/0 x 2 in",

@@ -44,6 +44,14 @@ class StockParserTest {
                 "80 gsm 104 um +-3um | 104 | 3",
                 "bond-20 tolerance 2 % | 93.98 | 1.8796",
                 "25 sheets = 1/8 in | 127 | 4",
+                // labels of reams as printed name a row of the table; JCP O-63 (1999): 20 lb bond 0.0037 in
+                "20 lb bond | 93.98 | 7.62",
+                "20# Bond paper | 93.98 | 7.62",
+                "20 lb copy paper; 25 sheets = 2,6 mm | 104 | 4",
+                // decimal commas
+                "80 gsm bulk 1,3 | 104 | 8.32",
+                "80 g/m², bulk 1,3 | 104 | 8.32",
+                "80 g/m2 0,104 mm | 104 | 8.32",
             })
     void readsEveryForm(String text, String caliperUm, String toleranceUm) throws Exception {
         Stock stock = new StockParser(Catalogue.builtIn().stocks()).parse("stock", text);
@@ -87,11 +95,9 @@ class StockParserTest {
                 "80 gsm",
                 "80",
                 "20 lb",
-                "20 lb bond",
                 "14 pt",
                 "80 gsm bulk",
                 "bulk 1.3",
-                "80 gsm bulk 1,3",
                 "80 gsm bulk 1.3 104 um",
                 "80 gsm 80 gsm 104 um",
                 "80 gsm 20 lb 17x22 104 um",

@@ -291,18 +291,18 @@ class RunPlannerTest {
     @ParameterizedTest
     @CsvSource({
         // ISO 216:2007, 7.1: 2 mm either way between 150 and 600 mm; a PDF's points are off by less than 0.01 mm
-        "210.01, 297, '', A4 (210 x 297 mm);",
-        "297, 210, '', A4 landscape (297 x 210 mm);",
-        "212, 299, '', A4 (210 x 297 mm);",
-        "212.01, 297, '', 212.01 x 297 mm;",
-        "240, 330, '', 240 x 330 mm;",
+        "210.01, 297, '', A4 (210 x 297 mm).",
+        "297, 210, '', A4 landscape (297 x 210 mm).",
+        "212, 299, '', A4 (210 x 297 mm).",
+        "212.01, 297, '', 212 x 297 mm.",
+        "240, 330, '', 240 x 330 mm.",
         // what the job says is meant, and not another size near it
-        "210, 297, trim: a4, A4 (210 x 297 mm);",
-        "211, 297, trim: 211 x 297 mm, 211 x 297 mm;"
+        "210, 297, trim: a4, A4 (210 x 297 mm).",
+        "211, 297, trim: 211 x 297 mm, 211 x 297 mm."
     })
     void leavesAreCutToASizeByItsName(String width, String height, String job, String words) throws Exception {
         Run run = run(job, 12, Length.ofMm(width), Length.ofMm(height));
-        assertThat(step(run, Work.TRIM).instructions().get(0)).startsWith("Leaves, covers too, are cut to " + words);
+        assertThat(step(run, Work.TRIM).instructions().get(0)).startsWith("Cut leaves and covers to " + words);
     }
 
     @Test

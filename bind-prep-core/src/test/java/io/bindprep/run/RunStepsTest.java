@@ -79,18 +79,18 @@ class RunStepsTest {
         Run run = a4("copies: 40\ncovers: {front: pages 1-2 on c1s-10pt, back: coverboard-30}", 100);
         assertThat(lines(run, Work.PRINT))
                 .containsExactly(
-                        "50 sheets of c1s-10pt (front cover: 1 leaf a copy; 10 of the total are overs).",
-                        "2058 sheets of bond-20 (text: 49 leaves a copy; 98 of the total are overs).",
-                        "Print both sides, backs head to head: a printer's duplex setting flips them on the long edge.");
+                        "50 sheets of c1s-10pt (front cover: 1 leaf per copy; 10 overs included).",
+                        "2058 sheets of bond-20 (text: 49 leaves per copy; 98 overs included).",
+                        "Print both sides, backs head to head. Duplex setting: flip on the long edge.");
         assertThat(run.materials().stocks()).extracting(StockNeed::total).containsExactly(50L, 2058L, 50L);
         // 40 wires and 5 %: 42 of 34 loops (German Wikipedia "Drahtkammbindung")
         assertThat(run.materials().elements().get(0).totalLoops()).isEqualTo(1428);
         Run one = a4("overs: none\nsides: two-head-to-foot\ncovers: {front: pages 1-2 on c1s-10pt}", 4);
         assertThat(lines(one, Work.PRINT))
                 .containsExactly(
-                        "1 sheet of c1s-10pt (front cover: 1 leaf a copy; 0 of the total are overs).",
-                        "1 sheet of bond-20 (text: 1 leaf a copy; 0 of the total are overs).",
-                        "Print both sides, backs head to foot: a printer's duplex setting flips them on the short edge.");
+                        "1 sheet of c1s-10pt (front cover: 1 leaf per copy; 0 overs included).",
+                        "1 sheet of bond-20 (text: 1 leaf per copy; 0 overs included).",
+                        "Print both sides, backs head to foot. Duplex setting: flip on the short edge.");
     }
 
     @Test
@@ -99,19 +99,19 @@ class RunStepsTest {
         // repeated
         Run stacked = a4("press-sheet: {size: a3, bleed: none, gripper: none}\novers: none", 84);
         assertThat(lines(stacked, Work.PRINT).get(0))
-                .isEqualTo("21 press sheets A3 of bond-20 (text: 42 leaves a copy, 2 up; 0 of the total are overs).");
+                .isEqualTo("21 press sheets A3 of bond-20 (text: 42 leaves per copy, 2 up; 0 overs included).");
         assertThat(lines(stacked, Work.TRIM))
                 .containsExactly(
-                        "Leaves, covers too, are cut to A4 (210 x 297 mm); where they were printed larger, cut the left edge first"
-                                + " and measure from it.",
-                        "The press sheets of text hold 2 leaves of one copy each: cut each copy's pile through and lay the"
-                                + " piles on each other in their order.");
+                        "Cut leaves and covers to A4 (210 x 297 mm). If they were printed larger, cut the left edge first and"
+                                + " measure from it.",
+                        "Each press sheet of text holds 2 leaves of one copy. Cut the pile of each copy and stack the cut"
+                                + " piles in order.");
         // one leaf, two copies: two sheets cut and stacked, one with the leaf repeated
         Run repeated = a4("copies: 2\npress-sheet: {size: a3, bleed: none, gripper: none}\novers: none", 2);
         assertThat(lines(repeated, Work.PRINT).get(0))
-                .startsWith("1 press sheet A3 of bond-20 (text: 1 leaf a copy, 2 up");
+                .startsWith("1 press sheet A3 of bond-20 (text: 1 leaf per copy, 2 up");
         assertThat(lines(repeated, Work.TRIM).get(1))
-                .isEqualTo("The press sheets of text hold one leaf 2 times: each pile that is cut off is a copy's.");
+                .isEqualTo("Each press sheet of text holds one leaf 2 times. Each cut pile is one copy.");
         // as many either way: cut and stacked, for the copies come in order
         StockNeed even = a4("copies: 2\npress-sheet: {size: a3, bleed: none, gripper: none}\novers: none", 4)
                 .materials()
@@ -154,7 +154,7 @@ class RunStepsTest {
         assertThat(lines(a4("tabs: before 5 on tag-150 extending 10 mm", 12), Work.TRIM))
                 .hasSize(2)
                 .last()
-                .isEqualTo("1 leaf a copy of tag-150 (tab) is cut to 220 x 297 mm, tabs included.");
+                .isEqualTo("1 leaf per copy of tag-150 (tab) is cut to 220 x 297 mm, tabs included.");
         // as wide as the book but shorter, and the other way round
         List<PageFacts> facts = Pages.of(12, 210, 297);
         facts.set(4, Pages.page(5, 210, 148));
@@ -163,8 +163,8 @@ class RunStepsTest {
         facts.set(9, Pages.page(10, 148, 297));
         assertThat(lines(run("", facts, null), Work.TRIM).subList(1, 3))
                 .containsExactly(
-                        "1 leaf a copy of bond-20 (text) is cut to 210 x 148 mm.",
-                        "1 leaf a copy of bond-20 (text) is cut to 148 x 297 mm.");
+                        "1 leaf per copy of bond-20 (text) is cut to 210 x 148 mm.",
+                        "1 leaf per copy of bond-20 (text) is cut to 148 x 297 mm.");
     }
 
     @ParameterizedTest
@@ -208,24 +208,23 @@ class RunStepsTest {
         facts.set(5, Pages.page(6, 400, 297));
         facts.set(8, Pages.page(9, 420, 297));
         facts.set(9, Pages.page(10, 420, 297));
-        String keep = "; every fold stays inside the trim and clear of the holes.";
+        String keep = ". Keep every fold inside the trim and clear of the holes.";
         Run run = run("fold-outs: [5-6 in 2 panels, 9-10 in 3 panels]", facts, null);
         assertThat(lines(run, Work.FOLD))
                 .containsExactly(
-                        "Pages 5, 6: fold at 207 mm (8.15 in) from the binding edge, the first fold onto the front"
-                                + keep,
-                        "Pages 9, 10: fold at 207 mm (8.15 in), 313.5 mm (12.343 in) from the binding edge, the first fold onto"
+                        "Pages 5, 6: fold at 207 mm from the binding edge, the first fold onto the front" + keep,
+                        "Pages 9, 10: fold at 207 mm, 313.5 mm from the binding edge, the first fold onto"
                                 + " the front, the others to and fro" + keep);
         assertThat(lines(run("fold-outs: 5 in 2 panels\nsides: one", Pages.of(6, 210, 297), null), Work.FOLD))
-                .containsExactly("Page 5: not wider than the book, nothing to fold.");
+                .containsExactly("Page 5: no wider than the book. Nothing to fold.");
     }
 
     @Test
     void howThePunchIsSet() throws Exception {
         // 34 holes on A4 at 1/3 in leave 8.8 mm; 36 pins: 35 is cut by the end, 36 misses it by less than a pitch
         Run generic = a4("", 84);
-        String first = "; the first hole's centre lies 8.8 mm (0.346 in) from the head";
-        String centre = "Punch for W3_1i-square-0t, hole centre 5.08 mm (0.2 in) from the binding edge; ";
+        String first = ". First hole centre: 9 mm from the head";
+        String centre = "Set the punch for W3_1i-square-0t: hole centre 5 mm from the binding edge; ";
         assertThat(lines(generic, Work.SET_PUNCH))
                 .containsExactly(centre + "pull pins 35, 36, counted from the side guide" + first + ".");
         List<PageFacts> facts = Pages.of(84, 210, 297);
@@ -236,8 +235,8 @@ class RunStepsTest {
         MeasuredErrors side =
                 new MeasuredErrors(null, new Deviation(Length.ofMm("0.4"), Length.ofMm("0.1")), null, null);
         assertThat(lines(run("", facts, (job, plan) -> own(job, plan, 34, null, side)), Work.SET_PUNCH))
-                .containsExactly(centre + "no pin to pull" + first
-                        + ", which is 8.4 mm by the side guide's own scale, as it was measured.");
+                .containsExactly(
+                        centre + "no pin to pull" + first + "; set the side guide's own scale to 8.4 mm, as measured.");
     }
 
     @Test
@@ -249,7 +248,7 @@ class RunStepsTest {
         assertThat(lines(run("", facts, null), Work.JOG)).containsExactly(jog + ".");
         // 33 holes from 10 mm on: turned over they begin at 297 - 10 - 32 x 8.467 = 16.07
         assertThat(lines(run("", facts, (job, plan) -> own(job, plan, 33, Length.ofMm(10), null)), Work.JOG))
-                .containsExactly(jog + ": a leaf fed turned over would miss the element.");
+                .containsExactly(jog + ". A leaf fed the other way would miss the element.");
     }
 
     @Test
@@ -261,22 +260,23 @@ class RunStepsTest {
         List<String> punch = lines(run, Work.PUNCH);
         assertThat(punch).hasSize(2);
         assertThat(punch.get(0))
-                .startsWith("Volume 1: 10 lifts a copy, in order, of 14, 14, 14, 14, 14, 14, 14, 14, 14, 14 sheets; the"
-                        + " thickest is 1.67 mm. Volume 2: 11 lifts a copy, in order, of 15, ")
-                .endsWith(" sheets; the thickest is 1.79 mm.");
+                .startsWith(
+                        "Volume 1: 10 lifts per copy, in order: 14, 14, 14, 14, 14, 14, 14, 14, 14, 14 sheets. Thickest"
+                                + " lift: 1.7 mm. Volume 2: 11 lifts per copy, in order: 15, ")
+                .endsWith(" sheets. Thickest lift: 1.8 mm.");
         assertThat(punch.get(1)).isEqualTo("63 strokes in all for 3 copies.");
         assertThat(run.lifts()).filteredOn(l -> l.volume() == 2).hasSize(11);
         // 140 and 160 x 0.0047 in are as thick as 178 and 204 sheets of 20 lb bond: 3/4 in takes 190, 7/8 in 215
         assertThat(lines(run, Work.CLOSE).get(0))
                 .isEqualTo(
-                        "Volume 1: Set the closer to 19.05 mm (3/4 in), the wire's nominal size. Volume 2: Set the closer"
-                                + " to 22.23 mm (7/8 in), the wire's nominal size.");
+                        "Volume 1: Set the closer to 3/4 in, the nominal size of the wire. Volume 2: Set the closer to"
+                                + " 7/8 in, the nominal size of the wire.");
         // the same for both is said once
         assertThat(lines(run, Work.SET_PUNCH).get(0)).doesNotContain("Volume");
         Run one = run("stock: offset-60", Pages.of(600, 210, 297), null, new Bookmark("Fish", 281));
         assertThat(lines(one, Work.PUNCH).get(1)).isEqualTo("21 strokes in all.");
         assertThat(lines(a4("", 10), Work.PUNCH))
-                .containsExactly("1 lift a copy, in order, of 5 sheets; the thickest is 0.47 mm.", "1 stroke in all.");
+                .containsExactly("1 lift per copy, in order: 5 sheets. Thickest lift: 0.5 mm.", "1 stroke in all.");
     }
 
     @Test
@@ -285,14 +285,12 @@ class RunStepsTest {
         Run run = a4("copies: 200", 84);
         assertThat(lines(run, Work.PACK)).containsExactly("The run weighs about 39.4 kg without elements and packing.");
         assertThat(lines(run, Work.CHECK))
-                .contains(
-                        "A copy weighs about 197 g without its element; one that is a leaf lighter than the others has lost"
-                                + " one.");
+                .contains("A copy weighs about 197 g without its element. A lighter copy may miss a leaf.");
         assertThat(run.steps().get(run.steps().size() - 1).cautions())
                 .extracting(Caution::text)
                 .containsExactly(
-                        "Before it is lifted or carried, judge the load; the run weighs about 39.4 kg and may be"
-                                + " parted.");
+                        "Judge the load before you lift or carry it. The run weighs about 39.4 kg. Carry it in several"
+                                + " loads.");
     }
 
     @Test
@@ -302,9 +300,9 @@ class RunStepsTest {
         // sheets, 3/8 in (Wikipedia "Comb binding": 55)
         Run wire = a4("", 84);
         assertThat(lines(wire, Work.THREAD))
-                .containsExactly("Cut wire 5/16 in to 34 loops and hang the copy in it, a loop in every hole.");
+                .containsExactly("Cut wire 5/16 in to 34 loops and hang the copy in it, one loop per hole.");
         assertThat(lines(wire, Work.CLOSE).get(0))
-                .isEqualTo("Set the closer to 7.94 mm (5/16 in), the wire's nominal size.");
+                .isEqualTo("Set the closer to 5/16 in, the nominal size of the wire.");
         // 297 less 4.4 of hole and 3.175 of web are 45.6 pitches of 6.35 mm
         assertThat(lines(a4("binding: coil", 84), Work.THREAD))
                 .containsExactly(

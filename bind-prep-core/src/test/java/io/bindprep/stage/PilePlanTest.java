@@ -100,7 +100,7 @@ class PilePlanTest {
         assertThat(report.outcome()).isEqualTo(Outcome.FINDINGS);
         assertThat(report.failed()).isTrue();
         assertThat(TextReport.write(report, TextStyle.PLAIN))
-                .startsWith("Plan only: no PDF was checked. Do not bind it so");
+                .startsWith("Plan only: no PDF was checked. Do not bind it. 1 error to resolve.");
     }
 
     @Test

@@ -2,6 +2,7 @@ package io.bindprep.maven;
 
 import io.bindprep.files.ReportNames;
 import io.bindprep.sheet.SheetFormat;
+import io.bindprep.wording.Printable;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -101,6 +102,6 @@ final class Documents {
     private String name(Path file) {
         Path shown = file.startsWith(base) ? base.relativize(file) : file;
         // a name that would turn or wipe the lines of a log, or break them
-        return shown.toString().replace('\\', '/').replaceAll("[\\p{Cc}\\p{Cf}]", "_");
+        return Printable.with("_", shown.toString().replace('\\', '/'));
     }
 }

@@ -6,9 +6,9 @@ import io.bindprep.check.Severity;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.proof.ProofReport;
+import io.bindprep.report.words.FindingText;
 import io.bindprep.report.words.VerdictSentence;
 import io.bindprep.wording.Counted;
-import io.bindprep.wording.PageLists;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.util.ArrayList;
@@ -45,7 +45,7 @@ final class Wording {
         StringBuilder text = new StringBuilder(document.name() + ": " + VerdictSentence.of(report));
         for (Finding finding : told.subList(0, Math.min(SHOWN, told.size()))) {
             text.append("\n  ").append(word(finding.severity())).append(": ");
-            text.append(pages(finding)).append(finding.message());
+            text.append(FindingText.located(finding, MOST_RANGES));
             text.append("\n    ").append(finding.remedy());
         }
         String rest = rest(told, notes);
@@ -182,14 +182,5 @@ final class Wording {
     private static String sentence(String text) {
         String capital = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
         return capital.endsWith(".") ? capital : capital + ".";
-    }
-
-    // a message about one page names it itself
-    private static String pages(Finding finding) {
-        List<Integer> pages = finding.pages();
-        if (pages.isEmpty() || pages.size() == 1 && finding.message().contains("page " + pages.get(0))) {
-            return "";
-        }
-        return (pages.size() == 1 ? "page " : "pages ") + PageLists.compact(pages, MOST_RANGES) + ": ";
     }
 }

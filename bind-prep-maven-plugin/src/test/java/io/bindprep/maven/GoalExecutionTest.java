@@ -51,8 +51,8 @@ class GoalExecutionTest {
     void findingsFailTheBuildAfterEveryReportIsWritten() {
         assertThatThrownBy(() -> run(NOTHING_SAID, BindPrep::check, "cookbook-letter.pdf", "members-handbook-a4.pdf"))
                 .isInstanceOf(MojoFailureException.class)
-                .hasMessageContaining("cookbook-letter.pdf: Do not print: ")
-                .hasMessageContaining("\n  error: Text would be punched on page 14 ")
+                .hasMessageContaining("cookbook-letter.pdf: Do not print. ")
+                .hasMessageContaining("\n  error: Page 14: text 0.12 in from the binding edge")
                 .hasMessageContaining("\n    Have it moved")
                 .hasMessageContaining("\n  report: reports/cookbook-letter.txt\n")
                 .hasMessageEndingWith("\nWhy the build fails: of 2 documents 1 has findings that fail the build.")
@@ -85,8 +85,8 @@ class GoalExecutionTest {
         run(NEVER, BindPrep::check, "cookbook-letter.pdf");
         assertThat(log.lines).hasSize(1);
         assertThat(log.lines.get(0))
-                .startsWith("warn: cookbook-letter.pdf: Do not print: ")
-                .contains("\n  error: Text would be punched on page 14 ", "\n    Have it moved")
+                .startsWith("warn: cookbook-letter.pdf: Do not print. ")
+                .contains("\n  error: Page 14: text 0.12 in from the binding edge", "\n    Have it moved")
                 .endsWith("report: reports/cookbook-letter.txt");
     }
 
@@ -180,11 +180,11 @@ class GoalExecutionTest {
         PdfInput document = new PdfInput(FIXTURES.resolve("cookbook-letter.pdf"), "book.pdf", "book", null);
         assertThat(Wording.checked(document, r, "book.txt").lines().skip(1))
                 .containsExactly(
-                        "  error: page 3: Seen so.",
+                        "  error: Seen so. Page 3.",
                         "    Do so.",
-                        "  error: page 3: Seen so.",
+                        "  error: Seen so. Page 3.",
                         "    Do so.",
-                        "  warning: page 3: Seen so.",
+                        "  warning: Seen so. Page 3.",
                         "    Do so.",
                         "  and 2 more warnings, 2 notes",
                         "  report: book.txt");

@@ -35,7 +35,7 @@ class ImageReadersTest {
         forgetJbig2();
         assertThatThrownBy(() -> check(pdf))
                 .isInstanceOf(MojoFailureException.class)
-                .hasMessageContaining("would be punched on page 1")
+                .hasMessageContaining("Page 1: picture 2.8 mm from the binding edge")
                 .hasMessageNotContaining("could not be read");
     }
 

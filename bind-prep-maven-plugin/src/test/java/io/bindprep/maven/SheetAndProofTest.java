@@ -66,7 +66,7 @@ class SheetAndProofTest {
     void theSheetOfABadDocumentIsAWarningAndFailsNothing() throws Exception {
         Made made = make(sheets(), "cookbook-letter.pdf");
         assertThat(made.level()).isEqualTo(Made.Level.CARE);
-        assertThat(made.message()).contains("Do not print: ", "job sheet: out/book.job-sheet.pdf");
+        assertThat(made.message()).contains("Do not print. ", "job sheet: out/book.job-sheet.pdf");
     }
 
     @Test

@@ -19,7 +19,7 @@ final class BatchOptions {
     @Option(
             names = "--threads",
             paramLabel = "N",
-            description = "check so many files at once, on no more threads in all (by processors and memory)")
+            description = "number of files checked in parallel (by processors and memory)")
     private @Nullable Integer threads;
 
     /** Number of files checked in parallel. */

@@ -1,13 +1,14 @@
 package io.bindprep.cli.command;
 
 import io.bindprep.cli.console.BuildFacts;
+import io.bindprep.cli.console.ExitCode;
 import java.io.InputStream;
+import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The word before the command's verbs; alone it can only tell its version and its verbs. */
@@ -56,7 +57,15 @@ public final class BindPrepCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        throw new ParameterException(spec.commandLine(), "say what to do, for instance: bind-prep check book.pdf");
+        PrintWriter out = spec.commandLine().getErr();
+        out.println("bind-prep checks a PDF before it is printed, punched and bound. Three things to do:");
+        out.println();
+        out.println("  bind-prep check book.pdf                  tells whether to print it, and how to bind it");
+        out.println("  bind-prep spec book.pdf -o sheet.pdf      writes the job sheet for the bench");
+        out.println("  bind-prep shift book.pdf -o repaired.pdf  moves the content clear of the holes");
+        out.println();
+        out.println("All commands: bind-prep --help. One command: bind-prep help check.");
+        return ExitCode.USAGE;
     }
 
     /** The version this was built as. */

@@ -42,7 +42,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "check",
         addMethodSubcommands = false,
-        description = "Says of each PDF whether to print it and how to bind it.",
+        description = "Checks PDFs: tells whether to print each, and how to bind it.",
         customSynopsis = {"bind-prep check [OPTIONS] FILE...", "       bind-prep check [OPTIONS] --watch DIR"},
         sortOptions = false,
         exitCodeListHeading = "%nExit codes, of several files the highest:%n",
@@ -65,7 +65,7 @@ public final class CheckCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "FILE",
             arity = "0..*",
-            description = "the PDF files; of a folder every .pdf in it and below; - for standard input")
+            description = "PDF files, or folders with PDF files; - for standard input")
     private List<Path> named = List.of();
 
     @Option(names = "--job", paramLabel = "FILE", description = "job file, YAML or JSON")
@@ -80,8 +80,8 @@ public final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--explain-job",
             description =
-                    "check nothing; tell what each key of the job says, and who says so: an option, the job file by"
-                            + " line, or nobody, so that the built-in value holds")
+                    "check nothing; list every key of the job with its value and its origin: option, line of the job"
+                            + " file, or built in")
     private boolean explainJob;
 
     @Option(

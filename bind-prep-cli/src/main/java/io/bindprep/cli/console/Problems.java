@@ -2,6 +2,7 @@ package io.bindprep.cli.console;
 
 import io.bindprep.problem.SettingException;
 import io.bindprep.setting.Spelling;
+import io.bindprep.wording.Printable;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.AccessDeniedException;
@@ -10,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.regex.Matcher;
@@ -24,6 +26,8 @@ public final class Problems {
 
     private static final Pattern KEY = Pattern.compile("([^.\\[]+)\\.?(.*)");
 
+    private static final int MOST_KNOWN = 12;
+
     private Problems() {}
 
     /**
@@ -36,10 +40,17 @@ public final class Problems {
         // the core says the place too, behind what is wrong
         String message = Objects.requireNonNull(e.getMessage()).replace(" (" + place + ")", "");
         String known = String.join(", ", e.known());
-        String list = e.remedy().contains(known) ? "" : "\n  Known: " + known + ".";
+        String list = e.remedy().contains(known) ? "" : known(e.known());
         String near = e.remedy().contains("Did you mean") ? null : Spelling.nearest(e.value(), e.known());
         String meant = near == null ? "" : "\n  Did you mean \"" + near + "\"?";
         return "bind-prep: " + named + ": " + message + meant + list + "\n  " + sentence(e.remedy());
+    }
+
+    // a whole table would push what matters off the screen
+    private static String known(List<String> known) {
+        return known.size() <= MOST_KNOWN
+                ? "\n  Known: " + String.join(", ", known) + "."
+                : "\n  All " + known.size() + " names: bind-prep list";
     }
 
     private static String sentence(String text) {
@@ -100,7 +111,7 @@ public final class Problems {
 
     /** Without control and direction marks: a file's name could rewrite the screen. */
     public static String shown(String text) {
-        return text.replaceAll("[\\p{Cc}\\p{Cf}]", "?");
+        return Printable.of(text);
     }
 
     // covers.front and inserts[2] are parts of what one option says

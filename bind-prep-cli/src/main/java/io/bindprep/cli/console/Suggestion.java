@@ -1,5 +1,6 @@
 package io.bindprep.cli.console;
 
+import io.bindprep.setting.RenamedKeys;
 import io.bindprep.setting.Spelling;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -37,6 +38,10 @@ public final class Suggestion {
     private static @Nullable String option(String typed, CommandLine command) {
         int equals = typed.indexOf('=');
         String name = equals < 0 ? typed : typed.substring(0, equals);
+        String renamed = RenamedKeys.now(name.replaceFirst("^--", "")).orElse(null);
+        if (renamed != null) {
+            return "--" + renamed + " (" + name + " is now --" + renamed + ")";
+        }
         List<String> known = new ArrayList<>();
         for (OptionSpec option : command.getCommandSpec().options()) {
             known.addAll(List.of(option.names()));

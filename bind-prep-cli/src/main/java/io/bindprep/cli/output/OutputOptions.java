@@ -17,23 +17,25 @@ public final class OutputOptions {
     @Option(
             names = "--format",
             paramLabel = "FORMAT",
-            description = "text; json: one object, an array of them for several files or a folder; or jsonl: one line a"
-                    + " file (text)")
+            description =
+                    "text; json (one object, or an array for several files or a folder); jsonl (one line per file)"
+                            + " (text)")
     private Format format = Format.text;
 
     @Option(
             names = "--write",
             paramLabel = "FORMAT=FILE",
             description =
-                    "also write a report to a file, in the format text, json, html, sarif, junit or xjdf, or that of the"
-                            + " file's ending where FORMAT= is left out; {name} in it"
-                            + " stands for each PDF's name; or DIR/: every format into that folder; may be repeated")
+                    "also write a report to a file, as text, json, html, sarif, junit or xjdf; without FORMAT= the file's"
+                            + " ending tells; {name} stands for the PDF's name; DIR/ writes every format into that"
+                            + " folder; may be repeated")
     private List<String> writes = List.of();
 
-    @Option(
-            names = "--all-pages",
-            description = "list every page in the JSON on standard output, not only those that are not clear")
+    @Option(names = "--all-pages", description = "list every page in the JSON output, clear pages too")
     private boolean allPages;
+
+    @Option(names = "--notes", description = "show notes, all numbers and every other setting of the punch in the text")
+    private boolean notes;
 
     public Format format() {
         return format;
@@ -49,7 +51,7 @@ public final class OutputOptions {
         return switch (format) {
             case json -> new JsonOutput(out, several, allPages);
             case jsonl -> new LineOutput(out, allPages);
-            case text -> new TextOutput(out, terminal.style(), several);
+            case text -> new TextOutput(out, notes ? terminal.style().withNotes() : terminal.style(), several);
         };
     }
 }

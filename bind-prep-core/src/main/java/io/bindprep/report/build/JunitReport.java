@@ -9,8 +9,8 @@ import io.bindprep.job.FailOn;
 import io.bindprep.marks.Verdict;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.report.json.Json;
+import io.bindprep.report.words.FindingText;
 import io.bindprep.wording.Counted;
-import io.bindprep.wording.PageLists;
 import io.bindprep.xml.XmlText;
 import java.util.ArrayList;
 import java.util.List;
@@ -85,7 +85,7 @@ public final class JunitReport {
         if (fails(worst.severity(), report.job().failOn())) {
             List<String> details = new ArrayList<>();
             for (Finding f : found) {
-                details.add(pages(f) + f.message());
+                details.add(FindingText.located(f, MOST_RANGES));
                 details.add("Do: " + f.remedy());
             }
             return new Case(
@@ -107,7 +107,7 @@ public final class JunitReport {
             Finding.Accepted by = f.accepted();
             if (by != null && f.rule().equals(id)) {
                 said.add("Accepted by " + by.who() + ": " + by.reason());
-                said.add(pages(f) + f.message());
+                said.add(FindingText.located(f, MOST_RANGES));
             }
         }
         return said.isEmpty()
@@ -139,13 +139,7 @@ public final class JunitReport {
     }
 
     private static String headline(Finding worst, int more) {
-        return pages(worst) + worst.message() + (more == 0 ? "" : " And " + more + " more.");
-    }
-
-    private static String pages(Finding f) {
-        return f.pages().isEmpty()
-                ? ""
-                : (f.pages().size() == 1 ? "page " : "pages ") + PageLists.compact(f.pages(), MOST_RANGES) + ": ";
+        return FindingText.located(worst, MOST_RANGES) + (more == 0 ? "" : " And " + more + " more.");
     }
 
     private static String suite(String file, List<Case> cases) {

@@ -1,6 +1,7 @@
 package io.bindprep.report.html;
 
 import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Printable;
 import java.math.BigDecimal;
 import java.util.Locale;
 
@@ -15,7 +16,7 @@ public final class Texts {
 
     /** A document's words without what could turn the text around them or hide in it. */
     static String clean(String words) {
-        return words.replaceAll("[\\p{Cc}\\p{Cf}\\s]+", " ").strip();
+        return Printable.line(words);
     }
 
     /** A verdict as people read it; its name in styles is {@code lower}. */

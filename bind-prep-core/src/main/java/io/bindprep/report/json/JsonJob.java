@@ -7,12 +7,14 @@ import io.bindprep.job.Cover;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Hanger;
 import io.bindprep.job.Job;
+import io.bindprep.job.Order;
 import io.bindprep.job.Overs;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.PressSheet;
 import io.bindprep.job.Sides;
 import io.bindprep.job.Trim;
 import io.bindprep.paper.Stock;
+import io.bindprep.wording.Units;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -80,7 +82,27 @@ record JsonJob(
         BigDecimal bleedMm,
 
         @JsonPropertyDescription("least severity that fails the job")
-        FailOn failOn) {
+        FailOn failOn,
+
+        @JsonPropertyDescription("units that people are shown; null to go by the size of the paper") @Nullable
+        Units units,
+
+        @JsonPropertyDescription("whose job it is") JsonOrder order) {
+
+    /** Whose job it is, in the shop's own words. */
+    record JsonOrder(
+            @JsonPropertyDescription("the shop's number of the job; null for none") @Nullable
+            String number,
+
+            @JsonPropertyDescription("who ordered it; null where nobody says") @Nullable
+            String customer,
+
+            @JsonPropertyDescription("when it must be ready, in free words; null where nobody says") @Nullable
+            String due) {
+        static JsonOrder of(Order order) {
+            return new JsonOrder(order.number(), order.customer(), order.due());
+        }
+    }
 
     /** Spare sheets. */
     record Spare(
@@ -234,7 +256,9 @@ record JsonJob(
                 JsonSpecial.of(job.special()),
                 job.printLimits().imagePpi(),
                 Json.mm(job.printLimits().bleed()),
-                job.failOn());
+                job.failOn(),
+                job.units(),
+                JsonOrder.of(job.order()));
     }
 
     static String range(PageRange range) {

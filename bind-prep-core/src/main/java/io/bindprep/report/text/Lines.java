@@ -1,5 +1,6 @@
 package io.bindprep.report.text;
 
+import io.bindprep.wording.Printable;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -59,7 +60,45 @@ public final class Lines {
         for (String cell : cells) {
             row.append(" ".repeat(Math.max(1, width - cell.length()))).append(cell);
         }
-        out.append(row.toString().replaceAll("[\\p{Cntrl}\\p{Cf}]", "?")).append('\n');
+        out.append(Printable.of(row.toString())).append('\n');
+    }
+
+    /** A table with a label beside its head; columns as wide as their widest cell. */
+    void table(String label, List<String> head, List<List<String>> rows) {
+        String shown = label;
+        List<List<String>> all = new ArrayList<>();
+        all.add(head);
+        all.addAll(rows);
+        int widest = LABEL - 2;
+        for (int i = 0; i < head.size(); i++) {
+            int column = i;
+            widest +=
+                    2 + all.stream().mapToInt(r -> r.get(column).length()).max().orElse(0);
+        }
+        if (widest > style.width()) {
+            // too narrow for columns: each cell with its title
+            for (List<String> cells : rows) {
+                List<String> named = new ArrayList<>();
+                for (int i = 0; i < cells.size(); i++) {
+                    named.add(head.get(i) + " " + cells.get(i));
+                }
+                entry(Tint.NONE, shown, String.join("; ", named));
+                shown = "";
+            }
+            return;
+        }
+        for (List<String> cells : all) {
+            StringBuilder line = new StringBuilder(shown).append(" ".repeat(LABEL - shown.length()));
+            for (int i = 0; i < cells.size(); i++) {
+                int column = i;
+                int width =
+                        all.stream().mapToInt(r -> r.get(column).length()).max().orElse(0);
+                String cell = cells.get(i);
+                line.append(cell).append(i == cells.size() - 1 ? "" : " ".repeat(width - cell.length() + 2));
+            }
+            out.append(Printable.of(line.toString().stripTrailing())).append('\n');
+            shown = "";
+        }
     }
 
     public void blank() {
@@ -72,7 +111,7 @@ public final class Lines {
 
     /** Without control and direction marks: names and words come from outside, and one could rewrite the screen. */
     public static String shown(String text) {
-        return text.replaceAll("[\\p{Cc}\\p{Cf}]", "?");
+        return Printable.of(text);
     }
 
     public static List<String> wrap(String text, int width) {

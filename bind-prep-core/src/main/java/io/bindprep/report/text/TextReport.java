@@ -4,14 +4,18 @@ import io.bindprep.check.Finding;
 import io.bindprep.check.Outcome;
 import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
+import io.bindprep.marks.Verdict;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.report.words.FindingText;
 import io.bindprep.report.words.JobNumbers;
+import io.bindprep.report.words.JobSummary;
 import io.bindprep.report.words.SafetyLine;
 import io.bindprep.report.words.VerdictSentence;
+import io.bindprep.report.words.WhatIfTable;
 import io.bindprep.wording.Counted;
-import io.bindprep.wording.PageLists;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Writes a report as one screen of text: the verdict first, then the numbers, then what was found and what to do. */
 public final class TextReport {
@@ -20,29 +24,62 @@ public final class TextReport {
 
     private TextReport() {}
 
-    /** The report as lines that end in a line feed, at most about forty of them. */
+    /** The report as lines that end in a line feed: a good one fits ten at 80 columns, unless notes are asked for. */
     public static String write(Report report, TextStyle style) {
         Lines lines = new Lines(style);
         boolean good = report.outcome() != Outcome.FINDINGS;
         lines.paragraph(good ? Lines.Tint.GOOD : Lines.Tint.BAD, VerdictSentence.of(report));
-        lines.blank();
-        for (JobNumbers.Entry entry : JobNumbers.of(report)) {
-            lines.entry(Lines.Tint.NONE, entry.label(), entry.lines().get(0));
-            entry.lines().stream().skip(1).forEach(lines::more);
-        }
-        if (!report.findings().isEmpty()) {
+        List<Finding> notes = report.findings().stream()
+                .filter(f -> f.severity() == Severity.NOTE)
+                .toList();
+        List<Finding> serious = report.findings().stream()
+                .filter(f -> f.severity() != Severity.NOTE)
+                .toList();
+        if (!serious.isEmpty()) {
             lines.blank();
-            findings(report.findings(), lines);
+            findings(serious, lines);
+        }
+        if (style.notes() && !notes.isEmpty()) {
+            lines.blank();
+            findings(notes, lines);
         }
         lines.blank();
+        for (JobNumbers.Entry entry : style.notes() ? JobNumbers.of(report) : JobSummary.of(report)) {
+            if (!entry.label().equals("What if")) {
+                lines.entry(Lines.Tint.NONE, entry.label(), entry.lines().get(0));
+                entry.lines().stream().skip(1).forEach(lines::more);
+            }
+        }
+        boolean clear = report.pages().stream().allMatch(p -> p.verdict().verdict() == Verdict.CLEAR);
+        if (style.notes() || !clear) {
+            whatIf(report, lines);
+        }
+        if (!style.notes() && !notes.isEmpty()) {
+            lines.entry(Lines.Tint.QUIET, "NOTE", folded(notes));
+        }
         lines.paragraph(Lines.Tint.NONE, SafetyLine.TEXT);
         return lines.toString();
+    }
+
+    private static String folded(List<Finding> notes) {
+        String ids = notes.stream().map(Finding::rule).distinct().collect(Collectors.joining(", "));
+        return Counted.of(notes.size(), "note") + ": " + ids + ". To read " + (notes.size() == 1 ? "it" : "them")
+                + ": --notes";
+    }
+
+    private static void whatIf(Report report, Lines lines) {
+        List<List<String>> rows = WhatIfTable.rows(report);
+        if (!rows.isEmpty()) {
+            lines.blank();
+            lines.table("What if", WhatIfTable.HEAD, rows);
+            lines.blank();
+        }
     }
 
     /** Report on a file that could not be read at all. */
     public static String unreadable(String file, UnreadableInputException problem, TextStyle style) {
         Lines lines = new Lines(style);
-        lines.paragraph(Lines.Tint.BAD, "Not checked: " + file + " cannot be read, so nothing is known of it.");
+        lines.paragraph(Lines.Tint.BAD, "Not checked: " + file + " cannot be read. Nothing is known of it.");
         lines.blank();
         lines.entry(Lines.Tint.BAD, "Problem", String.valueOf(problem.getMessage()));
         lines.entry(Lines.Tint.NONE, "Do", problem.remedy());
@@ -52,15 +89,11 @@ public final class TextReport {
     private static void findings(List<Finding> findings, Lines lines) {
         int shown = Math.min(MOST_FINDINGS, findings.size());
         for (Finding f : findings.subList(0, shown)) {
-            String pages = f.pages().isEmpty()
-                    ? ""
-                    : ", " + (f.pages().size() == 1 ? "page " : "pages ") + PageLists.compact(f.pages(), MOST_RANGES);
             Finding.Accepted by = f.accepted();
             lines.entry(
                     by == null ? tint(f.severity()) : Lines.Tint.QUIET,
                     by == null ? f.severity().name() : "ACCEPTED",
-                    f.rule() + pages);
-            lines.more(f.message());
+                    FindingText.located(f, MOST_RANGES) + " [" + f.rule() + "]");
             lines.more(by == null ? "Do: " + f.remedy() : "Accepted by " + by.who() + ": " + by.reason());
         }
         List<Finding> rest = findings.subList(shown, findings.size());
@@ -73,7 +106,7 @@ public final class TextReport {
                             .append(Counted.of(count, severity.name().toLowerCase(Locale.ROOT)));
                 }
             }
-            lines.entry(Lines.Tint.NONE, "And more", more + " not shown; the JSON report lists all.");
+            lines.entry(Lines.Tint.NONE, "And more", more + " not shown. The JSON report lists all.");
         }
     }
 

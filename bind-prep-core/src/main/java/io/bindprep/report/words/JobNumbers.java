@@ -9,7 +9,6 @@ import io.bindprep.binding.Skew;
 import io.bindprep.block.Block;
 import io.bindprep.catalogue.Element;
 import io.bindprep.check.Report;
-import io.bindprep.check.WhatIf;
 import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.PressSheet;
@@ -22,13 +21,12 @@ import io.bindprep.unit.Length;
 import io.bindprep.volume.Volume;
 import io.bindprep.wording.Counted;
 import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
@@ -37,7 +35,6 @@ import org.jspecify.annotations.Nullable;
 /** The numbers of a report as people read them: file, sheets, stock, covers, stack, binding, punch, pages. */
 public final class JobNumbers {
     private static final int MOST_LIFTS = 12;
-    private static final int MOST_RANGES = 3;
     private static final int MOST_VOLUMES = 6;
 
     /**
@@ -52,10 +49,12 @@ public final class JobNumbers {
     }
 
     private final Report report;
+    private final Measures measures;
     private final List<Entry> entries = new ArrayList<>();
 
     private JobNumbers(Report report) {
         this.report = report;
+        this.measures = report.measures();
     }
 
     /** A report's numbers, in a fixed order. */
@@ -99,8 +98,9 @@ public final class JobNumbers {
 
     private String sheets() {
         Block block = report.block();
-        String text = Counted.of(block.printedSheets(), "sheet") + " printed, " + Counted.of(block.bodyLeaves(), "leaf")
-                + " and " + (block.covers() == 0 ? "no cover" : Counted.of(block.covers(), "cover")) + " a copy";
+        String text = Counted.of(block.printedSheets(), "sheet") + " printed per copy: "
+                + Counted.of(block.bodyLeaves(), "leaf") + " and "
+                + (block.covers() == 0 ? "no cover" : Counted.of(block.covers(), "cover"));
         int copies = report.job().copies();
         PressSheet press = report.job().supply().pressSheet();
         return copies == 1 && press == null
@@ -108,7 +108,7 @@ public final class JobNumbers {
                 : text + "; " + (copies == 1 ? "1 copy" : copies + " copies") + ": "
                         + Counted.of(printed(StockNeed::sheets), "sheet")
                         + (press == null ? "" : " (" + press.name() + ")") + " and "
-                        + printed(StockNeed::overs) + " overs";
+                        + printed(StockNeed::overs) + " overs (spare sheets)";
     }
 
     private long printed(ToLongFunction<StockNeed> part) {
@@ -119,7 +119,7 @@ public final class JobNumbers {
     }
 
     private static String stock(Stock stock) {
-        return stock.name() + ", " + LengthText.plain(stock.caliperUm(), 1) + " um a sheet; " + stock.source();
+        return stock.name() + ", " + LengthText.plain(stock.caliperUm(), 1) + " um per sheet; " + stock.source();
     }
 
     private void covers() {
@@ -140,37 +140,33 @@ public final class JobNumbers {
     private String stack() {
         Stack s = report.stack();
         BigDecimal weight = s.weightG();
-        return LengthText.both(s.nominal()) + ", likely " + s.min().inMm() + " to "
-                + s.max().inMm() + " (" + LengthText.inches(s.min()) + " to " + LengthText.inches(s.max()) + "); "
-                + (weight == null ? atLeast(report.run().materials()) : LengthText.plain(weight, 0) + " g a copy");
+        return measures.thickness(s.nominal()) + ", range " + measures.thicknesses(s.min(), s.max()) + "; "
+                + (weight == null ? atLeast(report.run().materials()) : LengthText.plain(weight, 0) + " g per copy");
     }
 
     private static String atLeast(Materials materials) {
         if (materials.unweighed().isEmpty()) {
-            return "weight unknown, as a stock gives no grammage";
+            return "weight unknown: a stock gives no grammage";
         }
         String unknown = "weight of " + String.join(", ", materials.unweighed()) + " unknown";
         return materials.knownCopyG().signum() == 0
                 ? unknown
-                : "at least " + LengthText.plain(materials.knownCopyG(), 0) + " g a copy, " + unknown;
+                : "at least " + LengthText.plain(materials.knownCopyG(), 0) + " g per copy, " + unknown;
     }
 
     private void binding() {
         Plan plan = report.plan();
         Element element = plan.element();
-        String method = plan.method().name().toLowerCase(Locale.ROOT) + ", pitch " + plan.pitchName() + ", "
-                + LengthText.both(plan.pitch());
+        String method = plan.method().name().toLowerCase(Locale.ROOT) + ", pitch " + plan.pitchName();
         if (element == null) {
-            entry("Binding", method + "; no element takes this stack");
+            entry("Binding", method + "; no binding element takes this stack");
             return;
         }
         String loops = plan.loops() == 0 ? "" : ", " + loops(plan.pieces());
-        entry(
-                "Binding",
-                method + ", element " + element.name() + " (" + element.size().inMm() + ")" + loops);
+        entry("Binding", method + ", binding element " + element.name() + loops);
         Length closer = plan.closer();
         if (closer != null) {
-            more("Set the closer to " + LengthText.both(closer) + ".");
+            more("Set the closer to " + measures.size(closer) + ".");
         }
     }
 
@@ -184,7 +180,7 @@ public final class JobNumbers {
             more(volume.number() + ": "
                     + (report.documentChecked() ? "pages " + volume.firstPage() + "-" + volume.lastPage() + ", " : "")
                     + Counted.of(volume.block().bodyLeaves(), "leaf") + ", "
-                    + volume.stack().nominal().inMm() + ", element " + element(volume.plan()));
+                    + measures.thickness(volume.stack().nominal()) + ", element " + element(volume.plan()));
         }
         if (volumes.size() > MOST_VOLUMES) {
             more("and " + (volumes.size() - MOST_VOLUMES) + " more");
@@ -201,16 +197,16 @@ public final class JobNumbers {
         HoleRow row = plan.row();
         entry(
                 "Punch",
-                plan.pattern() + ": " + Counted.of(row.holes().size(), "hole") + " "
-                        + LengthText.area(plan.holeAlong(), plan.holeAcross()) + ", centre "
-                        + LengthText.both(plan.edgeDistance())
+                plan.pattern() + ": " + Counted.of(row.holes().size(), "hole") + " ("
+                        + measures.hole(plan.round(), plan.holeAlong(), plan.holeAcross()) + "), centre "
+                        + measures.set(plan.edgeDistance())
                         + " from the binding edge");
         more("Depth " + plan.depth().setting().name() + ", "
                 + decider(plan.depth().decidedBy()));
         List<Hole> holes = row.holes();
         String first = holes.isEmpty()
                 ? "No whole hole fits this edge; "
-                : "First hole " + LengthText.both(holes.get(0).centre()) + " from the "
+                : "First hole " + measures.set(holes.get(0).centre()) + " from the "
                         + (report.job().bindingEdge() == BindingEdge.TOP ? "left" : "head") + "; ";
         more(first
                 + (row.pulledPins().isEmpty()
@@ -219,26 +215,25 @@ public final class JobNumbers {
                                 + PageLists.compact(row.pulledPins(), 8) + "."));
         feed(plan);
         if (!report.volumes().isEmpty()) {
-            more(Counted.of(report.run().lifts().size(), "lift") + " a copy, all volumes together" + strokes());
+            more(Counted.of(report.run().lifts().size(), "lift") + " per copy, all volumes together" + strokes());
         } else if (!plan.lifts().isEmpty()) {
-            more(Counted.of(plan.lifts().size(), "lift") + " a copy: " + lifts(plan.lifts())
+            more(Counted.of(plan.lifts().size(), "lift") + " per copy: " + lifts(plan.lifts())
                     + (plan.lifts().equals(List.of(1)) ? " sheet" : " sheets") + strokes());
         }
-        more("Hole zone " + LengthText.both(plan.holeZone()) + " with "
-                + plan.punchingTolerance().inMm() + " punching tolerance; binding margin "
-                + LengthText.both(plan.bindingMargin())
+        more("The holes, tolerance included, reach " + measures.mark(plan.holeZone())
+                + " from the binding edge; binding margin " + measures.mark(plan.bindingMargin())
                 + ".");
     }
 
     private static String decider(Depth.@Nullable Decider decider) {
         return switch (Objects.requireNonNull(decider, "the plan of a report was chosen")) {
-            case JOB -> "as the job says.";
+            case JOB -> "set by the job.";
             case PUNCH -> "the punch's only setting.";
-            case PATTERN -> "as the rings have it.";
-            case ELEMENT -> "by the element's size.";
-            case THICKNESS -> "by the stack's thickness.";
-            case TURNING -> "as pages would not turn freely any deeper.";
-            case CONTENT -> "as print allows no deeper one.";
+            case PATTERN -> "set by the ring mechanism.";
+            case ELEMENT -> "chosen for the size of the element.";
+            case THICKNESS -> "chosen for the thickness of the stack.";
+            case TURNING -> "chosen so that pages turn freely.";
+            case CONTENT -> "chosen to keep the holes off the content.";
         };
     }
 
@@ -251,21 +246,21 @@ public final class JobNumbers {
         Gap gap = plan.row().gap();
         if (gap != null) {
             Gap.ThumbCut cut = gap.thumbCut();
-            more("Hanger gap " + LengthText.both(gap.end().minus(gap.start())) + " in the middle of the edge"
-                    + (cut == null ? "." : ", thumb cut " + LengthText.area(cut.width(), cut.depth()) + "."));
+            more("Hanger gap " + measures.set(gap.end().minus(gap.start())) + " in the middle of the edge"
+                    + (cut == null ? "." : ", thumb cut " + measures.area(cut.width(), cut.depth()) + "."));
         }
         if (plan.sameEndToGuide()) {
             more((report.job().bindingEdge() == BindingEdge.TOP ? "Left end" : "Head")
-                    + " to the side guide on every lift: a leaf fed turned over would miss the element.");
+                    + " to the side guide on every lift. A leaf fed the other way would miss the element.");
         }
         Skew skew = plan.skew();
         if (skew != null) {
-            more("A sheet may sit skewed by " + LengthText.both(skew.rise()) + " over the row.");
+            more("Maximum skew over the row: " + measures.mark(skew.rise()) + ".");
         }
     }
 
     /** "34 loops", or "24 loops in two pieces of 12 and 12". */
-    private static String loops(List<Integer> pieces) {
+    static String loops(List<Integer> pieces) {
         int all = pieces.stream().mapToInt(Integer::intValue).sum();
         return Counted.of(all, "loop")
                 + (pieces.size() < 2 ? "" : " in two pieces of " + pieces.get(0) + " and " + pieces.get(1));
@@ -278,41 +273,11 @@ public final class JobNumbers {
         return rest == 0 ? first : first + " and " + (lifts.size() - MOST_LIFTS) + " more lifts of " + rest;
     }
 
-    /** One line for the settings of a pitch that do the same. */
     private void whatIf() {
-        if (report.whatIf().size() < 2) {
-            return;
+        List<String> lines = WhatIfTable.lines(report);
+        if (!lines.isEmpty()) {
+            entries.add(new Entry("What if", lines));
         }
-        Map<List<String>, List<String>> settings = new LinkedHashMap<>();
-        for (WhatIf w : report.whatIf()) {
-            settings.computeIfAbsent(List.of(w.plan().pitchName(), outcome(w)), k -> new ArrayList<>())
-                    .add(w.plan().depth().setting().name() + " "
-                            + w.plan().edgeDistance().inMm() + (w.chosen() ? " (chosen)" : ""));
-        }
-        List<String> lines = new ArrayList<>();
-        settings.forEach((of, names) -> lines.add(of.get(0) + " " + String.join(", ", names) + ": " + of.get(1)));
-        entries.add(new Entry("What if", lines));
-    }
-
-    private String outcome(WhatIf w) {
-        Plan plan = w.plan();
-        if (plan.row().holes().isEmpty()) {
-            return "no hole row fits this edge.";
-        }
-        Element element = plan.element();
-        String pages = report.documentChecked()
-                ? hit(w.hit(), "hit") + ", " + hit(w.tight(), "tight")
-                        + (w.unchecked().isEmpty() ? "" : ", " + hit(w.unchecked(), "not checked")) + "; "
-                : "";
-        return pages
-                + (element == null ? "no element known to take it" : element.name())
-                + (plan.depth().binds() ? ", pages would not turn freely." : ".");
-    }
-
-    private static String hit(List<Integer> pages, String what) {
-        return pages.isEmpty()
-                ? "none " + what
-                : pages.size() + " " + what + " (" + PageLists.compact(pages, MOST_RANGES) + ")";
     }
 
     private String pages() {

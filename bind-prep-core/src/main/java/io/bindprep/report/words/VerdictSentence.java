@@ -15,44 +15,40 @@ public final class VerdictSentence {
 
     private VerdictSentence() {}
 
-    /** "Do not print: 2 pages would lose matter to the holes." */
+    /** "Do not print. The holes would cut content on 2 pages." */
     public static String of(Report r) {
         long hit = count(r, Verdict.HIT);
         long unchecked = count(r, Verdict.UNCHECKED);
         long errors = count(r, Severity.ERROR);
         long warnings = count(r, Severity.WARNING);
         String sentence;
-        if (hit > 0 && unchecked > 0) {
-            sentence = "Do not print: " + Counted.of(hit, "page") + " would lose matter to the holes, and "
-                    + Counted.of(unchecked, "page") + " could not be read whole.";
-        } else if (hit > 0) {
-            sentence = "Do not print: " + Counted.of(hit, "page") + " would lose matter to the holes.";
+        if (hit > 0) {
+            sentence = "Do not print. The holes would cut content on " + Counted.of(hit, "page") + "."
+                    + (unchecked > 0 ? " " + Counted.of(unchecked, "page") + " could not be checked." : "");
         } else if (unchecked > 0) {
-            sentence = "Do not print yet: " + Counted.of(unchecked, "page")
-                    + " could not be read whole, so nothing is known of " + (unchecked == 1 ? "it." : "them.");
+            sentence = "Do not print yet. " + Counted.of(unchecked, "page") + " could not be checked.";
         } else if (errors > 0) {
-            sentence = "Do not print: " + Counted.of(errors, "error") + " below.";
+            sentence = "Do not print. " + Counted.of(errors, "error") + " to resolve.";
         } else if (r.outcome() == Outcome.FINDINGS) {
-            sentence = "Do not print yet: " + Counted.of(warnings, "warning") + " below, and this job fails on"
-                    + " warnings.";
+            sentence =
+                    "Do not print yet. " + Counted.of(warnings, "warning") + " to resolve; this job fails on warnings.";
         } else if (r.outcome() == Outcome.PLANNED) {
             sentence = PLAN_ONLY + (warnings == 0 ? "" : " " + Counted.of(warnings, "warning") + " to review.");
         } else if (warnings > 0) {
-            sentence = "Good to print and bind, once " + Counted.of(warnings, "warning") + " below "
-                    + (warnings == 1 ? "is" : "are") + " looked at.";
+            sentence = "Good to print and bind. " + Counted.of(warnings, "warning") + " to review.";
         } else {
             sentence = "Good to print and bind.";
         }
         if (!r.documentChecked() && r.outcome() == Outcome.FINDINGS) {
-            sentence = PLAN_ONLY + " Do not bind it so: "
-                    + (errors > 0 ? Counted.of(errors, "error") : Counted.of(warnings, "warning")) + " below.";
+            sentence = PLAN_ONLY + " Do not bind it. "
+                    + (errors > 0 ? Counted.of(errors, "error") : Counted.of(warnings, "warning")) + " to resolve.";
         }
         long accepted = r.findings().stream().filter(f -> f.accepted() != null).count();
         if (accepted > 0) {
             sentence += " Accepted: " + Counted.of(accepted, "finding") + ".";
         }
         boolean excused = r.outcome() == Outcome.FINDINGS && r.job().failOn() == FailOn.NEVER;
-        return excused ? sentence + " (fail-on is never, so this does not fail the check.)" : sentence;
+        return excused ? sentence + " The check does not fail, as the job says (fail-on: never)." : sentence;
     }
 
     private static long count(Report r, Verdict verdict) {

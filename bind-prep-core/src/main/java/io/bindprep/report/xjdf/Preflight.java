@@ -2,7 +2,7 @@ package io.bindprep.report.xjdf;
 
 import io.bindprep.check.Finding;
 import io.bindprep.check.Severity;
-import io.bindprep.wording.PageLists;
+import io.bindprep.report.words.FindingText;
 import io.bindprep.xml.XmlText;
 
 /** A finding as PreflightCheck. Its pages stand in words, where nobody can take them for indexes from 0. */
@@ -18,12 +18,7 @@ final class Preflight {
                 severity(f.severity()),
                 "TestID",
                 f.rule());
-        xml.leaf(
-                "Comment",
-                (f.pages().isEmpty()
-                                ? ""
-                                : (f.pages().size() == 1 ? "Page " : "Pages ") + PageLists.compact(f.pages()) + ": ")
-                        + f.message() + "\nDo: " + f.remedy());
+        xml.leaf("Comment", FindingText.located(f, Integer.MAX_VALUE) + "\nDo: " + f.remedy());
         xml.close();
     }
 

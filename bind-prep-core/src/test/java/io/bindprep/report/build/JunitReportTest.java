@@ -92,8 +92,8 @@ class JunitReportTest {
         ReportTestCase text = test(suite, "text-hit");
         assertThat(text.hasFailure()).isTrue();
         assertThat(text.getFailureType()).isEqualTo("error");
-        assertThat(text.getFailureMessage()).startsWith("pages 3-4: Text would be punched on 2 pages");
-        assertThat(text.getFailureDetail()).contains("\nDo: Have it moved away");
+        assertThat(text.getFailureMessage()).startsWith("2 pages: text in the holes. Worst on page 3");
+        assertThat(text.getFailureDetail()).contains("\nDo: Have it moved 5.4 mm away");
         assertThat(test(suite, "line-tight").hasSkipped()).isTrue();
         assertThat(test(suite, "header-junk").isSuccessful()).isTrue();
         assertThat(test(suite, "art-hit").isSuccessful()).isTrue();
@@ -134,7 +134,8 @@ class JunitReportTest {
                 .report()));
         assertThat(suite.getTestCases().get(0).getFullClassName())
                 .startsWith("bind-prep.a\uFFFD\uFFFD]0;<x>&\"\uFFFD_pdf");
-        assertThat(test(suite, "page-unchecked").getFailureMessage()).endsWith("\uFFFD ]]> \uFFFD \uFFFD <failure>");
+        assertThat(test(suite, "page-unchecked").getFailureMessage())
+                .endsWith("\uFFFD ]]> \uFFFD \uFFFD <failure>. Page 1.");
     }
 
     @Test

@@ -59,7 +59,7 @@ class SarifReportTest {
         assertThat(text.get("ruleId").stringValue()).isEqualTo("text-hit");
         assertThat(text.get("level").stringValue()).isEqualTo("error");
         assertThat(text.at("/message/text").stringValue())
-                .startsWith("Text would be punched on 2 pages")
+                .startsWith("2 pages: text in the holes.")
                 .contains("Have it moved");
         assertThat(text.get("locations")).hasSize(2);
         assertThat(text.at("/locations/0/logicalLocations/0").toString())

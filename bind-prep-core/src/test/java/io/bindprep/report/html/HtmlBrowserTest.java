@@ -231,8 +231,8 @@ class HtmlBrowserTest {
         try (PDDocument printed = Loader.loadPDF(Base64.getDecoder().decode(base64))) {
             String text = new PDFTextStripper().getText(printed);
             assertThat(text)
-                    .contains("Do not print: 2 pages would lose matter to the holes.")
-                    .contains("Page 14, hit", "Page 44, tight", "only trained people run punches");
+                    .contains("Do not print. The holes would cut content on 2 pages.")
+                    .contains("Page 14, hit", "Page 44, tight", "Only trained people run punches");
             assertThat(printed.getNumberOfPages()).isBetween(3, 12);
         }
     }

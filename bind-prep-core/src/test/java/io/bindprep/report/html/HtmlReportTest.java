@@ -54,13 +54,13 @@ class HtmlReportTest {
         assertThat(html)
                 .containsSubsequence(
                         "<h1 class=\"bad\">",
-                        "Do not print: 1 page would lose matter to the holes, and 1 page could not be read whole.",
+                        "Do not print. The holes would cut content on 1 page. 1 page could not be checked.",
                         "<dt>Sheets a copy</dt><dd><b>42</b>",
                         "<h2 id=\"findings-title\">Findings</h2>",
                         "text-hit",
                         "<h2 id=\"every-page-title\">Every page</h2>",
                         "<h2 id=\"numbers-title\">Numbers</h2>",
-                        "only trained people run punches");
+                        "Only trained people run punches");
         assertThat(html(Scenario.of(84))).contains("<h1 class=\"good\">", "Nothing was found.");
         assertThat(html(Scenario.of(84).hit(1, MarkKind.TEXT, Verdict.TIGHT, null, 9, "x")))
                 .contains("<h1 class=\"care\">");

@@ -35,41 +35,25 @@ class TextReportTest {
     @Test
     void oneScreenOfABadJob() {
         assertThat(TextReport.write(bad(), TextStyle.PLAIN)).isEqualTo("""
-                        Do not print: 2 pages would lose matter to the holes.
+                        Do not print. The holes would cut content on 2 pages.
 
-                        File      thesis.pdf, 84 pages
-                        Sheets    42 sheets printed, 42 leaves and no cover a copy; 100 copies: 4200 sheets and 210 overs
-                        Stock     bond-20, 94 um a sheet; JCP O-63 (1999)
-                        Stack     4.9 mm (0.193 in), likely 4.6 mm to 5.2 mm (0.181 in to 0.205 in); 210 g a copy
-                        Binding   wire, pitch 3:1, 8.47 mm (0.333 in), element 3/8 in (9.53 mm), 34 loops
-                                  Set the closer to 9.53 mm (3/8 in).
-                        Punch     W3_1i-square-0t: 34 holes 3.97 x 3.97 mm, centre 5.08 mm (0.2 in) from the binding edge
-                                  Depth middle, by the element's size.
-                                  First hole 8.8 mm (0.346 in) from the head; pull pins 35-36.
-                                  A sheet may sit skewed by 2.7 mm (0.106 in) over the row.
-                                  3 lifts a copy: 14, 14, 14 sheets; 300 strokes for 100 copies.
-                                  Hole zone 8.06 mm (0.317 in) with 1 mm punching tolerance; binding margin 9.53 mm (3/8
-                                  in).
-                        Pages     81 clear, 1 tight, 2 hit
+                        ERROR     2 pages: text in the holes. Worst on page 8: text 4.2 mm from the binding edge; the holes,
+                                  tolerance included, reach 8.1 mm. At pin 12, 100.0 to 118.0 mm from the head: "Chapter
+                                  one". Measured from the outline. Pages 7-8. [text-hit]
+                                  Do: Have it moved 5.4 mm away from the binding edge, or bind another edge (binding-edge).
+                        WARNING   Page 44: line 9.0 mm from the binding edge; minimum margin 9.5 mm. At 100.0 to 118.0 mm
+                                  from the head. Measured from the outline. [line-tight]
+                                  Do: Have it moved 0.6 mm away from the binding edge, or accept a smaller margin, at least
+                                  8.1 mm (binding-margin).
 
-                        ERROR     text-hit, pages 7-8
-                                  Text would be punched on 2 pages; worst on page 8 at pin 12, 4.2 mm from the binding edge
-                                  where the holes with their punching tolerance reach to 8.06 mm, 100 to 118 mm from the
-                                  head: "Chapter one". Measured by its outline.
-                                  Do: Have it moved away from the binding edge by 5.4 mm, to 9.53 mm, or bind another edge
-                                  (binding-edge).
-                        WARNING   line-tight, page 44
-                                  A line stands too near the binding on page 44, 9 mm from the binding edge where live
-                                  matter keeps 9.53 mm, 100 to 118 mm from the head. Measured by its outline.
-                                  Do: Have it moved away from the binding edge by 0.6 mm, to 9.53 mm, or accept it by a
-                                  smaller binding-margin, no less than 8.06 mm.
-                        NOTE      header-junk
-                                  12 bytes stand before the PDF header.
-                                  Do: Left by a print system as a rule; ask for a plain export if the printer's front end
-                                  refuses the file.
-
-                        Punch a waste sheet first. The machine's manual, site rules and local law come before this report;
-                        only trained people run punches, cutters and closers.
+                        File      thesis.pdf: 84 pages, A4, 81 clear, 1 tight, 2 hit
+                        Book      42 leaves, 4.9 mm thick (4.6 to 5.2 mm); bond-20.
+                        Binding   wire 3:1, binding element 3/8 in, 34 loops; close it to 9.5 mm.
+                        Punch     34 holes (square, 4 mm), depth middle: centre 5 mm from the binding edge; pull pins 35-36;
+                                  3 lifts per copy.
+                        NOTE      1 note: header-junk. To read it: --notes
+                        Punch a waste sheet first. The machine's manual, site rules and local law come before this report.
+                        Only trained people run punches, cutters and closers.
                         """);
     }
 
@@ -79,54 +63,74 @@ class TextReportTest {
                 .isEqualTo("""
                         Good to print and bind.
 
-                        File      thesis.pdf, 84 pages
-                        Sheets    42 sheets printed, 42 leaves and no cover a copy
-                        Stock     bond-20, 94 um a sheet; JCP O-63 (1999)
-                        Stack     4.9 mm (0.193 in), likely 4.6 mm to 5.2 mm (0.181 in to 0.205 in); weight unknown, as a
-                                  stock gives no grammage
-                        Binding   wire, pitch 3:1, 8.47 mm (0.333 in), element 3/8 in (9.53 mm), 34 loops
-                                  Set the closer to 9.53 mm (3/8 in).
-                        Punch     W3_1i-square-0t: 34 holes 3.97 x 3.97 mm, centre 5.08 mm (0.2 in) from the binding edge
-                                  Depth middle, by the element's size.
-                                  First hole 8.8 mm (0.346 in) from the head; pull pins 35-36.
-                                  A sheet may sit skewed by 2.7 mm (0.106 in) over the row.
-                                  3 lifts a copy: 14, 14, 14 sheets.
-                                  Hole zone 8.06 mm (0.317 in) with 1 mm punching tolerance; binding margin 9.53 mm (3/8
-                                  in).
-                        Pages     84 clear
-
-                        Punch a waste sheet first. The machine's manual, site rules and local law come before this report;
-                        only trained people run punches, cutters and closers.
+                        File      thesis.pdf: 84 pages, A4, all clear
+                        Book      42 leaves, 4.9 mm thick (4.6 to 5.2 mm); bond-20.
+                        Binding   wire 3:1, binding element 3/8 in, 34 loops; close it to 9.5 mm.
+                        Punch     34 holes (square, 4 mm), depth middle: centre 5 mm from the binding edge; pull pins 35-36;
+                                  3 lifts per copy.
+                        Punch a waste sheet first. The machine's manual, site rules and local law come before this report.
+                        Only trained people run punches, cutters and closers.
                         """);
     }
 
     @Test
-    void settingsThatDoTheSameShareALine() {
-        String text = TextReport.write(
-                Scenario.of(9).whatIf(List.of(3, 4, 6), List.of(5)).report(), TextStyle.PLAIN);
-        assertThat(text).contains("""
-                        What if   3:1 middle 5.08 mm (chosen): none hit, 1 tight (5); 3/8 in.
-                                  3:1 middle 5.08 mm: 3 hit (3-4, 6), 1 tight (5), 1 not checked (2); 3/8 in.
+    void aGoodJobFitsTenLinesOfATerminal() {
+        String text = TextReport.write(Scenario.of(84).junk(12).report(), new TextStyle(false, 80));
+        assertThat(text.lines()).hasSizeLessThanOrEqualTo(10);
+        assertThat(text).contains("NOTE      1 note: header-junk. To read it: --notes");
+    }
+
+    @Test
+    void notesAndAllNumbersWhereAskedFor() {
+        String text = TextReport.write(Scenario.of(84).junk(12).report(), TextStyle.PLAIN.withNotes());
+        assertThat(text)
+                .contains("NOTE      12 bytes stand before the PDF header. [header-junk]")
+                .contains("Do: Usually harmless: print systems leave them.")
+                .contains("Sheets    42 sheets printed per copy: 42 leaves and no cover")
+                .contains("First hole 9 mm from the head; pull pins 35-36.")
+                .doesNotContain("--notes");
+    }
+
+    // at most 25 words a sentence is the house rule for screens
+    @Test
+    void noSentenceIsLong() {
+        String text = TextReport.write(bad(), new TextStyle(false, 10_000, true));
+        for (String line : text.split("\n")) {
+            for (String sentence : line.split("[.;:] ")) {
+                assertThat(sentence.trim().split(" +").length).as(sentence).isLessThanOrEqualTo(25);
+            }
+        }
+    }
+
+    @Test
+    void everySettingIsOneRow() {
+        Scenario scenario =
+                Scenario.of(9).hit(5, MarkKind.LINE, Verdict.TIGHT, 1, 4, "").whatIf(List.of(3, 4, 6), List.of(5));
+        assertThat(TextReport.write(scenario.report(), TextStyle.PLAIN)).contains("""
+                        What if   Setting              Centre  Hit  Tight  Unchecked  Element
+                                  3:1 middle (chosen)  5.1 mm  0    1      0          3/8 in
+                                  3:1 middle           5.1 mm  3    1      1          3/8 in
                         """);
+        assertThat(TextReport.write(scenario.report(), new TextStyle(false, 50)).lines())
+                .allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(50));
     }
 
     @Test
     void theVerdictComesFirst() {
         assertThat(first(Scenario.of(2))).isEqualTo("Good to print and bind.");
         assertThat(first(Scenario.of(2).hit(1, MarkKind.ART, Verdict.HIT, 1, 4, "")))
-                .isEqualTo("Do not print: 1 page would lose matter to the holes.");
-        assertThat(first(Scenario.of(2).unchecked(1, "x")))
-                .isEqualTo("Do not print yet: 1 page could not be read whole, so nothing is known of it.");
+                .isEqualTo("Do not print. The holes would cut content on 1 page.");
+        assertThat(first(Scenario.of(2).unchecked(1, "x"))).isEqualTo("Do not print yet. 1 page could not be checked.");
         assertThat(first(
                         Scenario.of(3).unchecked(1, "x").unchecked(3, "x").hit(2, MarkKind.ART, Verdict.HIT, 1, 4, "")))
-                .isEqualTo("Do not print: 1 page would lose matter to the holes, and 2 pages could not be read whole.");
-        assertThat(first(Scenario.of(2).noElement())).isEqualTo("Do not print: 1 error below.");
-        assertThat(first(Scenario.of(2).repaired()))
-                .isEqualTo("Good to print and bind, once 1 warning below is looked at.");
+                .isEqualTo("Do not print. The holes would cut content on 1 page. 2 pages could not be checked.");
+        assertThat(first(Scenario.of(2).noElement())).isEqualTo("Do not print. 1 error to resolve.");
+        assertThat(first(Scenario.of(2).repaired())).isEqualTo("Good to print and bind. 1 warning to review.");
         assertThat(first(Scenario.of(2).repaired().failOn(FailOn.WARNING)))
-                .isEqualTo("Do not print yet: 1 warning below, and this job fails on warnings.");
+                .isEqualTo("Do not print yet. 1 warning to resolve; this job fails on warnings.");
         assertThat(first(Scenario.of(2).noElement().failOn(FailOn.NEVER)))
-                .isEqualTo("Do not print: 1 error below. (fail-on is never, so this does not fail the check.)");
+                .isEqualTo(
+                        "Do not print. 1 error to resolve. The check does not fail, as the job says (fail-on: never).");
     }
 
     @Test
@@ -136,7 +140,7 @@ class TextReportTest {
             scenario.unchecked(p, "reason " + p);
         }
         String text = TextReport.write(scenario.report(), TextStyle.PLAIN);
-        assertThat(text).contains("And more  3 errors, 1 warning, 2 notes not shown; the JSON report lists all.");
+        assertThat(text).contains("And more  3 errors, 1 warning not shown. The JSON report lists all.");
         assertThat(text.lines().filter(l -> l.startsWith("ERROR"))).hasSize(8);
     }
 
@@ -150,19 +154,19 @@ class TextReportTest {
             scenario.hit(p, MarkKind.LINE, Verdict.HIT, 1, 4, "");
         }
         assertThat(TextReport.write(scenario.report(), TextStyle.PLAIN))
-                .contains("text-hit, pages 1-99, odd ones\n")
-                .contains("line-hit, pages 1, 4, 7, 10, 13, 16, 19, 22 and 26 more\n");
+                .contains("Pages 1-99, odd ones. [text-hit]")
+                .contains("Pages 1, 4, 7, 10, 13, 16, 19, 22 and 26 more.");
     }
 
     @Test
     void coversAndLiftsThatDiffer() {
         String text =
-                TextReport.write(Scenario.of(4).covers().lifts(1, 14, 14, 13, 1).report(), TextStyle.PLAIN);
+                TextReport.write(Scenario.of(4).covers().lifts(1, 14, 14, 13, 1).report(), TextStyle.PLAIN.withNotes());
         assertThat(text)
-                .contains("Covers    front bond-20, 94 um a sheet; JCP O-63 (1999), printed; back bond-20")
-                .contains("5 lifts a copy: 1, 14, 14, 13, 1 sheets.");
+                .contains("Covers    front bond-20, 94 um per sheet; JCP O-63 (1999), printed; back bond-20")
+                .contains("5 lifts per copy: 1, 14, 14, 13, 1 sheets.");
         String many = TextReport.write(
-                Scenario.of(4).lifts(9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 8, 7).report(), TextStyle.PLAIN);
+                Scenario.of(4).lifts(9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 8, 7).report(), TextStyle.PLAIN.withNotes());
         assertThat(many).contains("9, 9 and 2 more lifts of 15 sheets.");
     }
 
@@ -222,7 +226,7 @@ class TextReportTest {
                         UnreadableInputException.Reason.NOT_PDF, "It is a word processor's file.", "Ask for a PDF."),
                 TextStyle.PLAIN);
         assertThat(text).isEqualTo("""
-                        Not checked: letter.pdf cannot be read, so nothing is known of it.
+                        Not checked: letter.pdf cannot be read. Nothing is known of it.
 
                         Problem   It is a word processor's file.
                         Do        Ask for a PDF.

@@ -65,11 +65,11 @@ class WholeLineTest {
     @Test
     void fiftySheetsOfCopier() throws SettingException {
         Report report = letter(100, "trim: letter");
-        String text = TextReport.write(report, TextStyle.PLAIN);
+        String text = TextReport.write(report, TextStyle.PLAIN.withNotes());
         assertThat(report.findings()).extracting(Finding::rule).allMatch(r -> r.equals("stack-straddles"));
         assertThat(text)
-                .contains("50 sheets printed, 50 leaves and no cover a copy")
-                .contains("4.7 mm (0.185 in), likely 4.32 mm to 5.08 mm (0.17 in to 0.2 in)")
+                .contains("50 sheets printed per copy: 50 leaves and no cover")
+                .contains("0.19 in, range 0.17 to 0.20 in")
                 .contains("the job names no stock")
                 .contains("32 holes");
     }
@@ -119,6 +119,6 @@ class WholeLineTest {
         assertThat(covered.findings())
                 .anyMatch(f -> f.rule().equals("tabs-beyond-covers")
                         && f.severity() == Severity.NOTE
-                        && f.message().contains("12.7 mm (1/2 in)"));
+                        && f.message().contains("Tabs extend 1/2 in beyond"));
     }
 }

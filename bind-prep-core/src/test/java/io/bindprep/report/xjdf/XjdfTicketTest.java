@@ -323,7 +323,8 @@ class XjdfTicketTest {
         assertThat(all(preflight, "PreflightCheck"))
                 .extracting(c -> c.getAttribute("TestID") + " " + c.getAttribute("Severity"))
                 .containsExactly("text-hit Error", "header-junk Information");
-        assertThat(all(preflight, "Comment").get(0).getTextContent()).startsWith("Page 3: Text would be punched");
+        assertThat(all(preflight, "Comment").get(0).getTextContent())
+                .startsWith("Page 3: text 4.2 mm from the binding edge");
         assertThat(only(ticket, "NodeInfo").getAttribute("Status")).isEqualTo("Suspended");
         assertThat(all(ticket, "Comment").get(0).getTextContent()).startsWith("Do not print");
         Document good = valid(XjdfTicket.write(Scenario.of(4).report()));

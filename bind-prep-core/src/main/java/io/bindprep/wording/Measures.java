@@ -1,0 +1,116 @@
+package io.bindprep.wording;
+
+import io.bindprep.unit.Length;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.function.Function;
+
+/**
+ * Lengths for people, in the units they use and as fine as a hand can use them; the exact ones are in the JSON report.
+ *
+ * <p>Settings go to 0.5 mm or 1/32 in, the divisions of a ruler; thicknesses and places of marks to 0.1 mm or 0.01 in.
+ *
+ * @param units the units shown
+ */
+public record Measures(Units units) {
+    private static final BigDecimal HALF_MM = new BigDecimal("0.5");
+    private static final long PER_INCH = Length.ofInch(1, 1).units();
+    private static final Length SIZE_STEP = Length.ofInch(1, 8);
+
+    /** Millimetres only. */
+    public static final Measures METRIC = new Measures(Units.METRIC);
+
+    /** Inches where both sides of the paper are whole eighths of an inch (8.5 x 11 in, 6 x 9 in), else millimetres. */
+    public static Measures ofPaper(Length width, Length height) {
+        boolean inch = width.units() % SIZE_STEP.units() == 0 && height.units() % SIZE_STEP.units() == 0;
+        return new Measures(inch ? Units.INCH : Units.METRIC);
+    }
+
+    /** A distance to set or measure by hand: "5 mm", "7/32 in". */
+    public String set(Length length) {
+        return shown(length, Measures::setMm, l -> LengthText.inches(thirtySeconds(l)));
+    }
+
+    /** A place on a page: "3.0 mm", "0.12 in". */
+    public String mark(Length length) {
+        return shown(length, l -> fixed(l.mm(), 1) + " mm", l -> fixed(l.inches(), 2) + " in");
+    }
+
+    /** A measured place on a page, in millimetres. */
+    public String mark(double mm) {
+        return mark(Length.ofMeasuredMm(mm));
+    }
+
+    /** A stretch on a page: "15.5 to 18.5 mm". */
+    public String marks(double startMm, double endMm) {
+        return switch (units) {
+            case METRIC -> fixed(startMm, 1) + " to " + fixed(endMm, 1) + " mm";
+            case INCH -> fixed(startMm / Length.ofInch(1, 1).mm(), 2) + " to " + new Measures(Units.INCH).mark(endMm);
+            case BOTH -> METRIC.marks(startMm, endMm) + " (" + new Measures(Units.INCH).marks(startMm, endMm) + ")";
+        };
+    }
+
+    /** A thickness: "4.7 mm", "0.19 in". */
+    public String thickness(Length length) {
+        return mark(length);
+    }
+
+    /** A range of thicknesses: "4.3 to 5.1 mm". */
+    public String thicknesses(Length least, Length most) {
+        return marks(least.mm(), most.mm());
+    }
+
+    /** A length as it was given or sold, not rounded to a ruler: "9.53 mm", "3/8 in". */
+    public String exact(Length length) {
+        return shown(length, Length::inMm, LengthText::inches);
+    }
+
+    /** Two sides: "210 x 297 mm", "8-1/2 x 11 in". */
+    public String area(Length width, Length height) {
+        return switch (units) {
+            case METRIC -> LengthText.plain(BigDecimal.valueOf(width.mm()), 1) + " x " + LengthText.mm(height.mm());
+            case INCH -> LengthText.inches(width).replace(" in", "") + " x " + LengthText.inches(height);
+            case BOTH -> METRIC.area(width, height) + " (" + new Measures(Units.INCH).area(width, height) + ")";
+        };
+    }
+
+    /** A hole by its shape: "round, 4.4 mm", "square, 4 mm", "rectangular, 7 x 3 mm"; sizes to 0.1 mm or as inches are sold. */
+    public String hole(boolean round, Length along, Length across) {
+        if (round) {
+            return "round, " + size(along);
+        }
+        return along.equals(across)
+                ? "square, " + size(along)
+                : "rectangular, " + (units == Units.METRIC ? size(along).replace(" mm", "") : size(along)) + " x "
+                        + size(across);
+    }
+
+    /** A size as it is sold: "4.8 mm", "3/16 in". */
+    public String size(Length length) {
+        return shown(length, l -> LengthText.mm(l.mm()), LengthText::inches);
+    }
+
+    private String shown(Length length, Function<Length, String> mm, Function<Length, String> inches) {
+        return switch (units) {
+            case METRIC -> mm.apply(length);
+            case INCH -> inches.apply(length);
+            case BOTH -> mm.apply(length) + " (" + inches.apply(length) + ")";
+        };
+    }
+
+    private static String setMm(Length length) {
+        BigDecimal halves = BigDecimal.valueOf(length.mm()).divide(HALF_MM, 0, RoundingMode.HALF_UP);
+        return LengthText.plain(halves.multiply(HALF_MM), 1) + " mm";
+    }
+
+    private static Length thirtySeconds(Length length) {
+        long step = PER_INCH / 32;
+        return new Length(Math.floorDiv(length.units() + step / 2, step) * step);
+    }
+
+    private static String fixed(double number, int decimals) {
+        return BigDecimal.valueOf(number)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString();
+    }
+}
