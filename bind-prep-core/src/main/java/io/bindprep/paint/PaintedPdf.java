@@ -1,5 +1,6 @@
 package io.bindprep.paint;
 
+import io.bindprep.wording.Printable;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -93,7 +94,7 @@ public final class PaintedPdf implements Closeable {
      */
     public void save(String title, OutputStream out) throws IOException {
         finishPage();
-        document.getDocumentInformation().setTitle(title.replaceAll("[\\p{Cntrl}\\p{Cf}]", " "));
+        document.getDocumentInformation().setTitle(Printable.with(" ", title));
         document.getDocumentCatalog().setLanguage("en");
         PDViewerPreferences viewer = new PDViewerPreferences(new COSDictionary());
         viewer.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
