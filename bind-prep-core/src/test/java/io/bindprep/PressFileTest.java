@@ -157,6 +157,49 @@ class PressFileTest {
     }
 
     @Test
+    void newMarksPointAtTheTrimFromOutsideTheBleed() throws Exception {
+        Path file = press("one-form");
+        ShiftReport r = shift(file, Map.of(), gutter().marking(true));
+        assertThat(r.notes()).anyMatch(n -> n.contains("New crop marks"));
+        PageFacts facts = r.before().pages().get(0).facts();
+        for (boolean poppler : new boolean[] {false, true}) {
+            Raster is = drawn(poppler, folder.resolve("out.pdf"), 1);
+            // eight lines of 5 mm, 1 to 3 dots wide
+            assertThat(printedOutside(is, facts.bleed())).isBetween(8 * 45, 8 * 52 * 3);
+            int left = dot(facts.trim().x0());
+            int head = is.height() - dot(facts.trim().y1());
+            assertThat(darkest(is, left - 55, head - 2, 1, 4))
+                    .as("left of the head")
+                    .isLessThan(200);
+            assertThat(darkest(is, left - 2, head - 55, 4, 1))
+                    .as("above the left")
+                    .isLessThan(200);
+            assertThat(darkest(is, left - 55, head + 20, 1, 40))
+                    .as("nothing besides")
+                    .isEqualTo(255);
+        }
+    }
+
+    @Test
+    void aPageWithoutRoomForMarksIsNamed() throws Exception {
+        Path file = Files.copy(
+                Path.of(System.getProperty("bindprep.root", "..")).resolve("fixtures/cookbook-letter.pdf"),
+                folder.resolve("book.pdf"));
+        ShiftReport r = shift(file, Map.of("pitch", "3:1"), gutter().marking(true));
+        assertThat(r.notes()).anyMatch(n -> n.contains("No room for crop marks"));
+    }
+
+    private static int darkest(Raster r, int x0, int y0, int width, int height) {
+        int darkest = 255;
+        for (int y = y0; y < y0 + height; y++) {
+            for (int x = x0; x < x0 + width; x++) {
+                darkest = Math.min(darkest, r.at(x, y));
+            }
+        }
+        return darkest;
+    }
+
+    @Test
     void theMarksThatGoAreSaidByKind() throws Exception {
         ShiftReport r = shift(press("one-form"), Map.of(), ShiftSettings.builtIn());
         assertThat(r.notes())

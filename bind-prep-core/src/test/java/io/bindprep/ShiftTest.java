@@ -15,6 +15,7 @@ import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.Intake;
 import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.pdf.Raster;
+import io.bindprep.problem.SettingException;
 import io.bindprep.repair.ShiftReport;
 import io.bindprep.repair.ShiftReport.Result;
 import io.bindprep.repair.ShiftSettings;
@@ -175,6 +176,30 @@ class ShiftTest {
         assertThat(r.outcome()).isEqualTo(Result.REFUSED);
         assertThat(r.refusals()).anyMatch(s -> s.contains("40 mm") && s.contains("99 %"));
         assertThat(folder.resolve("out.pdf")).hasContent("old");
+    }
+
+    @Test
+    void aKeptPageStaysWithItsFindings() throws Exception {
+        ShiftReport r = shift(
+                "cookbook-letter.pdf", Map.of("pitch", "3:1"), pageByPage().keeping("14"));
+        assertThat(r.outcome()).as(r.refusals() + "").isEqualTo(Result.CHANGED);
+        assertThat(r.after().pages().get(13).verdict().verdict()).isEqualTo(Verdict.HIT);
+        assertThat(pages(r.after(), Verdict.CLEAR)).isEqualTo(99);
+        assertThat(r.notes()).anyMatch(n -> n.contains("Left as asked") && n.contains("page 14"));
+        Raster was = Raster.ofPoppler(FIXTURES.resolve("cookbook-letter.pdf"), 14);
+        assertThat(Raster.ofPoppler(folder.resolve("out.pdf"), 14).unlike(was, 0, 0))
+                .isZero();
+    }
+
+    @Test
+    void aKeptPageThatIsNotThereIsAWrongSetting() {
+        assertThatThrownBy(() -> shift(
+                        "cookbook-letter.pdf",
+                        Map.of("pitch", "3:1"),
+                        ShiftSettings.builtIn().keeping("1, 101")))
+                .isInstanceOf(SettingException.class)
+                .hasMessageContaining("100 pages");
+        assertThatThrownBy(() -> ShiftSettings.builtIn().keeping("1;3")).isInstanceOf(SettingException.class);
     }
 
     @Test

@@ -6,22 +6,18 @@ import java.io.OutputStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Stream;
 
 /**
- * A working copy in the system's folder for temporary files, which no other user can read. It goes when it is closed, and
- * where a signal ends the process before that.
+ * A working copy in the system's folder for temporary files, which no other user can read. It goes when it is closed, where a
+ * signal ends the process before that, and else with the next run.
  */
 public final class Scratch implements AutoCloseable {
-    private static final String PREFIX = "bind-prep-";
     private static final Set<Path> LEFT = ConcurrentHashMap.newKeySet();
 
     static {
-        Runtime.getRuntime().addShutdownHook(new Thread(() -> LEFT.forEach(Scratch::discard)));
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> LEFT.forEach(Leftovers::discard)));
     }
 
     private final Path path;
@@ -33,12 +29,22 @@ public final class Scratch implements AutoCloseable {
 
     /** An empty file whose name ends in .pdf. */
     public static Scratch file() throws IOException {
-        return new Scratch(Files.createTempFile(PREFIX, ".pdf"));
+        return kept(Files.createTempFile(Leftovers.prefix(), ".pdf"));
     }
 
     /** An empty folder; what is put into it goes with it. */
     public static Scratch folder() throws IOException {
-        return new Scratch(Files.createTempDirectory(PREFIX));
+        return kept(Files.createTempDirectory(Leftovers.prefix()));
+    }
+
+    /** Clears the folder of what killed runs left there, as working copies are as large as the documents. */
+    private static Scratch kept(Path path) {
+        Scratch made = new Scratch(path);
+        Path folder = path.getParent();
+        if (folder != null) {
+            Leftovers.clear(folder, Leftovers.WORKING);
+        }
+        return made;
     }
 
     /** Place. */
@@ -56,20 +62,8 @@ public final class Scratch implements AutoCloseable {
 
     @Override
     public void close() {
-        discard(path);
+        Leftovers.discard(path);
         LEFT.remove(path);
-    }
-
-    /** In the system's folder for such files, which it clears itself where we cannot. */
-    private static void discard(Path path) {
-        try (Stream<Path> files = Files.walk(path)) {
-            List<Path> inmostFirst = files.sorted(Comparator.reverseOrder()).toList();
-            for (Path file : inmostFirst) {
-                Files.deleteIfExists(file);
-            }
-        } catch (IOException e) {
-            return;
-        }
     }
 
     private static final class Told extends FilterOutputStream {

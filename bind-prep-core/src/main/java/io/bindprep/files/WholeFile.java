@@ -3,6 +3,8 @@ package io.bindprep.files;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -21,7 +23,8 @@ import java.util.concurrent.atomic.AtomicInteger;
  * Writes a file whole or not at all: into an unfinished one in the same folder, which then takes the name in one step.
  *
  * <p>Whatever fails or ends the process (a full disk, Ctrl-C, an error while the content is made), the file that
- * was there before stays as it was, and the unfinished one is removed. A symbolic link is followed and stays a link, an
+ * was there before stays as it was, and the unfinished one is removed, by the
+ * next run where the process was killed. A symbolic link is followed and stays a link, an
  * existing file keeps its permissions, a device or pipe is written straight. Folders are not made. Safe for several
  * threads and processes; the last one to finish wins.
  */
@@ -78,9 +81,9 @@ public final class WholeFile {
             fill(file, content, StandardOpenOption.WRITE);
             return;
         }
-        Path unfinished = file.resolveSibling(
-                ".bind-prep-" + ProcessHandle.current().pid() + "-" + NUMBER.incrementAndGet() + ".tmp");
+        Path unfinished = file.resolveSibling("." + Leftovers.prefix() + NUMBER.incrementAndGet() + ".tmp");
         UNFINISHED.add(unfinished);
+        clear(file);
         try {
             fill(unfinished, content, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW);
             keepPermissions(file, unfinished);
@@ -132,8 +135,26 @@ public final class WholeFile {
     }
 
     private static void fill(Path file, Content content, StandardOpenOption... how) throws IOException {
-        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file, how))) {
+        try (FileChannel channel = FileChannel.open(file, how);
+                OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel))) {
+            hold(channel);
             content.writeTo(out);
+        }
+    }
+
+    /** Tells other machines that share the folder that the file is being written; it ends with the channel. */
+    private static void hold(FileChannel channel) {
+        try {
+            channel.tryLock();
+        } catch (IOException | RuntimeException e) {
+            return; // devices, pipes and some file systems know no locks
+        }
+    }
+
+    private static void clear(Path file) {
+        Path folder = file.getParent();
+        if (folder != null) {
+            Leftovers.clear(folder, Leftovers.UNFINISHED);
         }
     }
 

@@ -2,6 +2,8 @@ package io.bindprep.job;
 
 import io.bindprep.problem.SettingException;
 import io.bindprep.setting.Scalars;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,6 +21,19 @@ public record PageRange(int first, int last) {
     /** Returns true if a page is among them. */
     public boolean holds(int page) {
         return page >= first && page <= last;
+    }
+
+    /**
+     * Pages and ranges with commas between, as "1, 84" or "1-4, 84".
+     *
+     * @throws SettingException where one of them cannot be read
+     */
+    public static List<PageRange> readAll(String key, String text) throws SettingException {
+        List<PageRange> all = new ArrayList<>();
+        for (String one : text.split(",", -1)) {
+            all.add(read(key, one.strip()));
+        }
+        return all;
     }
 
     /** A page or a range as a job writes it: 5, "5-8", "pages 5-8". */

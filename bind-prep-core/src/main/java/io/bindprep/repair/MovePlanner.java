@@ -1,6 +1,7 @@
 package io.bindprep.repair;
 
 import io.bindprep.check.Say;
+import io.bindprep.job.PageRange;
 import io.bindprep.marks.Mark;
 import io.bindprep.page.Move;
 import io.bindprep.unit.Length;
@@ -8,9 +9,13 @@ import io.bindprep.wording.LengthText;
 import io.bindprep.wording.PageLists;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,6 +35,8 @@ public final class MovePlanner {
 
     private static final double SLACK_MM = 1e-6;
     private static final int MOST_RANGES = 8;
+    /** More pages than these are no exception. */
+    private static final int MOST_KEPT = 12;
 
     private final ShiftSettings settings;
     private final double clearMm;
@@ -51,7 +58,33 @@ public final class MovePlanner {
      * @param rooms every page in order
      */
     public static MovePlan plan(ShiftSettings settings, double clearMm, double zoneMm, List<PageRoom> rooms) {
-        return new MovePlanner(settings, clearMm, zoneMm, rooms).plan();
+        List<PageRoom> moving =
+                rooms.stream().filter(room -> !settings.keeps(room.page())).toList();
+        MovePlan plan = moving.isEmpty()
+                ? new MovePlan(moves(moving, 0, 1), List.of(), List.of())
+                : new MovePlanner(settings, clearMm, zoneMm, moving).plan();
+        if (moving.size() == rooms.size() || !plan.refusals().isEmpty()) {
+            return plan;
+        }
+        Iterator<Move> moves = plan.moves().iterator();
+        return new MovePlan(
+                rooms.stream()
+                        .map(room -> settings.keeps(room.page()) ? new Move(room.bindingEdge(), 0, 1) : moves.next())
+                        .toList(),
+                plan.because(),
+                List.of());
+    }
+
+    /** A way out for pages that block all the others; nothing where that is every page. */
+    public static Optional<String> leaving(ShiftSettings settings, Collection<Integer> blocking, int pages) {
+        TreeSet<Integer> kept = new TreeSet<>(blocking);
+        for (PageRange range : settings.keep()) {
+            IntStream.rangeClosed(range.first(), Math.min(range.last(), pages)).forEach(kept::add);
+        }
+        return blocking.isEmpty() || kept.size() >= pages
+                ? Optional.empty()
+                : Optional.of("It would do with keep \"" + PageLists.compact(List.copyOf(kept))
+                        + "\", which leaves those pages as they are, with their findings.");
     }
 
     /**
@@ -73,11 +106,13 @@ public final class MovePlanner {
         List<PageRoom> unchecked =
                 rooms.stream().filter(r -> r.unchecked() != null).toList();
         if (!unchecked.isEmpty()) {
-            return refused(unchecked.stream()
-                    .map(r -> "Page " + r.page() + " could not be read whole: " + r.unchecked()
-                            + ". So it is not known how far its content may move; gutter moves it by a length of your"
-                            + " own.")
-                    .toList());
+            return refused(
+                    blocking(unchecked),
+                    unchecked.stream()
+                            .map(r -> "Page " + r.page() + " could not be read whole: " + r.unchecked()
+                                    + ". So it is not known how far its content may move; gutter moves it by a length of your"
+                                    + " own.")
+                            .toList());
         }
         return settings.pageByPage() ? pageByPage() : together();
     }
@@ -90,9 +125,11 @@ public final class MovePlanner {
                 .toList();
         if (!cut.isEmpty()) {
             PageRoom worst = cut.get(0);
-            return refused(List.of("A gutter of " + gutter.inMm() + " would push matter off the outer edge of "
-                    + pages(cut) + "; page " + worst.page() + " has " + outerMark(worst) + ". At most "
-                    + mm(down(worst.outerMm())) + " will do."));
+            return refused(
+                    blocking(cut),
+                    List.of("A gutter of " + gutter.inMm() + " would push matter off the outer edge of "
+                            + pages(cut) + "; page " + worst.page() + " has " + outerMark(worst) + ". At most "
+                            + mm(down(worst.outerMm())) + " will do."));
         }
         List<String> because = new ArrayList<>();
         because.add("Every page moves by the gutter of " + gutter.inMm() + ".");
@@ -108,12 +145,14 @@ public final class MovePlanner {
         Fit fit = fit(rooms, clearMm);
         if (fit.scale < settings.minimumScale()) {
             List<String> reasons = new ArrayList<>(List.of(tooSmall(fit)));
+            List<Integer> blocking = exceptions();
             if (needy.size() < rooms.size()
                     && needy.stream().allMatch(r -> fit(List.of(r), clearMm).scale >= settings.minimumScale())) {
+                blocking = List.of();
                 reasons.add("It would do with page-by-page, which moves only " + pages(needy) + ".");
             }
             narrower(rooms).ifPresent(reasons::add);
-            return refused(reasons);
+            return refused(blocking, reasons);
         }
         return new MovePlan(moves(rooms, fit.away, fit.scale), because(fit), List.of());
     }
@@ -122,6 +161,7 @@ public final class MovePlanner {
         List<Move> moves = new ArrayList<>();
         List<String> reasons = new ArrayList<>();
         List<String> because = new ArrayList<>();
+        List<Integer> blocking = new ArrayList<>();
         for (PageRoom room : rooms) {
             if (room.nearMm() >= clearMm) {
                 moves.add(new Move(room.bindingEdge(), 0, 1));
@@ -129,13 +169,36 @@ public final class MovePlanner {
             }
             Fit fit = fit(List.of(room), clearMm);
             if (fit.scale < settings.minimumScale()) {
+                blocking.add(room.page());
                 reasons.add(tooSmall(fit));
                 narrower(List.of(room)).ifPresent(reasons::add);
             }
             moves.add(new Move(room.bindingEdge(), fit.away, fit.scale));
         }
         needy().stream().min(Comparator.comparingDouble(PageRoom::nearMm)).ifPresent(r -> because.add(needs(r)));
-        return reasons.isEmpty() ? new MovePlan(moves, because, List.of()) : refused(reasons);
+        return reasons.isEmpty() ? new MovePlan(moves, because, List.of()) : refused(blocking, reasons);
+    }
+
+    private static List<Integer> blocking(List<PageRoom> rooms) {
+        return rooms.stream().map(PageRoom::page).toList();
+    }
+
+    /** Few pages without which the others can move together, nearest to the binding edge first; none where it takes many. */
+    private List<Integer> exceptions() {
+        List<PageRoom> rest = new ArrayList<>(rooms);
+        List<Integer> without = new ArrayList<>();
+        while (without.size() < MOST_KEPT && rest.size() > 1) {
+            Fit fit = fit(rest, clearMm);
+            if (fit.scale >= settings.minimumScale()) {
+                return without;
+            }
+            PageRoom worst = fit(List.of(fit.outer), clearMm).scale < fit(List.of(fit.near), clearMm).scale
+                    ? fit.outer
+                    : fit.near;
+            rest.remove(worst);
+            without.add(worst.page());
+        }
+        return List.of();
     }
 
     /** One move for several pages, and the two that decided it. */
@@ -180,8 +243,11 @@ public final class MovePlanner {
         return rooms.stream().map(r -> new Move(r.bindingEdge(), away, scale)).toList();
     }
 
-    private static MovePlan refused(List<String> reasons) {
-        return new MovePlan(List.of(), List.of(), reasons);
+    private MovePlan refused(Collection<Integer> blocking, List<String> reasons) {
+        List<String> all = new ArrayList<>(reasons);
+        int kept = settings.keep().stream().mapToInt(PageRange::count).sum();
+        leaving(settings, blocking, rooms.size() + kept).ifPresent(all::add);
+        return new MovePlan(List.of(), List.of(), all);
     }
 
     private List<String> because(Fit fit) {

@@ -1,5 +1,6 @@
 package io.bindprep.repair;
 
+import io.bindprep.job.PageRange;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import java.math.BigDecimal;
@@ -18,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param blankVersos whether a blank page goes behind each page, so that a one-sided document prints on fronts only
  * @param pad whether blank pages go where the book leaves a back blank, the last one above all
  * @param allowSigned whether a signed document may be changed, which voids its signatures
+ * @param keep pages that stay as they are, with their findings
+ * @param marks whether new crop marks are drawn on pages that move
  */
 public record ShiftSettings(
         boolean pageByPage,
@@ -26,7 +29,13 @@ public record ShiftSettings(
         double minimumScale,
         boolean blankVersos,
         boolean pad,
-        boolean allowSigned) {
+        boolean allowSigned,
+        List<PageRange> keep,
+        boolean marks) {
+    public ShiftSettings {
+        keep = List.copyOf(keep);
+    }
+
     /** Office printers leave 4 to 5 mm unprinted; common practice, no source. */
     private static final Length OUTER = Length.ofMm(5);
     /** Text of 10 pt becomes 9 pt; our own limit. */
@@ -37,7 +46,7 @@ public record ShiftSettings(
 
     /** Everything as built in. */
     public static ShiftSettings builtIn() {
-        return new ShiftSettings(false, null, OUTER, MINIMUM_SCALE, false, false, false);
+        return new ShiftSettings(false, null, OUTER, MINIMUM_SCALE, false, false, false, List.of(), false);
     }
 
     /**
@@ -72,7 +81,34 @@ public record ShiftSettings(
                 minimumScale == null ? MINIMUM_SCALE : scale(minimumScale),
                 blankVersos,
                 pad,
-                allowSigned);
+                allowSigned,
+                List.of(),
+                false);
+    }
+
+    /**
+     * The same, with pages that stay as they are, and so do their findings.
+     *
+     * @param pages such as "1, 84" or "1-4"; null for none
+     * @throws SettingException where they cannot be read
+     */
+    public ShiftSettings keeping(@Nullable String pages) throws SettingException {
+        return pages == null ? this : with(PageRange.readAll("keep", pages), marks);
+    }
+
+    /** The same, with new crop marks round the trim of each page that moves, or without. */
+    public ShiftSettings marking(boolean crop) {
+        return with(keep, crop);
+    }
+
+    private ShiftSettings with(List<PageRange> pages, boolean crop) {
+        return new ShiftSettings(
+                pageByPage, gutter, outerMargin, minimumScale, blankVersos, pad, allowSigned, pages, crop);
+    }
+
+    /** Returns true if a page stays as it is. */
+    public boolean keeps(int page) {
+        return keep.stream().anyMatch(range -> range.holds(page));
     }
 
     private static Length length(String key, String text, long least) throws SettingException {

@@ -90,6 +90,40 @@ class MovePlannerTest {
     }
 
     @Test
+    void keptPagesStayAndTheRefusalNamesThem() throws SettingException {
+        // page 3 reaches from edge to edge: nothing but a scale far below 90 % brings it clear
+        PageRoom wide = new PageRoom(3, PageEdge.LEFT, 60, mark(0.1, "a"), mark(0.1, "b"), false, null);
+        PageRoom[] rooms = {room(1, 5, 0), room(2, 3, 20), wide};
+        for (boolean pageByPage : new boolean[] {false, true}) {
+            MovePlan refused = plan(settings(pageByPage, null, null, null), rooms);
+            assertThat(refused.refusals()).anyMatch(r -> r.contains("keep \"3\""));
+        }
+        MovePlan kept = plan(ShiftSettings.builtIn().keeping("3"), rooms);
+        assertThat(kept.refusals()).isEmpty();
+        assertThat(kept.moves())
+                .containsExactly(
+                        new Move(PageEdge.LEFT, 6.53, 1),
+                        new Move(PageEdge.RIGHT, 6.53, 1),
+                        new Move(PageEdge.LEFT, 0, 1));
+    }
+
+    @Test
+    void aGutterThatOnePageHasNoRoomForNamesThatPage() throws SettingException {
+        PageRoom[] rooms = {room(1, 5, 20), room(2, 3, 2), room(3, 0, 20)};
+        MovePlan refused = plan(settings(false, "6 mm", null, null), rooms);
+        assertThat(refused.refusals()).anyMatch(r -> r.contains("keep \"2\""));
+        MovePlan kept = plan(settings(false, "6 mm", null, null).keeping("2"), rooms);
+        assertThat(kept.moves().get(1).nothing()).isTrue();
+        assertThat(kept.moves().get(2).awayMm()).isEqualTo(6);
+    }
+
+    @Test
+    void noPageIsProposedWhereAllWouldHaveToStay() throws SettingException {
+        MovePlan refused = plan(settings(false, "6 mm", null, null), room(1, 5, 2), room(2, 3, 2));
+        assertThat(refused.refusals()).noneMatch(r -> r.contains("keep"));
+    }
+
+    @Test
     void exactlyTheRoomThereIsIsEnough() throws SettingException {
         // near 3.525 needs 6.00; outer 11 less 6 leaves the 5 to keep
         assertThat(plan(ShiftSettings.builtIn(), room(1, 3.525, 11)).moves())
@@ -147,9 +181,9 @@ class MovePlannerTest {
         assertThat(plan(six, room(1, 0, 6), room(2, 3, 0)).moves())
                 .containsExactly(new Move(PageEdge.LEFT, 6, 1), new Move(PageEdge.RIGHT, 6, 1));
         assertThat(plan(six, room(1, 0, 5.99), room(2, 3, 0)).refusals())
-                .singleElement()
-                .asString()
-                .contains("6 mm", "page 1", "At most 5.99 mm");
+                .satisfiesExactly(
+                        r -> assertThat(r).contains("6 mm", "page 1", "At most 5.99 mm"),
+                        r -> assertThat(r).contains("keep \"1\""));
     }
 
     /** Whatever the pages, the limits hold, and a hair less moving or scaling would break one. */

@@ -77,6 +77,15 @@ public final class ShiftCommand implements Callable<Integer> {
     private boolean allowSigned;
 
     @Option(
+            names = "--keep",
+            paramLabel = "PAGES",
+            description = "pages that stay as they are, with their findings, such as \"1, 84\"")
+    private @Nullable String keep;
+
+    @Option(names = "--marks", description = "new crop marks outside the bleed, where the sheet has room for them")
+    private boolean marks;
+
+    @Option(
             names = "--split",
             description =
                     "a book too thick for any element: write the volumes the check proposes, as FILE-1, FILE-2, ...,"
@@ -110,8 +119,10 @@ public final class ShiftCommand implements Callable<Integer> {
     }
 
     private ShiftRequest request(CheckRequest check) throws SettingException {
-        ShiftSettings settings =
-                ShiftSettings.of(pageByPage, gutter, outerMargin, minimumScale, blankVersos, pad, allowSigned);
+        ShiftSettings settings = ShiftSettings.of(
+                        pageByPage, gutter, outerMargin, minimumScale, blankVersos, pad, allowSigned)
+                .keeping(keep)
+                .marking(marks);
         Path output = files.output();
         return new ShiftRequest(check, output, output.toString(), settings);
     }

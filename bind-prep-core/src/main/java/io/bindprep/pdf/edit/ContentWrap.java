@@ -39,15 +39,16 @@ final class ContentWrap {
     /**
      * Wraps a page.
      *
+     * @param first operators before all, which leave the state as it is
      * @param keep what of the content may show, in its own coordinates; null for all
      */
-    void wrap(COSDictionary page, AffineTransform t, @Nullable Box keep) {
+    void wrap(COSDictionary page, String first, AffineTransform t, @Nullable Box keep) {
         COSBase contents = page.getItem(COSName.CONTENTS);
         if (contents == null) {
             return;
         }
         COSArray all = new COSArray();
-        all.add(made.computeIfAbsent(operators(t, keep), this::stream));
+        all.add(made.computeIfAbsent(first + operators(t, keep), this::stream));
         if (page.getDictionaryObject(COSName.CONTENTS) instanceof COSArray several) {
             for (int i = 0; i < several.size(); i++) {
                 all.add(several.get(i));
@@ -58,11 +59,11 @@ final class ContentWrap {
         page.setItem(COSName.CONTENTS, all);
     }
 
-    /** As {@link #wrap(COSDictionary, AffineTransform, Box)}, with other content, which becomes one stream of the page's own. */
-    void wrap(COSDictionary page, AffineTransform t, @Nullable Box keep, byte[] content) {
+    /** As {@link #wrap(COSDictionary, String, AffineTransform, Box)}, with other content, which becomes one stream of the page's own. */
+    void wrap(COSDictionary page, String first, AffineTransform t, @Nullable Box keep, byte[] content) {
         COSStream stream = document.createCOSStream();
         try (OutputStream out = stream.createOutputStream(COSName.FLATE_DECODE)) {
-            out.write(operators(t, keep).getBytes(StandardCharsets.US_ASCII));
+            out.write((first + operators(t, keep)).getBytes(StandardCharsets.US_ASCII));
             out.write(content);
         } catch (IOException e) {
             throw new UncheckedIOException("content that was read whole", e);

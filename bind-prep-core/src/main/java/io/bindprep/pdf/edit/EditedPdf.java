@@ -15,8 +15,11 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
@@ -43,6 +46,8 @@ public final class EditedPdf {
     private final PatternMove patterns;
     private final AnnotationMove annotations = new AnnotationMove();
     private final PageReferences references = new PageReferences();
+    private final List<Integer> unmarked = new ArrayList<>();
+    private boolean drawMarks;
     private @Nullable ProofPainter painter;
 
     public EditedPdf(PDDocument document, DocumentFacts facts, List<PageTree.Entry> pages, InkEngine engine) {
@@ -100,16 +105,21 @@ public final class EditedPdf {
         PageContent.Changed changed = beyond == Beyond.STAYS || !f.trim().equals(f.media())
                 ? within.of(whole(own, resources), f, move, keep, beyond == Beyond.STAYS)
                 : PageContent.Changed.NOT;
+        String first = marks(page, f);
         if (changed.bytes() == null) {
-            content.wrap(own, t, keep);
+            content.wrap(own, first, t, keep);
         } else {
             Box shown = keep == null || !changed.stays() ? keep : ContentWrap.staying(keep, t);
-            content.wrap(own, t, shown, changed.bytes());
+            content.wrap(own, first, t, shown, changed.bytes());
         }
         COSBase moved = patterns.moved(resources, t);
-        if (!changed.added().isEmpty()) {
+        Map<COSName, Map<String, COSBase>> added = new HashMap<>(changed.added());
+        if (!first.isEmpty()) {
+            added.put(COSName.COLORSPACE, Map.of(CropMarks.COLOUR_SPACE, CropMarks.colourSpace()));
+        }
+        if (!added.isEmpty()) {
             COSDictionary old = dictionary(moved);
-            moved = PageContent.with(old == null ? new COSDictionary() : old, changed.added());
+            moved = PageContent.with(old == null ? new COSDictionary() : old, added);
         }
         if (moved != resources) {
             own.setItem(COSName.RESOURCES, moved);
@@ -118,6 +128,25 @@ public final class EditedPdf {
         own.removeItem(COSName.getPDFName("Thumb")); // a picture of the page as it was
         references.moved(own, t);
         return changed.dropped();
+    }
+
+    /** Asks for new crop marks on pages that move. */
+    public void drawMarks(boolean draw) {
+        drawMarks = draw;
+    }
+
+    /** Pages that moved and have no room for crop marks, where those were asked for. */
+    public List<Integer> withoutRoomForMarks() {
+        return List.copyOf(unmarked);
+    }
+
+    private String marks(int page, PageFacts f) {
+        String operators = drawMarks ? CropMarks.of(f) : "";
+        if (operators == null) {
+            unmarked.add(page);
+            return "";
+        }
+        return operators;
     }
 
     private static COSDictionary whole(COSDictionary page, @Nullable COSBase resources) {

@@ -5,6 +5,7 @@ import io.bindprep.check.Report;
 import io.bindprep.files.Scratch;
 import io.bindprep.files.WholeFile;
 import io.bindprep.job.Job;
+import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
@@ -52,6 +53,7 @@ public final class DocumentRepair {
     private final PageJudge judge;
     private final List<Integer> blanks;
     private final Map<Integer, Set<MarkKind>> dropped = new TreeMap<>();
+    private final List<Integer> unmarked = new ArrayList<>();
 
     private DocumentRepair(ShiftRequest request, CheckRequest check, Report before) {
         this.request = request;
@@ -112,7 +114,16 @@ public final class DocumentRepair {
     /** A plan and what of the document it rests on. */
     record Planned(MovePlan plan, List<PageRoom> rooms, boolean encrypted, int signatures) {}
 
-    private Planned plan(TimeLimit limit) throws UnreadableInputException {
+    private Planned plan(TimeLimit limit) throws UnreadableInputException, SettingException {
+        int last = settings.keep().stream().mapToInt(PageRange::last).max().orElse(0);
+        if (last > before.pages().size()) {
+            throw new SettingException(
+                    "keep",
+                    Integer.toString(last),
+                    "the document has " + before.pages().size() + " pages",
+                    "name pages by their place in the file, from 1",
+                    List.of());
+        }
         try (OpenedPdf pdf = Intake.open(check.source())) {
             limit.extendFor(pdf.facts().pages().size());
             EditedPdf edited = pdf.edit();
@@ -122,7 +133,7 @@ public final class DocumentRepair {
             }
             double nearest = before.pages().stream()
                     .map(PageReport::verdict)
-                    .filter(v -> v.verdict() != Verdict.CLEAR)
+                    .filter(v -> v.verdict() != Verdict.CLEAR && !settings.keeps(v.page()))
                     .map(PageVerdict::nearest)
                     .filter(Objects::nonNull)
                     .mapToDouble(Mark::nearMm)
@@ -172,7 +183,8 @@ public final class DocumentRepair {
         if (!wrong.isEmpty()) {
             return refused(after, wrong);
         }
-        List<String> notes = new RepairNotes(check, before, checked, planned, dropped).of(settings, made, cut);
+        List<String> notes =
+                new RepairNotes(check, before, checked, planned, dropped, unmarked).of(settings, made, cut);
         WholeFile.write(request.output(), out -> Files.copy(made, out), check.inputs());
         return new ShiftReport(
                 Result.CHANGED,
@@ -229,6 +241,7 @@ public final class DocumentRepair {
         try (OpenedPdf pdf = Intake.open(check.source())) {
             limit.extendFor(pdf.facts().pages().size());
             EditedPdf edited = pdf.edit();
+            edited.drawMarks(settings.marks());
             if (edited.signatures() > 0) {
                 edited.dropSignatures();
             }
@@ -242,8 +255,10 @@ public final class DocumentRepair {
                     }
                 }
             }
+            unmarked.clear();
+            unmarked.addAll(edited.withoutRoomForMarks());
             edited.blanksAfter(blanks);
-            edited.save(out, plan.moves() + " " + blanks + " " + cut);
+            edited.save(out, plan.moves() + " " + blanks + " " + cut + (settings.marks() ? " marks" : ""));
         }
     }
 

@@ -8,11 +8,13 @@ import io.bindprep.marks.PageJudge;
 import io.bindprep.marks.PageVerdict;
 import io.bindprep.marks.Verdict;
 import io.bindprep.page.Move;
+import io.bindprep.repair.MovePlanner;
 import io.bindprep.repair.ShiftSettings;
 import io.bindprep.wording.PageLists;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -70,23 +72,26 @@ final class RepairComparison {
     /** Why the changed document is no better than it was; empty where it is good. */
     List<String> wrong() {
         List<String> wrong = new ArrayList<>();
+        Set<Integer> blocking = new TreeSet<>();
         if (after.pages().size() != before.pages().size() + blanks) {
             return List.of("The repaired copy would have " + after.pages().size() + " pages where "
                     + (before.pages().size() + blanks) + " belong.");
         }
         for (Verdict verdict : List.of(Verdict.UNCHECKED, Verdict.HIT, Verdict.TIGHT)) {
-            List<Integer> bad = pages().filter(p -> verdictAfter(p).verdict() == verdict && !settled(p))
+            List<Integer> bad = pages().filter(
+                            p -> verdictAfter(p).verdict() == verdict && !settled(p) && !settings.keeps(p))
                     .boxed()
                     .toList();
+            blocking.addAll(bad);
             if (!bad.isEmpty()) {
                 wrong.add("The check of the repaired copy still finds "
                         + (bad.size() == 1 ? "page " : "pages ") + PageLists.compact(bad, MOST_RANGES) + " "
                         + word(verdict) + ".");
             }
         }
-        List<Integer> art = pages().filter(
-                        p -> before.pages().get(p - 1).verdict().background()
-                                && verdictAfter(p).verdict() != Verdict.CLEAR)
+        List<Integer> art = pages().filter(p -> !settings.keeps(p)
+                        && before.pages().get(p - 1).verdict().background()
+                        && verdictAfter(p).verdict() != Verdict.CLEAR)
                 .boxed()
                 .toList();
         if (!art.isEmpty() && !wrong.isEmpty()) {
@@ -99,6 +104,7 @@ final class RepairComparison {
                 .filter(f -> f.severity() == Severity.ERROR && !known.contains(f.rule()))
                 .forEach(f ->
                         wrong.add("The check of the repaired copy finds what was not there before: " + f.message()));
+        MovePlanner.leaving(settings, blocking, before.pages().size()).ifPresent(wrong::add);
         return wrong;
     }
 

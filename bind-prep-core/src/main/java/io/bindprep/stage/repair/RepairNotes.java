@@ -4,6 +4,7 @@ import io.bindprep.check.Report;
 import io.bindprep.files.PdfSource;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.Verdict;
 import io.bindprep.page.Move;
 import io.bindprep.page.PageEdge;
 import io.bindprep.pdf.Intake;
@@ -36,6 +37,7 @@ final class RepairNotes {
     private final RepairComparison checked;
     private final DocumentRepair.Planned planned;
     private final Map<Integer, Set<MarkKind>> dropped;
+    private final List<Integer> unmarked;
     private final List<String> notes = new ArrayList<>();
 
     RepairNotes(
@@ -43,7 +45,9 @@ final class RepairNotes {
             Report before,
             RepairComparison checked,
             DocumentRepair.Planned planned,
-            Map<Integer, Set<MarkKind>> dropped) {
+            Map<Integer, Set<MarkKind>> dropped,
+            List<Integer> unmarked) {
+        this.unmarked = unmarked;
         this.dropped = dropped;
         this.check = check;
         this.before = before;
@@ -63,6 +67,10 @@ final class RepairNotes {
                     + ") are left out. If they moved with the content, the page would be cut in the wrong place; the page"
                     + " boxes say where to cut.");
         }
+        kept(settings);
+        if (settings.marks()) {
+            marks();
+        }
         if (planned.encrypted()) {
             notes.add("The file was encrypted; what is written is not. Keep it as safe as the content asks.");
         }
@@ -70,6 +78,27 @@ final class RepairNotes {
             notes.add("Its signatures no longer hold and are taken out; the copy is for printing only.");
         }
         return notes;
+    }
+
+    private void kept(ShiftSettings settings) {
+        List<Integer> kept = checked.pages().filter(settings::keeps).boxed().toList();
+        List<Integer> bad = kept.stream()
+                .filter(p -> checked.verdictAfter(p).verdict() != Verdict.CLEAR)
+                .toList();
+        if (!bad.isEmpty()) {
+            notes.add("Left as asked, with content near the holes: " + pages(bad) + ".");
+        }
+    }
+
+    private void marks() {
+        List<Integer> drawn = moved().filter(p -> !unmarked.contains(p)).boxed().toList();
+        if (!drawn.isEmpty()) {
+            notes.add("New crop marks are drawn outside the bleed on " + pages(drawn) + ", in all inks.");
+        }
+        if (!unmarked.isEmpty()) {
+            notes.add("No room for crop marks beyond the bleed on " + pages(unmarked)
+                    + ": the page boxes say where to cut.");
+        }
     }
 
     /** Says by kind what stood there, in the order in which it is looked for. */
