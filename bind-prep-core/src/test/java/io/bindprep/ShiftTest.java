@@ -29,6 +29,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -200,6 +202,34 @@ class ShiftTest {
                 .isInstanceOf(SettingException.class)
                 .hasMessageContaining("100 pages");
         assertThatThrownBy(() -> ShiftSettings.builtIn().keeping("1;3")).isInstanceOf(SettingException.class);
+    }
+
+    @Test
+    void aFileWithFewObjectsOfHighNumbersDoesNotGrowManyTimes() throws Exception {
+        String one = Files.readString(pdf("", "", "13 100 20 5 re f"), StandardCharsets.ISO_8859_1);
+        // the content's object gets the number 8000, in a table of two parts
+        int at = one.indexOf("4 0 obj");
+        assertThat(at).isPositive();
+        String high = one.substring(0, one.indexOf("xref\n0 "))
+                .replace("4 0 obj", "8000 0 obj")
+                .replace("/Contents 4 0 R", "/Contents 8000 0 R");
+        Path file = Files.writeString(folder.resolve("high.pdf"), table(high), StandardCharsets.ISO_8859_1);
+        ShiftReport r = shift(file, Map.of(), gutter("6 mm"), null);
+        assertThat(r.outcome()).isEqualTo(Result.CHANGED);
+        assertThat(Files.size(folder.resolve("out.pdf"))).isLessThan(Files.size(file) + 2_000);
+        assertThat(Raster.ofPoppler(folder.resolve("out.pdf"), 1).unlike(Raster.ofPoppler(file, 1), 60, 0))
+                .isLessThan(10);
+    }
+
+    /** A body with a cross-reference table for the objects that it holds. */
+    private static String table(String body) {
+        StringBuilder xref = new StringBuilder("xref\n0 1\n0000000000 65535 f \n");
+        Matcher object = Pattern.compile("(\\d+) 0 obj").matcher(body);
+        while (object.find()) {
+            xref.append(object.group(1)).append(" 1\n");
+            xref.append(String.format(Locale.ROOT, "%010d 00000 n \n", object.start()));
+        }
+        return body + xref + "trailer << /Size 8001 /Root 1 0 R >>\nstartxref\n" + body.length() + "\n%%EOF\n";
     }
 
     @Test

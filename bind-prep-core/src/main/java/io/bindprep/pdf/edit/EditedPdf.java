@@ -203,6 +203,9 @@ public final class EditedPdf {
         identify(change);
         document.setAllSecurityToBeRemoved(true);
         boolean packed = document.getDocument().isXRefStream();
+        if (!packed) {
+            SparseNumbers.close(document.getDocument());
+        }
         // a file without object streams may be of a kind that forbids them (PDF/A-1, PDF/X-3)
         document.save(out, packed ? CompressParameters.DEFAULT_COMPRESSION : CompressParameters.NO_COMPRESSION);
     }
