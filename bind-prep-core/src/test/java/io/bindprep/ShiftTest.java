@@ -16,10 +16,12 @@ import io.bindprep.pdf.Intake;
 import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.pdf.Raster;
 import io.bindprep.problem.SettingException;
+import io.bindprep.proof.ProofReport;
 import io.bindprep.repair.ShiftReport;
 import io.bindprep.repair.ShiftReport.Result;
 import io.bindprep.repair.ShiftSettings;
 import io.bindprep.request.CheckRequest;
+import io.bindprep.request.ProofRequest;
 import io.bindprep.request.ShiftRequest;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -31,6 +33,8 @@ import java.util.Map;
 import java.util.TimeZone;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -230,6 +234,31 @@ class ShiftTest {
             xref.append(String.format(Locale.ROOT, "%010d 00000 n \n", object.start()));
         }
         return body + xref + "trailer << /Size 8001 /Root 1 0 R >>\nstartxref\n" + body.length() + "\n%%EOF\n";
+    }
+
+    /** Names as in ISO 19005-2:2011, 6.6.4 and ISO 15930-7:2010, 6.2, from memory. */
+    @Test
+    void aClaimedStandardIsSaidAndItsOutputIntentKept() throws Exception {
+        String xmp = "<x:xmpmeta xmlns:x='adobe:ns:meta/'><rdf:Description pdfaid:part=\"2\" pdfaid:conformance=\"B\">"
+                + "<pdfxid:GTS_PDFXVersion>PDF/X-4</pdfxid:GTS_PDFXVersion></rdf:Description></x:xmpmeta>";
+        Path file = pdf(
+                "",
+                "/Metadata 5 0 R /OutputIntents [<< /Type /OutputIntent /S /GTS_PDFX /OutputConditionIdentifier (FOGRA39) >>]",
+                "13 100 20 5 re f",
+                "<< /Type /Metadata /Subtype /XML /Length " + xmp.length() + " >> stream\n" + xmp + "\nendstream");
+        ShiftReport r = shift(file, Map.of(), gutter("6 mm"), null);
+        assertThat(r.notes()).anyMatch(n -> n.contains("PDF/A-2b and PDF/X-4"));
+        try (PDDocument written = Loader.loadPDF(folder.resolve("out.pdf").toFile())) {
+            assertThat(written.getDocumentCatalog().getOutputIntents()).hasSize(1);
+            assertThat(written.getDocumentCatalog().getMetadata()).isNotNull();
+        }
+        CheckRequest check = CheckRequest.of(file, "in.pdf", JobReader.toJob(JobSettings.of(Map.of())));
+        ProofReport proof = BindPrep.proof(new ProofRequest(check, folder.resolve("proof.pdf"), "proof.pdf", false));
+        assertThat(proof.notes()).anyMatch(n -> n.contains("PDF/A-2b") && n.contains("no such claim"));
+        try (PDDocument written = Loader.loadPDF(folder.resolve("proof.pdf").toFile())) {
+            assertThat(written.getDocumentCatalog().getOutputIntents()).hasSize(1);
+            assertThat(written.getDocumentCatalog().getMetadata()).isNull();
+        }
     }
 
     @Test

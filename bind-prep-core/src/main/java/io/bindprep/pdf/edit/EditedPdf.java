@@ -74,6 +74,20 @@ public final class EditedPdf {
         return Signatures.count(document.getDocumentCatalog().getCOSObject());
     }
 
+    /** Standards for archives and press that the file claims to keep to, such as "PDF/A-2b" or "PDF/X-4"; empty for none. */
+    public List<String> claims() {
+        return Claims.of(
+                document.getDocument().getTrailer(),
+                document.getDocumentCatalog().getCOSObject());
+    }
+
+    /** Takes such claims out; output intents stay. */
+    public void dropClaims() {
+        Claims.drop(
+                document.getDocument().getTrailer(),
+                document.getDocumentCatalog().getCOSObject());
+    }
+
     /** Takes void signatures out; what they show on a page stays. */
     public void dropSignatures() {
         Signatures.drop(document.getDocumentCatalog().getCOSObject());

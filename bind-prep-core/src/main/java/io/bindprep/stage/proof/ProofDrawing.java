@@ -97,6 +97,13 @@ public final class ProofDrawing {
                         "The file is digitally signed. The proof is another file, so the signatures are taken out of it;"
                                 + " the file that was signed stays as it is.");
             }
+            List<String> claims = edited.claims();
+            if (!claims.isEmpty()) {
+                edited.dropClaims();
+                notes.add("The file claims " + String.join(" and ", claims)
+                        + ". Layers and comments may break that, so the proof makes no such claim; its output intents are"
+                        + " kept. The file itself stays as it is.");
+            }
             List<Integer> bare = new ArrayList<>();
             Set<Integer> wanted = new HashSet<>(pages);
             List<ProofPage> drawn = ProofMaker.of(report);

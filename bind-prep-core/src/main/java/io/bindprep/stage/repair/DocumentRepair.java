@@ -112,7 +112,7 @@ public final class DocumentRepair {
     }
 
     /** A plan and what of the document it rests on. */
-    record Planned(MovePlan plan, List<PageRoom> rooms, boolean encrypted, int signatures) {}
+    record Planned(MovePlan plan, List<PageRoom> rooms, boolean encrypted, int signatures, List<String> claims) {}
 
     private Planned plan(TimeLimit limit) throws UnreadableInputException, SettingException {
         int last = settings.keep().stream().mapToInt(PageRange::last).max().orElse(0);
@@ -129,7 +129,7 @@ public final class DocumentRepair {
             EditedPdf edited = pdf.edit();
             List<String> refusals = forbidden(edited, settings, before);
             if (!refusals.isEmpty()) {
-                return new Planned(new MovePlan(List.of(), List.of(), refusals), List.of(), false, 0);
+                return new Planned(new MovePlan(List.of(), List.of(), refusals), List.of(), false, 0, List.of());
             }
             double nearest = before.pages().stream()
                     .map(PageReport::verdict)
@@ -146,7 +146,7 @@ public final class DocumentRepair {
                     .toList();
             MovePlan plan = MovePlanner.plan(
                     settings, judge.clearMm(), before.plan().holeZone().mm(), rooms);
-            return new Planned(plan, rooms, edited.encrypted(), edited.signatures());
+            return new Planned(plan, rooms, edited.encrypted(), edited.signatures(), edited.claims());
         }
     }
 

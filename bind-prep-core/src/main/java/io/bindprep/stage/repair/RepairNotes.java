@@ -71,6 +71,11 @@ final class RepairNotes {
         if (settings.marks()) {
             marks();
         }
+        if (!planned.claims().isEmpty()) {
+            notes.add("The file claims " + String.join(" and ", planned.claims())
+                    + ". The copy keeps that claim, its output intents, fonts and boxes. It was not validated again: have"
+                    + " that done before you pass it on.");
+        }
         if (planned.encrypted()) {
             notes.add("The file was encrypted; what is written is not. Keep it as safe as the content asks.");
         }
