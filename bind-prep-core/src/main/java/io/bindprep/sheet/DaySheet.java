@@ -96,7 +96,8 @@ public record DaySheet(
             return lines;
         }
         long lifts = day.list().stream().mapToLong(DaySheet::lifts).sum();
-        lines.add(Counted.of(day.strokes(), "stroke") + ", " + Counted.of(lifts, "lift") + " in all.");
+        lines.add(Counted.of(day.strokes(), "stroke") + ", " + Counted.of(lifts, "lift") + " in all"
+                + (day.strokes() < lifts ? ": covers of several copies go into the punch together." : "."));
         if (day.list().size() > 1) {
             lines.add("Changes between jobs in this order: " + changes(day.changes()) + ". In the order given: "
                     + changes(day.given()) + "."

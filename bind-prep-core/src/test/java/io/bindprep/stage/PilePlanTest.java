@@ -9,6 +9,9 @@ import io.bindprep.check.Report;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.SettingException;
+import io.bindprep.report.build.JunitReport;
+import io.bindprep.report.build.SarifReport;
+import io.bindprep.report.html.HtmlReport;
 import io.bindprep.report.json.JsonReport;
 import io.bindprep.report.text.TextReport;
 import io.bindprep.report.text.TextStyle;
@@ -92,6 +95,11 @@ class PilePlanTest {
             assertThat(written).doesNotContain("Good to print").doesNotContain("none hit", "<dt>Pages", "\nPages ");
         }
         assertThat(html).doesNotContain("sha256");
+        assertThat(HtmlReport.write(report, List.of()))
+                .contains("Plan only: no PDF was checked")
+                .doesNotContain("0 pages", "Every page", "SHA-256", "class=\"good\"");
+        assertThatThrownBy(() -> SarifReport.write(report)).hasMessageContaining("no PDF was checked");
+        assertThatThrownBy(() -> JunitReport.write(report)).hasMessageContaining("no PDF was checked");
     }
 
     @Test

@@ -47,8 +47,13 @@ public final class JunitReport {
 
     private JunitReport() {}
 
-    /** The report, indented, ending in a line feed; the same bytes for the same report everywhere. */
+    /**
+     * The report, indented, ending in a line feed; the same bytes for the same report everywhere.
+     *
+     * @throws IllegalArgumentException for a plan without a PDF, of which no page was checked
+     */
     public static String write(Report report) {
+        Checked.require(report);
         List<Case> cases = new ArrayList<>();
         cases.add(Case.passed(READABLE));
         for (String id : ids(report)) {

@@ -28,8 +28,13 @@ public final class SarifReport {
 
     private SarifReport() {}
 
-    /** The report, indented, ending in a line feed; the same bytes for the same report everywhere. */
+    /**
+     * The report, indented, ending in a line feed; the same bytes for the same report everywhere.
+     *
+     * @throws IllegalArgumentException for a plan without a PDF, of which no page was checked
+     */
     public static String write(Report report) {
+        Checked.require(report);
         ObjectNode root = root();
         ObjectNode run = run(root, report.document().file(), report.document().sha256());
         run.putArray("invocations").addObject().put("executionSuccessful", true);

@@ -21,7 +21,7 @@ import java.util.TreeSet;
 /**
  * A whole report as it is shown.
  *
- * @param tone "good", "care" or "bad"
+ * @param tone "good", "care", "bad", or "plan" where no PDF was checked
  * @param tallies pages by verdict, worst first
  * @param because how stack and plan came about, a sentence each
  * @param tens every page, ten at a time
@@ -78,7 +78,7 @@ public record ReportView(
         return new ReportView(
                 Texts.clean(r.document().file()),
                 r.document().sha256(),
-                Counted.of(r.pages().size(), "page"),
+                r.documentChecked() ? Counted.of(r.pages().size(), "page") : "",
                 tone(r),
                 VerdictSentence.of(r),
                 tallies(r, shown),
@@ -102,6 +102,9 @@ public record ReportView(
     private static String tone(Report r) {
         if (r.outcome() == Outcome.FINDINGS) {
             return "bad";
+        }
+        if (!r.documentChecked()) {
+            return "plan";
         }
         return r.findings().stream().anyMatch(f -> f.counts(Severity.WARNING)) ? "care" : "good";
     }
