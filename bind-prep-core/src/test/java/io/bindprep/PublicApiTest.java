@@ -83,9 +83,12 @@ class PublicApiTest {
             "wording.Measures",
             "wording.Units",
             // between stages
+            "binding.Closing",
             "binding.DepthGround",
             "binding.ElementChoice",
             "binding.Gap",
+            "binding.Holes",
+            "binding.Margins",
             "binding.PackMeasure",
             "binding.PunchRow",
             "binding.Reason",

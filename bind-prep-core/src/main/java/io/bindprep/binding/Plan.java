@@ -12,44 +12,28 @@ import org.jspecify.annotations.Nullable;
 /**
  * Plan of the binding.
  *
- * @param pattern the hole pattern's id
- * @param pitchName the trade's name of the pitch ("3:1", "2:1"), else the pattern's id
- * @param pitch centre to centre; the first spacing where a ring pattern has several
+ * @param holes the pattern's holes
  * @param punch the punch's id
  * @param chosen the smallest element that takes the stack
  * @param edgeDistance binding edge to hole centre
  * @param depth the setting of the depth stop that gives it
- * @param holeAlong the hole's size along the binding edge
- * @param holeAcross the hole's size away from the binding edge
- * @param round whether the hole is round; else it is rectangular
- * @param loops loops of the element to cut, 0 where the element has none
+ * @param row where the holes lie
  * @param lifts sheets in each lift of one copy, in order
- * @param closer what the closer is set to; null where nothing is closed or no element fits
- * @param closerTakes the sizes of element that the punch's closer takes; null where no bound is known
- * @param bindingMargin distance live matter keeps from the binding edge
- * @param punchingTolerance how far a hole may lie off its place, either way
+ * @param closing how the element is cut and closed
+ * @param margins what print keeps from the binding edge and from the holes
  * @param skew how skewed a sheet may sit in the punch; null where that is not known
  * @param because each decision with its numbers and source
  */
 public record Plan(
-        Method method,
-        String pattern,
-        String pitchName,
-        Length pitch,
+        Holes holes,
         String punch,
         ElementChoice chosen,
         Length edgeDistance,
         Depth depth,
-        Length holeAlong,
-        Length holeAcross,
-        boolean round,
         HoleRow row,
-        int loops,
         List<Integer> lifts,
-        @Nullable Length closer,
-        @Nullable ElementSizes closerTakes,
-        Length bindingMargin,
-        Length punchingTolerance,
+        Closing closing,
+        Margins margins,
         @Nullable Skew skew,
         List<Reason> because) {
     public Plan {
@@ -63,27 +47,67 @@ public record Plan(
         reasons.add(why);
         reasons.sort(Comparator.comparing(Reason::topic));
         Depth settled = new Depth(depth.setting(), depth.outside(), depth.turnsBelow(), decider);
-        return new Plan(
-                method,
-                pattern,
-                pitchName,
-                pitch,
-                punch,
-                chosen,
-                edgeDistance,
-                settled,
-                holeAlong,
-                holeAcross,
-                round,
-                row,
-                loops,
-                lifts,
-                closer,
-                closerTakes,
-                bindingMargin,
-                punchingTolerance,
-                skew,
-                reasons);
+        return new Plan(holes, punch, chosen, edgeDistance, settled, row, lifts, closing, margins, skew, reasons);
+    }
+
+    /** Method that the holes are for. */
+    public Method method() {
+        return holes.method();
+    }
+
+    /** Hole pattern's id. */
+    public String pattern() {
+        return holes.pattern();
+    }
+
+    /** The trade's name of the pitch ("3:1", "2:1"), else the pattern's id. */
+    public String pitchName() {
+        return holes.pitchName();
+    }
+
+    /** Centre to centre; the first spacing where a ring pattern has several. */
+    public Length pitch() {
+        return holes.pitch();
+    }
+
+    /** The hole's size along the binding edge. */
+    public Length holeAlong() {
+        return holes.along();
+    }
+
+    /** The hole's size away from the binding edge. */
+    public Length holeAcross() {
+        return holes.across();
+    }
+
+    /** Returns true if the hole is round; else it is rectangular. */
+    public boolean round() {
+        return holes.round();
+    }
+
+    /** Loops of the element to cut, 0 where the element has none. */
+    public int loops() {
+        return closing.loops();
+    }
+
+    /** Size that the closer is set to; null where nothing is closed or no element fits. */
+    public @Nullable Length closer() {
+        return closing.closer();
+    }
+
+    /** Sizes of element that the punch's closer takes; null where no bound is known. */
+    public @Nullable ElementSizes closerTakes() {
+        return closing.takes();
+    }
+
+    /** Distance live matter keeps from the binding edge. */
+    public Length bindingMargin() {
+        return margins.binding();
+    }
+
+    /** Distance that a hole may lie off its place, either way. */
+    public Length punchingTolerance() {
+        return margins.punchingTolerance();
     }
 
     /** The element; null where none takes the stack or none is known. */
@@ -99,16 +123,16 @@ public record Plan(
 
     /** Loops of each piece of the element, in order; empty where it has none. */
     public List<Integer> pieces() {
-        return loops == 0 ? List.of() : row.runs();
+        return loops() == 0 ? List.of() : row.runs();
     }
 
     /** Returns true if every leaf must go into the punch with the same end to the side guide. */
     public boolean sameEndToGuide() {
-        return row.offset().compareTo(punchingTolerance) > 0;
+        return row.offset().compareTo(punchingTolerance()) > 0;
     }
 
     /** Binding edge to the far side of the holes, punching tolerance included. */
     public Length holeZone() {
-        return edgeDistance.plus(holeAcross.half()).plus(punchingTolerance);
+        return edgeDistance.plus(holeAcross().half()).plus(punchingTolerance());
     }
 }

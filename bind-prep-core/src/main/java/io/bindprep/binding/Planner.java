@@ -171,43 +171,45 @@ public final class Planner {
         if (!row.holes().isEmpty()) {
             because.add(new Reason.TurnedOver(row.offset(), punchingTolerance));
         }
-        Length centre = setting.centre().plus(stand.deeper(row));
-        if (!centre.equals(setting.centre())) {
-            because.add(new Reason.DepthMeasured(centre, setting.name()));
-        }
+        Length centre = centre(setting, row);
         Length outside = centre.minus(pattern.holeAcross().half());
         Sizing sizing = Sizing.of(job, pattern, outside, punch.elements());
         ElementChoice chosen = new ElementPlanner(job, block, stack, sizing, because::add).choose();
         Element element = chosen.element();
         Skew skew = rows.skew(row, centre, punchingTolerance);
-        List<Integer> lifts = LiftMaker.lifts(block.leaves(), punch::limit);
-        because.add(new Reason.Lifts(lifts, LiftMaker.limits(block.leaves(), punch::limit), punch.source()));
-        boolean looped = job.binding() == Method.WIRE || job.binding() == Method.COMB;
+        Length turnsBelow = element == null ? null : Turning.limit(element.size(), sizing.decides(stack));
         return new Plan(
-                job.binding(),
-                pattern.id(),
-                pattern.pitchName(),
-                pattern.pitch(),
+                Holes.of(pattern),
                 punch.id(),
                 chosen,
                 centre,
-                new Depth(
-                        setting,
-                        outside,
-                        element == null ? null : Turning.limit(element.size(), sizing.decides(stack)),
-                        null),
-                pattern.holeAlong(),
-                pattern.holeAcross(),
-                pattern.round(),
+                new Depth(setting, outside, turnsBelow, null),
                 row,
-                looped ? row.holes().size() : 0,
-                lifts,
-                closer(element),
-                punch.elements(),
-                bindingMargin(centre),
-                punchingTolerance,
+                lifts(),
+                new Closing(loops(row), closer(element), punch.elements()),
+                new Margins(bindingMargin(centre), punchingTolerance),
                 skew,
                 because);
+    }
+
+    /** The centre that a setting gives, with the error that was measured in the middle of the row. */
+    private Length centre(DepthSetting setting, HoleRow row) {
+        Length centre = setting.centre().plus(stand.deeper(row));
+        if (!centre.equals(setting.centre())) {
+            because.add(new Reason.DepthMeasured(centre, setting.name()));
+        }
+        return centre;
+    }
+
+    private List<Integer> lifts() {
+        List<Integer> lifts = LiftMaker.lifts(block.leaves(), punch::limit);
+        because.add(new Reason.Lifts(lifts, LiftMaker.limits(block.leaves(), punch::limit), punch.source()));
+        return lifts;
+    }
+
+    private int loops(HoleRow row) {
+        boolean looped = job.binding() == Method.WIRE || job.binding() == Method.COMB;
+        return looped ? row.holes().size() : 0;
     }
 
     private @Nullable Length closer(@Nullable Element element) {

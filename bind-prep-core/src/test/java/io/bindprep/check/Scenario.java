@@ -1,10 +1,13 @@
 package io.bindprep.check;
 
+import io.bindprep.binding.Closing;
 import io.bindprep.binding.Depth;
 import io.bindprep.binding.ElementChoice;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
+import io.bindprep.binding.Holes;
+import io.bindprep.binding.Margins;
 import io.bindprep.binding.PackMeasure;
 import io.bindprep.binding.Plan;
 import io.bindprep.binding.Reason;
@@ -482,17 +485,18 @@ public final class Scenario {
                 .toList();
         List<Hole> shown = holeless ? List.of() : holes.subList(0, holes.size() - fewer);
         return new Plan(
-                Method.WIRE,
-                pattern,
-                "3:1",
-                Length.ofInch(1, 3),
+                new Holes(
+                        Method.WIRE,
+                        pattern,
+                        "3:1",
+                        Length.ofInch(1, 3),
+                        Length.ofInch(5, 32),
+                        Length.ofInch(5, 32),
+                        false),
                 "generic-W3_1i-square-0t",
                 new ElementChoice(element, null, near, open, straddles, measure),
                 Length.ofInch(1, 5),
                 depth(),
-                Length.ofInch(5, 32),
-                Length.ofInch(5, 32),
-                false,
                 new HoleRow(
                         Length.ofMm(along),
                         shown,
@@ -503,12 +507,9 @@ public final class Scenario {
                         gap,
                         slant,
                         stretch),
-                34,
                 lifts,
-                element == null ? null : element.size(),
-                closerTakes,
-                bindingMargin,
-                Length.ofMm(1),
+                new Closing(34, element == null ? null : element.size(), closerTakes),
+                new Margins(bindingMargin, Length.ofMm(1)),
                 new Skew(Length.ofMm("2.7"), Length.ofMm("279.4"), Length.ofMm("1.2"), "common practice, no source"),
                 List.of(new Reason.PitchAsked("3:1")));
     }

@@ -3,11 +3,14 @@ package io.bindprep.marks;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.bindprep.binding.Closing;
 import io.bindprep.binding.Depth;
 import io.bindprep.binding.ElementChoice;
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.HoleRow;
+import io.bindprep.binding.Holes;
+import io.bindprep.binding.Margins;
 import io.bindprep.binding.PageCount;
 import io.bindprep.binding.Plan;
 import io.bindprep.block.PagePlace;
@@ -42,10 +45,7 @@ class PageJudgeTest {
     private static Plan plan(boolean round, Gap gap, int centreMm, List<Hole> holes) {
         HoleRow row = new HoleRow(Length.ofMm(297), holes, List.of(), List.of(), Length.ofMm(90), Length.ZERO, gap);
         return new Plan(
-                Method.WIRE,
-                "test",
-                "3:1",
-                Length.ofInch(1, 3),
+                new Holes(Method.WIRE, "test", "3:1", Length.ofInch(1, 3), Length.ofMm(4), Length.ofMm(4), round),
                 "test",
                 new ElementChoice(null, null, false, false, List.of(), null),
                 Length.ofMm(centreMm),
@@ -54,16 +54,10 @@ class PageJudgeTest {
                         Length.ofMm(3),
                         null,
                         Depth.Decider.PUNCH),
-                Length.ofMm(4),
-                Length.ofMm(4),
-                round,
                 row,
-                1,
                 List.of(1),
-                null,
-                null,
-                Length.ofMm(10),
-                Length.ofMm(1),
+                new Closing(1, null, null),
+                new Margins(Length.ofMm(10), Length.ofMm(1)),
                 null,
                 List.of());
     }
