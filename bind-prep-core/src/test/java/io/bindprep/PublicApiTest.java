@@ -103,8 +103,11 @@ class PublicApiTest {
             "day.Setting",
             "day.Supplies",
             "job.Acceptance",
+            "paper.StackReason",
             "run.ElementNeed",
+            "run.MaterialReason",
             "run.Press",
+            "run.StepValues",
             "run.StockNeed",
             "volume.SplitReason");
 

@@ -11,10 +11,10 @@ import org.jspecify.annotations.Nullable;
  * @param nominal from the stocks' nominal calipers
  * @param max thickest likely
  * @param weightG grams of one copy; null where a stock's grammage is unknown
- * @param because how the numbers came about, one sentence each
+ * @param because how the numbers came about
  */
 public record Stack(
-        Length min, Length nominal, Length max, @Nullable BigDecimal weightG, java.util.List<String> because) {
+        Length min, Length nominal, Length max, @Nullable BigDecimal weightG, java.util.List<StackReason> because) {
     public Stack {
         because = java.util.List.copyOf(because);
     }

@@ -3,14 +3,12 @@ package io.bindprep.paper;
 import io.bindprep.unit.Length;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,8 +20,6 @@ import org.jspecify.annotations.Nullable;
 public final class StackEstimator {
     private static final BigDecimal SQUARE_UNITS_PER_SQUARE_METRE =
             new BigDecimal(Length.ofMm(1000).units()).pow(2);
-
-    private static final int MOST_SIZES = 3;
 
     private StackEstimator() {}
 
@@ -45,20 +41,17 @@ public final class StackEstimator {
     public static Stack estimate(List<Sheet> sheets) {
         BigDecimal nominal = BigDecimal.ZERO;
         BigDecimal drift = BigDecimal.ZERO;
-        List<String> because = new ArrayList<>();
+        List<StackReason> because = new ArrayList<>();
         for (Map.Entry<Layered, Integer> entry : layered(sheets).entrySet()) {
             Stock stock = entry.getKey().stock();
             int layers = entry.getKey().layers();
             BigDecimal count = BigDecimal.valueOf((long) entry.getValue() * layers);
             nominal = nominal.add(stock.caliperUm().multiply(count));
             drift = drift.add(stock.toleranceUm().multiply(count));
-            because.add(entry.getValue() + (entry.getValue() == 1 ? " leaf of " : " leaves of ") + stock.name()
-                    + (layers == 1 ? "" : ", folded to " + layers + " layers,") + " at "
-                    + plain(stock.caliperUm(), 1) + " um +-" + plain(stock.toleranceUm(), 1) + " um make "
-                    + plain(stock.caliperUm().multiply(count).movePointLeft(3), 2) + " mm (" + stock.source() + ")");
+            because.add(new StackReason.LeavesOf(
+                    stock, entry.getValue(), layers, stock.caliperUm().multiply(count)));
         }
-        because.add("tolerances are added over the leaves, for one lot drifts one way: "
-                + plain(nominal.movePointLeft(3), 2) + " mm +-" + plain(drift.movePointLeft(3), 2) + " mm");
+        because.add(new StackReason.Tolerances(nominal, drift));
         BigDecimal weight = weight(sheets, because);
         return new Stack(
                 Length.ofMicrometres(nominal.subtract(drift)),
@@ -76,36 +69,25 @@ public final class StackEstimator {
         return counts;
     }
 
-    private static @Nullable BigDecimal weight(List<Sheet> sheets, List<String> because) {
+    private static @Nullable BigDecimal weight(List<Sheet> sheets, List<StackReason> because) {
         Map<Sheet, Integer> counts = new LinkedHashMap<>();
         sheets.forEach(s -> counts.merge(s, 1, Integer::sum));
         BigDecimal grams = BigDecimal.ZERO;
-        Set<String> sizes = new LinkedHashSet<>();
+        Set<StackReason.Size> sizes = new LinkedHashSet<>();
         for (Map.Entry<Sheet, Integer> entry : counts.entrySet()) {
             Sheet sheet = entry.getKey();
             BigDecimal grammage = sheet.stock().grammage();
             if (grammage == null) {
-                because.add("no weight: the grammage of " + sheet.stock().name() + " is not known");
+                because.add(new StackReason.NoWeight(sheet.stock().name()));
                 return null;
             }
-            sizes.add(sheet.width().inMm() + " x " + sheet.height().inMm());
+            sizes.add(new StackReason.Size(sheet.width(), sheet.height()));
             grams = grams.add(grammage.multiply(BigDecimal.valueOf(entry.getValue()))
                     .multiply(BigDecimal.valueOf(sheet.width().units()))
                     .multiply(BigDecimal.valueOf(sheet.height().units())));
         }
         grams = grams.divide(SQUARE_UNITS_PER_SQUARE_METRE, MathContext.DECIMAL64);
-        because.add("one copy weighs " + plain(grams, 0) + " g: grammage over leaves of " + most(sizes));
+        because.add(new StackReason.Weight(grams, List.copyOf(sizes)));
         return grams;
-    }
-
-    private static String most(Set<String> sizes) {
-        String first = sizes.stream().limit(MOST_SIZES).collect(Collectors.joining(", "));
-        return sizes.size() > MOST_SIZES ? first + " and other sizes" : first;
-    }
-
-    private static String plain(BigDecimal value, int decimals) {
-        return value.setScale(decimals, RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .toPlainString();
     }
 }

@@ -1,34 +1,54 @@
 package io.bindprep.run;
 
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
 /**
  * Caution: a thing that can hurt someone or spoil the run.
  *
- * @param source what it rests on; it is worded here, not quoted, and is no legal advice
+ * @param load the load of {@link Kind#LIFTING}; null for the others
  */
-public record Caution(String text, String source) {
-    static final Caution MANUAL = new Caution(
-            "This sheet is no safety instruction: local law, site rules and the machine's manual come first, and only"
-                    + " trained people run punches, cutters and closers.",
-            "HSE, Safeguarding cutting machines in printing; 29 CFR 1910.212");
-    static final Caution GUARDS = new Caution(
-            "Keep guards in place and hands out of the punch; never reach past the point where it cuts.",
-            "29 CFR 1910.212(a)(1) and (a)(3)(ii); BS EN 1010-3; OSHA 3170 (advisory)");
-    static final Caution GUILLOTINE =
-            new Caution("Only trained, authorised people use a guillotine.", "HSE/PIAC guide on guillotines");
-    static final Caution ISOLATE = new Caution(
-            "Switch off and isolate a powered punch before pins are changed or a jam is cleared.",
-            "29 CFR 1910.212; the machine's manual");
-    static final Caution WASTE_FIRST = new Caution(
-            "Punch a waste sheet of the stock first and lay it on a proof; never exceed the lift that the punch's maker"
-                    + " allows, whatever stands here.",
-            "common practice, no source");
-    static final Caution ENDS = new Caution("Cut ends of wire and coil are sharp.", "common practice, no source");
-    static final Caution CLOSER =
-            new Caution("Keep fingers out of the closer.", "29 CFR 1910.212(a)(1); the machine's manual");
+public record Caution(Kind kind, @Nullable Load load) {
+    static final Caution MANUAL = new Caution(Kind.MANUAL, null);
+    static final Caution GUARDS = new Caution(Kind.GUARDS, null);
+    static final Caution GUILLOTINE = new Caution(Kind.GUILLOTINE, null);
+    static final Caution ISOLATE = new Caution(Kind.ISOLATE, null);
+    static final Caution WASTE_FIRST = new Caution(Kind.WASTE_FIRST, null);
+    static final Caution ENDS = new Caution(Kind.ENDS, null);
+    static final Caution CLOSER = new Caution(Kind.CLOSER, null);
+    static final Caution RINGS = new Caution(Kind.RINGS, null);
 
-    static Caution lifting(String weight) {
-        return new Caution(
-                "Judge the load before you lift or carry it. The run weighs " + weight + ". Carry it in several loads.",
-                "HSE guidance on manual handling: the law sets no weight limit, each lift is assessed");
+    /** Kinds of caution. */
+    public enum Kind {
+        /** The manual, site rules and local law come first. */
+        MANUAL,
+        /** Guards of the machine. */
+        GUARDS,
+        /** Use of a guillotine. */
+        GUILLOTINE,
+        /** A powered punch while pins are changed. */
+        ISOLATE,
+        /** A waste sheet before the stock. */
+        WASTE_FIRST,
+        /** Sharp cut ends. */
+        ENDS,
+        /** Fingers in the closer. */
+        CLOSER,
+        /** Fingers between rings. */
+        RINGS,
+        /** A load to lift. */
+        LIFTING
+    }
+
+    /**
+     * A load.
+     *
+     * @param grams weight of the run
+     * @param atLeast whether it weighs more, by stocks whose grammage is not known
+     */
+    public record Load(BigDecimal grams, boolean atLeast) {}
+
+    static Caution lifting(Load load) {
+        return new Caution(Kind.LIFTING, load);
     }
 }

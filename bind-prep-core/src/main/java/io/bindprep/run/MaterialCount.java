@@ -8,7 +8,6 @@ import io.bindprep.job.Job;
 import io.bindprep.job.PressSheet;
 import io.bindprep.paper.Sheet;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -21,7 +20,7 @@ final class MaterialCount {
     private final Job job;
     private final LeafSizes sizes;
     private final List<BookPart> parts;
-    private final List<String> because = new ArrayList<>();
+    private final List<MaterialReason> because = new ArrayList<>();
 
     private MaterialCount(Job job, LeafSizes sizes, List<BookPart> parts) {
         this.job = job;
@@ -52,10 +51,7 @@ final class MaterialCount {
         }
         List<StockNeed> needs = new ArrayList<>();
         counts.forEach((key, count) -> needs.add(need(key, count)));
-        because.add("overs of each stock and use: "
-                + LengthText.plain(job.supply().overs().percent(), 3)
-                + " %, at least " + job.supply().overs().least() + " ("
-                + job.supply().overs().source() + ")");
+        because.add(new MaterialReason.OversOfEach(job.supply().overs()));
         return needs;
     }
 
@@ -71,13 +67,9 @@ final class MaterialCount {
             sheets = Math.min(stacked, repeated);
             press = new Press(
                     large, up, stacked <= repeated ? Press.Imposition.CUT_AND_STACK : Press.Imposition.STEP_AND_REPEAT);
-            because.add("leaves of " + LengthText.area(sheet.width(), sheet.height()) + ": " + up
-                    + " on a press sheet " + large.name() + ", " + large.bleed().inMm() + " of bleed round each and "
-                    + large.gripper().inMm() + " of gripper along the sheet's long edge: " + stacked
-                    + " press sheets cut and stacked copy by copy, " + repeated + " with each leaf repeated");
+            because.add(new MaterialReason.OnPressSheet(sheet.width(), sheet.height(), large, up, stacked, repeated));
         } else if (large != null) {
-            because.add("leaves of " + LengthText.area(sheet.width(), sheet.height()) + " do not fit on a press sheet "
-                    + large.name() + " with bleed and gripper");
+            because.add(new MaterialReason.NotOnPressSheet(sheet.width(), sheet.height(), large));
         }
         return new StockNeed(
                 key.use(),
@@ -99,7 +91,7 @@ final class MaterialCount {
             Plan plan = part.plan();
             Element element = plan.element();
             if (element == null || plan.row().holes().isEmpty()) {
-                because.add("no element is counted: none takes the stack, or no hole row fits its edge");
+                because.add(new MaterialReason.NoElement());
                 return List.of();
             }
             for (Size piece : pieces(element.name(), plan)) {
@@ -114,7 +106,7 @@ final class MaterialCount {
                 size.length(),
                 pieces,
                 job.supply().overs().share(pieces))));
-        because.add("spare elements by the percentage of the overs alone");
+        because.add(new MaterialReason.SpareElements());
         return needs;
     }
 
@@ -137,13 +129,12 @@ final class MaterialCount {
         for (BookPart part : parts) {
             BigDecimal grams = part.stack().weightG();
             if (grams == null) {
-                because.add("no weight: the grammage of a stock is not known");
+                because.add(new MaterialReason.NoWeight());
                 return null;
             }
             sum = sum.add(grams);
         }
-        because.add("weights are of paper, board and film at the size of the leaf, holes not taken off; the element is"
-                + " not weighed");
+        because.add(new MaterialReason.Weights());
         return sum;
     }
 }

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param elements by size; empty where no element takes the stack
  * @param copyG grams of a copy without its element; null where a stock's grammage is unknown
  * @param runG grams of all copies without elements and overs; null where a stock's grammage is unknown
- * @param because how the numbers came about, one sentence each
+ * @param because how the numbers came about
  */
 public record Materials(
         int copies,
@@ -27,7 +27,7 @@ public record Materials(
         List<ElementNeed> elements,
         @Nullable BigDecimal copyG,
         @Nullable BigDecimal runG,
-        List<String> because) {
+        List<MaterialReason> because) {
     private static final BigDecimal SQUARE_UNITS_PER_SQUARE_METRE =
             new BigDecimal(Length.ofMm(1000).units()).pow(2);
 
@@ -50,6 +50,11 @@ public record Materials(
             }
         }
         return grams;
+    }
+
+    /** Grams of the leaves of all copies whose grammage is known; less than they weigh where {@link #runG} is null. */
+    public BigDecimal knownRunG() {
+        return knownCopyG().multiply(BigDecimal.valueOf(copies));
     }
 
     /** Names of the stocks whose grammage is not known, each once. */

@@ -1,5 +1,6 @@
 package io.bindprep.run;
 
+import io.bindprep.binding.Plan;
 import io.bindprep.block.Leaf;
 import io.bindprep.block.LeafSizes;
 import io.bindprep.catalogue.LiftLimit;
@@ -32,7 +33,8 @@ public final class RunPlanner {
                 .toList();
         Materials materials = MaterialCount.of(job, sizes, parts);
         long strokes = strokes(job, parts, lifts);
-        List<Step> steps = new StepWriter(job, materials, folds, parts, lifts, strokes).steps();
+        List<Plan> plans = parts.stream().map(BookPart::plan).toList();
+        List<Step> steps = StepOrder.of(new StepValues(job, materials, folds, plans, lifts, strokes));
         return new Run(materials, folds, lifts, strokes, steps, List.of(Caution.MANUAL, Caution.WASTE_FIRST));
     }
 

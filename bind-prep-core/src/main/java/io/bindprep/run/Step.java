@@ -6,12 +6,11 @@ import java.util.List;
  * One step of the work.
  *
  * @param work what kind of work it is
- * @param instructions what to do, with this job's numbers, one sentence or two each
+ * @param values what it is told with; its sentences are made in {@code report.words}
  * @param cautions what can hurt someone or spoil the run here; the machine's manual, site rules and local law come first
  */
-public record Step(Work work, List<String> instructions, List<Caution> cautions) {
+public record Step(Work work, StepValues values, List<Caution> cautions) {
     public Step {
-        instructions = List.copyOf(instructions);
         cautions = List.copyOf(cautions);
     }
 

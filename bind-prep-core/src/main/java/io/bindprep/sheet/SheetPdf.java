@@ -4,7 +4,7 @@ import io.bindprep.paint.Ink;
 import io.bindprep.paint.PaintedPdf;
 import io.bindprep.paint.Type;
 import io.bindprep.report.words.JobNumbers;
-import io.bindprep.run.Caution;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.run.Step;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -277,7 +277,7 @@ public final class SheetPdf {
         flow.heading(bold, heading, 8);
         for (Step step : steps) {
             double height = 2;
-            for (String instruction : step.instructions()) {
+            for (String instruction : Sentences.of(step)) {
                 height += flow.height(plain, 9, STEP_INDENT, instruction);
             }
             flow.need(Math.max(5, height)); // no step breaks across pages
@@ -285,7 +285,7 @@ public final class SheetPdf {
             ink.width(0.3);
             ink.box(flow.left(), flow.y() + 0.4, 3.4, 3.4, false);
             ink.text(bold, 9, flow.left() + 5.5, flow.y() + 3.1, JobSheet.name(step));
-            for (String instruction : step.instructions()) {
+            for (String instruction : Sentences.of(step)) {
                 flow.paragraph(plain, 9, STEP_INDENT, instruction);
             }
             flow.down(0.8);
@@ -294,7 +294,7 @@ public final class SheetPdf {
 
     /** All in one paragraph, so that they stay on the operator's page; returns true if they began the next. */
     private boolean cautions() throws IOException {
-        String all = sheet.cautions().stream().map(Caution::text).collect(Collectors.joining("  ! "));
+        String all = sheet.cautions().stream().map(Sentences::of).collect(Collectors.joining("  ! "));
         flow.down(1);
         boolean next = flow.need(flow.height(plain, 7, 0, "! " + all));
         flow.paragraph(plain, 7, 0, "! " + all);

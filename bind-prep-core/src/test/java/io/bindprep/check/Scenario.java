@@ -45,6 +45,7 @@ import io.bindprep.page.DocumentFacts;
 import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
 import io.bindprep.paper.Stack;
+import io.bindprep.paper.StackReason;
 import io.bindprep.paper.Stock;
 import io.bindprep.run.BookPart;
 import io.bindprep.run.Run;
@@ -471,7 +472,12 @@ public final class Scenario {
 
     private Stack stack() {
         Length least = thickest.minus(Length.ofMm("0.6"));
-        return new Stack(least, thickest.minus(Length.ofMm("0.3")), thickest, weight, List.of("invented"));
+        return new Stack(
+                least,
+                thickest.minus(Length.ofMm("0.3")),
+                thickest,
+                weight,
+                List.of(new StackReason.NoWeight("invented")));
     }
 
     private Plan plan(List<Integer> lifts) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.problem.SettingException;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -176,7 +177,8 @@ class PaperPublishedTest {
         assertThat(stack.min()).isEqualTo(Length.ofInch(4384, 10_000));
         assertThat(stack.max()).isEqualTo(Length.ofInch(5416, 10_000));
         assertThat(stack.weightG()).as("10 pt C1S has no published grammage").isNull();
-        assertThat(String.join("\n", stack.because())).contains("JCP A55", "JCP L70", "no weight");
+        assertThat(String.join("\n", stack.because().stream().map(Sentences::of).toList()))
+                .contains("JCP A55", "JCP L70", "no weight");
     }
 
     @ParameterizedTest

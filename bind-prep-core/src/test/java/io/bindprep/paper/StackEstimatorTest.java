@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.bindprep.catalogue.Catalogue;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.unit.Length;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -21,7 +22,7 @@ class StackEstimatorTest {
     }
 
     private static String last(Stack stack) {
-        return stack.because().get(stack.because().size() - 1);
+        return Sentences.of(stack.because().get(stack.because().size() - 1));
     }
 
     @Test
@@ -36,12 +37,13 @@ class StackEstimatorTest {
         assertThat(stack.max()).isEqualTo(Length.ofInch(640, 10_000));
         // ten halves and two whole basis sheets: seven of 18.1436948 g
         assertThat(stack.weightG().doubleValue()).isCloseTo(127.0058636, within(1e-7));
-        assertThat(stack.because().get(0)).startsWith("10 leaves of bond-20 at 94 um +-7.6 um make 0.94 mm (JCP O-63");
+        assertThat(Sentences.of(stack.because().get(0)))
+                .startsWith("10 leaves of bond-20 at 94 um +-7.6 um make 0.94 mm (JCP O-63");
         // 6 x 93.98 um are 0.56388 mm
-        assertThat(stack.because().get(1))
+        assertThat(Sentences.of(stack.because().get(1)))
                 .startsWith("2 leaves of bond-20, folded to 3 layers, at 94 um +-7.6 um make 0.56 mm (JCP O-63");
         // 0.0592 in and 0.0048 in
-        assertThat(stack.because().get(2)).endsWith("1.5 mm +-0.12 mm");
+        assertThat(Sentences.of(stack.because().get(2))).endsWith("1.5 mm +-0.12 mm");
         assertThat(last(stack))
                 .isEqualTo("one copy weighs 127 g: grammage over leaves of 431.8 mm x 279.4 mm, 558.8 mm x 431.8 mm");
     }
@@ -49,7 +51,7 @@ class StackEstimatorTest {
     @Test
     void oneLeafIsOneLeaf() {
         Stack stack = StackEstimator.estimate(List.of(bond(2, 17, 22)));
-        assertThat(stack.because().get(0)).startsWith("1 leaf of bond-20, folded to 2 layers, at 94 um");
+        assertThat(Sentences.of(stack.because().get(0))).startsWith("1 leaf of bond-20, folded to 2 layers, at 94 um");
         assertThat(stack.nominal()).isEqualTo(Length.ofInch(74, 10_000));
         assertThat(last(stack)).startsWith("one copy weighs 18 g: ");
     }

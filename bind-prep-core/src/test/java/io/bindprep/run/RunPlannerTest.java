@@ -17,8 +17,10 @@ import io.bindprep.page.PageFacts;
 import io.bindprep.page.Pages;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.run.Step.Work;
 import io.bindprep.unit.Length;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -52,7 +54,7 @@ class RunPlannerTest {
     }
 
     private static String text(Run run, Work work) {
-        return String.join(" ", step(run, work).instructions());
+        return String.join(" ", Sentences.of(step(run, work)));
     }
 
     @Test
@@ -86,7 +88,7 @@ class RunPlannerTest {
                         tuple(Use.TEXT, "offset-60", true, 47, 1880L, 94L),
                         tuple(Use.INSERT, "tag-150", true, 2, 80L, 10L),
                         tuple(Use.BACK_COVER, "coverboard-30", false, 1, 40L, 10L));
-        assertThat(run.materials().because()).anyMatch(b -> b.contains("as the job says"));
+        assertThat(run.materials().because()).extracting(Sentences::of).anyMatch(b -> b.contains("as the job says"));
         // JCP gives no grammage for cover board: nothing is made up
         assertThat(run.materials().copyG()).isNull();
         // by hand: 47 leaves of 60 lb offset (88.81 g/m2) and 2 of 150 lb tag (244.12 g/m2) on 0.06237 m2
@@ -141,7 +143,7 @@ class RunPlannerTest {
     void stepsInTradeOrder(String binding, String order) throws Exception {
         Run run = a4("copies: 3\nbinding: " + binding, 84);
         assertThat(run.steps()).extracting(s -> s.work().name()).containsExactly(order.split(" "));
-        assertThat(run.steps()).allMatch(s -> !s.instructions().isEmpty());
+        assertThat(run.steps()).allMatch(s -> !Sentences.of(s).isEmpty());
     }
 
     @Test
@@ -185,8 +187,17 @@ class RunPlannerTest {
     @Test
     void cautionsDeferAndNameTheirSource() throws Exception {
         Run run = a4("copies: 200", 84);
-        String all = run.cautions() + " " + run.steps();
-        assertThat(all)
+        List<Caution> all = new ArrayList<>(run.cautions());
+        run.steps().forEach(s -> all.addAll(s.cautions()));
+        assertThat(all).allSatisfy(c -> {
+            assertThat(Sentences.of(c)).isNotBlank();
+            assertThat(Sentences.source(c)).isNotBlank();
+        });
+        assertThat(String.join(
+                        " ",
+                        all.stream()
+                                .map(c -> Sentences.of(c) + Sentences.source(c))
+                                .toList()))
                 .contains(
                         "local law",
                         "site rules",
@@ -197,18 +208,15 @@ class RunPlannerTest {
                         "isolate",
                         "sharp",
                         "weighs about");
-        run.steps()
-                .forEach(s -> s.cautions().forEach(c -> {
-                    assertThat(c.text()).isNotBlank();
-                    assertThat(c.source()).isNotBlank();
-                }));
     }
 
     @Test
     void withoutAnElementThereIsNothingToThread() throws Exception {
         Run run = a4("stock: coverboard-48", 200);
         assertThat(run.materials().elements()).isEmpty();
-        assertThat(run.materials().because()).anyMatch(b -> b.contains("no element is counted"));
+        assertThat(run.materials().because())
+                .extracting(Sentences::of)
+                .anyMatch(b -> b.contains("no element is counted"));
         assertThat(run.steps()).extracting(Step::work).doesNotContain(Work.THREAD, Work.CLOSE, Work.PUNCH);
     }
 
@@ -281,7 +289,7 @@ class RunPlannerTest {
                 .usingElementComparator((a, b) -> Math.abs(a - b) < 0.001 ? 0 : 1)
                 .containsExactly(207.0, 313.5);
         assertThat(text(run, Work.FOLD)).contains("Pages 5, 6", "207 mm", "onto the front");
-        assertThat(step(run, Work.TRIM).instructions())
+        assertThat(Sentences.of(step(run, Work.TRIM)))
                 .anyMatch(i -> i.contains("fold out") && i.contains("420 x 297 mm"));
         // a leaf of A3 weighs two of A4: 75.19 g/m2 (20 lb bond) x 0.06237 m2
         double plain = run("sides: two", 12, w, h).materials().copyG().doubleValue();
@@ -302,7 +310,7 @@ class RunPlannerTest {
     })
     void leavesAreCutToASizeByItsName(String width, String height, String job, String words) throws Exception {
         Run run = run(job, 12, Length.ofMm(width), Length.ofMm(height));
-        assertThat(step(run, Work.TRIM).instructions().get(0)).startsWith("Cut leaves and covers to " + words);
+        assertThat(Sentences.of(step(run, Work.TRIM)).get(0)).startsWith("Cut leaves and covers to " + words);
     }
 
     @Test

@@ -22,6 +22,7 @@ import io.bindprep.page.PageFacts;
 import io.bindprep.page.Pages;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.StackEstimator;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.run.Step.Work;
 import io.bindprep.unit.Length;
 import io.bindprep.volume.Split;
@@ -63,8 +64,8 @@ class RunStepsTest {
         return run.steps().stream()
                 .filter(s -> s.work() == work)
                 .findFirst()
-                .orElseThrow()
-                .instructions();
+                .map(Sentences::of)
+                .orElseThrow();
     }
 
     private static Punch own(Job job, Plan plan, int pins, Length firstPin, MeasuredErrors errors) {
@@ -287,7 +288,7 @@ class RunStepsTest {
         assertThat(lines(run, Work.CHECK))
                 .contains("A copy weighs about 197 g without its element. A lighter copy may miss a leaf.");
         assertThat(run.steps().get(run.steps().size() - 1).cautions())
-                .extracting(Caution::text)
+                .extracting(Sentences::of)
                 .containsExactly(
                         "Judge the load before you lift or carry it. The run weighs about 39.4 kg. Carry it in several"
                                 + " loads.");

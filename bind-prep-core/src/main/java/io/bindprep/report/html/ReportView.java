@@ -73,7 +73,8 @@ public record ReportView(
                 }
             }
         }
-        List<String> because = new ArrayList<>(r.stack().because());
+        List<String> because = new ArrayList<>();
+        r.stack().because().forEach(reason -> because.add(Sentences.of(reason)));
         r.plan().because().forEach(reason -> because.add(Sentences.of(reason)));
         return new ReportView(
                 Texts.clean(r.document().file()),

@@ -2,6 +2,7 @@ package io.bindprep.report.json;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import io.bindprep.paper.Stock;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.run.Fold;
 import io.bindprep.run.Lift;
 import io.bindprep.run.Run;
@@ -101,7 +102,7 @@ record JsonAssembly(
         static OneStep of(Step s) {
             return new OneStep(
                     s.work(),
-                    s.instructions(),
+                    Sentences.of(s),
                     s.cautions().stream().map(OneCaution::of).toList());
         }
     }
@@ -113,7 +114,7 @@ record JsonAssembly(
             @JsonPropertyDescription("what it rests on; worded here, not quoted")
             String source) {
         static OneCaution of(io.bindprep.run.Caution c) {
-            return new OneCaution(c.text(), c.source());
+            return new OneCaution(Sentences.of(c), Sentences.source(c));
         }
     }
 

@@ -3,6 +3,7 @@ package io.bindprep.report.json;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import io.bindprep.catalogue.Method;
 import io.bindprep.paper.Stock;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.run.ElementNeed;
 import io.bindprep.run.Materials;
 import io.bindprep.run.Press;
@@ -122,7 +123,7 @@ record JsonMaterials(
                 grams(m.copyG()),
                 Json.rounded(m.knownCopyG(), 1),
                 grams(m.runG()),
-                m.because());
+                m.because().stream().map(Sentences::of).toList());
     }
 
     private static @Nullable BigDecimal grams(@Nullable BigDecimal grams) {

@@ -2,6 +2,7 @@ package io.bindprep.report.json;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import io.bindprep.paper.Stack;
+import io.bindprep.report.words.Sentences;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +28,6 @@ record JsonStack(
                 Json.mm(stack.min()),
                 Json.mm(stack.max()),
                 weight == null ? null : Json.rounded(weight, 1),
-                stack.because());
+                stack.because().stream().map(Sentences::of).toList());
     }
 }

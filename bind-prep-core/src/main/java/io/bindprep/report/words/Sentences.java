@@ -1,19 +1,49 @@
 package io.bindprep.report.words;
 
 import io.bindprep.binding.Reason;
+import io.bindprep.paper.StackReason;
+import io.bindprep.run.Caution;
+import io.bindprep.run.MaterialReason;
+import io.bindprep.run.Step;
 import io.bindprep.volume.SplitReason;
+import java.util.List;
 
 /** Sentences in English of what a report decides with values alone, each without a full stop unless it is whole prose. */
 public final class Sentences {
     private Sentences() {}
 
-    /** What was compared, the numbers and their source. */
+    /** Sentence on a decision: what was compared, the numbers and their source. */
     public static String of(Reason reason) {
         return BindingWords.of(reason);
     }
 
-    /** Ways out where no element takes the stack. */
+    /** Sentence on a way out where no element takes the stack. */
     public static String of(SplitReason reason) {
         return VolumeWords.of(reason);
+    }
+
+    /** Sentence on how a stack's thickness or weight came about. */
+    public static String of(StackReason reason) {
+        return PaperWords.of(reason);
+    }
+
+    /** Sentence on how the materials of a run were counted. */
+    public static String of(MaterialReason reason) {
+        return MaterialWords.of(reason);
+    }
+
+    /** Instructions of a step with the job's numbers, one sentence or two each. */
+    public static List<String> of(Step step) {
+        return StepWords.of(step);
+    }
+
+    /** Sentence of a caution. */
+    public static String of(Caution caution) {
+        return CautionWords.of(caution);
+    }
+
+    /** Source that a caution rests on; it is worded here, not quoted, and is no legal advice. */
+    public static String source(Caution caution) {
+        return CautionWords.source(caution);
     }
 }

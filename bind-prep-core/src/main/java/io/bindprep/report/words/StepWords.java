@@ -1,10 +1,19 @@
-package io.bindprep.run;
+package io.bindprep.report.words;
 
 import io.bindprep.binding.Plan;
 import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.Sides;
 import io.bindprep.paper.SheetSize;
+import io.bindprep.run.Caution.Load;
+import io.bindprep.run.Fold;
+import io.bindprep.run.Lift;
+import io.bindprep.run.Materials;
+import io.bindprep.run.Press;
+import io.bindprep.run.Step;
+import io.bindprep.run.StepValues;
+import io.bindprep.run.StockNeed;
+import io.bindprep.run.Use;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.LengthText;
 import io.bindprep.wording.Measures;
@@ -12,55 +21,46 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
+import java.util.function.IntFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
-/** Writes the steps of a job in trade order, with its numbers. */
-final class StepWriter {
+/** English of the steps of a run, with its numbers. */
+final class StepWords {
     private final Job job;
     private final Measures measures;
     private final Materials materials;
     private final List<Fold> folds;
-    private final List<BookPart> parts;
+    private final List<Plan> plans;
     private final List<Lift> lifts;
     private final long strokes;
 
-    StepWriter(Job job, Materials materials, List<Fold> folds, List<BookPart> parts, List<Lift> lifts, long strokes) {
-        this.job = job;
-        this.measures = job.measures(materials.leafWidth(), materials.leafHeight());
-        this.materials = materials;
-        this.folds = folds;
-        this.parts = parts;
-        this.lifts = lifts;
-        this.strokes = strokes;
+    private StepWords(StepValues values) {
+        this.job = values.job();
+        this.measures =
+                job.measures(values.materials().leafWidth(), values.materials().leafHeight());
+        this.materials = values.materials();
+        this.folds = values.folds();
+        this.plans = values.plans();
+        this.lifts = values.lifts();
+        this.strokes = values.strokes();
     }
 
-    List<Step> steps() {
-        List<Step> steps = new ArrayList<>();
-        steps.add(new Step(Step.Work.PRINT, print(), List.of()));
-        steps.add(new Step(Step.Work.TRIM, trim(), List.of(Caution.GUILLOTINE, Caution.GUARDS)));
-        List<String> folded = folds.stream().filter(Fold::fits).map(this::fold).toList();
-        if (!folded.isEmpty()) {
-            steps.add(new Step(Step.Work.FOLD, folded, List.of()));
-        }
-        if (parts.stream().allMatch(p -> bindable(p.plan()))) {
-            steps.add(new Step(
-                    Step.Work.SET_PUNCH, List.of(each(this::setPunch)), List.of(Caution.ISOLATE, Caution.WASTE_FIRST)));
-            steps.add(new Step(Step.Work.JOG, List.of(jog()), List.of()));
-            steps.add(new Step(Step.Work.PUNCH, List.of(each(this::punch), strokes()), List.of(Caution.GUARDS)));
-            steps.addAll(ClosingSteps.of(job, parts));
-            steps.add(new Step(Step.Work.CHECK, check(), List.of()));
-        }
-        BigDecimal run = materials.knownCopyG().multiply(BigDecimal.valueOf(materials.copies()));
-        if (run.signum() > 0) {
-            String weight = (materials.runG() == null ? "at least " : "about ") + kilograms(run);
-            steps.add(new Step(Step.Work.PACK, List.of(pack(weight)), List.of(Caution.lifting(weight))));
-        }
-        return steps;
-    }
-
-    static boolean bindable(Plan plan) {
-        return plan.element() != null && !plan.row().holes().isEmpty();
+    /** One sentence or two each. */
+    static List<String> of(Step step) {
+        StepWords words = new StepWords(step.values());
+        return switch (step.work()) {
+            case PRINT -> words.print();
+            case TRIM -> words.trim();
+            case FOLD ->
+                words.folds.stream().filter(Fold::fits).map(words::fold).toList();
+            case SET_PUNCH -> List.of(words.each(i -> words.setPunch(words.plans.get(i))));
+            case JOG -> List.of(words.jog());
+            case PUNCH -> List.of(words.each(words::punch), words.strokes());
+            case COVERS, THREAD, CLOSE, TURN_COVER -> ClosingWords.of(step.work(), words.job, words.plans);
+            case CHECK -> words.check();
+            case PACK -> List.of(words.pack());
+        };
     }
 
     private List<String> print() {
@@ -144,8 +144,7 @@ final class StepWriter {
                         + ". Keep every fold inside the trim and clear of the holes.";
     }
 
-    private String setPunch(BookPart part) {
-        Plan plan = part.plan();
+    private String setPunch(Plan plan) {
         List<Integer> pulled = plan.row().pulledPins();
         return "Set the punch for " + plan.pattern() + ": hole centre " + measures.set(plan.edgeDistance())
                 + " from the binding edge; "
@@ -171,18 +170,17 @@ final class StepWriter {
         return "Jog each lift square to the " + edge() + " edge and to the "
                 + (job.bindingEdge() == BindingEdge.TOP ? "left side" : "head")
                 + ", and feed every lift with that end to the side guide"
-                + (parts.stream().anyMatch(p -> p.plan().sameEndToGuide())
+                + (plans.stream().anyMatch(Plan::sameEndToGuide)
                         ? ". A leaf fed the other way would miss the element."
                         : ".");
     }
 
-    private String punch(BookPart part) {
-        int volume = parts.indexOf(part) + 1;
-        List<Lift> own = lifts.stream().filter(l -> l.volume() == volume).toList();
+    private String punch(int index) {
+        List<Lift> own = lifts.stream().filter(l -> l.volume() == index + 1).toList();
         String thickest = measures.thickness(
                 own.stream().map(Lift::thickness).max(Length::compareTo).orElse(Length.ZERO));
         return counted(own.size(), "lift") + " per copy, in order: "
-                + own.stream().map(StepWriter::lift).collect(Collectors.joining(", "))
+                + own.stream().map(StepWords::lift).collect(Collectors.joining(", "))
                 + " sheets. Thickest lift: " + thickest + ".";
     }
 
@@ -217,27 +215,24 @@ final class StepWriter {
         return lines;
     }
 
-    private String pack(String weight) {
+    private String pack() {
         List<String> unknown = materials.unweighed();
-        return "The run weighs " + weight + " without elements and packing"
+        Load load = new Load(materials.knownRunG(), materials.runG() == null);
+        return "The run weighs " + CautionWords.weight(load) + " without elements and packing"
                 + (unknown.isEmpty() ? "." : "; the weight of " + String.join(", ", unknown) + " is not known.");
-    }
-
-    private static String kilograms(BigDecimal grams) {
-        return LengthText.plain(grams.movePointLeft(3), 1) + " kg";
     }
 
     private String edge() {
         return job.bindingEdge().name().toLowerCase(Locale.ROOT);
     }
 
-    private String each(Function<BookPart, String> sentence) {
-        return each(parts, sentence);
+    private String each(IntFunction<String> sentence) {
+        return each(plans.size(), sentence);
     }
 
     /** A sentence for each volume, said once where they are all alike. */
-    static String each(List<BookPart> parts, Function<BookPart, String> sentence) {
-        List<String> said = parts.stream().map(sentence).toList();
+    static String each(int volumes, IntFunction<String> sentence) {
+        List<String> said = IntStream.range(0, volumes).mapToObj(sentence).toList();
         if (said.stream().distinct().count() == 1) {
             return said.get(0);
         }

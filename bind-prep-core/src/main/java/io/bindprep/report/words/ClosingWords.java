@@ -1,0 +1,112 @@
+package io.bindprep.report.words;
+
+import io.bindprep.binding.Plan;
+import io.bindprep.catalogue.Element;
+import io.bindprep.catalogue.Method;
+import io.bindprep.job.BindingEdge;
+import io.bindprep.job.Job;
+import io.bindprep.run.Step.Work;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+
+/** English of the steps that differ by method: covers, threading, closing. */
+final class ClosingWords {
+    private final Job job;
+    private final List<Plan> plans;
+    private final String last;
+
+    private ClosingWords(Job job, List<Plan> plans) {
+        this.job = job;
+        this.plans = plans;
+        this.last = job.backCover() != null ? "back cover" : "last leaf";
+    }
+
+    static List<String> of(Work work, Job job, List<Plan> plans) {
+        ClosingWords words = new ClosingWords(job, plans);
+        return switch (work) {
+            case COVERS -> List.of(words.covers());
+            case THREAD -> List.of(words.each(words::thread));
+            case CLOSE -> words.close();
+            default -> List.of(words.turn());
+        };
+    }
+
+    private String each(Function<Plan, String> sentence) {
+        return StepWords.each(plans.size(), i -> sentence.apply(plans.get(i)));
+    }
+
+    private String covers() {
+        return job.binding() == Method.WIRE
+                ? "Gather each copy front up. Lay its " + last + " on top of the front, its "
+                        + (job.backCover() != null ? "outside" : "last page") + " down."
+                : "Gather each copy in reading order, front cover first, back cover last.";
+    }
+
+    private String thread(Plan plan) {
+        return switch (job.binding()) {
+            case WIRE ->
+                "Cut wire " + name(plan) + " to " + cut(plan, "loop") + " and hang the copy in it, one loop per hole"
+                        + hanger(plan) + ".";
+            case COIL ->
+                "Lean the binding edge into a curve and screw coil " + name(plan)
+                        + " through all "
+                        + plan.row().holes().size() + " holes from one end.";
+            case COMB ->
+                "Cut comb " + name(plan) + " to "
+                        + cut(plan, "ring")
+                        + ", open it on the machine no wider than needed and hang the copy on it,"
+                        + " a ring in every hole.";
+            case RINGS ->
+                "Open the mechanism of " + name(plan)
+                        + ", both halves at once, and lay the copy" + " on its "
+                        + plan.row().holes().size() + " rings.";
+        };
+    }
+
+    private List<String> close() {
+        return switch (job.binding()) {
+            case WIRE ->
+                List.of(
+                        each(plan -> "Set the closer to " + name(plan) + ", the nominal size of the wire."),
+                        "Close the first copy and look at it. Closed too far, loops are crushed; too little, leaves"
+                                + " fall out. Correct the closer.");
+            case COIL ->
+                List.of("Cut the coil a little beyond both ends of the sheet and crimp the ends inwards, so that"
+                        + " it can neither run out nor catch.");
+            case COMB -> List.of("Let the comb close slowly and see that every ring end lies under the spine.");
+            case RINGS -> List.of("Close the rings and see that they meet without a gap.");
+        };
+    }
+
+    /**
+     * Laid on the front, outside down, and turned round the wire to the back, a cover ends up with its outside out and
+     * the seam between it and the last leaf (common practice; the turn is derived).
+     */
+    private String turn() {
+        boolean top = job.bindingEdge() == BindingEdge.TOP;
+        return "Turn the " + last + (top ? " over the head" : " round the wire")
+                + " to the back. The seam of the wire is then hidden inside it.";
+    }
+
+    /** "34 loops", or "12 and 12 loops, two pieces". */
+    private static String cut(Plan plan, String noun) {
+        List<Integer> pieces = plan.pieces();
+        return pieces.size() < 2
+                ? StepWords.counted(plan.loops(), noun)
+                : pieces.get(0) + " and " + pieces.get(1) + " " + noun + "s, two pieces";
+    }
+
+    private static String hanger(Plan plan) {
+        return plan.row().gap() == null ? "" : "; lay the hanger in the gap, its ends in the loops, before closing";
+    }
+
+    private static String name(Plan plan) {
+        return element(plan).name();
+    }
+
+    // steps are told only where every part has one
+    private static Element element(Plan plan) {
+        return Objects.requireNonNull(plan.element());
+    }
+}
