@@ -46,7 +46,7 @@ class WordlessTest {
             Path.of(System.getProperty("bindprep.root"), "bind-prep-core/src/main/java/io/bindprep");
 
     @ParameterizedTest
-    @ValueSource(strings = {"binding", "block", "marks", "run", "volume"})
+    @ValueSource(strings = {"binding", "block", "marks", "paper", "run", "volume"})
     void aRoomOfMathematicsHasNoSentence(String room) throws IOException {
         List<String> found = new ArrayList<>();
         try (Stream<Path> files = Files.list(MAIN.resolve(room))) {

@@ -1,6 +1,7 @@
 package io.bindprep.paper;
 
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Sources;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -35,9 +36,7 @@ public final class MeasuredStack {
                 caliper,
                 caliper.multiply(StockNumbers.MEASURED_SHARE, MathContext.DECIMAL64)
                         .max(reading),
-                "caliper from the measured stack, " + leaves + (leaves == 1 ? " leaf" : " leaves") + " = "
-                        + stack.inMm()
-                        + "; tolerance 2 %, at least 0.1 mm of reading over the stack (common practice, no source)",
+                Sources.measuredStack(leaves, stack),
                 true);
     }
 }

@@ -5,6 +5,8 @@ import io.bindprep.table.OwnTables;
 import io.bindprep.table.Table;
 import io.bindprep.table.TableKind;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.SizeErrors;
+import io.bindprep.wording.Sources;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -89,7 +91,7 @@ public final class SheetSizes {
         String name = lower.replaceFirst("\\s+(landscape|portrait)$", "");
         SheetSize size = byName(name)
                 .or(() -> byName(everyday(name)))
-                .orElseThrow(() -> unknown(key, given, "\"" + given + "\" is neither a known size nor width x height"));
+                .orElseThrow(() -> unknown(key, given, SizeErrors.neither(given)));
         return onSide ? size.landscape() : size;
     }
 
@@ -111,7 +113,7 @@ public final class SheetSizes {
     private static String unit(String width, String height) {
         boolean inches = bare(width) < LEAST_MM;
         if (inches != bare(height) < LEAST_MM) {
-            throw new IllegalArgumentException("needs its unit, mm or in");
+            throw new IllegalArgumentException(SizeErrors.UNIT);
         }
         return inches ? "in" : "mm";
     }
@@ -123,55 +125,43 @@ public final class SheetSizes {
     private SheetSize custom(String key, String given, Length width, Length height) throws SettingException {
         for (Length side : List.of(width, height)) {
             if (side.compareTo(LEAST) < 0 || side.compareTo(MOST) > 0) {
-                throw unknown(
-                        key,
-                        given,
-                        "a side of " + side.inMm() + " is outside " + LEAST.inMm() + " to " + MOST.inMm()
-                                + ": mistaken unit?");
+                throw unknown(key, given, SizeErrors.side(side, LEAST, MOST));
             }
         }
         SheetSize known = nearest(width, height);
         if (known.off(width, height).equals(Length.ZERO)) {
             return new SheetSize(given, width, height, known.toleranceWidth(), known.toleranceHeight(), known.source());
         }
-        return new SheetSize(
-                given,
-                width,
-                height,
-                iso216(width),
-                iso216(height),
-                "as given in the job; tolerance ISO 216:2007, 7.1");
+        return new SheetSize(given, width, height, iso216(width), iso216(height), Sources.SIZE);
     }
 
     private static SheetSize size(Table.Row row) {
         if (!NAME.matcher(row.get("name")).matches()) {
-            throw row.wrong("name", "is a name that begins with a letter, and is of the upright sheet", List.of());
+            throw row.wrong("name", SizeErrors.NAME, List.of());
         }
         Length width = side(row, "width");
         Length height = side(row, "height");
         if (width.compareTo(height) > 0) {
-            throw row.wrong("width", "is more than the height: sizes stand upright in the table", List.of());
+            throw row.wrong("width", SizeErrors.WIDTH, List.of());
         }
         boolean iso = row.get("tolerance").equals(ISO);
         Length cut = iso ? null : row.read("tolerance", Length::parse);
         if (cut != null && cut.compareTo(width) >= 0) {
-            throw row.wrong("tolerance", "is not less than the width: mistaken unit?", List.of());
+            throw row.wrong("tolerance", SizeErrors.TOLERANCE, List.of());
         }
-        String guide = row.file().isEmpty() ? "; tolerance: a college print shop's guide" : "";
         return new SheetSize(
                 row.get("name"),
                 width,
                 height,
                 cut == null ? iso216(width) : cut,
                 cut == null ? iso216(height) : cut,
-                row.source() + (iso ? "; tolerance ISO 216:2007, 7.1" : guide));
+                Sources.size(row.source(), iso, row.file().isEmpty()));
     }
 
     private static Length side(Table.Row row, String column) {
         Length side = row.read(column, Length::parse);
         if (side.compareTo(LEAST) < 0 || side.compareTo(MOST) > 0) {
-            throw row.wrong(
-                    column, "is outside " + LEAST.inMm() + " to " + MOST.inMm() + ": mistaken unit?", List.of());
+            throw row.wrong(column, SizeErrors.outside(LEAST, MOST), List.of());
         }
         return side;
     }
@@ -185,11 +175,7 @@ public final class SheetSizes {
     }
 
     private SettingException unknown(String key, String given, String why) {
-        return new SettingException(
-                key,
-                given,
-                why,
-                "name a size (A4, letter landscape) or give width x height (210 x 297 mm, 8.5 x 11 in)",
-                all.stream().map(SheetSize::name).toList());
+        return SizeErrors.unknown(
+                key, given, why, all.stream().map(SheetSize::name).toList());
     }
 }

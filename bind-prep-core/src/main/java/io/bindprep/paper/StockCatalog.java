@@ -4,6 +4,7 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.table.OwnTables;
 import io.bindprep.table.Table;
 import io.bindprep.table.TableKind;
+import io.bindprep.wording.StockErrors;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
@@ -61,16 +62,15 @@ public final class StockCatalog {
     private static Stock stock(Table.Row row) {
         String id = row.get("id");
         if (!ID.matcher(id).matches()) {
-            throw row.wrong(
-                    "id", "is a name of letters, digits, dots and hyphens that begins with a letter", List.of());
+            throw row.wrong("id", StockErrors.ID, List.of());
         }
         BigDecimal caliper = row.read("caliper", Thickness::micrometres);
         if (caliper.compareTo(THINNEST_UM) < 0 || caliper.compareTo(THICKEST_UM) > 0) {
-            throw row.wrong("caliper", "is outside 5 um to 10 mm: mistaken unit?", List.of());
+            throw row.wrong("caliper", StockErrors.CALIPER, List.of());
         }
         BigDecimal tolerance = row.read("tolerance", Thickness::micrometres);
         if (tolerance.compareTo(caliper) >= 0) {
-            throw row.wrong("tolerance", "is not less than the caliper: mistaken unit?", List.of());
+            throw row.wrong("tolerance", StockErrors.TOLERANCE, List.of());
         }
         return new Stock(
                 id,
@@ -89,7 +89,7 @@ public final class StockCatalog {
             return row.read("basis_in", text -> {
                 Matcher m = SHEET.matcher(text);
                 if (!m.matches()) {
-                    throw new IllegalArgumentException("is not a basis sheet in inches such as 17x22");
+                    throw new IllegalArgumentException(StockErrors.BASIS_SHEET);
                 }
                 return Thickness.grammage(
                         weight(row, "basis_lb"), new BigDecimal(m.group(1)), new BigDecimal(m.group(2)));
@@ -101,8 +101,7 @@ public final class StockCatalog {
     private static BigDecimal weight(Table.Row row, String column) {
         return row.read(column, text -> {
             if (!text.matches("\\d{1,4}(\\.\\d{1,3})?") || text.matches("[0.]+")) {
-                throw new IllegalArgumentException("is not a weight in " + (column.equals("gsm") ? "g/m2" : "pounds")
-                        + ", a number above zero without its unit");
+                throw new IllegalArgumentException(StockErrors.notWeight(column.equals("gsm")));
             }
             return new BigDecimal(text);
         });

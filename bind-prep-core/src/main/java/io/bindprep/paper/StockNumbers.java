@@ -1,6 +1,9 @@
 package io.bindprep.paper;
 
 import io.bindprep.problem.SettingException;
+import io.bindprep.wording.Sources;
+import io.bindprep.wording.StockErrors;
+import io.bindprep.wording.StockErrors.Quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -50,24 +53,24 @@ final class StockNumbers {
     /** Takes one term of the text; the matcher's groups are those of the term's pattern. */
     void take(StockParser.Term term, Matcher m) throws SettingException {
         if (seen.put(term, m.group()) != null) {
-            throw wrong(term.name().toLowerCase(java.util.Locale.ROOT) + " is given twice");
+            throw wrong(StockErrors.twice(term.name().toLowerCase(java.util.Locale.ROOT)));
         }
         switch (term) {
             case MEASURED -> pack(new BigDecimal(m.group(1)), thickness(m.group(2)));
             case TOLERANCE -> tolerance(m.group(1));
             case KIND -> kind = StockParser.kind(m.group(1));
-            case BULK -> bulk = within("bulk", new BigDecimal(m.group(1)), BULK, "cm3/g");
-            case GRAMMAGE -> grammage = within("grammage", new BigDecimal(m.group(1)), GRAMMAGE, "g/m2");
+            case BULK -> bulk = within(Quantity.BULK, new BigDecimal(m.group(1)), BULK);
+            case GRAMMAGE -> grammage = within(Quantity.GRAMMAGE, new BigDecimal(m.group(1)), GRAMMAGE);
             case BASIS -> basis(new BigDecimal(m.group(1)), new BigDecimal(m.group(2)), new BigDecimal(m.group(3)));
-            case CALIPER -> caliper = within("caliper", thickness(m.group(1)), CALIPER_UM, "um");
+            case CALIPER -> caliper = within(Quantity.CALIPER, thickness(m.group(1)), CALIPER_UM);
         }
     }
 
     private void pack(BigDecimal sheets, BigDecimal thick) throws SettingException {
         if (sheets.signum() == 0) {
-            throw wrong("a measured pack needs at least one sheet");
+            throw wrong(StockErrors.EMPTY_PACK);
         }
-        measured = within("a sheet of the pack", thick.divide(sheets, MathContext.DECIMAL64), CALIPER_UM, "um");
+        measured = within(Quantity.SHEET_OF_PACK, thick.divide(sheets, MathContext.DECIMAL64), CALIPER_UM);
         readingUm = READING_UM.divide(sheets, MathContext.DECIMAL64);
     }
 
@@ -75,7 +78,7 @@ final class StockNumbers {
         if (text.endsWith("%")) {
             toleranceShare = new BigDecimal(text.replace("%", "").strip()).movePointLeft(2);
             if (toleranceShare.compareTo(BigDecimal.ONE) >= 0) {
-                throw wrong("a tolerance of 100 % or more says nothing");
+                throw wrong(StockErrors.WHOLE_TOLERANCE);
             }
         } else {
             toleranceUm = thickness(text);
@@ -84,9 +87,9 @@ final class StockNumbers {
 
     private void basis(BigDecimal pounds, BigDecimal width, BigDecimal height) throws SettingException {
         if (seen.containsKey(StockParser.Term.GRAMMAGE) || width.signum() == 0 || height.signum() == 0) {
-            throw wrong("give either a grammage or a basis weight with its basis sheet");
+            throw wrong(StockErrors.EITHER_WEIGHT);
         }
-        grammage = within("grammage", Thickness.grammage(pounds, width, height), GRAMMAGE, "g/m2");
+        grammage = within(Quantity.GRAMMAGE, Thickness.grammage(pounds, width, height), GRAMMAGE);
     }
 
     /** The stock, under its given name or else its own. */
@@ -94,25 +97,24 @@ final class StockNumbers {
         Stock known = base;
         if (known != null) {
             if (grammage != null || bulk != null || caliper != null || kind != null) {
-                throw wrong("\"" + known.name() + "\" has its numbers already: only a measured pack or a tolerance"
-                        + " may be added");
+                throw wrong(StockErrors.numbersAlready(known.name()));
             }
             if (measured == null && toleranceUm == null && toleranceShare == null) {
                 return known;
             }
         }
         if (seen.containsKey(StockParser.Term.GRAMMAGE) && seen.containsKey(StockParser.Term.BASIS)) {
-            throw wrong("give either a grammage or a basis weight with its basis sheet");
+            throw wrong(StockErrors.EITHER_WEIGHT);
         }
         BigDecimal weight = known != null ? known.grammage() : grammage;
         List<String> sources = new ArrayList<>();
         BigDecimal sheet = sheet(known, sources);
         if (measured != null && weight != null) {
-            within("the pack's bulk", measured.divide(weight, MathContext.DECIMAL64), BULK, "cm3/g");
+            within(Quantity.BULK_OF_PACK, measured.divide(weight, MathContext.DECIMAL64), BULK);
         }
         BigDecimal tolerance = tolerance(known, sheet, sources);
         if (tolerance.compareTo(sheet) >= 0) {
-            throw wrong("the tolerance is not less than the caliper of " + plain(sheet) + " um");
+            throw wrong(StockErrors.toleranceTooLarge(sheet));
         }
         Stock.Kind what = known != null ? known.kind() : kind == null ? Stock.Kind.PAPER : kind;
         return new Stock(
@@ -127,13 +129,13 @@ final class StockNumbers {
 
     private BigDecimal sheet(@Nullable Stock known, List<String> sources) throws SettingException {
         if (bulk != null && caliper != null) {
-            throw wrong("give either bulk or a caliper");
+            throw wrong(StockErrors.EITHER_THICKNESS);
         }
         if (bulk != null && grammage == null) {
-            throw wrong("bulk needs a grammage");
+            throw wrong(StockErrors.BULK_ALONE);
         }
         if (measured != null) {
-            sources.add("caliper from the measured pack \"" + seen.get(StockParser.Term.MEASURED) + "\" of the job");
+            sources.add(Sources.caliperOfPack(String.valueOf(seen.get(StockParser.Term.MEASURED))));
             return measured;
         }
         if (known != null) {
@@ -141,32 +143,32 @@ final class StockNumbers {
             return known.caliperUm();
         }
         if (caliper != null) {
-            sources.add("caliper as given in the job");
+            sources.add(Sources.CALIPER);
             return caliper;
         }
         if (bulk != null && grammage != null) {
-            sources.add("caliper = grammage x bulk (ISO 534, apparent specific volume) as given in the job");
-            return within("caliper", grammage.multiply(bulk, MathContext.DECIMAL64), CALIPER_UM, "um");
+            sources.add(Sources.CALIPER_BY_BULK);
+            return within(Quantity.CALIPER, grammage.multiply(bulk, MathContext.DECIMAL64), CALIPER_UM);
         }
         if (grammage != null) {
-            throw wrong("a weight alone is not a thickness: bulk, a caliper or a measured pack is missing");
+            throw wrong(StockErrors.WEIGHT_ALONE);
         }
-        throw wrong("no stock known by name, no thickness");
+        throw wrong(StockErrors.NOTHING);
     }
 
     private BigDecimal tolerance(@Nullable Stock known, BigDecimal sheet, List<String> sources) {
         if (toleranceUm != null || toleranceShare != null) {
-            sources.add("tolerance as given in the job");
+            sources.add(Sources.TOLERANCE);
             return toleranceUm != null ? toleranceUm : sheet.multiply(toleranceShare, MathContext.DECIMAL64);
         }
         if (measured != null) {
-            sources.add("tolerance 2 %, at least 0.1 mm of reading over the pack (common practice, no source)");
+            sources.add(Sources.TOLERANCE_OF_PACK);
             return sheet.multiply(MEASURED_SHARE, MathContext.DECIMAL64).max(readingUm);
         }
         if (known != null) {
             return known.toleranceUm();
         }
-        sources.add("tolerance 8 % (common practice, no source; JCP publishes about 8 to 13 % on text weights)");
+        sources.add(Sources.TOLERANCE_USUAL);
         return sheet.multiply(SHARE, MathContext.DECIMAL64);
     }
 
@@ -178,18 +180,11 @@ final class StockNumbers {
         }
     }
 
-    private BigDecimal within(String what, BigDecimal value, double[] range, String unit) throws SettingException {
+    private BigDecimal within(Quantity what, BigDecimal value, double[] range) throws SettingException {
         if (value.doubleValue() < range[0] || value.doubleValue() > range[1]) {
-            throw wrong(what + " " + plain(value) + " " + unit + " is outside " + plain(BigDecimal.valueOf(range[0]))
-                    + " to " + plain(BigDecimal.valueOf(range[1])) + ": mistaken unit?");
+            throw wrong(StockErrors.outside(what, value, BigDecimal.valueOf(range[0]), BigDecimal.valueOf(range[1])));
         }
         return value;
-    }
-
-    private static String plain(BigDecimal value) {
-        return value.setScale(2, java.math.RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .toPlainString();
     }
 
     /** The stock of the table that is nearest to what was given; null where nothing is near. */
@@ -208,6 +203,6 @@ final class StockNumbers {
 
     /** Sentence on terms that make no stock. */
     SettingException wrong(String why) {
-        return StockParser.unknown(key, given, why, near(), ids);
+        return StockErrors.unknown(key, given, why, near(), ids);
     }
 }

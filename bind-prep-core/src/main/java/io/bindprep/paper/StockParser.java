@@ -2,6 +2,7 @@ package io.bindprep.paper;
 
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.StockErrors;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -24,11 +25,6 @@ public final class StockParser {
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9.-]*(?=$|[\\s,;])");
     private static final List<String> KEYS = List.of(
             "name", "grammage", "bulk", "caliper", "basis-weight", "basis-sheet", "measured", "tolerance", "kind");
-
-    /** Forms of a stock. */
-    static final String FORMS =
-            "name one, or give its thickness: \"20 lb bond\", \"80 gsm 104 um\", \"80 gsm bulk 1.3\","
-                    + " \"14 pt-caliper\", \"25 sheets = 2.6 mm\"";
 
     /** Terms of a stock, longest meaning first. */
     enum Term {
@@ -94,12 +90,7 @@ public final class StockParser {
         Map<String, String> values = new TreeMap<>();
         for (Map.Entry<String, ?> entry : map.entrySet()) {
             if (!KEYS.contains(entry.getKey())) {
-                throw new SettingException(
-                        key + "." + entry.getKey(),
-                        String.valueOf(entry.getValue()),
-                        "a stock has no \"" + entry.getKey() + "\"",
-                        "use one of its keys",
-                        KEYS);
+                throw StockErrors.noKey(key, entry.getKey(), String.valueOf(entry.getValue()), KEYS);
             }
             if (entry.getValue() != null) {
                 values.put(
@@ -114,10 +105,10 @@ public final class StockParser {
         if (name != null) {
             Stock known = catalog.byId(name).orElse(null);
             if (known == null && !numbered && !values.containsKey("measured")) {
-                throw unknown(
+                throw StockErrors.unknown(
                         key + ".name",
                         name,
-                        "\"" + name + "\" is no stock known by name",
+                        StockErrors.notByName(name),
                         StockLabels.near(name, catalog.ids()),
                         catalog.ids());
             }
@@ -128,12 +119,8 @@ public final class StockParser {
         String pounds = values.get("basis-weight");
         String sheet = values.get("basis-sheet");
         if ((pounds == null) != (sheet == null)) {
-            throw new SettingException(
-                    key + (pounds == null ? ".basis-weight" : ".basis-sheet"),
-                    map.toString(),
-                    "a basis weight needs its basis sheet, and the other way round",
-                    "give both, as in basis-weight: 20, basis-sheet: 17x22",
-                    KEYS);
+            throw StockErrors.halfBasis(
+                    key + (pounds == null ? ".basis-weight" : ".basis-sheet"), map.toString(), KEYS);
         }
         if (pounds != null && sheet != null) {
             String unit = pounds.matches(".*\\d") ? " lb " : " ";
@@ -170,12 +157,7 @@ public final class StockParser {
     private static void only(StockNumbers numbers, Term term, String key, String text) throws SettingException {
         Matcher m = term.pattern.matcher(text.toLowerCase(Locale.ROOT));
         if (!m.matches()) {
-            throw new SettingException(
-                    key,
-                    text,
-                    "\"" + text + "\" does not say " + term.name().toLowerCase(Locale.ROOT),
-                    "a stock reads: " + FORMS,
-                    List.of());
+            throw StockErrors.notOfTerm(key, text, term.name().toLowerCase(Locale.ROOT));
         }
         numbers.take(term, m);
     }
@@ -189,18 +171,13 @@ public final class StockParser {
             }
         }
         String rest = text.substring(at);
-        String why = "\"" + rest + "\" is neither a stock known by name nor a number with its unit";
+        String why = StockErrors.neither(rest);
         if (rest.matches(NUMBER + "\\s*pt\\b.*")) {
-            why = "\"" + rest + "\" could be 1/1000 in or the 1/72 in point of a PDF: write \"pt-caliper\" or \"mil\"";
+            why = StockErrors.whichPoint(rest);
         } else if (rest.matches(NUMBER + "\\s*(lbs?|#).*")) {
-            why = "\"" + rest + "\" needs its basis sheet, which differs by grade: \"20 lb 17x22 in\"";
+            why = StockErrors.poundsAlone(rest);
         }
         throw numbers.wrong(why);
-    }
-
-    static SettingException unknown(String key, String value, String why, @Nullable String near, List<String> ids) {
-        return new SettingException(
-                key, value, near == null ? why : why + "; nearest in the table: \"" + near + "\"", FORMS, ids);
     }
 
     /** The words for what a punch meets. */

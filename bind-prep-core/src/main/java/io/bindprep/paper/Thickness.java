@@ -1,5 +1,6 @@
 package io.bindprep.paper;
 
+import io.bindprep.wording.StockErrors;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
@@ -30,7 +31,7 @@ final class Thickness {
     static BigDecimal micrometres(String text) {
         Matcher m = TEXT.matcher(text.strip().toLowerCase(Locale.ROOT));
         if (!m.matches()) {
-            throw new IllegalArgumentException("not a thickness with a unit: \"" + text + "\"");
+            throw new IllegalArgumentException(StockErrors.notThickness(text));
         }
         BigDecimal unit = switch (m.group(5).charAt(0)) {
             case 'u', 'µ', 'μ' -> BigDecimal.ONE;
@@ -44,7 +45,7 @@ final class Thickness {
         }
         BigDecimal under = new BigDecimal(m.group(4));
         if (under.signum() == 0) {
-            throw new IllegalArgumentException("a fraction over zero: \"" + text + "\"");
+            throw new IllegalArgumentException(StockErrors.overZero(text));
         }
         BigDecimal whole = m.group(2) == null ? BigDecimal.ZERO : new BigDecimal(m.group(2));
         return whole.multiply(under)
