@@ -104,6 +104,7 @@ class PublicApiTest {
             "day.Supplies",
             "job.Acceptance",
             "paper.StackReason",
+            "run.Caution",
             "run.ElementNeed",
             "run.MaterialReason",
             "run.Press",
