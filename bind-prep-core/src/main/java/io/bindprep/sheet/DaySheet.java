@@ -9,6 +9,7 @@ import io.bindprep.day.DayJob;
 import io.bindprep.day.Quote;
 import io.bindprep.day.Setting;
 import io.bindprep.day.Supplies;
+import io.bindprep.job.Order;
 import io.bindprep.report.words.SafetyLine;
 import io.bindprep.report.words.VerdictSentence;
 import io.bindprep.wording.Counted;
@@ -16,6 +17,9 @@ import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Content of the list of a day, before it is laid out.
@@ -135,10 +139,22 @@ public record DaySheet(
         if (entry.within().total() > 0) {
             settings.add("Between its volumes: " + changes(entry.within()) + "; see its sheet.");
         }
-        String work = Counted.of(report.run().lifts().size(), "lift") + " per copy, "
-                + (report.job().copies() == 1 ? "1 copy" : report.job().copies() + " copies") + ", "
-                + Counted.of(report.run().strokes(), "stroke");
+        String work =
+                whose(report.job().order()) + Counted.of(report.run().lifts().size(), "lift") + " per copy, "
+                        + (report.job().copies() == 1 ? "1 copy" : report.job().copies() + " copies") + ", "
+                        + Counted.of(report.run().strokes(), "stroke");
         return new Line(entry.job().name(), VerdictSentence.of(report), work, settings);
+    }
+
+    /** Number, customer and due date, as far as the job says them. */
+    private static String whose(Order order) {
+        String said = Stream.of(
+                        order.number() == null ? null : "job " + order.number(),
+                        order.customer(),
+                        order.due() == null ? null : "due " + order.due())
+                .filter(Objects::nonNull)
+                .collect(Collectors.joining(", "));
+        return said.isEmpty() ? "" : said + ": ";
     }
 
     private static String heldBack(DayJob job) {

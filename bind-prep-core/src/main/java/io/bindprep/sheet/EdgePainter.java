@@ -4,7 +4,6 @@ import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.Plan;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
 import java.io.IOException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -67,7 +66,7 @@ final class EdgePainter {
         if (piece == 0) {
             guide(pen, x, left, edge);
         } else {
-            pen.right(false, SMALL, left - 2, edge + 4, LengthText.mm(from));
+            pen.right(false, SMALL, left - 2, edge + 4, drawing.measures().size(Length.ofMeasuredMm(from)));
         }
         zones(pen, left, edge, each);
         for (Hole hole : plan.row().holes()) {
@@ -128,7 +127,7 @@ final class EdgePainter {
         }
         // said once, in the piece where the middle is
         if (from <= length() / 2 && length() / 2 <= to && start < length() / 2) {
-            String size = LengthText.area(cut.width(), cut.depth());
+            String size = drawing.measures().area(cut.width(), cut.depth());
             pen.centred(
                     false,
                     SMALL,
@@ -259,7 +258,7 @@ final class EdgePainter {
             if (centre <= end) {
                 tick(pen, centre, edge, base);
             }
-            pen.text(false, SMALL, left + 1, base - 0.8, first().centre().inMm());
+            pen.text(false, SMALL, left + 1, base - 0.8, drawing.measures().set(first().centre()));
         }
         if (piece == pieces() - 1) {
             Length rest = plan.row().length().minus(last().centre());
@@ -270,7 +269,7 @@ final class EdgePainter {
             if (centre >= left) {
                 tick(pen, centre, edge, base);
             }
-            pen.right(false, SMALL, end - 1, base - 0.8, rest.inMm());
+            pen.right(false, SMALL, end - 1, base - 0.8, drawing.measures().set(rest));
         }
     }
 

@@ -7,6 +7,7 @@ import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
 import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
+import io.bindprep.job.Order;
 import io.bindprep.report.json.JsonReport;
 import io.bindprep.report.words.JobNumbers;
 import io.bindprep.report.words.Sentences;
@@ -19,6 +20,7 @@ import io.bindprep.run.Materials;
 import io.bindprep.run.Step;
 import io.bindprep.run.StockNeed;
 import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -58,6 +60,7 @@ public record JobSheet(
         List<LiftLine> lifts,
         long strokes,
         int copies,
+        Order order,
         List<List<String>> materials,
         List<Step> steps,
         List<Caution> cautions,
@@ -105,10 +108,13 @@ public record JobSheet(
                         .toList(),
                 JobNumbers.of(report),
                 parts(report),
-                report.run().lifts().stream().map(l -> lift(l, checked)).toList(),
+                report.run().lifts().stream()
+                        .map(l -> lift(l, checked, report.measures()))
+                        .toList(),
                 report.run().strokes(),
                 report.job().copies(),
-                materials(report.run().materials()),
+                report.job().order(),
+                materials(report.run().materials(), report.measures()),
                 report.run().steps(),
                 cautions(report),
                 report.plan().because().stream().map(Sentences::of).toList(),
@@ -167,8 +173,8 @@ public record JobSheet(
             String name = bound.size() == 1 ? "" : "Volume " + volume + pages(lifts);
             parts.add(new VolumeSettings(
                     name,
-                    OperatorSetting.of(plan, lifts, top),
-                    new EdgeDrawing(plan, top, report.job().bindingEdge() == BindingEdge.LEFT)));
+                    OperatorSetting.of(plan, lifts, top, report.measures()),
+                    new EdgeDrawing(plan, top, report.job().bindingEdge() == BindingEdge.LEFT, report.measures())));
         }
         return parts;
     }
@@ -193,7 +199,7 @@ public record JobSheet(
         return !digest.isEmpty();
     }
 
-    private static LiftLine lift(Lift lift, boolean checked) {
+    private static LiftLine lift(Lift lift, boolean checked, Measures measures) {
         Integer first = lift.firstPage();
         Integer last = lift.lastPage();
         int to = lift.firstLeaf() + lift.leaves() - 1;
@@ -211,16 +217,16 @@ public record JobSheet(
         return new LiftLine(
                 lift.volume(),
                 (lift.leaves() == 1 ? "1 leaf" : lift.leaves() + " leaves") + ", " + kind + pages + ", "
-                        + lift.thickness().inMm());
+                        + measures.thickness(lift.thickness()));
     }
 
-    private static List<List<String>> materials(Materials materials) {
+    private static List<List<String>> materials(Materials materials, Measures measures) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("What", "For", "Per copy", "All copies", "Overs", "Total to issue"));
         for (StockNeed need : materials.stocks()) {
             rows.add(List.of(
                     need.stock().name(),
-                    word(need.use()) + (need.printed() ? "" : ", blank") + size(need, materials),
+                    word(need.use()) + (need.printed() ? "" : ", blank") + size(need, materials, measures),
                     "" + need.aCopy(),
                     "" + need.sheets(),
                     "" + need.overs(),
@@ -233,7 +239,7 @@ public record JobSheet(
                     word(need.method()) + " " + need.name(),
                     need.loops() > 0
                             ? "pieces of " + need.loops() + " loops"
-                            : "pieces of at least " + need.length().inMm(),
+                            : "pieces of at least " + measures.size(need.length()),
                     "" + need.pieces() / materials.copies(),
                     "" + need.pieces(),
                     "" + need.spares(),
@@ -261,10 +267,10 @@ public record JobSheet(
         return rows;
     }
 
-    private static String size(StockNeed need, Materials materials) {
+    private static String size(StockNeed need, Materials materials, Measures measures) {
         boolean usual =
                 need.width().equals(materials.leafWidth()) && need.height().equals(materials.leafHeight());
-        return usual ? "" : ", " + LengthText.area(need.width(), need.height());
+        return usual ? "" : ", " + measures.area(need.width(), need.height());
     }
 
     private static List<Caution> cautions(Report report) {

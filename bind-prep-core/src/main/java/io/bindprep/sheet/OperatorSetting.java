@@ -5,6 +5,7 @@ import io.bindprep.catalogue.Element;
 import io.bindprep.run.Lift;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,9 +22,9 @@ public record OperatorSetting(String label, String value, String note) {
     private static final int MOST_RANGES = 6;
 
     /** The settings in the order in which they are made. */
-    static List<OperatorSetting> of(Plan plan, List<Lift> lifts, boolean top) {
+    static List<OperatorSetting> of(Plan plan, List<Lift> lifts, boolean top, Measures measures) {
         List<OperatorSetting> all = new ArrayList<>();
-        all.add(die(plan));
+        all.add(die(plan, measures));
         if (plan.row().holes().isEmpty()) {
             all.add(new OperatorSetting("Holes", "none fits", "this edge takes no whole hole row: do not punch"));
             return all;
@@ -33,26 +34,24 @@ public record OperatorSetting(String label, String value, String note) {
         if (!dial.matches("[0-9].*|fixed")) {
             all.add(new OperatorSetting("Depth dial", dial, "gives the distance in the next box"));
         }
-        all.add(depth(plan));
-        all.add(guide(plan, top));
-        all.add(lift(lifts));
+        all.add(depth(plan, measures));
+        all.add(guide(plan, top, measures));
+        all.add(lift(lifts, measures));
         all.add(element(plan));
         Length closer = plan.closer();
         if (plan.element() != null && closer != null) {
-            all.add(new OperatorSetting("Closer", LengthText.mm(closer.mm()), LengthText.inches(closer)));
+            all.add(new OperatorSetting("Closer", measures.size(closer), LengthText.both(closer)));
         }
         return all;
     }
 
-    private static OperatorSetting die(Plan plan) {
+    private static OperatorSetting die(Plan plan, Measures measures) {
         boolean named = !plan.pitchName().equals(plan.pattern());
-        return new OperatorSetting("Die", plan.pitchName(), (named ? plan.pattern() + ", " : "") + hole(plan));
-    }
-
-    private static String hole(Plan plan) {
-        return plan.round()
-                ? "round holes " + LengthText.mm(plan.holeAlong().mm())
-                : "holes " + LengthText.area(plan.holeAlong(), plan.holeAcross());
+        return new OperatorSetting(
+                "Die",
+                plan.pitchName(),
+                (named ? plan.pattern() + ", " : "") + "hole "
+                        + measures.hole(plan.round(), plan.holeAlong(), plan.holeAcross()));
     }
 
     private static OperatorSetting pins(Plan plan) {
@@ -63,28 +62,29 @@ public record OperatorSetting(String label, String value, String note) {
                 plan.row().holes().size() + " holes stay; pins count from the side guide");
     }
 
-    private static OperatorSetting depth(Plan plan) {
+    private static OperatorSetting depth(Plan plan, Measures measures) {
         return new OperatorSetting(
                 "Binding edge to hole centre",
-                LengthText.mm(plan.edgeDistance().mm()),
-                LengthText.thirtySeconds(plan.edgeDistance()) + "; paper outside the hole "
-                        + LengthText.mm(plan.depth().outside().mm()));
+                measures.set(plan.edgeDistance()),
+                "exactly " + measures.exact(plan.edgeDistance()) + "; paper outside the hole "
+                        + measures.mark(plan.depth().outside()));
     }
 
-    private static OperatorSetting guide(Plan plan, boolean top) {
+    private static OperatorSetting guide(Plan plan, boolean top, Measures measures) {
         Length first = plan.row().holes().get(0).centre();
         Length off = plan.row().guideOff();
         String scale = off.equals(Length.ZERO)
                 ? ""
-                : "by its own scale " + first.minus(off).inMm() + ", as measured; ";
+                : "by its own scale " + measures.exact(first.minus(off)) + ", as measured; ";
         return new OperatorSetting(
                 "Side guide",
-                LengthText.mm(first.mm()),
-                scale + "first hole's centre from the " + (top ? "left" : "head")
+                measures.set(first),
+                scale + "first hole's centre from the " + (top ? "left" : "head") + ", exactly "
+                        + measures.exact(first)
                         + (plan.sameEndToGuide() ? "; THE SAME END TO THE GUIDE ON EVERY LIFT" : ""));
     }
 
-    private static OperatorSetting lift(List<Lift> lifts) {
+    private static OperatorSetting lift(List<Lift> lifts, Measures measures) {
         int most = lifts.stream().mapToInt(Lift::leaves).max().orElse(0);
         Length thickest =
                 lifts.stream().map(Lift::thickness).max(Length::compareTo).orElse(Length.ZERO);
@@ -92,7 +92,7 @@ public record OperatorSetting(String label, String value, String note) {
                 "Lift, at most",
                 most + (most == 1 ? " leaf" : " leaves"),
                 lifts.size() + (lifts.size() == 1 ? " lift" : " lifts") + " per copy; the thickest "
-                        + LengthText.mm(thickest.mm()));
+                        + measures.thickness(thickest));
     }
 
     private static OperatorSetting element(Plan plan) {

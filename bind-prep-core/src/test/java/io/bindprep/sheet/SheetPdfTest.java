@@ -15,6 +15,7 @@ import io.bindprep.job.Job;
 import io.bindprep.job.JobFiles;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
+import io.bindprep.job.Order;
 import io.bindprep.problem.SettingException;
 import io.bindprep.request.CheckRequest;
 import io.bindprep.request.Pile;
@@ -269,6 +270,7 @@ class SheetPdfTest {
                 lifts,
                 usual.strokes(),
                 1_000_000,
+                new Order("4711", "A customer of a long name ".repeat(6), "Friday"),
                 materials,
                 usual.steps(),
                 usual.cautions(),
@@ -432,8 +434,9 @@ class SheetPdfTest {
                     }
                 }
             }.getText(document);
-            // pins 35 and 36 and the shallowest centre of 0.2 in (XJDF 2.2 F.10) on A4
-            assertThat(large.toString().replace('\u00a0', ' ')).contains("3:1", "35-36", "5.1 mm", "8.8 mm");
+            // to the half millimetre that a ruler has: pins 35 and 36 and the shallowest centre of 0.2 in (XJDF 2.2
+            // F.10) on A4
+            assertThat(large.toString().replace('\u00a0', ' ')).contains("3:1", "35-36", "5 mm", "9 mm");
         }
     }
 
@@ -451,6 +454,24 @@ class SheetPdfTest {
             text.setEndPage(2);
             assertThat(text.getText(document)).contains("BEFORE THE PUNCH", "MATERIALS", "WHY");
         }
+    }
+
+    /** Whose job it is and for when, where the job file says it; else lines to write on. */
+    @Test
+    void theFieldsAreFilledByTheJob() throws Exception {
+        Report report = report(
+                "members-handbook-a4.pdf", Map.of("job-number", "J-4711", "customer", "Müller 印刷", "due", "Fri 4 pm"));
+        assertThat(text(pdf(JobSheet.of(report), SheetPaper.A4))).contains("J-4711", "Müller 印刷", "Fri 4 pm");
+        assertThat(SheetHtml.write(JobSheet.of(report))).contains("J-4711", "Müller 印刷", "Fri 4 pm");
+    }
+
+    /** Paper of whole eighths of an inch is worked on with an inch rule, other paper with a metric one. */
+    @Test
+    void lengthsAreInTheUnitsOfThePaper() throws Exception {
+        assertThat(JobSheet.of(cookbook).parts().get(0).settings())
+                .anyMatch(s -> s.label().equals("Side guide") && s.value().endsWith("/32 in"));
+        assertThat(JobSheet.of(handbook).parts().get(0).settings())
+                .anyMatch(s -> s.label().equals("Side guide") && s.value().equals("9 mm"));
     }
 
     @Test
