@@ -46,6 +46,8 @@ public final class DayPdf {
         for (String line : day.summary()) {
             flow.paragraph(plain, 10, 0, line);
         }
+        flow.down(1);
+        flow.paragraph(plain, 8.2, 0, "! " + day.safety());
         if (!day.heldBack().isEmpty()) {
             flow.heading(bold, "Held back: do not punch", 8);
             for (String job : day.heldBack()) {
@@ -64,8 +66,6 @@ public final class DayPdf {
         for (String note : day.quoteNotes()) {
             flow.paragraph(plain, 8, 0, note);
         }
-        flow.heading(bold, "Cautions", 8);
-        flow.paragraph(plain, 8.2, 0, "! " + day.safety());
     }
 
     private void job(int number, DaySheet.Line job) throws IOException {

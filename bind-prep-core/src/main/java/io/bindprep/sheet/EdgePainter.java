@@ -22,6 +22,10 @@ final class EdgePainter {
     private static final double BELOW = 6;
     private static final double GUIDE = 16;
     private static final double SMALL = 6.5;
+
+    /** Room for a length in small print; a shorter line has it beside itself. */
+    private static final double WORDS = 12;
+
     /** Chords that a thumb cut is drawn with; none is off its curve by as much as a hairline. */
     private static final int CUT_LINES = 48;
 
@@ -258,7 +262,8 @@ final class EdgePainter {
             if (centre <= end) {
                 tick(pen, centre, edge, base);
             }
-            pen.text(false, SMALL, left + 1, base - 0.8, drawing.measures().set(first().centre()));
+            double at = first().centre().mm() < WORDS ? centre : left;
+            pen.text(false, SMALL, at + 1, base - 0.8, drawing.measures().set(first().centre()));
         }
         if (piece == pieces() - 1) {
             Length rest = plan.row().length().minus(last().centre());
@@ -269,7 +274,7 @@ final class EdgePainter {
             if (centre >= left) {
                 tick(pen, centre, edge, base);
             }
-            pen.right(false, SMALL, end - 1, base - 0.8, drawing.measures().set(rest));
+            pen.right(false, SMALL, (rest.mm() < WORDS ? centre : end) - 1, base - 0.8, drawing.measures().set(rest));
         }
     }
 

@@ -117,7 +117,10 @@ public record JobSheet(
                 materials(report.run().materials(), report.measures()),
                 report.run().steps(),
                 cautions(report),
-                report.plan().because().stream().map(Sentences::of).toList(),
+                report.plan().because().stream()
+                        .map(Sentences::of)
+                        .map(OperatorText::of)
+                        .toList(),
                 digest,
                 jobId,
                 "bind-prep " + (checked ? "sha256=" + digest + " " : "plan ") + "job=" + jobId);

@@ -71,6 +71,7 @@ public final class SheetPdf {
         for (int part = 0; part < sheet.parts().size(); part++) {
             if (part > 0) {
                 flow.nextPage();
+                flow.paragraph(bold, 11, 0, sheet.title());
             }
             settings(sheet.parts().get(part));
             edge(sheet.parts().get(part));

@@ -6,12 +6,15 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import io.bindprep.BindPrep;
 import io.bindprep.check.Report;
 import io.bindprep.check.Scenario;
+import io.bindprep.day.DayJob;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.request.CheckRequest;
+import io.bindprep.sheet.DayHtml;
+import io.bindprep.sheet.DaySheet;
 import io.bindprep.sheet.JobSheet;
 import io.bindprep.sheet.SheetHtml;
 import java.awt.image.BufferedImage;
@@ -70,6 +73,16 @@ class HtmlBrowserTest {
         Files.writeString(folder.resolve("long.html"), HtmlReport.write(invented(), List.of(uncheckedPage())));
         Files.writeString(
                 folder.resolve("sheet.html"), SheetHtml.write(JobSheet.of(report("calendar-a4-landscape.pdf"))));
+        Files.writeString(
+                folder.resolve("bad-sheet.html"),
+                SheetHtml.write(JobSheet.of(report("cookbook-letter.pdf", Map.of("pitch", "3:1")))));
+        Files.writeString(
+                folder.resolve("day.html"),
+                DayHtml.write(DaySheet.of(BindPrep.day(
+                        List.of(
+                                new DayJob("A cookbook", report("cookbook-letter.pdf", Map.of("pitch", "3:1"))),
+                                new DayJob("The members' handbook", report("members-handbook-a4.pdf", Map.of()))),
+                        null))));
         try (InputStream in = HtmlBrowserTest.class.getResourceAsStream("/axe.min.js")) {
             axe = new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
@@ -122,8 +135,11 @@ class HtmlBrowserTest {
     }
 
     private static Report report(String pdf) throws Exception {
-        Map<String, Object> job =
-                Map.of("binding-edge", "top", "sides", "one", "hanger", "gap = 90 mm, thumb-cut = 60 x 20 mm");
+        return report(
+                pdf, Map.of("binding-edge", "top", "sides", "one", "hanger", "gap = 90 mm, thumb-cut = 60 x 20 mm"));
+    }
+
+    private static Report report(String pdf, Map<String, Object> job) throws Exception {
         return BindPrep.check(CheckRequest.of(FIXTURES.resolve(pdf), pdf, JobReader.toJob(JobSettings.of(job))));
     }
 
@@ -155,7 +171,7 @@ class HtmlBrowserTest {
     @CsvSource({
         "cookbook.html,1280,false", "cookbook.html,1280,true", "cookbook.html,360,false", "cookbook.html,360,true",
         "calendar.html,1280,false", "calendar.html,360,true", "long.html,1280,true", "long.html,360,false",
-        "sheet.html,1280,false", "sheet.html,1280,true", "sheet.html,360,true"
+        "sheet.html,1280,false", "sheet.html,1280,true", "sheet.html,360,true", "day.html,390,false"
     })
     void axeFindsNothing(String html, int width, boolean dark) {
         open(html, width, dark);
@@ -174,12 +190,36 @@ class HtmlBrowserTest {
         "calendar.html,360",
         "long.html,360",
         "long.html,1280",
-        "sheet.html,360"
+        "sheet.html,390",
+        "sheet.html,320",
+        "day.html,390"
     })
     void nothingScrollsSideways(String html, int width) {
         open(html, width, false);
         assertThat(((Number) browser.executeScript("return document.documentElement.scrollWidth")).intValue())
                 .isLessThanOrEqualTo(width);
+        // nor does anything within the page
+        Object within = browser.executeScript("return [...document.querySelectorAll('body *')]"
+                + ".filter(e => e.scrollWidth > e.clientWidth + 1 && /auto|scroll/.test(getComputedStyle(e).overflowX))"
+                + ".map(e => e.outerHTML.slice(0, 100))");
+        assertThat((List<?>) within).isEmpty();
+    }
+
+    /** At the punch on a phone: what is set comes before what was found, and a screen says that it is no ruler. */
+    @Test
+    void thePhoneShowsSettingsBeforeFindings() {
+        open("bad-sheet.html", 390, false);
+        assertThat(((Number) browser.executeScript(
+                                "const top = q => document.querySelector(q).getBoundingClientRect().top;"
+                                        + "return top('.faults') - top('.tiles')"))
+                        .doubleValue())
+                .isPositive();
+        assertThat(browser.findElement(By.cssSelector(".print-me")).isDisplayed())
+                .isTrue();
+        assertThat(browser.findElement(By.cssSelector(".print-me")).getText()).contains("Print this page at 100 %");
+        assertThat(browser.findElement(By.cssSelector("td[data-label='Total to issue']"))
+                        .isDisplayed())
+                .isTrue();
     }
 
     @Test
