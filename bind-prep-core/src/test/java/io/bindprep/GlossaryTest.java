@@ -67,7 +67,9 @@ class GlossaryTest {
             "leaves-bind",
             "text-punched",
             "turned a quarter",
-            "registration");
+            "\"registration\"",
+            "with registration",
+            "their registration");
 
     private static TreeMap<String, String> glossary() throws IOException {
         return ROW.matcher(Files.readString(GLOSSARY).replace("\r\n", "\n"))
