@@ -64,7 +64,6 @@ public final class BindPrep {
     public static void prepare() {
         Intake.prepare();
         Catalogue.builtIn();
-        Intake.prepareWords();
     }
 
     /**

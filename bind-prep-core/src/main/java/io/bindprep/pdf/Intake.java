@@ -11,13 +11,10 @@ import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.problem.UnreadableInputException.Reason;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import org.apache.fontbox.cmap.CMapParser;
 import org.apache.pdfbox.io.MemoryUsageSetting;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.io.RandomAccessReadBufferedFile;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
@@ -26,7 +23,6 @@ import org.apache.tika.Tika;
 /** Opens a file that claims to be a PDF, or says what it is instead and what to ask the client for. */
 public final class Intake {
     private static final long IN_MEMORY = 32L * 1024 * 1024;
-    private static final String ONE_WORD = "1 beginbfchar <41> <0041> endbfchar";
 
     private Intake() {}
 
@@ -36,15 +32,6 @@ public final class Intake {
             new PDDocument().close();
         } catch (IOException e) {
             throw new IllegalStateException("a document of ours that is nowhere", e);
-        }
-    }
-
-    /** Loads what telling the words of text needs: PDFBox prepares 65,536 of them. */
-    public static void prepareWords() {
-        try {
-            new CMapParser().parse(new RandomAccessReadBuffer(ONE_WORD.getBytes(StandardCharsets.US_ASCII)));
-        } catch (IOException e) {
-            throw new IllegalStateException("a map of ours", e);
         }
     }
 

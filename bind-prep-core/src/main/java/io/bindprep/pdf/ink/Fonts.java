@@ -78,8 +78,14 @@ final class Fonts {
 
     /** A font with its program, for which another may have to leave the memory. */
     PDFont load(TextFont font) throws IOException {
-        WordMap.bound(font.dictionary());
-        PDFont with = withPublishedWidths(font.dictionary(), PDFontFactory.createFont(font.dictionary()));
+        COSDictionary dictionary = font.dictionary();
+        font.words = WordMap.of(dictionary);
+        PDFont with = PDFontFactory.createFont(font.words == null ? dictionary : WordMap.without(dictionary));
+        if (font.words != null && !with.isEmbedded()) {
+            font.words = null; // a program that cannot be read: what stands in for it is chosen by the words
+            with = PDFontFactory.createFont(dictionary);
+        }
+        with = withPublishedWidths(dictionary, with);
         if (loaded.size() >= MOST_LOADED) {
             TextFont eldest = loaded.iterator().next();
             loaded.remove(eldest);
@@ -185,7 +191,7 @@ final class Fonts {
     }
 
     /** Words of a show operator's strings, as far as the font tells; a wide gap between two of them is a space. */
-    static String words(PDFont font, ShownText parts) {
+    static String words(TextFont font, ShownText parts) {
         StringBuilder out = new StringBuilder();
         try {
             for (int i = 0; i < parts.size() && out.length() <= MOST_WORDS; i++) {
@@ -205,10 +211,10 @@ final class Fonts {
         return new String(visible, 0, visible.length).strip();
     }
 
-    private static void decode(PDFont font, byte[] bytes, int from, int to, StringBuilder out) throws IOException {
+    private static void decode(TextFont font, byte[] bytes, int from, int to, StringBuilder out) throws IOException {
         ByteArrayInputStream in = new ByteArrayInputStream(bytes, from, Math.min(to - from, MOST_WORDS * 2));
         while (in.available() > 0) {
-            String s = font.toUnicode(font.readCode(in));
+            String s = font.words(font.code(in));
             out.append(s == null ? "?" : s);
         }
     }

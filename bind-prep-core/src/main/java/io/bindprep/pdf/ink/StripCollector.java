@@ -34,6 +34,9 @@ public class StripCollector {
     /** Neighbours that only share an edge do not cover each other. */
     private static final double TOUCHING_MM = 0.02;
 
+    /** Areas are exact to less than this, in points. */
+    private static final double ROUNDING = 1e-9;
+
     /** Longer outlines are not subtracted but drawn: areas cost the square of their pieces. */
     private static final int MOST_PIECES = 40;
     /** So many subtractions of a page cost about as much as drawing its strip. */
@@ -206,7 +209,7 @@ public class StripCollector {
     }
 
     private static @Nullable Shape visible(Shape outline, Rectangle2D bounds, Rectangle2D window, Clip clip) {
-        if (window.contains(bounds) && clip.leavesWhole(bounds)) {
+        if (isWithin(window, bounds) && clip.leavesWhole(Clip.cut(bounds, window))) {
             return outline;
         }
         if (Outlines.isUpright(outline)) {
@@ -227,9 +230,18 @@ public class StripCollector {
         return area.isEmpty() ? null : new Path2D.Double(area);
     }
 
+    /** Returns true if bounds lie in a window, to the rounding of an outline that was cut to it before. */
+    private static boolean isWithin(Rectangle2D window, Rectangle2D bounds) {
+        return !bounds.isEmpty()
+                && bounds.getMinX() >= window.getMinX() - ROUNDING
+                && bounds.getMaxX() <= window.getMaxX() + ROUNDING
+                && bounds.getMinY() >= window.getMinY() - ROUNDING
+                && bounds.getMaxY() <= window.getMaxY() + ROUNDING;
+    }
+
     /** Returns true if an outline was too long to be cut exactly. */
     private static boolean uncut(Shape outline, Rectangle2D bounds, Rectangle2D window) {
-        return !window.contains(bounds) && Outlines.segments(outline) > Outlines.MOST_EXACT_SEGMENTS;
+        return !isWithin(window, bounds) && Outlines.segments(outline) > Outlines.MOST_EXACT_SEGMENTS;
     }
 
     /** Kind of the mark that a paint makes in a box of the binding-edge frame. */

@@ -198,7 +198,7 @@ public abstract class TextEngine extends StateEngine {
         if (outline == null) {
             return;
         }
-        String words = Fonts.words(font.pdf(), parts);
+        String words = Fonts.words(font, parts);
         estimated = !font.isType3() && !font.pdf().isEmbedded();
         if (estimated) {
             basics.fontStandsIn(font.dictionary()); // one in the file that cannot be read, too

@@ -37,6 +37,10 @@ final class TextFont {
     private final DeclaredWidths declared;
     private float[] advances = new float[256];
     private @Nullable PDFont loaded;
+    /** Its map to words; null where PDFBox has it. */
+    @Nullable
+    WordMap words;
+
     final Map<Integer, Path2D> outlines = new HashMap<>();
 
     TextFont(COSDictionary dictionary, Fonts fonts) throws IOException {
@@ -87,6 +91,14 @@ final class TextFont {
 
     int code(ByteArrayInputStream in) throws IOException {
         return pdf().readCode(in);
+    }
+
+    /** Words of a code; null where nothing tells. */
+    @Nullable
+    String words(int code) throws IOException {
+        PDFont font = pdf();
+        String said = words == null ? null : words.words(code);
+        return said == null ? font.toUnicode(code) : said;
     }
 
     /** Advance of a glyph of horizontal text, 1 being the font size. */
