@@ -35,7 +35,7 @@ import org.jspecify.annotations.Nullable;
  * <p>What stays: broad fills, shadings and pictures that run through the binding edge, and such as begin where one that stays
  * ends and run as far along (a picture in tiles); otherwise bare paper would show beside the binding. Clips that reach the
  * edge are opened to let it show. Left out: what is told from content by its place beyond the trim, as crop marks,
- * registration targets, colour bars and page information.
+ * register marks, colour bars and page information.
  */
 final class Backgrounds {
     private static final double NEXT_TO_MM = 0.5;

@@ -112,7 +112,7 @@ final class RepairNotes {
         dropped.values().forEach(all::addAll);
         List<String> words = new ArrayList<>();
         if (all.contains(MarkKind.LINE)) {
-            words.add("lines such as crop marks and registration targets");
+            words.add("lines such as crop marks and register marks");
         }
         if (all.contains(MarkKind.ART) || all.contains(MarkKind.IMAGE) || all.contains(MarkKind.BACKGROUND)) {
             words.add("bars or pictures");
