@@ -35,6 +35,6 @@ final class UncheckedRule implements Rule {
                 Severity.ERROR,
                 pages,
                 Say.pages(pages.size()) + " could not be checked: " + reason,
-                "Ask the client for a fresh PDF export, or compare these pages by eye with a test punch.");
+                UncheckedRemedies.of(reason));
     }
 }

@@ -127,6 +127,9 @@ public final class Intake {
         if (ends.headerAt() == 0) {
             return; // loading Tika takes half as long as a check of one page
         }
+        if (ends.headerDamaged()) {
+            throw damaged(name + " is a PDF whose header is damaged: it does not begin with \"%PDF-\" and a version.");
+        }
         byte[] head;
         try (InputStream in = Files.newInputStream(file)) {
             head = in.readNBytes(64 * 1024);

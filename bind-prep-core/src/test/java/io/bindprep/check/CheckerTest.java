@@ -277,6 +277,32 @@ class CheckerTest {
     }
 
     @Test
+    void annotationsWithoutAnAppearanceAreOneWarning() {
+        PageBasics field = new PageBasics(List.of(), null, null, List.of("comment", "form field"), List.of());
+        PageBasics link = new PageBasics(List.of(), null, null, List.of("link border"), List.of());
+        Finding f = only(Scenario.of(4).basics(1, field).basics(4, link).report(), "appearance-missing");
+        assertThat(f.severity()).isEqualTo(Severity.WARNING);
+        assertThat(f.pages()).containsExactly(1, 4);
+        assertThat(f.message())
+                .contains("2 pages", "comment, form field, link border", "depends on the viewer", "estimated");
+        assertThat(f.remedy()).contains("flattened");
+        assertThat(Scenario.of(4).report().findings()).isEmpty();
+    }
+
+    @Test
+    void faultsThatViewersPassOverAreOneWarningOfAtMostFourNames() {
+        PageBasics four = new PageBasics(List.of(), null, null, List.of(), List.of("a", "b", "c", "d"));
+        PageBasics five = new PageBasics(List.of(), null, null, List.of(), List.of("e\u202e\n", "a"));
+        Finding f = only(Scenario.of(3).basics(2, four).report(), "content-fault");
+        assertThat(f.severity()).isEqualTo(Severity.WARNING);
+        assertThat(f.pages()).containsExactly(2);
+        assertThat(f.message()).contains("\"a\", \"b\", \"c\", \"d\"").doesNotContain("more");
+        Finding g = only(Scenario.of(3).basics(2, four).basics(3, five).report(), "content-fault");
+        assertThat(g.pages()).containsExactly(2, 3);
+        assertThat(g.message()).contains("and 1 more").doesNotContain("\u202e", "\n");
+    }
+
+    @Test
     void aCoarsePictureIsAWarningBelowTheJobsLimit() {
         PageBasics fine = new PageBasics(List.of(), new PageBasics.Picture(149.6, 10, 10), null);
         PageBasics coarse = new PageBasics(List.of(), new PageBasics.Picture(72, 120.4, 90), null);

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is taken in and what is sent back, each with a sentence of its own. */
 class IntakeTest {
@@ -55,6 +56,23 @@ class IntakeTest {
         assertThat(e.reason()).isEqualTo(reason);
         assertThat(e).hasMessageContaining(words).hasMessageContaining("client.pdf");
         assertThat(e.remedy()).isNotBlank().endsWith(".");
+    }
+
+    /** ISO 32000-1:2008, 7.5.2: a PDF begins with "%PDF-" and its version; one byte or two of it are wrong here. */
+    @ParameterizedTest
+    @ValueSource(strings = {"%PDx-1.4", "xPDF-1.4", "%xDF-1.4", "PDF-1.4", "%PFD-1.4", "%pdf-1.4", "\0\0\0\0\0\0\0\0"})
+    void aDamagedHeaderIsToldAsThat(String header) throws Exception {
+        byte[] bytes = Files.readAllBytes(FIXTURES.resolve("members-handbook-a4.pdf"));
+        System.arraycopy(header.getBytes(StandardCharsets.ISO_8859_1), 0, bytes, 0, header.length());
+        UnreadableInputException e = refusal(Files.write(folder.resolve("x.pdf"), bytes), null);
+        assertThat(e.reason()).isEqualTo(Reason.DAMAGED);
+        assertThat(e).hasMessageContaining("whose header is damaged").hasMessageNotContaining("type");
+    }
+
+    @Test
+    void plainTextIsNoPdfWithADamagedHeader() throws Exception {
+        Path text = Files.writeString(folder.resolve("x.pdf"), "%PDE 3.4 is software. Its startxref is unknown.\n");
+        assertThat(refusal(text, null).reason()).isEqualTo(Reason.NOT_PDF);
     }
 
     @Test

@@ -298,6 +298,17 @@ class MissedInkTest {
         }
     }
 
+    /** ISO 32000-1:2008, 8.4.2: q and Q come in pairs; renderers pass over a Q too many (Ghostscript, MuPDF, poppler). */
+    @Test
+    void aRestoreWithoutItsSaveIsSaidAndChangesNothing() {
+        PageMarks marks = scan("q 1 0 0 1 4 0 cm Q Q 1 0 0 1 4 0 cm Q 0 100 5 5 re f", m -> m);
+        assertThat(marks.marks())
+                .singleElement()
+                .satisfies(k -> assertThat(k.nearMm()).isCloseTo(4, within(0.01)));
+        assertThat(marks.basics().passedOver()).containsExactly("a Q without its q");
+        assertThat(scan("q q Q 4 100 5 5 re f Q", m -> m).basics().passedOver()).isEmpty();
+    }
+
     @Test
     void faultsThatEveryViewerPassesOverAreSaidAndThePageIsJudged() {
         PageMarks marks = scan("/Nope gs /None Do foo 4 100 5 5 re f", m -> m);

@@ -151,9 +151,10 @@ public abstract class StateEngine {
     }
 
     void restoreGraphicsState() {
-        // one Q too many is common and harmless: readers ignore it
         if (saved.size() > savedOutside) {
             ink = saved.pop();
+        } else {
+            passedOver("a Q without its q");
         }
     }
 
