@@ -46,6 +46,7 @@ final class MatterRule implements Rule {
         int count = fold.pages().size();
         String origin = Say.origin(s.place(fold.worstPage()).bindingEdge());
         Measures measures = s.measures();
+        Length near = Length.ofMeasuredMm(mark.nearMm());
         StringBuilder message = new StringBuilder();
         if (count > 1) {
             message.append(Say.pages(count))
@@ -61,13 +62,13 @@ final class MatterRule implements Rule {
                 .append(": ")
                 .append(noun(mark.kind()))
                 .append(' ')
-                .append(near(measures, mark, limit))
+                .append(measures.beside(near, limit))
                 .append(" from the binding edge; ")
                 .append(
                         cut != null
                                 ? "the hanger's thumb cut, tolerance included, reaches "
                                 : hit ? "the holes, tolerance included, reach " : "minimum margin ")
-                .append(limit(measures, mark, limit))
+                .append(measures.beside(limit, near))
                 .append(worst.pins().isEmpty() ? ". At " : ". At " + Say.pins(worst.pins()) + ", ")
                 .append(measures.marks(mark.alongStartMm(), mark.alongEndMm()))
                 .append(" from ")
@@ -84,7 +85,7 @@ final class MatterRule implements Rule {
                         : hit
                                 ? "or bind another edge (binding-edge)."
                                 : mark.nearMm() < zone.mm()
-                                        ? "or accept the risk: it lies between two holes, and a shift of the punch may cut it."
+                                        ? "or accept the risk. It lies between two holes; a shift of the punch may cut it."
                                         : "or accept a smaller margin, at least " + measures.mark(up(zone))
                                                 + " (binding-margin).");
         return new Finding(
@@ -97,20 +98,6 @@ final class MatterRule implements Rule {
                 limit.mm(),
                 new Finding.Span(mark.alongStartMm(), mark.alongEndMm()),
                 new Finding.Seen(mark.stage(), worst.pins(), Printable.line(mark.words())));
-    }
-
-    /** A place and its limit that look alike when rounded are shown finer. */
-    private static boolean finer(Measures measures, Mark mark, Length limit) {
-        return measures.mark(mark.nearMm()).equals(measures.mark(limit));
-    }
-
-    private static String near(Measures measures, Mark mark, Length limit) {
-        Length near = Length.ofMeasuredMm(mark.nearMm());
-        return finer(measures, mark, limit) ? measures.exact(near) : measures.mark(near);
-    }
-
-    private static String limit(Measures measures, Mark mark, Length limit) {
-        return finer(measures, mark, limit) ? measures.exact(limit) : measures.mark(limit);
     }
 
     private static Length up(Length length) {

@@ -9,7 +9,6 @@ import io.bindprep.catalogue.Limits;
 import io.bindprep.job.BindingEdge;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
 import io.bindprep.wording.PageLists;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,18 +34,18 @@ final class PunchRule implements Rule {
                     "edge-unpunchable",
                     Severity.ERROR,
                     "No hole row fits the binding edge of "
-                            + LengthText.both(s.plan().row().length())
-                            + ": no page was held against holes, only against the binding margin.",
-                    "Ask for the document at the size of its leaves, or give another binding-edge or trim."));
+                            + s.measures().exact(s.plan().row().length())
+                            + ". The pages were checked against the binding margin only.",
+                    "Ask for the document at the size of its leaves, or correct the job (binding-edge, trim)."));
         }
         if (!fixed.isEmpty()) {
             findings.add(Say.document(
                     "pins-fixed",
                     Severity.ERROR,
                     pins(fixed)
-                            + " would cut a half hole or leave too little paper at the end of the sheet, and cannot be"
-                            + " pulled.",
-                    "Punch this size on a machine whose end pins come out, or choose another punch, pitch or trim."));
+                            + " would cut a half hole or leave too little paper at the end of the leaf. "
+                            + (fixed.size() == 1 ? "It is fixed." : "They are fixed."),
+                    "Use a punch with removable end pins, or another pitch or size (punch, pitch, trim)."));
         }
         element(s.plan()).ifPresent(findings::add);
         turning(s.plan(), s.stack(), measured(s.block())).ifPresent(findings::add);
@@ -58,15 +57,16 @@ final class PunchRule implements Rule {
                     Severity.WARNING,
                     "A hanger is asked for on a book bound at the "
                             + s.job().bindingEdge().name().toLowerCase(Locale.ROOT)
-                            + ": on the wall its pages stand on their side.",
+                            + ". On the wall its pages lie on their side.",
                     "Bind it at the top (binding-edge: top), or leave the hanger out."));
         }
         if (gap != null && !gap.fixedPins().isEmpty()) {
             findings.add(Say.document(
                     "hanger-pins-fixed",
                     Severity.ERROR,
-                    pins(gap.fixedPins()) + " would cut holes into the hanger's gap, and cannot be pulled.",
-                    "Punch it on a machine whose pins come out, or take a smaller hanger."));
+                    pins(gap.fixedPins()) + " would cut holes into the gap for the hanger. "
+                            + (gap.fixedPins().size() == 1 ? "It is fixed." : "They are fixed."),
+                    "Use a punch with removable pins, or a smaller hanger."));
         }
         if (s.plan().sameEndToGuide()) {
             boolean top = s.job().bindingEdge() == BindingEdge.TOP;
@@ -77,13 +77,15 @@ final class PunchRule implements Rule {
                     Severity.WARNING,
                     List.of(),
                     "The hole row " + (slants ? "slants, as the punch was measured" : "is not symmetric")
-                            + ": the holes of a leaf fed turned over would lie " + off.inMm()
-                            + " off those of the others, beyond the punching tolerance of "
-                            + s.plan().punchingTolerance().inMm() + ", and miss the element.",
+                            + ". The holes of a leaf fed the other way would lie "
+                            + s.measures().beside(off, s.plan().punchingTolerance())
+                            + " off the others and miss the element; punching tolerance "
+                            + s.measures().beside(s.plan().punchingTolerance(), off) + ".",
                     "Put the " + (top ? "left end" : "head") + " to the side guide on every lift, covers too, or "
                             + (slants
-                                    ? "have the back stop set square to the pins and measure it again (testsheet, calibrate)."
-                                    : "centre the row by a guide that moves."),
+                                    ? "have the back stop set square to the pins. Then measure the punch again (testsheet,"
+                                            + " calibrate)."
+                                    : "use an adjustable side guide."),
                     off.mm(),
                     s.plan().punchingTolerance().mm(),
                     null));
@@ -93,10 +95,10 @@ final class PunchRule implements Rule {
                     "binding-margin-inside-hole-zone",
                     Severity.WARNING,
                     List.of(),
-                    "The binding margin of " + LengthText.both(s.plan().bindingMargin())
-                            + " lies inside the hole zone of "
-                            + LengthText.both(s.plan().holeZone()) + ", punching tolerance included.",
-                    "Give a binding-margin beyond the hole zone, or leave it out for the pattern's own.",
+                    "The binding margin of " + s.measures().beside(s.plan().bindingMargin(), s.plan().holeZone())
+                            + " is narrower than the hole zone; the holes, tolerance included, reach "
+                            + s.measures().beside(s.plan().holeZone(), s.plan().bindingMargin()) + ".",
+                    "Use a wider margin, or that of the pattern (binding-margin).",
                     s.plan().bindingMargin().mm(),
                     s.plan().holeZone().mm(),
                     null));
@@ -114,9 +116,9 @@ final class PunchRule implements Rule {
                 "closer-size",
                 Severity.ERROR,
                 List.of(),
-                "The stack needs an element of " + element.name() + ", and the closer of the punch " + plan.punch()
+                "The stack needs an element of " + element.name() + ". The closer of the punch " + plan.punch()
                         + " takes " + sizes.text() + ".",
-                "Close it on a machine that takes it, take a thinner stock, or split the book into volumes.",
+                "Close it on a machine that takes it, use a thinner stock, or split the book into volumes.",
                 element.size().mm(),
                 sizes.largest().mm(),
                 null));
@@ -131,15 +133,14 @@ final class PunchRule implements Rule {
             return Optional.empty();
         }
         Length outside = plan.depth().outside();
-        String remedy = "Punch less deep (depth), or take a larger element (clearance).";
+        String remedy = "Punch nearer the edge (depth), or use a larger element (clearance).";
         if (plan.depth().binds() && !plan.paperLiesInside(stack.min())) {
             return Optional.of(new Finding(
                     "paper-outside-long",
                     Severity.ERROR,
                     List.of(),
-                    "The element does not close: " + LengthText.both(outside)
-                            + " of paper lies outside the holes, more than the element of " + element.name()
-                            + " has room for beside a stack of " + stack.min().inMm() + ".",
+                    "The element does not close. " + outside.inMm() + " of paper lies between holes and edge, more than the "
+                            + element.name() + " element has room for beside the stack.",
                     remedy,
                     outside.mm(),
                     below.mm(),
@@ -150,12 +151,10 @@ final class PunchRule implements Rule {
                 plan.depth().binds() ? Severity.WARNING : Severity.NOTE,
                 List.of(),
                 plan.depth().binds()
-                        ? "Pages will not turn freely: " + outside.inMm()
-                                + " of paper lies outside the holes, and the element of " + element.name()
-                                + " leaves less than " + below.inMm() + " beside the stack."
-                        : "Pages may turn stiffly: beside the thickest likely stack of "
-                                + stack.max().inMm() + " the element of " + element.name() + " has no room for the "
-                                + outside.inMm() + " of paper outside the holes.",
+                        ? "Pages turn stiffly. " + outside.inMm() + " of paper lies between holes and edge; the " + element.name()
+                                + " element takes less than " + below.inMm() + " beside the stack."
+                        : "Pages may turn stiffly. If the stack is " + stack.max().inMm() + " thick, the " + element.name()
+                                + " element has no room for " + outside.inMm() + " of paper between holes and edge.",
                 remedy,
                 outside.mm(),
                 below.mm(),
@@ -187,9 +186,9 @@ final class PunchRule implements Rule {
                 "paper-outside-short",
                 error ? Severity.ERROR : Severity.WARNING,
                 List.of(),
-                "Only " + LengthText.both(outside) + " of paper lies between the binding edge and the holes, less than "
-                        + limit.length().inMm() + " (" + limit.source() + "): "
-                        + (error ? "the leaves tear out." : "leaves tear easily."),
+                "Only " + outside.inMm() + " of paper lies between the binding edge and the holes, less than "
+                        + limit.length().inMm() + " (" + limit.source() + "). "
+                        + (error ? "The leaves tear out." : "Leaves tear easily."),
                 "Punch deeper (depth), or measure the punch's stop again.",
                 outside.mm(),
                 limit.length().mm(),

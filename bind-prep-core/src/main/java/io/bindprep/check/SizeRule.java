@@ -6,6 +6,7 @@ import io.bindprep.job.SpecialLeaves;
 import io.bindprep.job.Trim;
 import io.bindprep.page.PageFacts;
 import io.bindprep.paper.SheetSizes;
+import io.bindprep.unit.Length;
 import io.bindprep.wording.Measures;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,7 +83,8 @@ final class SizeRule implements Rule {
                 + (named ? "the job, " : "most pages, ") + expected.text(measures) + ". "
                 + (count == 1 ? "Page " : "Worst: page ") + worst.page() + ", "
                 + ExpectedSize.text(measures, sizes, worst) + ", off by "
-                + measures.mark(off) + "; tolerance " + measures.mark(tolerance) + ".";
+                + measures.beside(Length.ofMeasuredMm(off), Length.ofMeasuredMm(tolerance)) + "; tolerance "
+                + measures.beside(Length.ofMeasuredMm(tolerance), Length.ofMeasuredMm(off)) + ".";
         return new Finding(
                 named ? "page-size" : "page-size-mixed",
                 named ? Severity.ERROR : Severity.WARNING,

@@ -13,11 +13,11 @@ final class SplitAdvice {
 
     private SplitAdvice() {}
 
-    /** "bind it in 2 volumes (pages 1-300, 301-612 from "Fish"), or take offset-40 ..., which keeps it one". */
+    /** "bind it in 2 volumes (pages 1-300, 301-612 from "Fish"). Or keep it one book on offset-40 (...)". */
     static String of(Split split) {
         Stock thinner = split.thinner();
         if (split.volumes().isEmpty()) {
-            return thinner == null ? "ask for fewer pages or a thinner stock" : "take " + stock(thinner);
+            return thinner == null ? "ask for fewer pages or a thinner stock" : "keep it one book on " + stock(thinner);
         }
         int more = split.volumes().size() - MOST_VOLUMES;
         return "bind it in " + split.volumes().size() + " volumes (pages "
@@ -26,7 +26,7 @@ final class SplitAdvice {
                         .map(SplitAdvice::volume)
                         .collect(Collectors.joining(", "))
                 + (more > 0 ? " and " + more + " more" : "") + ")"
-                + (thinner == null ? "" : ", take " + stock(thinner));
+                + (thinner == null ? "" : ". Or keep it one book on " + stock(thinner));
     }
 
     private static String volume(Volume volume) {
@@ -37,6 +37,6 @@ final class SplitAdvice {
     private static String stock(Stock stock) {
         BigDecimal grammage = stock.grammage();
         return stock.name() + " (" + (grammage == null ? "" : LengthText.plain(grammage, 0) + " g/m2, ")
-                + LengthText.plain(stock.caliperUm(), 1) + " um per sheet), which keeps it one book";
+                + LengthText.plain(stock.caliperUm(), 1) + " um per sheet)";
     }
 }

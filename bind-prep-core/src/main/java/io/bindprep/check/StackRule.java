@@ -8,7 +8,6 @@ import io.bindprep.catalogue.Method;
 import io.bindprep.job.Job;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -46,8 +45,8 @@ final class StackRule implements Rule {
                 Severity.WARNING,
                 List.of(),
                 "The stack may be too thick for the " + element.name() + " element: it may measure up to "
-                        + LengthText.both(s.stack().max()) + ".",
-                pack(s) + " If it is thicker than the element, take the next size.",
+                        + s.measures().thickness(s.stack().max()) + ".",
+                pack(s) + " If the stack is thicker than the element, use the next size.",
                 s.stack().max().mm(),
                 element.size().mm(),
                 null);
@@ -60,7 +59,7 @@ final class StackRule implements Rule {
                 Severity.NOTE,
                 "The " + element.name() + " element is near its limit: the stack is as thick as "
                         + s.plan().chosen().sheets() + " sheets of 20 lb bond.",
-                "Bind one copy first. If pages turn stiffly, take the next size.");
+                "Bind one copy first. If its pages turn stiffly, use the next size.");
     }
 
     private static Finding noElement(Situation s) {
@@ -74,9 +73,9 @@ final class StackRule implements Rule {
         return Say.document(
                 "element-unknown",
                 Severity.ERROR,
-                "No element sizes are known for " + s.plan().pattern() + ", so nothing says that one takes "
-                        + range(s.stack()) + ".",
-                "Try an element on a dummy of the real stock, or choose a pitch whose elements are known.");
+                "No element sizes are known for " + s.plan().pattern() + ", so no element could be chosen for the stack ("
+                        + range(s) + ").",
+                "Try an element on a dummy of the real stock, or choose another pitch (pitch).");
     }
 
     private static Finding tooThick(Situation s, Elements.Entry largest) {
@@ -89,19 +88,19 @@ final class StackRule implements Rule {
                 ? s.stack().deciding(job.bySize()).plus(job.allowance())
                 : s.stack().nominal();
         String limit = bySize
-                ? " with " + LengthText.both(job.allowance()) + " clearance, " + LengthText.both(need)
-                        + " in all; the largest is " + largest.element().name()
-                : "; the largest, " + largest.element().name() + ", takes " + sheets + " sheets of 20 lb bond";
-        String message = "The stack is too thick: no " + method + " element of pitch "
-                + s.plan().pitchName() + " takes " + range(s.stack()) + limit + ".";
+                ? "; the largest is " + largest.element().name() + ". With clearance (" + s.measures().exact(job.allowance())
+                        + ") the stack needs " + s.measures().thickness(need) + "."
+                : "; the largest, " + largest.element().name() + ", takes " + sheets + " sheets of 20 lb bond.";
+        String message = "The stack is too thick: " + range(s) + ". No " + method + " element of pitch "
+                + s.plan().pitchName() + " takes it" + limit;
         String split = SplitAdvice.of(s.split())
-                + (job.binding() == Method.COMB ? "." : ", or bind by another method (binding: comb goes thickest).");
+                + (job.binding() == Method.COMB ? "." : ". Or bind by another method; comb goes thickest (binding).");
         return new Finding(
                 forced ? "pitch-too-thick" : "stack-too-thick",
                 Severity.ERROR,
                 List.of(),
                 message,
-                forced ? "Leave pitch and punch out to let a wider pitch be chosen; else " + split : capital(split),
+                forced ? "Allow another pitch (pitch, punch). Otherwise " + split : capital(split),
                 need.mm(),
                 bySize ? largest.element().size().mm() : null,
                 null);
@@ -114,10 +113,9 @@ final class StackRule implements Rule {
                 "stack-straddles",
                 Severity.NOTE,
                 List.of(),
-                "The likely range of the stack, " + range(s.stack()) + ", lies across two elements: " + small.name()
-                        + " would do for the thinnest, " + large.name() + " for the thickest.",
-                pack(s)
-                        + " Give the measured pack as stock (for example \"25 sheets = 2.6 mm\") before buying elements.",
+                "The stack falls between two element sizes: " + range(s) + ". " + small.name() + " takes the thinnest, "
+                        + large.name() + " the thickest.",
+                pack(s) + " Give the measured pack before you buy elements (stock: 25 sheets = 2.6 mm).",
                 s.stack().max().mm(),
                 s.plan().chosen().measure() == null
                         ? null
@@ -133,17 +131,17 @@ final class StackRule implements Rule {
             return "Measure a pack of the real stock, at least 2.5 mm of it.";
         }
         boolean others = measure.packAtMost().compareTo(Length.ZERO) <= 0;
-        return "Measure a pack of " + measure.sheets() + " sheets of " + measure.stock() + "; "
+        return "Measure a pack of " + measure.sheets() + " sheets of " + measure.stock() + ". "
                 + (others
-                        ? "the smaller takes a stack of " + LengthText.both(measure.stackAtMost()) + " at most."
-                        : "up to " + LengthText.both(measure.packAtMost())
-                                + " the smaller does, as it takes a stack of " + LengthText.both(measure.stackAtMost())
-                                + ".");
+                        ? "The smaller size takes a stack of " + s.measures().exact(measure.stackAtMost()) + " at most."
+                        : "If the pack measures " + s.measures().exact(measure.packAtMost())
+                                + " or less, use the smaller size.");
     }
 
-    private static String range(Stack stack) {
-        return LengthText.both(stack.nominal()) + ", likely " + stack.min().inMm() + " to "
-                + stack.max().inMm();
+    private static String range(Situation s) {
+        Stack stack = s.stack();
+        return s.measures().thickness(stack.nominal()) + ", range "
+                + s.measures().thicknesses(stack.min(), stack.max());
     }
 
     private static String capital(String sentence) {

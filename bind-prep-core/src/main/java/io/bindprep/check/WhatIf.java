@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param plan the pitch at one setting of the depth stop, with its element
  * @param chosen whether it is the report's plan
- * @param hit pages that would lose matter, ascending
+ * @param hit pages whose content the holes would cut, ascending
  * @param tight pages with matter too near, ascending
  * @param unchecked pages of which nothing is known, ascending
  */

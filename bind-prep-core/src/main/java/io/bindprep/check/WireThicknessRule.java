@@ -33,14 +33,13 @@ final class WireThicknessRule implements Rule {
                     "element-off-pitch",
                     Severity.ERROR,
                     List.of(),
-                    "The element does not go in: from first to last hole the row is "
-                            + drift.abs().inMm()
+                    "The element does not go in. The measured row is " + drift.abs().inMm()
                             + (drift.compareTo(Length.ZERO) > 0 ? " longer" : " shorter")
-                            + " than the element's pitch, as the punch was measured, and holes of "
-                            + plan.holeAlong().inMm() + " along the edge leave a wire of "
-                            + skew.wireThickness().inMm() + " no more than " + room.inMm() + ".",
-                    "Punch nothing with it: have its pins checked by the rules of its manual, and measure it again"
-                            + " (testsheet, calibrate).",
+                            + " than the element's pitch from first to last hole. Holes of "
+                            + plan.holeAlong().inMm() + " leave a wire of " + skew.wireThickness().inMm()
+                            + " no more than " + room.inMm() + ".",
+                    "Punch nothing with it. Have its pins checked as its manual says, then measure it again (testsheet,"
+                            + " calibrate).",
                     drift.abs().mm(),
                     room.mm(),
                     null));
@@ -60,14 +59,13 @@ final class WireThicknessRule implements Rule {
                 "element-off-line",
                 open ? Severity.ERROR : Severity.WARNING,
                 List.of(),
-                "The row slants by " + slant.inMm() + " from first to last hole, as the punch was measured: "
+                "The measured row slants by " + slant.inMm() + " from first to last hole. "
                         + (open
-                                ? "the " + end + " hole is cut open at the binding edge, for only " + outside.inMm()
-                                        + " of paper lies outside the holes in the middle of the row."
-                                : "no more than " + skew.rise().inMm()
-                                        + " is left by the wire in its hole and the paper outside, so a leaf fed turned over"
-                                        + " or askew keeps the element out or tears."),
-                "Have the back stop set square to the pins by the rules of its manual, and measure it again (testsheet,"
+                                ? "The " + end + " hole is cut open: only " + outside.inMm()
+                                        + " of paper lies between holes and edge in the middle of the row."
+                                : "Wire and paper leave " + skew.rise().inMm()
+                                        + ". A leaf fed askew or the other way keeps the element out, or tears."),
+                "Have the back stop set square to the pins as the manual says. Then measure the punch again (testsheet,"
                         + " calibrate).",
                 slant.mm(),
                 open ? outside.times(2).mm() : skew.rise().mm(),

@@ -36,6 +36,11 @@ public record Measures(Units units) {
         return shown(length, l -> fixed(l.mm(), 1) + " mm", l -> fixed(l.inches(), 2) + " in");
     }
 
+    /** A place beside its limit, shown finer where both would look alike. */
+    public String beside(Length length, Length limit) {
+        return mark(length).equals(mark(limit)) ? exact(length) : mark(length);
+    }
+
     /** A measured place on a page, in millimetres. */
     public String mark(double mm) {
         return mark(Length.ofMeasuredMm(mm));

@@ -1,5 +1,6 @@
 package io.bindprep.wording;
 
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -11,6 +12,8 @@ import java.util.regex.Pattern;
  */
 public final class Printable {
     private static final Pattern MARKS = Pattern.compile("[\\p{Cc}\\p{Cf}]");
+    private static final Pattern PAGE_MARKS = Pattern.compile(
+            "[\\p{Cc}&&[^\\n\\t]]|[\\u061C\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069]");
     private static final Pattern GAPS = Pattern.compile("[\\p{Cc}\\p{Cf}\\s]+");
 
     private Printable() {}
@@ -18,6 +21,19 @@ public final class Printable {
     /** The text with a question mark for each control or format mark. */
     public static String of(String text) {
         return with("?", text);
+    }
+
+    /** A whole page with a question mark for each control mark but line feed and tab, and each that turns writing round. */
+    public static String page(String text) {
+        return PAGE_MARKS.matcher(text).replaceAll("?");
+    }
+
+    /** JSON with the same marks as escapes of its own, so that what it says stays exact. */
+    public static String json(String text) {
+        return PAGE_MARKS
+                .matcher(text)
+                .replaceAll(m -> String.format(
+                        Locale.ROOT, "\\\\u%04x", (int) m.group().charAt(0)));
     }
 
     /** The text with other words for each control or format mark. */

@@ -368,11 +368,11 @@ class CheckerTest {
         // 9/16 in takes 130 sheets of 20 lb bond (common practice, no source, from memory), 12.2 mm
         assertThat(f.measuredMm()).isEqualTo(14.7);
         assertThat(f.message())
-                .contains("no wire element of pitch 3:1 takes 14.7 mm")
+                .contains("too thick: 14.7 mm, range 14.4 to 15.0 mm. No wire element of pitch 3:1 takes it")
                 .contains("the largest, 9/16 in, takes 130 sheets of 20 lb bond");
         Report forced = Scenario.of(2).noElement().pitch("3:1").report();
         assertThat(rules(forced)).containsExactly("pitch-too-thick");
-        assertThat(only(forced, "pitch-too-thick").remedy()).startsWith("Leave pitch and punch out");
+        assertThat(only(forced, "pitch-too-thick").remedy()).startsWith("Allow another pitch (pitch, punch). Otherwise ");
     }
 
     @Test
@@ -396,11 +396,11 @@ class CheckerTest {
         PackMeasure settles = new PackMeasure(Length.ofMm("3.175"), "bond-20", 28, Length.ofMm("2.6"));
         Finding f = only(Scenario.of(2).straddles(SMALL, LARGE).measure(settles).report(), "stack-straddles");
         assertThat(f.severity()).isEqualTo(Severity.NOTE);
-        assertThat(f.message()).contains("1/4 in would do for the thinnest, 5/16 in for the thickest");
+        assertThat(f.message()).contains("1/4 in takes the thinnest, 5/16 in the thickest");
         // 1/4 in less the clearance of 1/8 in: more than that does not go on the smaller one
         assertThat(f.limitMm()).isEqualTo(3.175);
         assertThat(f.measuredMm()).isGreaterThan(f.limitMm());
-        assertThat(f.remedy()).contains("Measure a pack of 28 sheets of bond-20; up to 2.6 mm");
+        assertThat(f.remedy()).contains("Measure a pack of 28 sheets of bond-20. If the pack measures 2.6 mm or less, ");
     }
 
     @Test
@@ -458,7 +458,7 @@ class CheckerTest {
         Finding longer = only(Scenario.of(2).measured(Length.ZERO, beyond).report(), "element-off-pitch");
         assertThat(longer.severity()).isEqualTo(Severity.ERROR);
         assertThat(longer.message())
-                .contains("the row is 2.77 mm longer than", "3.97 mm along the edge", "1.2 mm no more");
+                .contains("row is 2.77 mm longer than", "Holes of 3.97 mm", "1.2 mm no more");
         assertThat(longer.limitMm()).isEqualTo(2.76875);
         Report shorter = Scenario.of(2).measured(Length.ZERO, beyond.times(-1)).report();
         assertThat(only(shorter, "element-off-pitch").message()).contains("2.77 mm shorter than");
@@ -481,10 +481,10 @@ class CheckerTest {
         Report slanting =
                 Scenario.of(2).measured(Length.ofMm("-2.71"), Length.ZERO).report();
         assertThat(slanting.findings()).extracting(Finding::rule).containsExactly("element-off-line", "feed-same-end");
-        assertThat(slanting.findings().get(1).message()).startsWith("The hole row slants, as the punch was measured: ");
+        assertThat(slanting.findings().get(1).message()).startsWith("The hole row slants, as the punch was measured. ");
         Finding warning = slanting.findings().get(0);
         assertThat(warning.severity()).isEqualTo(Severity.WARNING);
-        assertThat(warning.message()).contains("slants by 2.71 mm", "no more than 2.7 mm is left");
+        assertThat(warning.message()).contains("slants by 2.71 mm", "leave 2.7 mm");
         // the scenario leaves 3.1 mm outside the holes, and half of a slant cuts into it
         Length open = Length.ofMm("6.2");
         Report just =
@@ -496,11 +496,11 @@ class CheckerTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(error.severity()).isEqualTo(Severity.ERROR);
-        assertThat(error.message()).contains("slants by 6.2 mm", "the first hole is cut open", "only 3.1 mm of paper");
+        assertThat(error.message()).contains("slants by 6.2 mm", "The first hole is cut open", "only 3.1 mm of paper");
         Report other = Scenario.of(2).measured(open.times(-1), Length.ZERO).report();
         assertThat(other.findings())
                 .extracting(Finding::message)
-                .anyMatch(m -> m.contains("the last hole is cut open"));
+                .anyMatch(m -> m.contains("The last hole is cut open"));
     }
 
     @Test

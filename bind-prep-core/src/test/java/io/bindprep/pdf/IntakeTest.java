@@ -43,7 +43,7 @@ class IntakeTest {
 
     @ParameterizedTest
     @CsvSource({
-        "word-file.pdf, NOT_PDF, office document",
+        "word-file.pdf, NOT_PDF, spreadsheet or slides file",
         "picture.pdf, NOT_PDF, picture",
         "empty.pdf, EMPTY, empty",
         "damaged.pdf, DAMAGED, breaks off",

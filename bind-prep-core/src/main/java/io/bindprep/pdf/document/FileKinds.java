@@ -4,12 +4,12 @@ import java.util.Map;
 
 /** Names of what a file is instead of a PDF, and what to ask for. */
 public final class FileKinds {
-    private static final String OFFICE = "an office document (Word, Excel or PowerPoint format)";
+    private static final String OFFICE = "a word-processor, spreadsheet or slides file";
 
     private static final Map<String, String> NAMES = Map.ofEntries(
-            Map.entry("application/msword", "a word processor's document"),
+            Map.entry("application/msword", "a word-processor file"),
             Map.entry("application/x-tika-ooxml", OFFICE),
-            Map.entry("application/x-tika-msoffice", "an office document in an old format"),
+            Map.entry("application/x-tika-msoffice", "a word-processor, spreadsheet or slides file in an old format"),
             Map.entry("application/rtf", "a rich text document"),
             Map.entry("application/postscript", "a PostScript file"),
             Map.entry("application/zip", "a ZIP archive"),
@@ -26,7 +26,7 @@ public final class FileKinds {
             return "a picture (" + type + ")";
         }
         if (type.startsWith("application/vnd.oasis.opendocument")) {
-            return "an office document in OpenDocument format";
+            return "a word-processor, spreadsheet or slides file (OpenDocument)";
         }
         if (type.startsWith("application/vnd.openxmlformats")) {
             return OFFICE;

@@ -1,6 +1,7 @@
 package io.bindprep.report.json;
 
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Printable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
@@ -35,12 +36,12 @@ public final class Json {
 
     /** A record or tree, indented, ending in a line feed. */
     public static String text(Object root) {
-        return WRITER.writeValueAsString(root) + "\n";
+        return Printable.json(WRITER.writeValueAsString(root)) + "\n";
     }
 
     /** A record or tree on one line, ending in a line feed. */
     static String line(Object root) {
-        return LINE.writeValueAsString(root) + "\n";
+        return Printable.json(LINE.writeValueAsString(root)) + "\n";
     }
 
     public static String word(Enum<?> constant) {

@@ -88,7 +88,7 @@ record JsonChecked(
                     "no hole is hit, but something lies between the holes or inside the binding margin")
             long tight,
 
-            @JsonPropertyDescription("something that prints would be punched")
+            @JsonPropertyDescription("the holes would cut something that prints")
             long hit,
 
             @JsonPropertyDescription("could not be analysed whole, so nothing is known to be good")

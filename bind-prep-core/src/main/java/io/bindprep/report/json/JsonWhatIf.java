@@ -31,7 +31,7 @@ record JsonWhatIf(
         @JsonPropertyDescription("binding edge to the far side of the holes, punching tolerance included")
         BigDecimal holeZoneMm,
 
-        @JsonPropertyDescription("pages that would lose matter, as ranges")
+        @JsonPropertyDescription("pages whose content the holes would cut, as ranges")
         String hitPages,
 
         @JsonPropertyDescription("pages with matter too near, as ranges")

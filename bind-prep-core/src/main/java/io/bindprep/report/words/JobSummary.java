@@ -107,7 +107,7 @@ public final class JobSummary {
         return holes
                 + (pins.isEmpty()
                         ? ""
-                        : "; pull " + (pins.size() == 1 ? "pin " : "pins ") + PageLists.compact(pins, MOST_PINS))
+                        : ". Pull " + (pins.size() == 1 ? "pin " : "pins ") + PageLists.compact(pins, MOST_PINS))
                 + (lifts == 0 ? "" : "; " + Counted.of(lifts, "lift") + " per copy")
                 + (plan.sameEndToGuide() ? "; same end to the side guide on every lift" : "") + ".";
     }

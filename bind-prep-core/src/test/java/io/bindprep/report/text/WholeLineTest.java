@@ -83,7 +83,7 @@ class WholeLineTest {
                 .filter(x -> x.rule().equals("stack-straddles"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(f.message()).contains("12.45 mm (0.49 in), likely 11.14 mm to 13.76 mm");
+        assertThat(f.message()).contains("0.49 in, range 0.44 to 0.54 in");
         assertThat(report.plan().chosen().straddles()).hasSize(2);
     }
 
