@@ -2,9 +2,11 @@ package io.bindprep.check;
 
 import io.bindprep.binding.Gap;
 import io.bindprep.binding.Plan;
+import io.bindprep.marks.EdgePicture;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.Stage;
 import io.bindprep.marks.Verdict;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.Measures;
@@ -88,11 +90,15 @@ final class MatterRule implements Rule {
                                         ? "or accept the risk. It lies between two holes; a shift of the punch may cut it."
                                         : "or accept a smaller margin, at least " + measures.mark(up(zone))
                                                 + " (binding-margin).");
+        if (mark.kind() == MarkKind.IMAGE && mark.stage() == Stage.ESTIMATE) {
+            remedy = "Look at the page. If it is a photograph, accept this; otherwise move the words away from the"
+                    + " binding edge.";
+        }
         return new Finding(
                 kind + (hit ? "-hit" : "-tight"),
                 hit ? Severity.ERROR : Severity.WARNING,
                 fold.pages(),
-                message.append(". ").append(seen(mark)).append('.').toString(),
+                message.append(". ").append(seen(s, fold)).append('.').toString(),
                 remedy,
                 mark.nearMm(),
                 limit.mm(),
@@ -111,15 +117,37 @@ final class MatterRule implements Rule {
     }
 
     /** Which stage decided, and how exactly. */
-    private static String seen(Mark mark) {
+    private static String seen(Situation s, MatterFold fold) {
+        Mark mark = fold.worst().mark();
         return switch (mark.stage()) {
             case GEOMETRY -> "Measured from the outline";
             case ESTIMATE ->
-                mark.kind() == MarkKind.ANNOTATION
-                        ? "Estimated: each viewer draws it differently"
-                        : "Estimated: its font is not in the file";
-            case RASTER -> "Measured from the drawn page, to 0.2 mm";
+                switch (mark.kind()) {
+                    case ANNOTATION -> "Estimated: each viewer draws it differently";
+                    case IMAGE ->
+                        "Estimated: the picture runs through the binding edge and may be a photograph"
+                                + ground(s, fold);
+                    default -> "Estimated: its font is not in the file";
+                };
+            case RASTER -> "Measured from the drawn page, to 0.2 mm" + ground(s, fold);
         };
+    }
+
+    /** Says by what a picture through the edge was judged. */
+    private static String ground(Situation s, MatterFold fold) {
+        Mark mark = fold.worst().mark();
+        EdgePicture.Nature nature =
+                mark.stage() == Stage.ESTIMATE ? EdgePicture.Nature.IN_DOUBT : EdgePicture.Nature.PAGE;
+        return s.verdicts().stream()
+                .filter(v -> v.page() == fold.worstPage() && mark.kind() == MarkKind.IMAGE)
+                .flatMap(v -> v.basics().edgePictures().stream())
+                .filter(p -> p.nature() == nature)
+                .map(p -> nature == EdgePicture.Nature.PAGE
+                        ? ". The picture counts as a page or scan: one ground colour on " + p.groundPercent()
+                                + " % of the edge"
+                        : ". One ground colour on " + p.groundPercent() + " % of the edge; a page has it on 90 % or more")
+                .findFirst()
+                .orElse("");
     }
 
     private static String noun(MarkKind kind) {

@@ -74,9 +74,9 @@ public final class PageJudge {
             if (nearest == null || mark.nearMm() < nearest.nearMm()) {
                 nearest = mark;
             }
-            boolean cutAway = cutAway(mark, place, edgeLengthMm);
+            boolean cutAway = !mayBePhotograph(mark) && cutAway(mark, place, edgeLengthMm);
             if (cutAway || mark.nearMm() < clearMm - FLOAT_SLACK_MM) {
-                List<Integer> pins = pinsThrough(mark, place, edgeLengthMm);
+                List<Integer> pins = mayBePhotograph(mark) ? List.of() : pinsThrough(mark, place, edgeLengthMm);
                 hits.add(new Hit(mark, pins.isEmpty() && !cutAway ? Verdict.TIGHT : Verdict.HIT, pins));
             }
         }
@@ -100,6 +100,11 @@ public final class PageJudge {
                 background,
                 page.unchecked(),
                 page.basics());
+    }
+
+    /** A mark in a picture of which nobody can tell if it is a page or a photograph is never more than tight. */
+    private static boolean mayBePhotograph(Mark mark) {
+        return mark.kind() == MarkKind.IMAGE && mark.stage() == Stage.ESTIMATE;
     }
 
     private List<Integer> pinsThrough(Mark mark, PagePlace place, double edgeLengthMm) {

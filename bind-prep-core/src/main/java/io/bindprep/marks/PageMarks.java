@@ -16,9 +16,14 @@ public record PageMarks(
         this(page, marks, unchecked, PageBasics.NONE);
     }
 
-    /** The same marks with what else was seen of the page. */
+    /** The same marks with the pictures that run through the binding edge. */
+    public PageMarks withPictures(List<EdgePicture> pictures) {
+        return new PageMarks(page, marks, unchecked, basics.with(pictures));
+    }
+
+    /** The same marks with what else was seen of the page; its pictures stay. */
     public PageMarks with(PageBasics seen) {
-        return new PageMarks(page, marks, unchecked, seen);
+        return new PageMarks(page, marks, unchecked, seen.with(basics.edgePictures()));
     }
 
     public PageMarks {

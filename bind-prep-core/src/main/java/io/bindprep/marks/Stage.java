@@ -6,7 +6,7 @@ public enum Stage {
     GEOMETRY,
     /**
      * Published metrics, or a guess by the stated widths: the font is not in the file; or the rectangle of an annotation
-     * that each reader draws its own way.
+     * that each reader draws its own way; or a mark in a picture that may be a photograph.
      */
     ESTIMATE,
     /** Pixels of the rendered binding-edge strip. */

@@ -12,6 +12,7 @@ import io.bindprep.catalogue.ElementSizes;
 import io.bindprep.job.BindingEdge;
 import io.bindprep.job.FailOn;
 import io.bindprep.job.Sides;
+import io.bindprep.marks.EdgePicture;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageBasics;
 import io.bindprep.marks.PageVerdict;
@@ -146,6 +147,21 @@ class CheckerTest {
         assertThat(f.severity()).isEqualTo(Severity.NOTE);
         assertThat(f.pages()).containsExactly(2);
         assertThat(report.outcome()).isEqualTo(Outcome.GOOD);
+    }
+
+    @Test
+    void aPhotographAtTheEdgeSaysByWhatItWasTold() {
+        PageBasics photograph = new PageBasics(
+                List.of(),
+                null,
+                null,
+                List.of(),
+                List.of(),
+                List.of(new EdgePicture(EdgePicture.Nature.PHOTOGRAPH, 63, 9)));
+        assertThat(only(Scenario.of(3).background(2).basics(2, photograph).report(), "background-at-binding-edge")
+                        .message())
+                .contains("Judged a photograph on 1 page")
+                .contains("one ground colour along the edge, this has one on 63 %");
     }
 
     @ParameterizedTest

@@ -208,6 +208,15 @@ class PageJudgeTest {
     }
 
     @Test
+    void aPictureThatMayBeAPhotographIsNeverMoreThanTight() {
+        Rectangle2D inHole = new Rectangle2D.Double(4, 99, 2, 2);
+        Mark doubtful = new Mark(MarkKind.IMAGE, Stage.ESTIMATE, inHole, 4, 6, 99, 101, "");
+        assertThat(judge(false, RECTO, doubtful).verdict()).isEqualTo(Verdict.TIGHT);
+        Mark certain = new Mark(MarkKind.IMAGE, Stage.RASTER, inHole, 4, 6, 99, 101, "");
+        assertThat(judge(false, RECTO, certain).verdict()).isEqualTo(Verdict.HIT);
+    }
+
+    @Test
     void anUnreadPageIsNeverClear() {
         PageVerdict v = new PageJudge(plan(false)).judge(new PageMarks(1, List.of(), "broken"), RECTO, 297);
         assertThat(v.verdict()).isEqualTo(Verdict.UNCHECKED);

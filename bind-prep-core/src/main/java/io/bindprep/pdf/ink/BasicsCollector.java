@@ -161,7 +161,12 @@ public final class BasicsCollector {
             }
         }
         return new PageBasics(
-                List.copyOf(fonts), coarsest, least, List.copyOf(withoutAppearance), List.copyOf(passedOver));
+                List.copyOf(fonts),
+                coarsest,
+                least,
+                List.copyOf(withoutAppearance),
+                List.copyOf(passedOver),
+                List.of());
     }
 
     /** Returns true if other art goes farther beyond all along the same stretch, so that no paper shows when the cut is off. */

@@ -1,5 +1,6 @@
 package io.bindprep.pdf.strip;
 
+import io.bindprep.marks.EdgePicture;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageMarks;
@@ -35,6 +36,7 @@ public final class SecondLook {
     private final StripRaster.Source source;
     private final StripRaster whole;
     private final Map<FoundMark, Mark> left = new IdentityHashMap<>();
+    private final List<EdgePicture> pictures = new ArrayList<>();
     private int alone;
     private @Nullable StripRaster withoutPictures;
 
@@ -52,7 +54,8 @@ public final class SecondLook {
     /** The marks of a page, each settled by the stage it says. */
     public static PageMarks settled(int page, List<FoundMark> found, StripRaster.Source source) throws IOException {
         SecondLook look = new SecondLook(found, source, source.draw(StripDrawer.Left.NOTHING));
-        return new PageMarks(page, look.marks(), look.whole.problem());
+        List<Mark> marks = look.marks();
+        return new PageMarks(page, marks, look.whole.problem()).withPictures(look.pictures);
     }
 
     private List<Mark> marks() throws IOException {
@@ -60,7 +63,7 @@ public final class SecondLook {
         List<Mark> marks = new ArrayList<>();
         for (FoundMark f : found) {
             if (f.isPicture()) {
-                marks.addAll(PictureInk.marks(whole, without(f), f));
+                marks.addAll(PictureInk.marks(whole, without(f), f, found, pictures));
             } else if (!f.doubtful || f.paint.tone() == Tone.SPOT) {
                 marks.add(f.mark);
             } else if (f.paint.tone() == Tone.WHITE) {

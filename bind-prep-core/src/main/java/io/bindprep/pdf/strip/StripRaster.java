@@ -188,10 +188,13 @@ public record StripRaster(
 
     /** Difference of a dot to the same one of another drawing, in the colour in which it is farthest, 0 to 255. */
     int off(StripRaster o, int x, int y) {
-        int a = rgb[y * width + x];
-        int b = o.rgb[y * width + x];
+        return off(rgb[y * width + x], o.rgb[y * width + x]);
+    }
+
+    /** Difference of two colours in the channel in which they are farthest, 0 to 255. */
+    static int off(int a, int b) {
         return Math.max(
-                Math.max(Math.abs((a >> 16) - (b >> 16)), Math.abs((a >> 8 & 0xff) - (b >> 8 & 0xff))),
+                Math.max(Math.abs((a >> 16 & 0xff) - (b >> 16 & 0xff)), Math.abs((a >> 8 & 0xff) - (b >> 8 & 0xff))),
                 Math.abs((a & 0xff) - (b & 0xff)));
     }
 

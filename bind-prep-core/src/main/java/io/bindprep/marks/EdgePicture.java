@@ -1,0 +1,19 @@
+package io.bindprep.marks;
+
+/**
+ * A picture that runs through the binding edge, and by what it was judged.
+ *
+ * @param groundPercent share of the stretches along the edge that have the same ground colour, noise allowed for
+ * @param noise median difference of the dots to their ground, of 255
+ */
+public record EdgePicture(Nature nature, int groundPercent, double noise) {
+    /** Nature of a picture, which decides how its dots are judged. */
+    public enum Nature {
+        /** A page or scan: its marks count. */
+        PAGE,
+        /** A page or a photograph: at most one estimated mark, which is tight, never hit. */
+        IN_DOUBT,
+        /** A photograph: background. */
+        PHOTOGRAPH
+    }
+}

@@ -1,0 +1,231 @@
+package io.bindprep.pdf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.bindprep.marks.EdgePicture;
+import io.bindprep.marks.EdgePicture.Nature;
+import io.bindprep.marks.Mark;
+import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.PageMarks;
+import io.bindprep.marks.Stage;
+import io.bindprep.page.PageEdge;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import org.apache.pdfbox.cos.COSInteger;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Pictures that run through the binding edge, made here: where the letter begins is true by construction. */
+class EdgePicturesTest {
+    private static final double PAGE_MM = 100;
+    private static final double LETTER_MM = 4;
+    private static final double DOTS_PER_MM = 150 / 25.4;
+
+    @TempDir
+    Path folder;
+
+    private static BufferedImage ground(int rgb) {
+        int size = (int) Math.round(PAGE_MM * DOTS_PER_MM);
+        BufferedImage image = new BufferedImage(size, size, BufferedImage.TYPE_INT_RGB);
+        draw(image, rgb, new Rectangle2D.Double(0, 0, PAGE_MM + 1, PAGE_MM + 1));
+        return image;
+    }
+
+    private static void draw(BufferedImage image, int rgb, Rectangle2D... mm) {
+        Graphics2D g = image.createGraphics();
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.scale(DOTS_PER_MM, DOTS_PER_MM);
+        g.setColor(new Color(rgb));
+        for (Rectangle2D r : mm) {
+            g.fill(r);
+        }
+        g.dispose();
+    }
+
+    /** An H of 3 mm with strokes of half a millimetre. */
+    private static BufferedImage letter(BufferedImage image, int rgb, double fromEdge) {
+        draw(
+                image,
+                rgb,
+                new Rectangle2D.Double(fromEdge, 50, 0.5, 3),
+                new Rectangle2D.Double(fromEdge + 0.5, 51.2, 1.5, 0.5),
+                new Rectangle2D.Double(fromEdge + 2, 50, 0.5, 3));
+        return image;
+    }
+
+    private static byte[] jpeg(BufferedImage image, int quality) throws IOException {
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+        ImageWriteParam param = writer.getDefaultWriteParam();
+        param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+        param.setCompressionQuality(quality / 100f);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        writer.setOutput(ImageIO.createImageOutputStream(out));
+        writer.write(null, new IIOImage(image, null, null), param);
+        writer.dispose();
+        return out.toByteArray();
+    }
+
+    private static COSStream stream(PageMaker m, BufferedImage image, int quality) throws IOException {
+        COSStream stream = m.stream("");
+        byte[] jpeg = jpeg(image, quality);
+        stream.setItem(COSName.SUBTYPE, COSName.IMAGE);
+        stream.setItem(COSName.WIDTH, COSInteger.get(image.getWidth()));
+        stream.setItem(COSName.HEIGHT, COSInteger.get(image.getHeight()));
+        stream.setItem(COSName.BITS_PER_COMPONENT, COSInteger.get(8));
+        stream.setItem(COSName.COLORSPACE, COSName.DEVICERGB);
+        try (OutputStream out = stream.createRawOutputStream()) {
+            out.write(jpeg);
+        }
+        stream.setItem(COSName.FILTER, COSName.DCT_DECODE);
+        return stream;
+    }
+
+    private PageMarks scan(BufferedImage image, int quality, String more) throws IOException {
+        PageMaker maker = PageMaker.page(PAGE_MM, PAGE_MM);
+        maker.resource(COSName.XOBJECT, "Im", stream(maker, image, quality));
+        try (OpenedPdf pdf = maker.draw("q 100 0 0 100 0 0 cm /Im Do Q " + more).open(folder)) {
+            PageMarks marks = pdf.scan(1, PageEdge.LEFT, 15);
+            assertThat(marks.unchecked()).isNull();
+            return marks;
+        }
+    }
+
+    private static List<Mark> inked(PageMarks marks) {
+        return marks.marks().stream()
+                .filter(m -> m.kind() != MarkKind.BACKGROUND)
+                .toList();
+    }
+
+    private static double nearest(PageMarks marks) {
+        return inked(marks).stream().mapToDouble(Mark::nearMm).min().orElse(99);
+    }
+
+    private static Nature nature(PageMarks marks) {
+        return marks.basics().edgePictures().stream()
+                .map(EdgePicture::nature)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Words by which vector art would be a mark too: pale on white, on a mid tone, on a dark one. */
+    @ParameterizedTest
+    @CsvSource({
+        "ffffff, ffd700, 90", "ffffff, ffd700, 50", "ffffff, ffc0cb, 75", "ffffff, ffff00, 60", "ffffff, ffe4e8, 90",
+        "ffffff, f0f0f0, 90", "ffffff, d3d3d3, 50", "ffffff, c8f0ff, 80", "fcf6e6, ebe1c8, 90", "808080, ffd700, 75",
+        "808080, 9c9c9c, 85", "808080, ffffff, 75", "1e1e28, 606070, 85", "1e1e28, dc1414, 75", "3c6ebe, ffffff, 75",
+        "3c6ebe, 2c5aa0, 90", "e1e1e1, ffffff, 85", "e1e1e1, ffd700, 60", "78b478, d2f0d2, 75"
+    })
+    void aCleanWordCountsOnItsGround(String ground, String ink, int quality) throws IOException {
+        BufferedImage image = ground(Integer.parseInt(ground, 16));
+        assertThat(inked(scan(image, quality, ""))).as("without the letter").isEmpty();
+        PageMarks marks = scan(letter(image, Integer.parseInt(ink, 16), LETTER_MM), quality, "");
+        assertThat(nature(marks)).isEqualTo(Nature.PAGE);
+        assertThat(nearest(marks)).isCloseTo(LETTER_MM, within(0.4));
+    }
+
+    private static BufferedImage noisy(BufferedImage image, double sigma) {
+        Random random = new Random(3);
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                int v = image.getRGB(x, y);
+                int n = (int) Math.round(random.nextGaussian() * sigma);
+                int mixed = 0;
+                for (int shift = 0; shift <= 16; shift += 8) {
+                    mixed |= Math.max(0, Math.min(255, (v >> shift & 0xff) + n)) << shift;
+                }
+                image.setRGB(x, y, mixed);
+            }
+        }
+        return image;
+    }
+
+    @Test
+    void aScansPrintStandsOffItsNoise() throws IOException {
+        for (double sigma : new double[] {2, 5, 8}) {
+            PageMarks bare = scan(noisy(ground(0xece6d8), sigma), 75, "");
+            assertThat(inked(bare)).as("paper alone, %s", sigma).isEmpty();
+            PageMarks marks = scan(noisy(letter(ground(0xece6d8), 0x282828, LETTER_MM), sigma), 75, "");
+            assertThat(nature(marks)).isEqualTo(Nature.PAGE);
+            assertThat(nearest(marks)).as("%s", sigma).isCloseTo(LETTER_MM, within(0.4));
+        }
+    }
+
+    /** Clouds: sums of soft spots of all sizes and colours, with grain. */
+    private static BufferedImage photograph(int seed) {
+        BufferedImage image = ground(0x6080a0);
+        Random random = new Random(seed);
+        Graphics2D g = image.createGraphics();
+        for (int i = 0; i < 3_000; i++) {
+            double size = 20 + 250 * Math.pow(random.nextDouble(), 3);
+            g.setColor(new Color(random.nextInt(256), random.nextInt(256), random.nextInt(200), 140));
+            g.fillOval(random.nextInt(image.getWidth()) - 60, random.nextInt(image.getHeight()) - 40, (int) size, (int)
+                    (size / 2));
+        }
+        g.dispose();
+        return noisy(image, 3);
+    }
+
+    @Test
+    void aPhotographIsBackgroundAndWordsDrawnUponItAreMarks() throws IOException {
+        for (int seed = 0; seed < 5; seed++) {
+            PageMarks marks = scan(photograph(seed), 85, "");
+            assertThat(nature(marks)).isEqualTo(Nature.PHOTOGRAPH);
+            assertThat(marks.marks()).extracting(Mark::kind).containsExactly(MarkKind.BACKGROUND);
+            PageMarks drawn = scan(photograph(seed), 85, "0 g 4 50 3 1 re f");
+            assertThat(inked(drawn)).hasSize(1);
+            assertThat(nearest(drawn)).isCloseTo(4, within(0.01));
+        }
+    }
+
+    @Test
+    void anEvenGroundLeavesOneMarkInDoubt() throws IOException {
+        BufferedImage image = ground(0);
+        for (int y = 0; y < image.getHeight(); y++) {
+            int v = 220 - 40 * y / image.getHeight();
+            for (int x = 0; x < image.getWidth(); x++) {
+                image.setRGB(x, y, v << 16 | v << 8 | 230);
+            }
+        }
+        assertThat(inked(scan(image, 90, ""))).isEmpty();
+        letter(image, 0x101010, LETTER_MM);
+        PageMarks marks = scan(letter(image, 0x101010, 8), 90, "");
+        assertThat(nature(marks)).isEqualTo(Nature.IN_DOUBT);
+        assertThat(inked(marks)).hasSize(1);
+        assertThat(inked(marks).get(0).stage()).isEqualTo(Stage.ESTIMATE);
+        assertThat(nearest(marks)).isCloseTo(LETTER_MM, within(0.4));
+    }
+
+    @Test
+    void aPagesPanelsAreBackgroundAndTheirWordsAreMarks() throws IOException {
+        Rectangle2D panel = new Rectangle2D.Double(0, 30.3, 8, 43.1);
+        BufferedImage image = ground(0xffffff);
+        draw(image, 0x285aa0, panel);
+        assertThat(inked(scan(image, 80, ""))).isEmpty();
+        assertThat(nearest(scan(letter(image, 0xffffff, LETTER_MM), 80, "")))
+                .as("white in the panel")
+                .isCloseTo(LETTER_MM, within(0.4));
+        BufferedImage beside = ground(0xffffff);
+        draw(beside, 0xc83c28, new Rectangle2D.Double(0, 0, 7, PAGE_MM + 1));
+        assertThat(nearest(scan(letter(beside, 0xc83c28, 11), 85, "")))
+                .as("beside a bar, in its colour")
+                .isCloseTo(11, within(0.4));
+    }
+}
