@@ -25,6 +25,10 @@ final class PictureGround {
     private static final double DARKEST_PAPER = 62;
     /** A ground that changes evenly changes by no more from one stretch to the next, of 255; our choice. */
     private static final int MOST_STEP = 9;
+    /** Dots this near to white or black, of 255, and the share of them that makes a picture bilevel; our choice. */
+    private static final int NEARLY = 40;
+
+    private static final double BILEVEL = 0.85;
     /** Flat colours beyond this many are no page's panels; our choice. */
     private static final int MOST_PANELS = 4;
     /** Ground of a stretch is looked for in a band this deep first: what runs through the edge. */
@@ -87,6 +91,9 @@ final class PictureGround {
      * leave it in doubt.
      */
     Nature nature() {
+        if (isBilevel()) {
+            return Nature.PAGE;
+        }
         double noise = noise();
         if (commonShare() >= (noise > QUIET ? ONE_PAPER : ONE_GROUND)) {
             // a dark ground that is not flat is no paper but a night
@@ -96,7 +103,23 @@ final class PictureGround {
         if (isOfPanels()) {
             return onWhite ? Nature.PAGE : Nature.IN_DOUBT;
         }
-        return onWhite || isEven() ? Nature.IN_DOUBT : Nature.PHOTOGRAPH;
+        // a photograph has grain; what has none may be a banner or a screen
+        return onWhite || noise == 0 || isEven() ? Nature.IN_DOUBT : Nature.PHOTOGRAPH;
+    }
+
+    /** Returns true where nearly all dots are about white or black, and enough of them white: no photograph. */
+    private boolean isBilevel() {
+        int white = 0;
+        int black = 0;
+        int n = 0;
+        for (int i = 0; i < dots.rgb().length; i++) {
+            if (dots.own()[i]) {
+                white += StripRaster.off(dots.rgb()[i], 0xffffff) <= NEARLY ? 1 : 0;
+                black += StripRaster.off(dots.rgb()[i], 0) <= NEARLY ? 1 : 0;
+                n++;
+            }
+        }
+        return white + black >= BILEVEL * n && 4 * white >= n;
     }
 
     /** Returns true for a page of a few flat colours without noise. */
