@@ -109,6 +109,30 @@ class SecondLookTest {
     }
 
     @Test
+    void whatFloatsLeaveOfALineBeyondThePageIsNoMark() {
+        assertThat(marks("2 296.9998 10 3 re f")).isEmpty();
+        assertThat(marks("2 296.9 10 3 re f")).hasSize(1);
+    }
+
+    @Test
+    void aTransferFunctionThatInvertsMakesWhiteAnInk() {
+        // 10.5: white becomes 1 - 1 = 0, black
+        COSDictionary inverts = dictionary(
+                "FunctionType", COSInteger.get(2), "Domain", numbers(0, 1), "C0", numbers(1), "C1", numbers(0), "N",
+                COSInteger.get(1));
+        for (String key : List.of("TR", "TR2")) {
+            assertThat(marks("/S gs 1 g 5 100 4 4 re f", state(key, inverts)))
+                    .as(key)
+                    .hasSize(1);
+            assertThat(marks("/S gs 1 g 5 100 4 4 re f", state(key, name("Identity"))))
+                    .isEmpty();
+        }
+        assertThat(marks("/S gs 1 g 5 100 4 4 re f", state("TR", inverts, "TR2", name("Default"))))
+                .as("TR2 before TR")
+                .isEmpty();
+    }
+
+    @Test
     void aSoftMaskLeavesWhatItLetsThrough() {
         // 11.5.3: outside the group's marks the mask is black
         assertThat(marks("/M gs 5 100 6 4 re f", mask("0 g 0 0 600 900 re f"))).isEmpty();

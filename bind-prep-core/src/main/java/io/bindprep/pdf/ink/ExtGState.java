@@ -1,18 +1,24 @@
 package io.bindprep.pdf.ink;
 
+import java.io.IOException;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNumber;
+import org.apache.pdfbox.pdmodel.common.function.PDFunction;
 
 /** Parts of a graphics state parameter dictionary that matter to ink (ISO 32000-1:2008, Table 58). */
 final class ExtGState {
+    private static final COSName TR2 = COSName.getPDFName("TR2");
     private static final int MOST_DASHES = 64;
+    private static final int MOST_TRANSFERS = 4;
+    /** Lighter is white, as vector ink of 3 % is a mark. */
+    private static final double WHITE = 0.98;
 
     private ExtGState() {}
 
-    static void apply(InkState ink, COSDictionary state) {
+    static void apply(InkState ink, COSDictionary state) throws IOException {
         ink.fillAlpha = state.getFloat(COSName.CA_NS, (float) ink.fillAlpha);
         ink.strokeAlpha = state.getFloat(COSName.CA, (float) ink.strokeAlpha);
         ink.lineWidth = state.getFloat(COSName.LW, (float) ink.lineWidth);
@@ -31,10 +37,29 @@ final class ExtGState {
         if (mask != null) {
             ink.masked = mask instanceof COSDictionary;
         }
+        COSBase transfer = state.getDictionaryObject(TR2);
+        transfer = transfer == null ? state.getDictionaryObject(COSName.TR) : transfer;
+        if (transfer != null) {
+            ink.whiteInks = inksWhite(transfer);
+        }
         COSArray dash = state.getCOSArray(COSName.D);
         if (dash != null && dash.getObject(0) instanceof COSArray lengths) {
             dash(ink, lengths, dash.getObject(1) instanceof COSNumber phase ? phase.floatValue() : 0);
         }
+    }
+
+    /** Returns true for a transfer function, or one of four, that gives white a tone (ISO 32000-1:2008, 10.5). */
+    private static boolean inksWhite(COSBase transfer) throws IOException {
+        if (transfer instanceof COSArray four) {
+            for (int i = 0; i < Math.min(four.size(), MOST_TRANSFERS); i++) {
+                if (inksWhite(four.getObject(i))) {
+                    return true;
+                }
+            }
+            return false;
+        }
+        return transfer instanceof COSDictionary
+                && PDFunction.create(transfer).eval(new float[] {1})[0] < WHITE;
     }
 
     static void dash(InkState ink, COSArray lengths, double phase) {

@@ -24,6 +24,9 @@ public final class InkState {
     /** Belongs to a group that lets what lies below shine through. */
     boolean seeThrough;
 
+    /** A transfer function gives white a tone. */
+    boolean whiteInks;
+
     boolean overprintFill;
     boolean overprintStroke;
     boolean onlyInkedOverprint;
@@ -52,6 +55,7 @@ public final class InkState {
         s.masked = masked;
         s.doubtful = doubtful;
         s.seeThrough = seeThrough;
+        s.whiteInks = whiteInks;
         s.overprintFill = overprintFill;
         s.overprintStroke = overprintStroke;
         s.onlyInkedOverprint = onlyInkedOverprint;
@@ -91,7 +95,10 @@ public final class InkState {
 
     // 8.6.7: an overprinted nothing leaves what lies below as it is
     private Tone overprinted(Tone tone, ColourSpace space, boolean overprint) {
-        return tone == Tone.WHITE && overprint && space.leavesOthers(onlyInkedOverprint) ? Tone.NOTHING : tone;
+        if (tone == Tone.WHITE && overprint && space.leavesOthers(onlyInkedOverprint)) {
+            return Tone.NOTHING;
+        }
+        return tone == Tone.WHITE && whiteInks ? Tone.INK : tone;
     }
 
     /** A paint's effect on bare paper. */

@@ -31,6 +31,8 @@ public class StripCollector {
     public static final double TINT_MM = 3;
     /** A background reaches the trim at least to within this; a sheet is cut no truer (ISO 216 allows 1.5 mm and more). */
     public static final double BLEED_SLACK_MM = 0.5;
+    /** What is left of an outline cut at the trim prints nothing below this: a sheet is cut no truer than half a millimetre. */
+    private static final double SLIVER_MM = 0.005;
     /** Neighbours that only share an edge do not cover each other. */
     private static final double TOUCHING_MM = 0.02;
 
@@ -154,6 +156,9 @@ public class StripCollector {
         }
         Shape framed = toFrame.createTransformedShape(visible);
         Rectangle2D box = Clip.cut(Outlines.bounds(framed), frameOf(window));
+        if (isSliver(box, Outlines.bounds(toFrame.createTransformedShape(outline)))) {
+            return;
+        }
         MarkKind kind = kindOf(paint, box);
         if (paint.covers()) {
             cover(framed, box, paint.opaque());
@@ -170,6 +175,12 @@ public class StripCollector {
             return;
         }
         record(framed, box, kind, paint, doubtful);
+    }
+
+    /** Returns true for what float numbers leave within the page of an outline that lies beyond it. */
+    private static boolean isSliver(Rectangle2D left, Rectangle2D whole) {
+        return left.getWidth() < SLIVER_MM && whole.getWidth() > left.getWidth() + SLIVER_MM
+                || left.getHeight() < SLIVER_MM && whole.getHeight() > left.getHeight() + SLIVER_MM;
     }
 
     /** Returns true if a part of an outline that as a whole is a background is so too, or ends before anything may be read of it. */

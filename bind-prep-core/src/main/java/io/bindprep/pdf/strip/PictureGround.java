@@ -1,47 +1,25 @@
 package io.bindprep.pdf.strip;
 
-import io.bindprep.marks.EdgePicture.Nature;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 
-/**
- * The ground that a picture lays along the binding edge, stretch by stretch, and what that says of the picture.
- *
- * <p>A page and a scan have one ground all along: the share of stretches that have it tells them from a photograph. Of 516
- * scanned pages measured none has it on less than 95 % of its stretches, of 118 photographs 100 on less than 90 %.
- */
+/** The ground that a picture lays along the binding edge, stretch by stretch. */
 final class PictureGround {
     /** Longest and shortest stretch along the binding edge that has a ground of its own, and how many are aimed at. */
     private static final int LONGEST = 10 * StripRaster.DOTS_PER_MM;
 
     private static final int SHORTEST = 2 * StripRaster.DOTS_PER_MM;
     private static final int STRETCHES = 8;
-    /** Share of stretches with the same ground, from which a picture is a page; measured, see above. */
-    private static final double ONE_GROUND = 0.9;
-    /** The same where the ground is a scan's paper. */
-    private static final double ONE_PAPER = 0.95;
-    /** Lightness below which a ground that is not flat is no paper: grey 150; common practice, no source. */
-    private static final double DARKEST_PAPER = 62;
-    /** A ground that changes evenly changes by no more from one stretch to the next, of 255; our choice. */
-    private static final int MOST_STEP = 9;
-    /** Dots this near to white or black, of 255, and the share of them that makes a picture bilevel; our choice. */
-    private static final int NEARLY = 40;
-
-    private static final double BILEVEL = 0.85;
-    /** Flat colours beyond this many are no page's panels; our choice. */
-    private static final int MOST_PANELS = 4;
     /** Ground of a stretch is looked for in a band this deep first: what runs through the edge. */
     private static final int BAND = 2 * StripRaster.DOTS_PER_MM;
     /** Share of a band or stretch that one colour has to take to be its ground; our choice. */
-    private static final double MAIN_SHARE = 0.5;
+    static final double MAIN_SHARE = 0.5;
     /** Colours this near in every channel, of 255, are one ground; above what compression does to a flat colour. */
-    private static final int SAME = 6;
+    static final int SAME = 6;
     /** Channels of a colour that is bare paper. */
     private static final int PAPER = 250;
 
     /** Noise that a flat colour may have. */
-    private static final int QUIET = 1;
+    static final int QUIET = 1;
     /** Dots farther than this from a ground are no noise of it. */
     private static final int SCATTER = 24;
 
@@ -84,68 +62,6 @@ final class PictureGround {
     /** Length of each stretch but the last, in dots. */
     int length() {
         return length;
-    }
-
-    /**
-     * A page has one ground, or flat panels on white; a ground that changes evenly, flat colours and white beside pictures
-     * leave it in doubt.
-     */
-    Nature nature() {
-        if (isBilevel()) {
-            return Nature.PAGE;
-        }
-        double noise = noise();
-        if (commonShare() >= (noise > QUIET ? ONE_PAPER : ONE_GROUND)) {
-            // a dark ground that is not flat is no paper but a night
-            return noise >= QUIET && Lightness.of(common) < DARKEST_PAPER ? Nature.IN_DOUBT : Nature.PAGE;
-        }
-        boolean onWhite = isPaper(common) && commonShare() >= MAIN_SHARE;
-        if (isOfPanels()) {
-            return onWhite ? Nature.PAGE : Nature.IN_DOUBT;
-        }
-        // a photograph has grain; what has none may be a banner or a screen
-        return onWhite || noise == 0 || isEven() ? Nature.IN_DOUBT : Nature.PHOTOGRAPH;
-    }
-
-    /** Returns true where nearly all dots are about white or black, and enough of them white: no photograph. */
-    private boolean isBilevel() {
-        int white = 0;
-        int black = 0;
-        int n = 0;
-        for (int i = 0; i < dots.rgb().length; i++) {
-            if (dots.own()[i]) {
-                white += StripRaster.off(dots.rgb()[i], 0xffffff) <= NEARLY ? 1 : 0;
-                black += StripRaster.off(dots.rgb()[i], 0) <= NEARLY ? 1 : 0;
-                n++;
-            }
-        }
-        return white + black >= BILEVEL * n && 4 * white >= n;
-    }
-
-    /** Returns true for a page of a few flat colours without noise. */
-    private boolean isOfPanels() {
-        List<Integer> colours = new ArrayList<>();
-        int flat = 0;
-        for (Stretch s : stretches) {
-            if (s.share >= MAIN_SHARE && s.noise <= QUIET) {
-                flat++;
-                if (colours.stream().noneMatch(c -> StripRaster.off(c, s.rgb) <= SAME)) {
-                    colours.add(s.rgb);
-                }
-            }
-        }
-        return flat >= ONE_GROUND * stretches.length && colours.size() <= Math.min(MOST_PANELS, flat / 2);
-    }
-
-    /** Returns true where nearly all dots lie on a ground that changes little from one stretch to the next. */
-    private boolean isEven() {
-        for (int i = 1; i < stretches.length; i++) {
-            int step = StripRaster.off(stretches[i].rgb, stretches[i - 1].rgb);
-            if (step > MOST_STEP || stretches[i].noise > MOST_STEP / 4.0 || stretches[i].share < MAIN_SHARE) {
-                return false;
-            }
-        }
-        return share() >= ONE_GROUND;
     }
 
     /** Share of all stretches whose ground is the common one. */

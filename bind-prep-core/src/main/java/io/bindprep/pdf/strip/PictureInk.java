@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * Marks that pictures really make in the strip: their dots that stand off the ground, gathered into pieces.
  *
  * <p>A picture that stops short of the binding edge lies on bare paper. One that runs through the edge is judged by its
- * {@link PictureGround}: on a page or scan each piece counts, a photograph is background, and what may be either makes one
+ * {@link PictureNature}: on a page or scan each piece counts, a photograph is background, and what may be either makes one
  * estimated mark of all its pieces.
  */
 final class PictureInk {
@@ -74,7 +74,7 @@ final class PictureInk {
         if (isToned(ground)) {
             marks.add(picture.mark);
         }
-        EdgePicture.Nature nature = ground.nature();
+        EdgePicture.Nature nature = PictureNature.of(dots, ground);
         seen.add(new EdgePicture(nature, (int) Math.round(100 * ground.commonShare()), ground.noise()));
         switch (nature) {
             case PAGE -> marks.addAll(marks(GroundMarks.of(dots, ground)));
