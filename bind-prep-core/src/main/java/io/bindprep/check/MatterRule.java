@@ -145,7 +145,8 @@ final class MatterRule implements Rule {
                 .map(p -> nature == EdgePicture.Nature.PAGE
                         ? ". The picture counts as a page or scan: one ground colour on " + p.groundPercent()
                                 + " % of the edge"
-                        : ". One ground colour on " + p.groundPercent() + " % of the edge; a page has it on 90 % or more")
+                        : ". One ground colour on " + p.groundPercent()
+                                + " % of the edge; a page has it on 90 % or more")
                 .findFirst()
                 .orElse("");
     }

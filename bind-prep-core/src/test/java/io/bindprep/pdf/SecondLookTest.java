@@ -118,7 +118,15 @@ class SecondLookTest {
     void aTransferFunctionThatInvertsMakesWhiteAnInk() {
         // 10.5: white becomes 1 - 1 = 0, black
         COSDictionary inverts = dictionary(
-                "FunctionType", COSInteger.get(2), "Domain", numbers(0, 1), "C0", numbers(1), "C1", numbers(0), "N",
+                "FunctionType",
+                COSInteger.get(2),
+                "Domain",
+                numbers(0, 1),
+                "C0",
+                numbers(1),
+                "C1",
+                numbers(0),
+                "N",
                 COSInteger.get(1));
         for (String key : List.of("TR", "TR2")) {
             assertThat(marks("/S gs 1 g 5 100 4 4 re f", state(key, inverts)))

@@ -58,8 +58,7 @@ final class ExtGState {
             }
             return false;
         }
-        return transfer instanceof COSDictionary
-                && PDFunction.create(transfer).eval(new float[] {1})[0] < WHITE;
+        return transfer instanceof COSDictionary && PDFunction.create(transfer).eval(new float[] {1})[0] < WHITE;
     }
 
     static void dash(InkState ink, COSArray lengths, double phase) {

@@ -54,9 +54,12 @@ final class PictureNature {
         double noise = ground.noise();
         if (ground.commonShare() >= (noise > PictureGround.QUIET ? ONE_PAPER : ONE_GROUND)) {
             // a dark ground that is not flat is no paper but a night
-            return noise >= PictureGround.QUIET && Lightness.of(ground.common()) < DARKEST_PAPER ? Nature.IN_DOUBT : Nature.PAGE;
+            return noise >= PictureGround.QUIET && Lightness.of(ground.common()) < DARKEST_PAPER
+                    ? Nature.IN_DOUBT
+                    : Nature.PAGE;
         }
-        boolean mostlyOne = (PictureGround.isPaper(ground.common()) || dots.h() <= BANNER) && ground.commonShare() >= PictureGround.MAIN_SHARE;
+        boolean mostlyOne = (PictureGround.isPaper(ground.common()) || dots.h() <= BANNER)
+                && ground.commonShare() >= PictureGround.MAIN_SHARE;
         if (isOfPanels()) {
             return mostlyOne ? Nature.PAGE : Nature.IN_DOUBT;
         }
@@ -98,7 +101,9 @@ final class PictureNature {
     private boolean isEven() {
         for (int i = 1; i < stretches.length; i++) {
             int step = StripRaster.off(stretches[i].rgb(), stretches[i - 1].rgb());
-            if (step > MOST_STEP || stretches[i].noise() > MOST_STEP / 4.0 || stretches[i].share() < PictureGround.MAIN_SHARE) {
+            if (step > MOST_STEP
+                    || stretches[i].noise() > MOST_STEP / 4.0
+                    || stretches[i].share() < PictureGround.MAIN_SHARE) {
                 return false;
             }
         }
