@@ -294,8 +294,8 @@ class CheckerTest {
 
     @Test
     void annotationsWithoutAnAppearanceAreOneWarning() {
-        PageBasics field = new PageBasics(List.of(), null, null, List.of("comment", "form field"), List.of());
-        PageBasics link = new PageBasics(List.of(), null, null, List.of("link border"), List.of());
+        PageBasics field = new PageBasics(List.of(), null, null, List.of("comment", "form field"), List.of(), List.of());
+        PageBasics link = new PageBasics(List.of(), null, null, List.of("link border"), List.of(), List.of());
         Finding f = only(Scenario.of(4).basics(1, field).basics(4, link).report(), "appearance-missing");
         assertThat(f.severity()).isEqualTo(Severity.WARNING);
         assertThat(f.pages()).containsExactly(1, 4);
@@ -307,8 +307,8 @@ class CheckerTest {
 
     @Test
     void faultsThatViewersPassOverAreOneWarningOfAtMostFourNames() {
-        PageBasics four = new PageBasics(List.of(), null, null, List.of(), List.of("a", "b", "c", "d"));
-        PageBasics five = new PageBasics(List.of(), null, null, List.of(), List.of("e\u202e\n", "a"));
+        PageBasics four = new PageBasics(List.of(), null, null, List.of(), List.of("a", "b", "c", "d"), List.of());
+        PageBasics five = new PageBasics(List.of(), null, null, List.of(), List.of("e\u202e\n", "a"), List.of());
         Finding f = only(Scenario.of(3).basics(2, four).report(), "content-fault");
         assertThat(f.severity()).isEqualTo(Severity.WARNING);
         assertThat(f.pages()).containsExactly(2);
