@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param alongMm where the worst one begins and ends along the binding edge, in millimetres; null where that means nothing
  * @param seen how the worst mark was seen; null where the finding is of no mark
  * @param accepted who lets it pass and why; null where nobody does
+ * @param since what became of it since an earlier check; null where none was compared with
  */
 public record Finding(
         String rule,
@@ -27,9 +28,34 @@ public record Finding(
         @Nullable Double limitMm,
         @Nullable Span alongMm,
         @Nullable Seen seen,
-        @Nullable Accepted accepted) {
+        @Nullable Accepted accepted,
+        @Nullable Since since) {
     /** Why a finding may pass, and who says so. */
     public record Accepted(String reason, String who) {}
+
+    /** Change since an earlier check. */
+    public enum Change {
+        /** Nothing like it was there. */
+        NEW,
+        /** It was there, and is on more pages, nearer the binding edge or of a worse severity. */
+        WORSE,
+        /** It was there, no better than now. */
+        SAME
+    }
+
+    /**
+     * Comparison with an earlier check.
+     *
+     * @param detail the way in which it is worse; empty where it is not
+     */
+    public record Since(Change change, String detail) {}
+
+    /**
+     * The worst mark of a finding on one page, in the binding-edge frame, millimetres.
+     *
+     * @param words the words it shows, shortened; empty for what is not text
+     */
+    public record Place(int page, double nearMm, double startMm, double endMm, String words) {}
 
     /** Place along the binding edge, in millimetres. */
     public record Span(double startMm, double endMm) {}
@@ -40,10 +66,12 @@ public record Finding(
      * @param stage which stage of the analysis decided
      * @param pins the pins whose holes meet it, ascending
      * @param words the words it shows, shortened, without control and direction marks; empty for what is not text
+     * @param places the worst mark of each page, in the order of the finding's pages
      */
-    public record Seen(Stage stage, List<Integer> pins, String words) {
+    public record Seen(Stage stage, List<Integer> pins, String words, List<Place> places) {
         public Seen {
             pins = List.copyOf(pins);
+            places = List.copyOf(places);
         }
     }
 
@@ -58,7 +86,7 @@ public record Finding(
             @Nullable Double limitMm,
             @Nullable Span alongMm,
             @Nullable Seen seen) {
-        this(rule, severity, pages, message, remedy, measuredMm, limitMm, alongMm, seen, null);
+        this(rule, severity, pages, message, remedy, measuredMm, limitMm, alongMm, seen, null, null);
     }
 
     /** A finding of no mark. */
@@ -76,7 +104,13 @@ public record Finding(
 
     /** The same finding, let pass. */
     Finding accepted(Accepted by) {
-        return new Finding(rule, severity, pages, message, remedy, measuredMm, limitMm, alongMm, seen, by);
+        return new Finding(rule, severity, pages, message, remedy, measuredMm, limitMm, alongMm, seen, by, since);
+    }
+
+    /** The same finding, compared with an earlier check. */
+    Finding since(Since earlier) {
+        return new Finding(
+                rule, severity, pages, message, remedy, measuredMm, limitMm, alongMm, seen, accepted, earlier);
     }
 
     /** Returns true if it is of this severity and nobody lets it pass. */

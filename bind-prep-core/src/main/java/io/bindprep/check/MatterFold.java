@@ -5,12 +5,14 @@ import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageVerdict;
 import io.bindprep.marks.Verdict;
+import io.bindprep.wording.Printable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +28,7 @@ final class MatterFold {
 
     private final boolean alike;
     private final List<Integer> pages = new ArrayList<>();
+    private final List<Hit> worstOfPages = new ArrayList<>();
     private @Nullable Hit worst;
     private int worstPage;
 
@@ -74,6 +77,11 @@ final class MatterFold {
     private void add(int page, Hit hit) {
         if (pages.isEmpty() || pages.get(pages.size() - 1) != page) {
             pages.add(page);
+            worstOfPages.add(hit);
+        }
+        int last = pages.size() - 1;
+        if (hit.mark().nearMm() < worstOfPages.get(last).mark().nearMm()) {
+            worstOfPages.set(last, hit);
         }
         if (worst == null || hit.mark().nearMm() < worst.mark().nearMm()) {
             worst = hit;
@@ -88,6 +96,17 @@ final class MatterFold {
 
     List<Integer> pages() {
         return pages;
+    }
+
+    /** The mark nearest the binding edge on each page, in the order of the pages. */
+    List<Finding.Place> places() {
+        return IntStream.range(0, pages.size())
+                .mapToObj(i -> place(pages.get(i), worstOfPages.get(i).mark()))
+                .toList();
+    }
+
+    private static Finding.Place place(int page, Mark m) {
+        return new Finding.Place(page, m.nearMm(), m.alongStartMm(), m.alongEndMm(), Printable.line(m.words()));
     }
 
     Hit worst() {

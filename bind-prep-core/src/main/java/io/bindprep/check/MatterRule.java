@@ -103,7 +103,7 @@ final class MatterRule implements Rule {
                 mark.nearMm(),
                 limit.mm(),
                 new Finding.Span(mark.alongStartMm(), mark.alongEndMm()),
-                new Finding.Seen(mark.stage(), worst.pins(), Printable.line(mark.words())));
+                new Finding.Seen(mark.stage(), worst.pins(), Printable.line(mark.words()), fold.places()));
     }
 
     private static Length up(Length length) {

@@ -10,6 +10,7 @@ import io.bindprep.volume.Split;
 import io.bindprep.volume.Volume;
 import io.bindprep.wording.Measures;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The whole answer, immutable.
@@ -20,6 +21,7 @@ import java.util.List;
  * @param run materials, lifts and steps of all copies
  * @param pages every page in order; empty where no document was checked
  * @param findings errors first, then warnings, then notes; within one severity by first page, then rule
+ * @param recheck comparison with an earlier check; null where none was asked for
  */
 public record Report(
         Outcome outcome,
@@ -33,11 +35,39 @@ public record Report(
         Split split,
         Run run,
         List<PageReport> pages,
-        List<Finding> findings) {
+        List<Finding> findings,
+        @Nullable Recheck recheck) {
     public Report {
         whatIf = List.copyOf(whatIf);
         pages = List.copyOf(pages);
         findings = List.copyOf(findings);
+    }
+
+    /** A report that is compared with no earlier one. */
+    public Report(
+            Outcome outcome,
+            boolean failed,
+            DocumentFacts document,
+            Job job,
+            Block block,
+            Stack stack,
+            Plan plan,
+            List<WhatIf> whatIf,
+            Split split,
+            Run run,
+            List<PageReport> pages,
+            List<Finding> findings) {
+        this(outcome, failed, document, job, block, stack, plan, whatIf, split, run, pages, findings, null);
+    }
+
+    /**
+     * The same report compared with an earlier check.
+     *
+     * @param sameJob whether both were held against the same job
+     * @param onlyNewFails whether a finding that was there before, no better than now, fails nothing
+     */
+    public Report since(Earlier earlier, boolean sameJob, boolean onlyNewFails) {
+        return new Comparison(earlier, this).report(sameJob, onlyNewFails);
     }
 
     /** Returns true if a document was checked; else this is a plan alone, and nothing is known of any page. */

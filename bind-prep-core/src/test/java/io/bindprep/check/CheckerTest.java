@@ -89,7 +89,11 @@ class CheckerTest {
                         + " \"A heading that is longer than forty c...\". Measured from the outline.");
         assertThat(text.seen())
                 .isEqualTo(new Finding.Seen(
-                        Stage.GEOMETRY, List.of(12), "A heading that is longer than forty characters by far"));
+                        Stage.GEOMETRY,
+                        List.of(12),
+                        "A heading that is longer than forty characters by far",
+                        text.seen().places()));
+        assertThat(text.seen().places()).extracting(Finding.Place::page).isEqualTo(text.pages());
         assertThat(only(report, "line-hit").pages()).containsExactly(9);
         assertThat(rules(report)).as("a page counts once for a kind").doesNotContain("text-tight");
     }

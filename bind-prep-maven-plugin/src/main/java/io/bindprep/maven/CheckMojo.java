@@ -1,5 +1,6 @@
 package io.bindprep.maven;
 
+import java.io.File;
 import java.util.List;
 import javax.inject.Inject;
 import org.apache.maven.plugin.MojoExecutionException;
@@ -8,6 +9,7 @@ import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.apache.maven.project.MavenProjectHelper;
 import org.apache.maven.settings.crypto.SettingsDecrypter;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Checks PDFs that will be printed, punched and bound, and fails the build where text or pictures would be punched
@@ -22,6 +24,17 @@ public final class CheckMojo extends GoalMojo {
     @Parameter(property = "bindprep.formats", defaultValue = "json,text")
     private List<String> formats = List.of();
 
+    /**
+     * A folder with the JSON reports of an earlier check, NAME.json for each PDF: each finding is told as new, worse, still
+     * there or fixed since then. Not the folder of the new reports.
+     */
+    @Parameter(property = "bindprep.since")
+    private @Nullable File since;
+
+    /** Tells whether only findings that are new or worse since then fail the build; goes with <code>since</code>. */
+    @Parameter(property = "bindprep.failOnNew", defaultValue = "false")
+    private boolean failOnNew;
+
     /** As Maven makes it. */
     @Inject
     public CheckMojo(MavenProjectHelper projects, SettingsDecrypter decrypter) {
@@ -30,6 +43,11 @@ public final class CheckMojo extends GoalMojo {
 
     @Override
     Work work(OutputFolder folder, Engine engine) throws MojoExecutionException {
-        return new CheckWork(folder, CheckWork.formats(formats), engine);
+        if (since == null && failOnNew) {
+            throw new MojoExecutionException("<failOnNew> (bindprep.failOnNew) goes with <since> (bindprep.since)");
+        }
+        EarlierReports earlier =
+                since == null ? null : EarlierReports.of(since.toPath(), failOnNew, folder.directory());
+        return new CheckWork(folder, CheckWork.formats(formats), engine, earlier);
     }
 }

@@ -13,14 +13,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.apache.maven.plugin.MojoExecutionException;
+import org.jspecify.annotations.Nullable;
 
 /** The check: a report in each format; findings fail the build. */
 final class CheckWork implements Work {
     private final OutputFolder folder;
     private final List<ReportFormat> formats;
     private final Engine engine;
+    private final @Nullable EarlierReports earlier;
 
     CheckWork(OutputFolder folder, List<ReportFormat> formats, Engine engine) {
+        this(folder, formats, engine, null);
+    }
+
+    /**
+     * A check.
+     *
+     * @param earlier reports to compare with; null for none
+     */
+    CheckWork(OutputFolder folder, List<ReportFormat> formats, Engine engine, @Nullable EarlierReports earlier) {
+        this.earlier = earlier;
         this.folder = folder;
         this.formats = List.copyOf(formats);
         this.engine = engine;
@@ -42,13 +54,14 @@ final class CheckWork implements Work {
 
     @Override
     public String settings() {
-        return "check " + formats;
+        return "check " + formats + (earlier == null ? "" : " " + earlier.failOnNew() + " " + earlier.digest());
     }
 
     @Override
     public Made make(PdfInput document, CheckRequest request)
             throws UnreadableInputException, SettingException, IOException {
-        Report report = engine.check(request);
+        Report checked = engine.check(request);
+        Report report = earlier == null ? checked : earlier.compare(document, checked);
         List<Path> files = new ArrayList<>();
         Path named = folder.directory();
         for (ReportFormat format : formats) {

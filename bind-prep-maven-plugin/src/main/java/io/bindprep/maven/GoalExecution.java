@@ -57,7 +57,10 @@ final class GoalExecution {
                 errors.add(Wording.unreadable(task.document, e));
                 leaveNothing(task.document, e);
             } catch (SettingException e) {
-                errors.add(task.source.wrong(e, task.asked.settings()));
+                errors.add(
+                        e.key().equals("since")
+                                ? Wording.setting("<since> (bindprep.since)", null, e)
+                                : task.source.wrong(e, task.asked.settings()));
             } catch (IOException e) {
                 errors.add(Wording.cannotWrite(task.document, e));
             } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {

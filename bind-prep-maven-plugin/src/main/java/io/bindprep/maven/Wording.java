@@ -1,12 +1,14 @@
 package io.bindprep.maven;
 
 import io.bindprep.check.Finding;
+import io.bindprep.check.Recheck;
 import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.proof.ProofReport;
 import io.bindprep.report.words.FindingText;
+import io.bindprep.report.words.RecheckWords;
 import io.bindprep.report.words.VerdictSentence;
 import io.bindprep.wording.Counted;
 import java.io.IOException;
@@ -44,15 +46,26 @@ final class Wording {
         }
         StringBuilder text = new StringBuilder(document.name() + ": " + VerdictSentence.of(report));
         for (Finding finding : told.subList(0, Math.min(SHOWN, told.size()))) {
-            text.append("\n  ").append(word(finding.severity())).append(": ");
+            text.append("\n  ")
+                    .append(word(finding.severity()))
+                    .append(since(finding))
+                    .append(": ");
             text.append(FindingText.located(finding, MOST_RANGES));
             text.append("\n    ").append(finding.remedy());
+        }
+        Recheck recheck = report.recheck();
+        if (recheck != null) {
+            text.append("\n  ").append(RecheckWords.summary(report, recheck));
         }
         String rest = rest(told, notes);
         if (!rest.isEmpty()) {
             text.append("\n  and ").append(rest);
         }
         return text.append("\n  report: ").append(reportFile).toString();
+    }
+
+    private static String since(Finding finding) {
+        return finding.since() == null ? "" : " (" + RecheckWords.of(finding) + ")";
     }
 
     // findings are in the order of their severity, worst first

@@ -91,6 +91,29 @@ class CheckWorkTest {
     }
 
     @Test
+    void comparedWithAnEarlierCheckOnlyWhatIsNewFails() throws Exception {
+        Path cookbook = PDF.resolveSibling("cookbook-letter.pdf");
+        CheckRequest bad = CheckRequest.of(cookbook, "book.pdf", request.job());
+        Path before = folder.resolve("before");
+        OutputFolder now = new OutputFolder(folder, folder.resolve("now"), Inputs.NONE);
+        new CheckWork(new OutputFolder(folder, before, Inputs.NONE), List.of(ReportFormat.JSON), BindPrep::check)
+                .make(BOOK, bad);
+        EarlierReports same = EarlierReports.of(before, true, now.directory());
+        CheckWork work = new CheckWork(now, List.of(ReportFormat.JSON), BindPrep::check, same);
+        Made made = work.make(BOOK, bad);
+        assertThat(made.level()).isEqualTo(Made.Level.CARE);
+        assertThat(made.message()).contains("error (still there): ", "Only new and worse findings fail");
+        Files.delete(before.resolve("book.json"));
+        EarlierReports none = EarlierReports.of(before, true, now.directory());
+        CheckWork fresh = new CheckWork(now, List.of(ReportFormat.JSON), BindPrep::check, none);
+        assertThat(fresh.settings()).isNotEqualTo(work.settings());
+        assertThat(fresh.make(BOOK, bad).level()).isEqualTo(Made.Level.BAD);
+        assertThatThrownBy(() -> EarlierReports.of(before, true, before)).hasMessageContaining("of their own");
+        assertThatThrownBy(() -> EarlierReports.of(folder.resolve("x"), true, before))
+                .hasMessageContaining("no folder");
+    }
+
+    @Test
     void whatCannotBeWrittenLeavesNothingHalf() throws IOException {
         Files.createDirectories(folder.resolve("book.json/occupied"));
         CheckWork work = work(folder, ReportFormat.JSON, ReportFormat.TEXT);

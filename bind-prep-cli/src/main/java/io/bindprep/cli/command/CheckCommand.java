@@ -6,6 +6,7 @@ import io.bindprep.cli.batch.Engine;
 import io.bindprep.cli.batch.FileCheck;
 import io.bindprep.cli.batch.Summary;
 import io.bindprep.cli.console.ExitCode;
+import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.console.Terminal;
 import io.bindprep.cli.input.InputFile;
 import io.bindprep.cli.input.InputFiles;
@@ -97,6 +98,9 @@ public final class CheckCommand implements Callable<Integer> {
     @ArgGroup(validate = false, order = 15, heading = "%nAccepting findings:%n")
     private final AcceptOptions accept = new AcceptOptions();
 
+    @ArgGroup(validate = false, order = 17, heading = "%nChecking again:%n")
+    private final SinceOptions since = new SinceOptions();
+
     @ArgGroup(validate = false, order = 20, heading = "%nMany files:%n")
     private final BatchOptions batch = new BatchOptions();
 
@@ -157,6 +161,7 @@ public final class CheckCommand implements Callable<Integer> {
 
     private void checkUsage() {
         accept.check(spec, !watch.asked() && named.size() == 1);
+        since.check(spec, watch.asked(), named.size());
         if (!watch.asked()) {
             watch.checkUnused(spec);
             if (named.isEmpty() && !explainJob) {
@@ -194,19 +199,20 @@ public final class CheckCommand implements Callable<Integer> {
     private int check(Job job, @Nullable String password, JobInput input, int threads) {
         try (InputFiles inputs = InputFiles.of(named, in)) {
             List<InputFile> files = inputs.files();
-            WrittenReports written = written(files, read(input));
+            WrittenReports written = written(files, read(input).plus(since.inputs(files)));
+            Engine comparing = since.over(engine, files);
             Summary summary = new Summary();
             int exit;
             try (ReportOutput output = answers.open(out, terminal, inputs.several())) {
                 Semaphore pageThreads = batch.pageThreads(spec, inputs.several());
                 AtomicReference<@Nullable Report> seen = new AtomicReference<>();
                 Engine told = request -> {
-                    Report report = engine.check(request);
+                    Report report = comparing.check(request);
                     seen.set(report);
                     return report;
                 };
                 FileCheck check = new FileCheck(
-                        accept.asked() ? told : engine, job, password, input, output, written, pageThreads);
+                        accept.asked() ? told : comparing, job, password, input, output, written, pageThreads);
                 BatchCheck run = new BatchCheck(out, err, terminal.showsProgress(), check, output);
                 exit = inputs.several() ? run.many(files, threads, summary) : run.one(files.get(0));
                 Report report = seen.get();
@@ -218,6 +224,9 @@ public final class CheckCommand implements Callable<Integer> {
                 err.print(summary.text());
             }
             return exit;
+        } catch (SettingException e) {
+            err.println(Problems.setting(e, null));
+            return ExitCode.USAGE;
         }
     }
 

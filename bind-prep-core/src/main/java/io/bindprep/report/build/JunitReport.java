@@ -3,6 +3,7 @@ package io.bindprep.report.build;
 import io.bindprep.check.Finding;
 import io.bindprep.check.FindingKind;
 import io.bindprep.check.FindingKinds;
+import io.bindprep.check.Recheck;
 import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
 import io.bindprep.job.FailOn;
@@ -10,12 +11,14 @@ import io.bindprep.marks.Verdict;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.report.json.Json;
 import io.bindprep.report.words.FindingText;
+import io.bindprep.report.words.RecheckWords;
 import io.bindprep.wording.Counted;
 import io.bindprep.xml.XmlText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Writes a report as JUnit XML, in the subset that common readers agree on: one suite for the file, one test for each
@@ -86,11 +89,16 @@ public final class JunitReport {
         if (found.isEmpty()) {
             return accepted(id, report).orElseGet(() -> notFound(id, report));
         }
-        Finding worst = found.get(0);
-        if (fails(worst.severity(), report.job().failOn())) {
+        Recheck recheck = report.recheck();
+        boolean onlyNew = recheck != null && recheck.onlyNewFails();
+        Optional<Finding> failing = found.stream()
+                .filter(f -> fails(f, report.job().failOn(), onlyNew))
+                .findFirst();
+        Finding worst = failing.orElse(found.get(0));
+        if (failing.isPresent()) {
             List<String> details = new ArrayList<>();
             for (Finding f : found) {
-                details.add(FindingText.located(f, MOST_RANGES));
+                details.add(since(f) + FindingText.located(f, MOST_RANGES));
                 details.add("Do: " + f.remedy());
             }
             return new Case(
@@ -132,7 +140,23 @@ public final class JunitReport {
         if (content && report.plan().row().holes().isEmpty()) {
             return Case.skipped(id, "not known: no hole row fits, so no page was held against holes");
         }
-        return Case.passed(id);
+        return fixed(id, report.recheck());
+    }
+
+    private static Case fixed(String id, @Nullable Recheck recheck) {
+        List<String> said = recheck == null
+                ? List.of()
+                : recheck.gone().stream()
+                        .filter(g -> g.rule().equals(id) && g.known())
+                        .map(g -> "Fixed" + RecheckWords.pages(g) + " of the earlier file. It was: " + g.message())
+                        .toList();
+        return new Case(id, Result.PASSED, "", "", String.join("\n", said));
+    }
+
+    private static boolean fails(Finding finding, FailOn failOn, boolean onlyNew) {
+        Finding.Since since = finding.since();
+        boolean known = onlyNew && since != null && since.change() == Finding.Change.SAME;
+        return !known && fails(finding.severity(), failOn);
     }
 
     private static boolean fails(Severity severity, FailOn failOn) {
@@ -144,7 +168,11 @@ public final class JunitReport {
     }
 
     private static String headline(Finding worst, int more) {
-        return FindingText.located(worst, MOST_RANGES) + (more == 0 ? "" : " And " + more + " more.");
+        return since(worst) + FindingText.located(worst, MOST_RANGES) + (more == 0 ? "" : " And " + more + " more.");
+    }
+
+    private static String since(Finding f) {
+        return f.since() == null ? "" : RecheckWords.of(f) + "; ";
     }
 
     private static String suite(String file, List<Case> cases) {

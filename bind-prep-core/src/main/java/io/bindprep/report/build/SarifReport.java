@@ -3,10 +3,12 @@ package io.bindprep.report.build;
 import io.bindprep.check.Finding;
 import io.bindprep.check.FindingKind;
 import io.bindprep.check.FindingKinds;
+import io.bindprep.check.Recheck;
 import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.report.json.Json;
+import io.bindprep.report.words.RecheckWords;
 import io.bindprep.wording.PageLists;
 import java.util.List;
 import java.util.Locale;
@@ -41,6 +43,12 @@ public final class SarifReport {
         ArrayNode results = run.putArray("results");
         String uri = UriText.of(report.document().file());
         report.findings().forEach(f -> result(results.addObject(), f, uri, report.seen(f)));
+        Recheck recheck = report.recheck();
+        if (recheck != null) {
+            recheck.gone().stream()
+                    .filter(g -> g.whole() && g.known())
+                    .forEach(g -> absent(results.addObject(), g, uri));
+        }
         ObjectNode properties = run.putObject("properties");
         properties.put("outcome", Json.word(report.outcome()));
         properties.put("failed", report.failed());
@@ -130,6 +138,11 @@ public final class SarifReport {
                     .put("justification", by.reason() + " (" + by.who() + ")");
         }
         ObjectNode properties = node.putObject("properties");
+        Finding.Since since = f.since();
+        if (since != null) {
+            node.put("baselineState", baseline(since.change()));
+            properties.put("since", RecheckWords.of(f));
+        }
         properties.put("pages", PageLists.compact(f.pages()));
         properties.put("remedy", f.remedy());
         if (f.measuredMm() != null) {
@@ -148,6 +161,26 @@ public final class SarifReport {
             ArrayNode pins = properties.putArray("pins");
             seen.pins().forEach(pins::add);
         }
+    }
+
+    // SARIF 2.1.0, 3.27.24; a result that was there and is worse is an updated one
+    private static String baseline(Finding.Change change) {
+        return switch (change) {
+            case NEW -> "new";
+            case WORSE -> "updated";
+            case SAME -> "unchanged";
+        };
+    }
+
+    private static void absent(ObjectNode node, Recheck.Gone gone, String uri) {
+        node.put("ruleId", gone.rule());
+        node.put("kind", "pass");
+        node.put("level", "none");
+        node.putObject("message")
+                .put("text", "Fixed" + RecheckWords.pages(gone) + " of the earlier file. It was: " + gone.message());
+        artifact(node.putArray("locations").addObject(), uri);
+        node.put("baselineState", "absent");
+        node.putObject("properties").put("pages", PageLists.compact(gone.pages()));
     }
 
     private static void artifact(ObjectNode location, String uri) {

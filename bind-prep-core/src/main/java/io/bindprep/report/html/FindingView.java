@@ -1,6 +1,7 @@
 package io.bindprep.report.html;
 
 import io.bindprep.check.Finding;
+import io.bindprep.report.words.RecheckWords;
 import java.util.List;
 import java.util.Set;
 
@@ -11,6 +12,7 @@ import java.util.Set;
  * @param pages empty for the whole document
  * @param plural whether those are several pages
  * @param accepted who lets it pass and why; empty where nobody does
+ * @param since what became of it since an earlier check; empty where none was compared with
  */
 public record FindingView(
         String severity,
@@ -19,7 +21,8 @@ public record FindingView(
         boolean plural,
         String message,
         String remedy,
-        String accepted) {
+        String accepted,
+        String since) {
     static FindingView of(Finding f, Set<Integer> shown) {
         Finding.Accepted by = f.accepted();
         return new FindingView(
@@ -29,6 +32,7 @@ public record FindingView(
                 f.pages().size() > 1,
                 Texts.clean(f.message()),
                 Texts.clean(f.remedy()),
-                by == null ? "" : Texts.clean("Accepted by " + by.who() + ": " + by.reason()));
+                by == null ? "" : Texts.clean("Accepted by " + by.who() + ": " + by.reason()),
+                Texts.clean(RecheckWords.of(f)));
     }
 }

@@ -28,6 +28,7 @@ import java.util.TreeSet;
  * @param dense whether there are so many pages that the strip's cells must be small
  * @param rest pages that are not clear and have no picture
  * @param beyond how many more are not listed at all
+ * @param recheck comparison with an earlier check
  */
 public record ReportView(
         String file,
@@ -45,6 +46,7 @@ public record ReportView(
         List<PageView> pages,
         List<RestView> rest,
         int beyond,
+        RecheckView recheck,
         String caution) {
     private static final int MOST_ROWS = 1_000;
     private static final int DENSE_FROM = 200;
@@ -92,6 +94,7 @@ public record ReportView(
                 pages,
                 rest,
                 beyond,
+                RecheckView.of(r),
                 SafetyLine.TEXT);
     }
 

@@ -1,5 +1,6 @@
 package io.bindprep.report.json;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import io.bindprep.block.Block;
 import io.bindprep.check.Outcome;
@@ -67,7 +68,12 @@ record JsonChecked(
         List<JsonPage> pages,
 
         @JsonPropertyDescription("worst first, then by page")
-        List<JsonFinding> findings) {
+        List<JsonFinding> findings,
+
+        @JsonPropertyDescription("comparison with an earlier check, where one was asked for")
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        JsonRecheck recheck) {
 
     /** The file. */
     record Input(
@@ -137,6 +143,7 @@ record JsonChecked(
                                 .map(JsonPage::of)
                                 .toList()
                         : null,
-                r.findings().stream().map(f -> JsonFinding.of(f, r.seen(f))).toList());
+                r.findings().stream().map(f -> JsonFinding.of(f, r.seen(f))).toList(),
+                JsonRecheck.of(r.recheck()));
     }
 }

@@ -52,13 +52,49 @@ record JsonFinding(
         @JsonInclude(JsonInclude.Include.NON_EMPTY)
         String words,
 
+        @JsonPropertyDescription("the worst mark on each page; with check --since a later check is compared with it")
+        @JsonInclude(JsonInclude.Include.NON_EMPTY)
+        List<Place> places,
+
         @JsonPropertyDescription("a short value for what was seen: the same as long as it neither moves nor changes")
         String seen,
 
         @JsonPropertyDescription("who lets it pass and why; it fails nothing")
         @JsonInclude(JsonInclude.Include.NON_NULL)
         @Nullable
-        Accepted accepted) {
+        Accepted accepted,
+
+        @JsonPropertyDescription("what became of it since the earlier check that it is compared with")
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Since since) {
+    /** The worst mark on one page. */
+    record Place(
+            @JsonPropertyDescription("page number, from 1") int page,
+
+            @JsonPropertyDescription("its distance from the binding edge")
+            BigDecimal fromBindingEdgeMm,
+
+            @JsonPropertyDescription("where it begins and ends along the binding edge")
+            JsonPair alongMm,
+
+            @JsonPropertyDescription("the words it shows, shortened") @JsonInclude(JsonInclude.Include.NON_EMPTY)
+            String words) {
+        static Place of(Finding.Place p) {
+            return new Place(p.page(), Json.rounded(p.nearMm()), JsonPair.of(p.startMm(), p.endMm()), p.words());
+        }
+    }
+
+    /** Comparison with an earlier check. */
+    record Since(
+            @JsonPropertyDescription(
+                    "new: nothing like it was there; worse: on more pages, nearer the binding edge or of a"
+                            + " worse severity; same: it was there, no better than now")
+            Finding.Change change,
+
+            @JsonPropertyDescription("the way in which it is worse") @JsonInclude(JsonInclude.Include.NON_EMPTY)
+            String detail) {}
+
     /** Somebody's acceptance. */
     record Accepted(
             @JsonPropertyDescription("why it may pass") String reason,
@@ -69,6 +105,7 @@ record JsonFinding(
         Finding.Accepted by = f.accepted();
         Finding.Span along = f.alongMm();
         Finding.Seen seen = f.seen();
+        Finding.Since since = f.since();
         return new JsonFinding(
                 f.rule(),
                 f.severity(),
@@ -81,7 +118,9 @@ record JsonFinding(
                 seen == null ? null : seen.stage(),
                 seen == null ? null : seen.pins(),
                 seen == null ? "" : seen.words(),
+                seen == null ? List.of() : seen.places().stream().map(Place::of).toList(),
                 fingerprint,
-                by == null ? null : new Accepted(by.reason(), by.who()));
+                by == null ? null : new Accepted(by.reason(), by.who()),
+                since == null ? null : new Since(since.change(), since.detail()));
     }
 }

@@ -2,6 +2,7 @@ package io.bindprep.report.text;
 
 import io.bindprep.check.Finding;
 import io.bindprep.check.Outcome;
+import io.bindprep.check.Recheck;
 import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
 import io.bindprep.marks.Verdict;
@@ -9,6 +10,7 @@ import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.report.words.FindingText;
 import io.bindprep.report.words.JobNumbers;
 import io.bindprep.report.words.JobSummary;
+import io.bindprep.report.words.RecheckWords;
 import io.bindprep.report.words.SafetyLine;
 import io.bindprep.report.words.VerdictSentence;
 import io.bindprep.report.words.WhatIfTable;
@@ -29,6 +31,10 @@ public final class TextReport {
         Lines lines = new Lines(style);
         boolean good = report.outcome() != Outcome.FINDINGS;
         lines.paragraph(good ? Lines.Tint.GOOD : Lines.Tint.BAD, VerdictSentence.of(report));
+        Recheck recheck = report.recheck();
+        if (recheck != null) {
+            lines.paragraph(Lines.Tint.NONE, RecheckWords.summary(report, recheck));
+        }
         List<Finding> notes = report.findings().stream()
                 .filter(f -> f.severity() == Severity.NOTE)
                 .toList();
@@ -42,6 +48,10 @@ public final class TextReport {
         if (style.notes() && !notes.isEmpty()) {
             lines.blank();
             findings(notes, lines);
+        }
+        if (recheck != null && !recheck.gone().isEmpty()) {
+            lines.blank();
+            gone(recheck.gone(), lines);
         }
         lines.blank();
         for (JobNumbers.Entry entry : style.notes() ? JobNumbers.of(report) : JobSummary.of(report)) {
@@ -93,7 +103,8 @@ public final class TextReport {
             lines.entry(
                     by == null ? tint(f.severity()) : Lines.Tint.QUIET,
                     by == null ? f.severity().name() : "ACCEPTED",
-                    FindingText.located(f, MOST_RANGES) + " [" + f.rule() + "]");
+                    FindingText.located(f, MOST_RANGES) + " [" + f.rule()
+                            + (f.since() == null ? "" : ", " + RecheckWords.of(f)) + "]");
             lines.more(by == null ? "Do: " + f.remedy() : "Accepted by " + by.who() + ": " + by.reason());
         }
         List<Finding> rest = findings.subList(shown, findings.size());
@@ -107,6 +118,24 @@ public final class TextReport {
                 }
             }
             lines.entry(Lines.Tint.NONE, "And more", more + " not shown. The JSON report lists all.");
+        }
+    }
+
+    private static void gone(List<Recheck.Gone> gone, Lines lines) {
+        int shown = Math.min(MOST_FINDINGS, gone.size());
+        for (Recheck.Gone g : gone.subList(0, shown)) {
+            lines.entry(
+                    g.known() ? Lines.Tint.GOOD : Lines.Tint.CARE,
+                    g.known() ? "FIXED" : "NOT KNOWN",
+                    g.rule() + RecheckWords.pages(g) + " of the earlier file");
+            lines.more(
+                    g.known()
+                            ? "It was: " + g.message()
+                            : "The page cannot be read now, so nobody knows. It was: " + g.message());
+        }
+        if (gone.size() > shown) {
+            lines.entry(
+                    Lines.Tint.NONE, "And more", (gone.size() - shown) + " gone not shown; the JSON report lists all.");
         }
     }
 
