@@ -96,6 +96,14 @@ class PublicApiTest {
             "files.PdfSource",
             "marks.PageBasics",
             "page.Move",
+            // parts of a comparison with an earlier check, which its writers show
+            "check.Earlier",
+            "check.Earlier$Item",
+            "check.Finding$Change",
+            "check.Finding$Place",
+            "check.Finding$Since",
+            "check.Recheck",
+            "check.Recheck$Gone",
             // parts of a day at the punch, which its writers show
             "day.Amount",
             "day.Changes",

@@ -148,6 +148,7 @@ class JsonReportTest {
                         "stage",
                         "pins",
                         "words",
+                        "places",
                         "seen");
         assertThat(text.get("rule").stringValue()).isEqualTo("text-hit");
         assertThat(text.get("severity").stringValue()).isEqualTo("error");
