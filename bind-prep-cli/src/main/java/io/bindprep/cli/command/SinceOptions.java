@@ -1,6 +1,7 @@
 package io.bindprep.cli.command;
 
 import io.bindprep.check.Report;
+import io.bindprep.cli.batch.Engine;
 import io.bindprep.cli.input.InputFile;
 import io.bindprep.files.Inputs;
 import io.bindprep.files.ReportNames;
@@ -52,7 +53,7 @@ final class SinceOptions {
      *
      * @throws SettingException where the earlier report of a single file cannot be read
      */
-    CheckCommand.Engine over(CheckCommand.Engine engine, List<InputFile> files) throws SettingException {
+    Engine over(Engine engine, List<InputFile> files) throws SettingException {
         Path earlier = since;
         if (earlier == null) {
             return engine;
