@@ -4,10 +4,13 @@ import io.bindprep.check.Report;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.report.build.JunitReport;
 import io.bindprep.report.build.SarifReport;
+import io.bindprep.report.html.ClientHtml;
 import io.bindprep.report.html.HtmlReport;
 import io.bindprep.report.json.JsonReport;
+import io.bindprep.report.text.ClientText;
 import io.bindprep.report.text.TextReport;
 import io.bindprep.report.text.TextStyle;
+import io.bindprep.report.words.ClientMessage;
 import io.bindprep.report.xjdf.XjdfTicket;
 import io.bindprep.request.CheckRequest;
 import java.util.Arrays;
@@ -91,6 +94,30 @@ public enum ReportFormat {
         public String unreadable(String file, UnreadableInputException why) {
             return XjdfTicket.unreadable(file, why);
         }
+    },
+    /** For the designer of the document: what to change, in plain words, with small pictures. */
+    CLIENT(".client.html") {
+        @Override
+        public String write(CheckRequest request, Report report) throws UnreadableInputException {
+            return ClientHtml.write(report, BindPrep.pictures(request, report));
+        }
+
+        @Override
+        public String unreadable(String file, UnreadableInputException why) {
+            return ClientHtml.unreadable(ClientMessage.unreadable(file, why));
+        }
+    },
+    /** The same as Markdown, without pictures. */
+    CLIENT_MD(".client.md") {
+        @Override
+        public String write(CheckRequest request, Report report) {
+            return ClientText.write(ClientMessage.of(report));
+        }
+
+        @Override
+        public String unreadable(String file, UnreadableInputException why) {
+            return ClientText.write(ClientMessage.unreadable(file, why));
+        }
     };
 
     private final String ending;
@@ -101,7 +128,7 @@ public enum ReportFormat {
 
     /** Its name in settings, "junit". */
     public String id() {
-        return name().toLowerCase(Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** Ending of its files' names, the point included. */

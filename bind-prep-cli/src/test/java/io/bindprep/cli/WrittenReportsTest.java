@@ -63,6 +63,20 @@ class WrittenReportsTest {
     }
 
     @Test
+    void theMessageToTheClientIsHtmlOrMarkdownByItsEnding() throws IOException {
+        assertThat(Cli.run("check", "--write", "client=" + in("a.md"), "--write", "client=" + in("a.html"), HIT)
+                        .exit())
+                .isEqualTo(1);
+        assertThat(folder.resolve("a.md"))
+                .content()
+                .startsWith("# Changes to cookbook-letter.pdf\n")
+                .contains("## Page 14\n\n- Move the text \"Bones:", "to the left");
+        assertThat(folder.resolve("a.html")).content().contains("<!doctype html>", "data:image/");
+        assertThat(Cli.run("check", "--write", "client=" + in("a.json"), HIT).err())
+                .contains("ends as json does");
+    }
+
+    @Test
     void theHelpNamesEveryFormat() {
         String help = Cli.run("check", "--help").out().replaceAll("\\s+", " ");
         String write = help.substring(help.indexOf("--write"), help.indexOf("--all-pages"));

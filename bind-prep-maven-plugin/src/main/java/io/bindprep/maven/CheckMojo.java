@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
 public final class CheckMojo extends GoalMojo {
     /**
      * The forms of the reports: text, json, html (with pictures), sarif (for code hosts), junit (for build servers), xjdf
-     * (for print shops' systems).
+     * (for print shops' systems), client and client-md (what the
+     * designer has to change).
      */
     @Parameter(property = "bindprep.formats", defaultValue = "json,text")
     private List<String> formats = List.of();

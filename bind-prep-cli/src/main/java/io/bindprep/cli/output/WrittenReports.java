@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -89,6 +90,11 @@ public final class WrittenReports implements ReportFiles {
             throw new IllegalArgumentException(asked + ": say which file, as in " + id + "=book" + format.ending());
         }
         Optional<ReportFormat> other = byEnding(file);
+        if (format == ReportFormat.CLIENT && !folder(file)) {
+            // the one report in two forms, told apart by the ending
+            format = file.toLowerCase(Locale.ROOT).endsWith(".md") ? ReportFormat.CLIENT_MD : format;
+            other = other.filter(o -> o != ReportFormat.HTML && o != ReportFormat.CLIENT_MD);
+        }
         if (!folder(file) && other.isPresent() && other.get() != format) {
             throw new IllegalArgumentException(asked + ": the name ends as "
                     + other.get().id() + " does, but the format asked for is " + id + "; end it in " + format.ending());
@@ -108,7 +114,7 @@ public final class WrittenReports implements ReportFiles {
         String name = file.toLowerCase(Locale.ROOT).replaceFirst("\\.htm$", ".html");
         return List.of(ReportFormat.values()).stream()
                 .filter(f -> name.endsWith(f.ending()))
-                .findFirst();
+                .max(Comparator.comparingInt(f -> f.ending().length()));
     }
 
     private static boolean folder(String path) {
