@@ -175,7 +175,17 @@ public final class JunitReport {
         return f.since() == null ? "" : RecheckWords.of(f) + "; ";
     }
 
-    private static String suite(String file, List<Case> cases) {
+    // agents check out into folders of their own, and a name that differs has no history
+    private static String portable(String file) {
+        String name = file.replace('\\', '/');
+        if (name.startsWith("/") || name.matches("[A-Za-z]:/.*")) {
+            return name.substring(name.lastIndexOf('/') + 1);
+        }
+        return name.startsWith("./") ? name.substring(2) : name;
+    }
+
+    private static String suite(String given, List<Case> cases) {
+        String file = portable(given);
         XmlText xml = new XmlText();
         xml.open(
                 "testsuite",

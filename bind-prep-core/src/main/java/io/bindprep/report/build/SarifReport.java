@@ -10,6 +10,7 @@ import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.report.json.Json;
 import io.bindprep.report.words.RecheckWords;
 import io.bindprep.wording.PageLists;
+import java.net.URI;
 import java.util.List;
 import java.util.Locale;
 import tools.jackson.databind.node.ArrayNode;
@@ -27,6 +28,9 @@ public final class SarifReport {
     // the standard's own place of its schema (SARIF 2.1.0, 3.13.3)
     private static final String SCHEMA =
             "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
+
+    // the name that hosts know for the checkout
+    private static final String BASE = "%SRCROOT%";
 
     private SarifReport() {}
 
@@ -89,7 +93,15 @@ public final class SarifReport {
         unreadable.put("id", "unreadable");
         unreadable.putObject("shortDescription").put("text", "The file could not be read, so nothing is known of it.");
         ObjectNode artifact = run.putArray("artifacts").addObject();
-        artifact.putObject("location").put("uri", UriText.of(file));
+        String uri = UriText.of(file);
+        located(artifact.putObject("location"), uri);
+        if (!URI.create(uri).isAbsolute()) {
+            // SARIF 2.1.0, 3.14.14: a base without a URI is known to the host alone
+            run.putObject("originalUriBaseIds")
+                    .putObject(BASE)
+                    .putObject("description")
+                    .put("text", "The folder in which the check ran.");
+        }
         artifact.put("mimeType", "application/pdf");
         artifact.putArray("roles").add("analysisTarget");
         if (!sha256.isEmpty()) {
@@ -184,10 +196,14 @@ public final class SarifReport {
     }
 
     private static void artifact(ObjectNode location, String uri) {
-        location.putObject("physicalLocation")
-                .putObject("artifactLocation")
-                .put("uri", uri)
+        located(location.putObject("physicalLocation").putObject("artifactLocation"), uri)
                 .put("index", 0);
+    }
+
+    // SARIF 2.1.0, 3.4.4: the base that a relative reference counts from
+    private static ObjectNode located(ObjectNode artifactLocation, String uri) {
+        artifactLocation.put("uri", uri);
+        return URI.create(uri).isAbsolute() ? artifactLocation : artifactLocation.put("uriBaseId", BASE);
     }
 
     // viewers show the message alone

@@ -20,6 +20,8 @@ import org.apache.maven.plugins.surefire.report.ReportTestCase;
 import org.apache.maven.plugins.surefire.report.ReportTestSuite;
 import org.apache.maven.plugins.surefire.report.TestSuiteXmlParser;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
@@ -124,6 +126,20 @@ class JunitReportTest {
                 suite(JunitReport.write(Scenario.of(2).noHoles().report()));
         assertThat(test(holeless, "edge-unpunchable").hasFailure()).isTrue();
         assertThat(test(holeless, "image-hit").hasSkipped()).isTrue();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "/home/agent-7/work/build/book.pdf, book.pdf",
+        "C:\\agent\\work\\book.pdf, book.pdf",
+        "./build/book.pdf, build/book.pdf",
+        "build\\book.pdf, build/book.pdf"
+    })
+    void aNameHasNoPathOfTheMachine(String given, String name) throws Exception {
+        String xml = JunitReport.write(Scenario.of(1).file(given).report());
+        assertThat(Parsed.of(xml).getDocumentElement().getAttribute("name")).isEqualTo(name);
+        assertThat(suite(xml).getTestCases().get(0).getFullClassName())
+                .isEqualTo("bind-prep." + name.replace('.', '_'));
     }
 
     @Test

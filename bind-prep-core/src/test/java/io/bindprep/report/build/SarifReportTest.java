@@ -91,6 +91,20 @@ class SarifReportTest {
         }
     }
 
+    // SARIF 2.1.0, 3.4.4 and 3.14.14
+    @Test
+    void aRelativeNameCountsFromABaseAndAnAbsoluteOneFromNone() throws IOException {
+        JsonNode run = valid(SarifReport.write(report()));
+        String base = run.at("/results/0/locations/0/physicalLocation/artifactLocation/uriBaseId")
+                .stringValue();
+        assertThat(run.at("/artifacts/0/location/uriBaseId").stringValue()).isEqualTo(base);
+        assertThat(run.get("originalUriBaseIds").propertyNames()).containsExactly(base);
+        JsonNode absolute = valid(SarifReport.write(
+                Scenario.of(2).noHoles().file("/srv/in/book.pdf").report()));
+        assertThat(absolute.findValues("uriBaseId")).isEmpty();
+        assertThat(absolute.has("originalUriBaseIds")).isFalse();
+    }
+
     @Test
     void aGoodDocumentHasNoResults() throws IOException {
         JsonNode run =
