@@ -8,6 +8,7 @@ import io.bindprep.report.catalogue.CatalogueText;
 import io.bindprep.setting.KeyDescription;
 import io.bindprep.setting.ValueShape;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -61,11 +62,18 @@ public final class JobOptions {
         }
         CatalogueSection section = switch (row.key()) {
             case "stock" -> CatalogueSection.STOCKS;
-            case "trim" -> CatalogueSection.SIZES;
+            case "trim", "press-sheet" -> CatalogueSection.SIZES;
             case "punch" -> CatalogueSection.PUNCHES;
             default -> null;
         };
-        return section == null ? List.of() : CatalogueText.names(Catalogue.builtIn(), List.of(section));
+        if (section == null) {
+            return List.of();
+        }
+        List<String> names = CatalogueText.names(Catalogue.builtIn(), List.of(section));
+        // a shell minds case, and nobody types a size in capitals
+        return section == CatalogueSection.SIZES
+                ? names.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList()
+                : names;
     }
 
     // words that will do or an example, and what holds where nothing is said

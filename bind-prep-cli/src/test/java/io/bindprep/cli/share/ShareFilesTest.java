@@ -60,6 +60,8 @@ class ShareFilesTest {
         "ch, check",
         "check --binding-e, --binding-edge",
         "check --stock bon, bond-20 bond-24 bond-28",
+        "check --trim a, a3 a4 a5 a6",
+        "check --press-sheet sra, sra4 sra3",
         "check --sides t, two two-head-to-foot",
         "check --format j, json jsonl",
         "spec --paper l, letter",
