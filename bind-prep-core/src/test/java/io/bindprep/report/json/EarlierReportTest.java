@@ -73,8 +73,10 @@ class EarlierReportTest {
         assertThat(TextReport.write(report, TextStyle.PLAIN).replaceAll("\\s+", " "))
                 .contains(
                         "Since the check of thesis.pdf: 2 new, 1 still there, 1 fixed.",
-                        "image-hit, page 1, new",
-                        "text-hit, page 4, still there",
+                        "ERROR Page 1: picture 4.0 mm",
+                        "[image-hit, new]",
+                        "ERROR Page 4: text 4.2 mm",
+                        "[text-hit, still there]",
                         "FIXED line-tight, page 2 of the earlier file",
                         "FIXED text-hit, page 5 of the earlier file");
         assertThat(HtmlReport.write(report, List.of()))
