@@ -100,9 +100,9 @@ class EarlierReportTest {
         assertThat(junit)
                 .contains(
                         "failures=\"1\"",
-                        "message=\"new; page 1: A picture",
-                        "error, let pass: still there; page 4",
-                        "<system-out>Fixed, page 2 of the earlier file. It was: A line");
+                        "message=\"new; Page 1: picture",
+                        "error, let pass: still there; Page 4: text",
+                        "<system-out>Fixed, page 2 of the earlier file. It was: Page 2: line");
     }
 
     @Test
