@@ -51,7 +51,7 @@ class LeftoversTest {
 
     @Test
     void filesOfLivingProcessesAndOfPeopleStay() throws Exception {
-        String own = "." + Leftovers.prefix() + "77.tmp";
+        String own = "." + Leftovers.prefix() + "999999999.tmp";
         file(own);
         file(".bind-prep-notes.tmp");
         file("bind-prep-12-1000000000000-3.pdf");

@@ -10,7 +10,6 @@ import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.report.json.Json;
 import io.bindprep.report.words.RecheckWords;
 import io.bindprep.wording.PageLists;
-import java.net.URI;
 import java.util.List;
 import java.util.Locale;
 import tools.jackson.databind.node.ArrayNode;
@@ -95,7 +94,7 @@ public final class SarifReport {
         ObjectNode artifact = run.putArray("artifacts").addObject();
         String uri = UriText.of(file);
         located(artifact.putObject("location"), uri);
-        if (!URI.create(uri).isAbsolute()) {
+        if (!UriText.absolute(uri)) {
             // SARIF 2.1.0, 3.14.14: a base without a URI is known to the host alone
             run.putObject("originalUriBaseIds")
                     .putObject(BASE)
@@ -203,7 +202,7 @@ public final class SarifReport {
     // SARIF 2.1.0, 3.4.4: the base that a relative reference counts from
     private static ObjectNode located(ObjectNode artifactLocation, String uri) {
         artifactLocation.put("uri", uri);
-        return URI.create(uri).isAbsolute() ? artifactLocation : artifactLocation.put("uriBaseId", BASE);
+        return UriText.absolute(uri) ? artifactLocation : artifactLocation.put("uriBaseId", BASE);
     }
 
     // viewers show the message alone

@@ -20,6 +20,11 @@ final class UriText {
         return encoded(name.startsWith("./") ? name.substring(2) : name);
     }
 
+    /** Returns true for a URI of {@link #of} with a scheme; a relative reference has every colon encoded. */
+    static boolean absolute(String uri) {
+        return uri.indexOf(':') >= 0;
+    }
+
     private static String encoded(String path) {
         StringBuilder uri = new StringBuilder();
         for (byte b : path.getBytes(StandardCharsets.UTF_8)) {
