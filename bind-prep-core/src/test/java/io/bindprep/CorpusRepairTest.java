@@ -38,15 +38,20 @@ class CorpusRepairTest {
     private static final int EVERY = 9;
     private static final long LARGEST = 2_000_000;
     private static final List<String> REASONS = List.of(
-            "owner does not allow", "digitally signed", "are lost", "off the outer edge", "still finds", "not there before");
+            "owner does not allow",
+            "digitally signed",
+            "are lost",
+            "off the outer edge",
+            "still finds",
+            "not there before");
 
     @TempDir
     private Path folder;
 
     private static List<Path> sample() throws IOException {
         try (Stream<Path> all = Files.walk(CORPUS)) {
-            List<Path> files = all.filter(f ->
-                            f.toString().endsWith(".pdf") && f.toFile().length() < LARGEST)
+            List<Path> files = all.filter(
+                            f -> f.toString().endsWith(".pdf") && f.toFile().length() < LARGEST)
                     .sorted()
                     .toList();
             return IntStream.range(0, files.size())
@@ -89,8 +94,8 @@ class CorpusRepairTest {
     /** Null where the file cannot be read. */
     private static ShiftReport shift(Path file, Path out) throws Exception {
         try {
-            CheckRequest check = CheckRequest.of(
-                    file, file.getFileName().toString(), JobReader.toJob(JobSettings.of(Map.of())));
+            CheckRequest check =
+                    CheckRequest.of(file, file.getFileName().toString(), JobReader.toJob(JobSettings.of(Map.of())));
             ShiftSettings gutter = ShiftSettings.of(false, "6 mm", null, null, false, false, false);
             return BindPrep.shift(new ShiftRequest(check, out, "out.pdf", gutter));
         } catch (UnreadableInputException e) {
@@ -105,7 +110,14 @@ class CorpusRepairTest {
             faults.add("qpdf finds faults");
         }
         for (List<String> tool : List.of(
-                List.of("mutool", "draw", "-q", "-r", "9", "-o", folder.resolve("m%d.png").toString()),
+                List.of(
+                        "mutool",
+                        "draw",
+                        "-q",
+                        "-r",
+                        "9",
+                        "-o",
+                        folder.resolve("m%d.png").toString()),
                 List.of("gs", "-q", "-dNOPAUSE", "-dBATCH", "-dSAFER", "-sDEVICE=nullpage"))) {
             if (run(tool, file).code == 0 && run(tool, out).code != 0) {
                 faults.add(tool.get(0) + " does not read it");
@@ -148,8 +160,7 @@ class CorpusRepairTest {
     }
 
     private static Ran run(String... command) throws Exception {
-        Process process =
-                new ProcessBuilder(command).redirectErrorStream(true).start();
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
         process.getOutputStream().close();
         String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         return new Ran(process.waitFor(), said);

@@ -78,8 +78,7 @@ class ScreenSentencesTest {
                     FIXTURES.resolve(name + ".pdf"), name + ".pdf", JobReader.toJob(JobSettings.of(job))));
             String text = TextReport.write(report, new TextStyle(false, 10_000));
             all.assertThat(tooLong(text)).as(job.toString()).isEmpty();
-            all.assertThat(report.findings().stream()
-                            .flatMap(f -> tooLong(f.message() + "\n" + f.remedy()).stream()))
+            all.assertThat(report.findings().stream().flatMap(f -> tooLong(f.message() + "\n" + f.remedy()).stream()))
                     .as(job.toString())
                     .isEmpty();
         }

@@ -95,7 +95,9 @@ final class PunchRule implements Rule {
                     "binding-margin-inside-hole-zone",
                     Severity.WARNING,
                     List.of(),
-                    "The binding margin of " + s.measures().beside(s.plan().bindingMargin(), s.plan().holeZone())
+                    "The binding margin of "
+                            + s.measures()
+                                    .beside(s.plan().bindingMargin(), s.plan().holeZone())
                             + " is narrower than the hole zone; the holes, tolerance included, reach "
                             + s.measures().beside(s.plan().holeZone(), s.plan().bindingMargin()) + ".",
                     "Use a wider margin, or that of the pattern (binding-margin).",
@@ -139,8 +141,9 @@ final class PunchRule implements Rule {
                     "paper-outside-long",
                     Severity.ERROR,
                     List.of(),
-                    "The element does not close. " + outside.inMm() + " of paper lies between holes and edge, more than the "
-                            + element.name() + " element has room for beside the stack.",
+                    "The element does not close. " + outside.inMm()
+                            + " of paper lies between holes and edge, more than the " + element.name()
+                            + " element has room for beside the stack.",
                     remedy,
                     outside.mm(),
                     below.mm(),
@@ -151,10 +154,11 @@ final class PunchRule implements Rule {
                 plan.depth().binds() ? Severity.WARNING : Severity.NOTE,
                 List.of(),
                 plan.depth().binds()
-                        ? "Pages turn stiffly. " + outside.inMm() + " of paper lies between holes and edge; the " + element.name()
-                                + " element takes less than " + below.inMm() + " beside the stack."
-                        : "Pages may turn stiffly. If the stack is " + stack.max().inMm() + " thick, the " + element.name()
-                                + " element has no room for " + outside.inMm() + " of paper between holes and edge.",
+                        ? "Pages turn stiffly. " + outside.inMm() + " of paper lies between holes and edge; the "
+                                + element.name() + " element takes less than " + below.inMm() + " beside the stack."
+                        : "Pages may turn stiffly. If the stack is "
+                                + stack.max().inMm() + " thick, the " + element.name() + " element has no room for "
+                                + outside.inMm() + " of paper between holes and edge.",
                 remedy,
                 outside.mm(),
                 below.mm(),

@@ -73,8 +73,8 @@ final class StackRule implements Rule {
         return Say.document(
                 "element-unknown",
                 Severity.ERROR,
-                "No element sizes are known for " + s.plan().pattern() + ", so no element could be chosen for the stack ("
-                        + range(s) + ").",
+                "No element sizes are known for " + s.plan().pattern()
+                        + ", so no element could be chosen for the stack (" + range(s) + ").",
                 "Try an element on a dummy of the real stock, or choose another pitch (pitch).");
     }
 
@@ -88,8 +88,9 @@ final class StackRule implements Rule {
                 ? s.stack().deciding(job.bySize()).plus(job.allowance())
                 : s.stack().nominal();
         String limit = bySize
-                ? "; the largest is " + largest.element().name() + ". With clearance (" + s.measures().exact(job.allowance())
-                        + ") the stack needs " + s.measures().thickness(need) + "."
+                ? "; the largest is " + largest.element().name() + ". With clearance ("
+                        + s.measures().exact(job.allowance()) + ") the stack needs "
+                        + s.measures().thickness(need) + "."
                 : "; the largest, " + largest.element().name() + ", takes " + sheets + " sheets of 20 lb bond.";
         String message = "The stack is too thick: " + range(s) + ". No " + method + " element of pitch "
                 + s.plan().pitchName() + " takes it" + limit;

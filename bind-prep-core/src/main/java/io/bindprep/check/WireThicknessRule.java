@@ -33,10 +33,12 @@ final class WireThicknessRule implements Rule {
                     "element-off-pitch",
                     Severity.ERROR,
                     List.of(),
-                    "The element does not go in. The measured row is " + drift.abs().inMm()
+                    "The element does not go in. The measured row is "
+                            + drift.abs().inMm()
                             + (drift.compareTo(Length.ZERO) > 0 ? " longer" : " shorter")
                             + " than the element's pitch from first to last hole. Holes of "
-                            + plan.holeAlong().inMm() + " leave a wire of " + skew.wireThickness().inMm()
+                            + plan.holeAlong().inMm() + " leave a wire of "
+                            + skew.wireThickness().inMm()
                             + " no more than " + room.inMm() + ".",
                     "Punch nothing with it. Have its pins checked as its manual says, then measure it again (testsheet,"
                             + " calibrate).",

@@ -274,7 +274,12 @@ final class EdgePainter {
             if (centre >= left) {
                 tick(pen, centre, edge, base);
             }
-            pen.right(false, SMALL, (rest.mm() < WORDS ? centre : end) - 1, base - 0.8, drawing.measures().set(rest));
+            pen.right(
+                    false,
+                    SMALL,
+                    (rest.mm() < WORDS ? centre : end) - 1,
+                    base - 0.8,
+                    drawing.measures().set(rest));
         }
     }
 

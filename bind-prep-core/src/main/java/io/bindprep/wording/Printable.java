@@ -12,8 +12,8 @@ import java.util.regex.Pattern;
  */
 public final class Printable {
     private static final Pattern MARKS = Pattern.compile("[\\p{Cc}\\p{Cf}]");
-    private static final Pattern PAGE_MARKS = Pattern.compile(
-            "[\\p{Cc}&&[^\\n\\t]]|[\\u061C\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069]");
+    private static final Pattern PAGE_MARKS =
+            Pattern.compile("[\\p{Cc}&&[^\\n\\t]]|[\\u061C\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069]");
     private static final Pattern GAPS = Pattern.compile("[\\p{Cc}\\p{Cf}\\s]+");
 
     private Printable() {}
@@ -32,8 +32,8 @@ public final class Printable {
     public static String json(String text) {
         return PAGE_MARKS
                 .matcher(text)
-                .replaceAll(m -> String.format(
-                        Locale.ROOT, "\\\\u%04x", (int) m.group().charAt(0)));
+                .replaceAll(m ->
+                        String.format(Locale.ROOT, "\\\\u%04x", (int) m.group().charAt(0)));
     }
 
     /** The text with other words for each control or format mark. */

@@ -298,7 +298,8 @@ class CheckerTest {
 
     @Test
     void annotationsWithoutAnAppearanceAreOneWarning() {
-        PageBasics field = new PageBasics(List.of(), null, null, List.of("comment", "form field"), List.of(), List.of());
+        PageBasics field =
+                new PageBasics(List.of(), null, null, List.of("comment", "form field"), List.of(), List.of());
         PageBasics link = new PageBasics(List.of(), null, null, List.of("link border"), List.of(), List.of());
         Finding f = only(Scenario.of(4).basics(1, field).basics(4, link).report(), "appearance-missing");
         assertThat(f.severity()).isEqualTo(Severity.WARNING);
@@ -392,7 +393,8 @@ class CheckerTest {
                 .contains("the largest, 9/16 in, takes 130 sheets of 20 lb bond");
         Report forced = Scenario.of(2).noElement().pitch("3:1").report();
         assertThat(rules(forced)).containsExactly("pitch-too-thick");
-        assertThat(only(forced, "pitch-too-thick").remedy()).startsWith("Allow another pitch (pitch, punch). Otherwise ");
+        assertThat(only(forced, "pitch-too-thick").remedy())
+                .startsWith("Allow another pitch (pitch, punch). Otherwise ");
     }
 
     @Test
@@ -420,7 +422,8 @@ class CheckerTest {
         // 1/4 in less the clearance of 1/8 in: more than that does not go on the smaller one
         assertThat(f.limitMm()).isEqualTo(3.175);
         assertThat(f.measuredMm()).isGreaterThan(f.limitMm());
-        assertThat(f.remedy()).contains("Measure a pack of 28 sheets of bond-20. If the pack measures 2.6 mm or less, ");
+        assertThat(f.remedy())
+                .contains("Measure a pack of 28 sheets of bond-20. If the pack measures 2.6 mm or less, ");
     }
 
     @Test
@@ -477,8 +480,7 @@ class CheckerTest {
         Length beyond = room.plus(new Length(1));
         Finding longer = only(Scenario.of(2).measured(Length.ZERO, beyond).report(), "element-off-pitch");
         assertThat(longer.severity()).isEqualTo(Severity.ERROR);
-        assertThat(longer.message())
-                .contains("row is 2.77 mm longer than", "Holes of 3.97 mm", "1.2 mm no more");
+        assertThat(longer.message()).contains("row is 2.77 mm longer than", "Holes of 3.97 mm", "1.2 mm no more");
         assertThat(longer.limitMm()).isEqualTo(2.76875);
         Report shorter = Scenario.of(2).measured(Length.ZERO, beyond.times(-1)).report();
         assertThat(only(shorter, "element-off-pitch").message()).contains("2.77 mm shorter than");
