@@ -46,7 +46,7 @@ record Situation(
         }
     }
 
-    /** How lengths are shown to people. */
+    /** Units in which people read lengths. */
     Measures measures() {
         return measures(job, document);
     }

@@ -77,7 +77,7 @@ public record Job(
         return clearance != null;
     }
 
-    /** How lengths are shown: in the units that the job asks for, else those of the paper. */
+    /** Units of shown lengths: those that the job asks for, else those of the paper. */
     public Measures measures(Length width, Length height) {
         if (units != null) {
             return new Measures(units);

@@ -12,7 +12,7 @@ import java.util.Objects;
 import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 
-/** What a typeface lacks, for one document: names of any script come from file names, bookmarks and titles. */
+/** Glyphs that a typeface lacks, for one document: names of any script come from file names, bookmarks and titles. */
 final class AnyScript {
     private final List<DotFont> fonts = new ArrayList<>();
     private final Map<Integer, DotFont> fontOf = new HashMap<>();

@@ -96,7 +96,7 @@ final class DotFont extends PDType3Font {
         return path.append("f\n").toString();
     }
 
-    /** What is black between the middles of four dots, the one at that column and row their lower right. */
+    /** Black share between the middles of four dots, the one at that column and row their lower right. */
     private static void square(StringBuilder path, Unifont.Glyph glyph, int column, int row) {
         boolean[] black = {
             glyph.dot(column - 1, row - 1),

@@ -4,7 +4,7 @@ import io.bindprep.unit.Length;
 import java.math.BigDecimal;
 import java.util.List;
 
-/** How the thickness and weight of a stack came about: the values, without words. */
+/** Grounds of a stack's thickness and weight: the values, without words. */
 public sealed interface StackReason {
     /**
      * Leaves of one stock.

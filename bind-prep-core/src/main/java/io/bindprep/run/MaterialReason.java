@@ -4,7 +4,7 @@ import io.bindprep.job.Overs;
 import io.bindprep.job.PressSheet;
 import io.bindprep.unit.Length;
 
-/** How the materials of a run were counted: the values, without words. */
+/** Grounds of the count of a run's materials: the values, without words. */
 public sealed interface MaterialReason {
     /** Spare sheets of each stock and use. */
     record OversOfEach(Overs overs) implements MaterialReason {}

@@ -16,7 +16,7 @@ public final class RenamedKeys {
 
     private RenamedKeys() {}
 
-    /** What a key is called now; empty where its name never changed. */
+    /** New name of a key; empty where its name never changed. */
     public static Optional<String> now(String old) {
         return Optional.ofNullable(NEW_BY_OLD.get(old));
     }

@@ -11,7 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
- * What is said of a depth: at 3:1 holes of 3.97 mm lie 5.08, 5.3 or 6 mm off (XJDF 2.2 F.10; the deeper ones common
+ * Reasons of a depth: at 3:1 holes of 3.97 mm lie 5.08, 5.3 or 6 mm off (XJDF 2.2 F.10; the deeper ones common
  * practice, no source), so 3.1, 3.32 or 4.02 mm of paper outside them; limits are sqrt(D^2 - t^2) by hand.
  */
 class DepthReasonsTest {

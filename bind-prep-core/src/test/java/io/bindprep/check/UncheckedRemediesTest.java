@@ -19,7 +19,7 @@ class UncheckedRemediesTest {
     private static final Path PDF =
             Path.of(System.getProperty("bindprep.root", "..")).resolve("bind-prep-core/src/main/java/io/bindprep/pdf");
 
-    /** Where a page's reason is said: a problem, work above its bounds, or marks that hold one. */
+    /** Places where a page's reason is said: a problem, work above its bounds, or marks that hold one. */
     private static final Pattern REASON = Pattern.compile(
             "(?:problem\\(|problem = |Spent\\(|new PageMarks\\(page, List\\.of\\(\\), |BROKEN_OFF = |interpret\\([^\"]*?false, |true, )\\s*\"([^\"]+)\"");
 

@@ -31,7 +31,7 @@ public class StripCollector {
     public static final double TINT_MM = 3;
     /** A background reaches the trim at least to within this; a sheet is cut no truer (ISO 216 allows 1.5 mm and more). */
     public static final double BLEED_SLACK_MM = 0.5;
-    /** What is left of an outline cut at the trim prints nothing below this: a sheet is cut no truer than half a millimetre. */
+    /** The rest of an outline cut at the trim prints nothing below this: a sheet is cut no truer than half a millimetre. */
     private static final double SLIVER_MM = 0.005;
     /** Neighbours that only share an edge do not cover each other. */
     private static final double TOUCHING_MM = 0.02;

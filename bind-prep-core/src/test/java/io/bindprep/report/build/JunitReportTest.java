@@ -28,8 +28,7 @@ import org.w3c.dom.NodeList;
 
 /** Read back by Maven Surefire's reader of test reports, which knows nothing of ours. */
 class JunitReportTest {
-    // elements and attributes that readers of JUnit XML agree on (shared/reference of this project; no standard has
-    // them)
+    // elements and attributes that readers of JUnit XML agree on (common practice, no source: no standard has them)
     private static final Map<String, List<String>> SUBSET = Map.of(
             "testsuite", List.of("name", "tests", "failures", "errors", "skipped", "time"),
             "testcase", List.of("classname", "name", "time"),
