@@ -70,7 +70,12 @@ class ReportFormatTest {
                 "letter.pdf",
                 new UnreadableInputException(
                         UnreadableInputException.Reason.NOT_PDF, "It is no PDF at all.", "Ask for a PDF."));
-        assertThat(said).contains("letter.pdf", "It is no PDF at all.", "Ask for a PDF.");
+        boolean client = format == ReportFormat.CLIENT || format == ReportFormat.CLIENT_MD;
+        // a designer is asked, not told what to ask for
+        assertThat(said)
+                .contains("letter.pdf")
+                .contains(client ? "Please export it again as a PDF" : "It is no PDF at all.")
+                .contains(client ? "was not checked" : "Ask for a PDF.");
     }
 
     @ParameterizedTest

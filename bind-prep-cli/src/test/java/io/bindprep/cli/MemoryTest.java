@@ -39,6 +39,12 @@ class MemoryTest {
         int exit = process.waitFor();
         String said = Files.readString(err);
         assertThat(said).doesNotContain("Exception", "internal error", "bug");
+        if (exit == ExitCode.GOOD) {
+            // enough for this book on this runtime: then all of the answer is there
+            assertThat(Files.readString(temp.resolve("out")))
+                    .isEqualTo(Cli.run("check", BOOK.toString()).out());
+            return;
+        }
         assertThat(exit).as(said).isIn(ExitCode.UNREADABLE, ExitCode.INTERNAL);
         assertThat(said).contains("memory");
     }

@@ -9,6 +9,7 @@ import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Job;
 import io.bindprep.job.Order;
 import io.bindprep.report.json.JsonReport;
+import io.bindprep.report.words.FindingText;
 import io.bindprep.report.words.JobNumbers;
 import io.bindprep.report.words.Sentences;
 import io.bindprep.report.words.VerdictSentence;
@@ -21,7 +22,6 @@ import io.bindprep.run.Step;
 import io.bindprep.run.StockNeed;
 import io.bindprep.wording.LengthText;
 import io.bindprep.wording.Measures;
-import io.bindprep.wording.PageLists;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -157,10 +157,7 @@ public record JobSheet(
     }
 
     private static String fault(Finding f) {
-        String pages = f.pages().isEmpty()
-                ? ""
-                : (f.pages().size() == 1 ? " page " : " pages ") + PageLists.compact(f.pages(), 8) + ":";
-        return f.severity() + pages + " " + f.message() + " Do: " + f.remedy();
+        return f.severity() + " " + FindingText.located(f, 8) + " Do: " + f.remedy();
     }
 
     private static List<VolumeSettings> parts(Report report) {

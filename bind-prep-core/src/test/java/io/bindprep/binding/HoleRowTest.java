@@ -150,7 +150,7 @@ class HoleRowTest {
         assertThat(plan.row()).isEqualTo(row);
         assertThat(plan.because())
                 .extracting(Sentences::of)
-                .anyMatch(b -> b.contains("[35]") && b.contains("cannot be pulled"));
+                .anyMatch(b -> b.contains("pin 35 ") && b.contains("cannot be pulled"));
     }
 
     @Test

@@ -51,8 +51,8 @@ class PlannerTest {
                         "pitch 3:1",
                         "element 5/16 in",
                         "34 whole holes",
-                        "pull pins [35, 36]",
-                        "lifts of [14, 14, 14]",
+                        "pull pins 35, 36",
+                        "lifts of 14, 14, 14",
                         "XJDF",
                         "common practice, no source");
     }

@@ -229,7 +229,7 @@ class SheetPdfTest {
     void aDocumentThatLosesTextSaysSoFirst() throws Exception {
         String bad = text(pdf(JobSheet.of(cookbook), SheetPaper.LETTER));
         assertThat(bad.indexOf("DO NOT PRINT")).isBetween(0, bad.indexOf("SETTINGS"));
-        assertThat(bad).contains("ERROR page 14:").doesNotContain("GOOD TO PRINT");
+        assertThat(bad).contains("ERROR Page 14:").doesNotContain("GOOD TO PRINT");
         assertThat(text(pdf(JobSheet.of(handbook), SheetPaper.A4)))
                 .contains("GOOD TO PRINT AND BIND")
                 .doesNotContain("DO NOT PRINT");

@@ -49,7 +49,7 @@ class DescriptorTest {
 
     @ParameterizedTest
     @CsvSource({
-        "check, 'formats ${bindprep.formats}=json,text'",
+        "check, 'failOnNew ${bindprep.failOnNew}=false; formats ${bindprep.formats}=json,text; since ${bindprep.since}='",
         "spec, 'paper ${bindprep.paper}=a4; sheetFormats ${bindprep.sheetFormats}=pdf'",
         "proof, 'flagged ${bindprep.flagged}=false'"
     })

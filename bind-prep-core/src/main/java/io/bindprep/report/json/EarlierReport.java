@@ -5,6 +5,7 @@ import io.bindprep.check.Finding;
 import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
 import io.bindprep.problem.SettingException;
+import io.bindprep.wording.Printable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -280,7 +281,7 @@ public final class EarlierReport {
 
         // shown to people: no control or direction mark passes
         private static String text(JsonNode node, String member) {
-            String text = node.path(member).asString("").replaceAll("[\\p{Cc}\\p{Cf}]", " ");
+            String text = Printable.with(" ", node.path(member).asString(""));
             return text.length() > MOST_TEXT ? text.substring(0, MOST_TEXT) : text;
         }
 

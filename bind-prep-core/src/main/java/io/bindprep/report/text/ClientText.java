@@ -1,6 +1,7 @@
 package io.bindprep.report.text;
 
 import io.bindprep.report.words.ClientMessage;
+import io.bindprep.wording.Printable;
 
 /** Writes a message to a designer as Markdown. */
 public final class ClientText {
@@ -30,6 +31,6 @@ public final class ClientText {
 
     // the document's own words are no markup
     private static String plain(String text) {
-        return text.replaceAll("[\\p{Cc}\\p{Cf}\\s]+", " ").replaceAll("([\\\\`*_\\[\\]<>#|&~!])", "\\\\$1");
+        return Printable.line(text).replaceAll("([\\\\`*_\\[\\]<>#|&~!])", "\\\\$1");
     }
 }

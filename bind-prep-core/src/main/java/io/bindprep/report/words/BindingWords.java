@@ -6,6 +6,7 @@ import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.LiftLimit;
 import io.bindprep.job.Clearances.Clearance;
 import io.bindprep.unit.Length;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -148,16 +149,17 @@ final class BindingWords {
 
     private static String pins(Reason.OfPins reason) {
         if (reason instanceof Reason.EndPins r) {
-            return "pull pins " + r.pins() + " counted from the side guide: on or beside the end of the sheet"
+            return "pull " + pinsOf(r.pins()) + " counted from the side guide: on or beside the end of the sheet"
                     + " they would cut a hole open (Printing Impressions, Feb 2005); those off it by less than a pitch go"
                     + " too, should a sheet slip (our own guard, no source)";
         }
         if (reason instanceof Reason.GapPins r) {
-            return "pull pins " + r.pins() + " too, for the hanger's gap";
+            return "pull " + pinsOf(r.pins()) + " too, for the hanger's gap";
         }
         if (reason instanceof Reason.FixedPins r) {
-            return "pins " + r.pins() + " of the punch " + r.punch()
-                    + (r.gap() ? " cut holes into the hanger's gap" : " cut a hole open or too near the end")
+            return pinsOf(r.pins()) + " of the punch " + r.punch()
+                    + (r.pins().size() == 1 ? " cuts" : " cut")
+                    + (r.gap() ? " holes into the hanger's gap" : " a hole open or too near the end")
                     + " and cannot be pulled";
         }
         return "no pin needs pulling";
@@ -218,8 +220,16 @@ final class BindingWords {
                         + (positive(slant) ? "deeper" : "shallower") + " than its first";
     }
 
+    private static String pinsOf(List<Integer> pins) {
+        return (pins.size() == 1 ? "pin " : "pins ") + listed(pins);
+    }
+
+    private static String listed(List<Integer> numbers) {
+        return numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    }
+
     private static String lifts(Reason.Lifts r) {
-        return "lifts of " + r.sheets()
+        return "lifts of " + listed(r.sheets())
                 + " sheets: in order, covers by themselves, paper, board and film apart, within "
                 + r.limits().stream().map(BindingWords::limit).collect(Collectors.joining(", ")) + " (" + r.source()
                 + "); the machine's manual prevails";

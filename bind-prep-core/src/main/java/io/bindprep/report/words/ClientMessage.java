@@ -14,6 +14,7 @@ import io.bindprep.unit.Length;
 import io.bindprep.wording.Counted;
 import io.bindprep.wording.LengthText;
 import io.bindprep.wording.PageLists;
+import io.bindprep.wording.Printable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -199,8 +200,7 @@ public record ClientMessage(String file, String opening, List<Moves> pages, int 
     }
 
     private static String name(String file) {
-        return file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1)
-                .replaceAll("[\\p{Cc}\\p{Cf}]", "");
+        return Printable.with("", file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1));
     }
 
     /** The pages that are not listed, in words; empty where all are. */
