@@ -21,6 +21,7 @@ import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.console.Suggestion;
 import io.bindprep.cli.console.Terminal;
 import io.bindprep.cli.job.JobOptions;
+import io.bindprep.problem.SharedMemory;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -70,8 +71,7 @@ public final class Main {
             Main main = new Main(System.in, utf8(System.out), utf8(System.err), Terminal.ofProcess(), BindPrep::check);
             exit = main.run(args);
         } catch (Error e) {
-            // Java itself wraps it, for instance where it links a lambda
-            if (!(Problems.first(e) instanceof OutOfMemoryError)) {
+            if (!SharedMemory.ranShort(e)) {
                 throw e;
             }
             // text made beforehand: there may be no memory for more

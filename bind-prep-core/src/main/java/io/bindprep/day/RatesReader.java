@@ -3,7 +3,7 @@ package io.bindprep.day;
 import io.bindprep.problem.SettingException;
 import io.bindprep.setting.Scalars;
 import io.bindprep.setting.SettingFile;
-import io.bindprep.setting.Spelling;
+import io.bindprep.wording.Spelling;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.EnumMap;

@@ -22,6 +22,9 @@ public final class TextFile {
      *     is larger than 4 MB
      */
     public static String read(Path file) throws IOException {
+        if (Files.isDirectory(file)) {
+            throw new FileSystemException(file.toString(), null, "it is a directory");
+        }
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(MOST_BYTES + 1);
             if (bytes.length > MOST_BYTES) {

@@ -2,7 +2,7 @@ package io.bindprep.job;
 
 import io.bindprep.problem.SettingException;
 import io.bindprep.setting.Scalars;
-import io.bindprep.setting.Spelling;
+import io.bindprep.wording.Spelling;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;

@@ -4,13 +4,10 @@ import io.bindprep.catalogue.PunchFile;
 import io.bindprep.problem.SettingException;
 import io.bindprep.setting.Scalars;
 import io.bindprep.table.NamedText;
+import io.bindprep.wording.ProblemWords;
 import java.io.IOException;
 import java.io.Serializable;
-import java.nio.charset.CharacterCodingException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
 import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -88,23 +85,9 @@ public record JobFiles(List<NamedText> tables, @Nullable NamedText punch) implem
             throw Scalars.wrong(
                     key,
                     file,
-                    "cannot be read: " + why(e),
+                    "cannot be read: " + ProblemWords.unread(e),
                     "Name a file that is there, text in UTF-8; in a job file its name counts from that file's folder.");
         }
-    }
-
-    private static String why(Exception e) {
-        if (e instanceof NoSuchFileException) {
-            return "there is no such file";
-        }
-        if (e instanceof AccessDeniedException) {
-            return "the system refuses access";
-        }
-        if (e instanceof CharacterCodingException) {
-            return "it is not text in UTF-8";
-        }
-        String reason = e instanceof FileSystemException f ? f.getReason() : null;
-        return reason == null ? "the system does not give it as a file" : reason;
     }
 
     /** Fails where the settings name a file that nobody read. */

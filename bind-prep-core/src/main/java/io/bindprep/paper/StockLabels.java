@@ -45,7 +45,7 @@ final class StockLabels {
                     .orElse(null);
         }
         String first = lower.split("[\\s,;]", 2)[0];
-        return io.bindprep.setting.Spelling.nearest(first, ids);
+        return io.bindprep.wording.Spelling.nearest(first, ids);
     }
 
     /** Copy and writing papers are bond, book paper is text: the basis sheets are the same. */

@@ -7,6 +7,7 @@ import io.bindprep.pdf.document.FileKinds;
 import io.bindprep.pdf.document.FileMarkers;
 import io.bindprep.pdf.document.LeanDocument;
 import io.bindprep.pdf.document.LeanParser;
+import io.bindprep.problem.SharedMemory;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.problem.UnreadableInputException.Reason;
 import java.io.IOException;
@@ -173,14 +174,7 @@ public final class Intake {
                             : name + " is locked, and the password given does not open it.",
                     "Ask for the password or for a copy without one.");
         } catch (IOException | RuntimeException | StackOverflowError | LinkageError e) {
-            throw notOpened(name, e);
-        } catch (OutOfMemoryError e) {
-            UnreadableInputException tooMuch = new UnreadableInputException(
-                    Reason.TOO_MUCH,
-                    name + " asks for more memory than there is.",
-                    "Give the check more memory, or ask for the document in parts.");
-            tooMuch.initCause(e);
-            throw tooMuch;
+            throw SharedMemory.ranShort(e) ? SharedMemory.tooMuch(name, e) : notOpened(name, e);
         } finally {
             digest.cancel();
             if (document != null) {

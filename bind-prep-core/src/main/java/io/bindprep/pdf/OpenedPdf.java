@@ -25,6 +25,7 @@ import io.bindprep.pdf.strip.PagePictures;
 import io.bindprep.pdf.strip.SecondLook;
 import io.bindprep.pdf.strip.StripRaster;
 import io.bindprep.pdf.syntax.Budget;
+import io.bindprep.problem.SharedMemory;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.problem.UnreadableInputException.Reason;
 import java.awt.geom.AffineTransform;
@@ -33,8 +34,6 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.locks.ReadWriteLock;
-import java.util.concurrent.locks.ReentrantReadWriteLock;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -45,8 +44,8 @@ import org.jspecify.annotations.Nullable;
 
 /** An open PDF: its facts, and what each page paints along its binding edge. For one thread; close it. */
 public final class OpenedPdf implements AutoCloseable {
-    /** Shared by all that are looked at; for one alone where memory ran short, so that company changes no verdict. */
-    private static final ReadWriteLock MEMORY = new ReentrantReadWriteLock();
+    /** Shared by all that are looked at. */
+    private static final SharedMemory MEMORY = new SharedMemory();
 
     private final PDDocument document;
     private final LeanDocument objects;
@@ -157,22 +156,9 @@ public final class OpenedPdf implements AutoCloseable {
      * @param clearMm marks in doubt that begin deeper than this are taken by their outline
      */
     public PageMarks scan(int page, PageEdge edge, double depthMm, double clearMm) {
-        MEMORY.readLock().lock();
-        try {
-            return look(page, edge, depthMm, clearMm);
-        } catch (OutOfMemoryError e) {
-            // once more below, alone
-        } finally {
-            MEMORY.readLock().unlock();
-        }
-        MEMORY.writeLock().lock();
-        try {
-            return look(page, edge, depthMm, clearMm);
-        } catch (OutOfMemoryError e) {
-            return new PageMarks(page, List.of(), "it asks for more memory than there is");
-        } finally {
-            MEMORY.writeLock().unlock();
-        }
+        return SharedMemory.orElse(
+                () -> MEMORY.run(() -> look(page, edge, depthMm, clearMm)),
+                () -> new PageMarks(page, List.of(), SharedMemory.PAGE_ASKS_TOO_MUCH));
     }
 
     /** Forgets what was parsed of pages looked at before, and with it what was made of it. */

@@ -3,6 +3,7 @@ package io.bindprep.setting;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.Printable;
+import io.bindprep.wording.Spelling;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

@@ -6,8 +6,10 @@ import io.bindprep.marks.PlanTrial;
 import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.Intake;
 import io.bindprep.pdf.OpenedPdf;
+import io.bindprep.problem.SharedMemory;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.request.CheckRequest;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -79,8 +81,8 @@ final class PageScan {
             if (e.getCause() instanceof UnreadableInputException unreadable) {
                 throw unreadable;
             }
-            if (e.getCause() instanceof OutOfMemoryError memory) {
-                throw memory; // said by whoever bounds the check
+            if (e.getCause() instanceof Error error) {
+                throw error; // told by the time limit
             }
             throw new IllegalStateException("the check failed", e.getCause());
         } finally {
@@ -97,11 +99,14 @@ final class PageScan {
                 request.helpers().release();
             }
         });
+        boolean started = false;
         try {
             limit.start(helper);
-        } catch (OutOfMemoryError e) {
-            request.helpers().release(); // there was no thread to do it
-            throw e;
+            started = true;
+        } finally {
+            if (!started) {
+                request.helpers().release();
+            }
         }
         return helper;
     }
@@ -115,15 +120,15 @@ final class PageScan {
     }
 
     private @Nullable Void help(OpenedPdf first) throws UnreadableInputException {
-        try (OpenedPdf again = Intake.again(request.source(), first)) {
-            while (chunk(again)) {
-                // the chunk says whether there was one
+        Optional<OpenedPdf> opened = SharedMemory.orElse(
+                () -> Optional.of(Intake.again(request.source(), first)),
+                Optional::empty); // then the first goes on alone
+        if (opened.isPresent()) {
+            try (OpenedPdf again = opened.get()) {
+                while (chunk(again)) {
+                    // the chunk says whether there was one
+                }
             }
-        } catch (UnreadableInputException e) {
-            if (!(e.getCause() instanceof OutOfMemoryError)) {
-                throw e;
-            }
-            // no memory for it twice: the first thread goes on alone
         }
         return null;
     }

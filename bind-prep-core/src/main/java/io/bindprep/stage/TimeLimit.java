@@ -1,6 +1,7 @@
 package io.bindprep.stage;
 
 import io.bindprep.problem.SettingException;
+import io.bindprep.problem.SharedMemory;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.problem.UnreadableInputException.Reason;
 import java.lang.management.ManagementFactory;
@@ -12,7 +13,6 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One check on threads of its own, so that a hostile file can neither hang the caller nor overflow its stack.
@@ -30,6 +30,9 @@ public final class TimeLimit {
     private static final Duration GLANCE = Duration.ofMillis(250);
     private static final long STACK_BYTES = 32L * 1024 * 1024;
     private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
+
+    /** The task tells what its work throws; Java's own handler would print a stack trace, or run short of memory itself. */
+    private static final Thread.UncaughtExceptionHandler TOLD = (thread, thrown) -> {};
 
     private final List<Thread> threads = new CopyOnWriteArrayList<>();
     private final long begun = System.nanoTime();
@@ -55,6 +58,7 @@ public final class TimeLimit {
     void start(Runnable work) {
         Thread thread = new Thread(null, work, "bind-prep check", STACK_BYTES);
         thread.setDaemon(true);
+        thread.setUncaughtExceptionHandler(TOLD);
         threads.add(thread);
         thread.start();
     }
@@ -81,13 +85,8 @@ public final class TimeLimit {
             if (cause instanceof SettingException setting) {
                 throw setting;
             }
-            if (cause instanceof StackOverflowError || wantsMemory(cause)) {
-                UnreadableInputException tooMuch = new UnreadableInputException(
-                        Reason.TOO_MUCH,
-                        name + " asks for more memory than there is.",
-                        "Give the check more memory, or ask for the document in parts.");
-                tooMuch.initCause(cause);
-                throw tooMuch;
+            if (cause instanceof StackOverflowError || SharedMemory.ranShort(cause)) {
+                throw SharedMemory.tooMuch(name, cause);
             }
             if (cause instanceof RuntimeException || cause instanceof Error) {
                 throw new IllegalStateException("the check of " + name + " failed", cause);
@@ -100,18 +99,6 @@ public final class TimeLimit {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("the check of " + name + " was interrupted", e);
         }
-    }
-
-    /** Java wraps it where it links code, and keeps only its name where a class could not be prepared for want of it. */
-    private static boolean wantsMemory(@Nullable Throwable e) {
-        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
-            if (cause instanceof OutOfMemoryError
-                    || cause instanceof ExceptionInInitializerError
-                            && String.valueOf(cause.getMessage()).contains(OutOfMemoryError.class.getName())) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private <T> T await(FutureTask<T> task, String name)

@@ -43,8 +43,8 @@ final class CheckWork implements Work {
         List<ReportFormat> formats = new ArrayList<>();
         for (String name : names) {
             ReportFormat format = ReportFormat.of(name.strip().toLowerCase(Locale.ROOT))
-                    .orElseThrow(() -> new MojoExecutionException("<formats> (bindprep.formats): no format is called \""
-                            + name + "\"\n  Known: " + String.join(", ", ReportFormat.ids()) + "."));
+                    .orElseThrow(() -> new MojoExecutionException(
+                            Wording.unknown("<formats> (bindprep.formats)", "format", name, ReportFormat.ids())));
             if (!formats.contains(format)) {
                 formats.add(format);
             }

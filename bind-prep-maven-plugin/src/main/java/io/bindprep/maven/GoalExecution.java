@@ -63,7 +63,7 @@ final class GoalExecution {
                                 : task.source.wrong(e, task.asked.settings()));
             } catch (IOException e) {
                 errors.add(Wording.cannotWrite(task.document, e));
-            } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            } catch (RuntimeException | VirtualMachineError e) {
                 // one document's trouble keeps no other from its answer
                 errors.add(Wording.internal(task.document, e));
                 log.debug(e);

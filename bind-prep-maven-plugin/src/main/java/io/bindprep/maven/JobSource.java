@@ -113,10 +113,7 @@ final class JobSource {
         } catch (SettingException e) {
             throw new MojoExecutionException(document + Wording.setting("<jobFile>", null, e));
         } catch (IOException e) {
-            throw new MojoExecutionException(
-                    document + "<jobFile>: cannot read " + name + " ("
-                            + e.getClass().getSimpleName() + ")\n  Name a job file that is there, text in UTF-8.",
-                    e);
+            throw new MojoExecutionException(document + Wording.cannotRead("<jobFile>", name, e), e);
         }
     }
 

@@ -1,6 +1,6 @@
 package io.bindprep.maven;
 
-import io.bindprep.setting.Spelling;
+import io.bindprep.wording.Spelling;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;

@@ -57,10 +57,7 @@ record PasswordSource(
             throw new MojoExecutionException("<passwordFile> (bindprep.passwordFile): there is no password in the first"
                     + " line of " + name + "\n  Put it there, as text in UTF-8.");
         } catch (IOException e) {
-            throw new MojoExecutionException(
-                    "<passwordFile> (bindprep.passwordFile): cannot read " + name + " ("
-                            + e.getClass().getSimpleName() + ")\n  Name a file that is there, text in UTF-8.",
-                    e);
+            throw new MojoExecutionException(Wording.cannotRead("<passwordFile> (bindprep.passwordFile)", name, e), e);
         }
     }
 

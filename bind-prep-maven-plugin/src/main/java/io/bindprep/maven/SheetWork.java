@@ -39,9 +39,11 @@ final class SheetWork implements Work {
         List<SheetFormat> formats = new ArrayList<>();
         for (String name : names) {
             SheetFormat format = SheetFormat.of(name.strip().toLowerCase(Locale.ROOT))
-                    .orElseThrow(() -> new MojoExecutionException(
-                            "<sheetFormats> (bindprep.sheetFormats): no format of a job sheet is called \"" + name
-                                    + "\"\n  Known: " + String.join(", ", SheetFormat.ids()) + "."));
+                    .orElseThrow(() -> new MojoExecutionException(Wording.unknown(
+                            "<sheetFormats> (bindprep.sheetFormats)",
+                            "format of a job sheet",
+                            name,
+                            SheetFormat.ids())));
             if (!formats.contains(format)) {
                 formats.add(format);
             }
@@ -56,7 +58,7 @@ final class SheetWork implements Work {
             case "letter" -> SheetPaper.LETTER;
             default ->
                 throw new MojoExecutionException(
-                        "<paper> (bindprep.paper): no paper is called \"" + name + "\"\n  Known: a4, letter.");
+                        Wording.unknown("<paper> (bindprep.paper)", "paper", name, List.of("a4", "letter")));
         };
     }
 

@@ -11,6 +11,8 @@ import io.bindprep.report.words.FindingText;
 import io.bindprep.report.words.RecheckWords;
 import io.bindprep.report.words.VerdictSentence;
 import io.bindprep.wording.Counted;
+import io.bindprep.wording.ProblemWords;
+import io.bindprep.wording.Spelling;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.util.ArrayList;
@@ -152,25 +154,22 @@ final class Wording {
 
     /** A result that the disk would not take. */
     static String cannotWrite(PdfInput document, IOException e) {
-        String why = e instanceof FileSystemException system
-                ? system.getFile() + ": " + Objects.requireNonNullElse(system.getReason(), "the system refuses it")
-                : e.getMessage();
-        return document.name() + ": its result cannot be written: " + why
+        String file = e instanceof FileSystemException system ? system.getFile() + ": " : "";
+        return document.name() + ": its result cannot be written: " + file + ProblemWords.unwritten(e)
                 + "\n  Make room for it, or name another folder (bindprep.reportDirectory).";
+    }
+
+    /** A file that the POM names and the system will not give us as text. */
+    static String cannotRead(String parameter, String name, IOException e) {
+        return parameter + ": cannot read " + name + ": " + ProblemWords.unread(e)
+                + "\n  Name a file that is there, text in UTF-8.";
     }
 
     /** Our own mistake, but for memory. */
     static String internal(PdfInput document, Throwable e) {
-        Throwable first = e;
-        while (first.getCause() != null) {
-            first = first.getCause();
-        }
-        if (first instanceof OutOfMemoryError) {
-            return document.name() + ": the memory that Maven may use ran out."
-                    + "\n  Give it more, for example with MAVEN_OPTS=-Xmx1g, or check the document in parts.";
-        }
-        return document.name() + ": internal error, " + first
-                + "\n  This is a bug in bind-prep, please report it with what mvn -X says, and with the file if you may.";
+        String outOfMemory = ProblemWords.outOfMemory("Maven", "MAVEN_OPTS=-Xmx1g");
+        return document.name() + ": "
+                + ProblemWords.internal(e, outOfMemory, "what mvn -X says, and the file if you may");
     }
 
     /** A document that nobody knows to be good. */
@@ -183,17 +182,18 @@ final class Wording {
      * A setting that is wrong.
      *
      * @param named what the build calls it, "job.yaml, line 3, column 8: sides"
-     * @param place where in a job file it stands, which the core says too; null where it stands in none
+     * @param place where in a job file it stands; null where it stands in none
      */
     static String setting(String named, @Nullable String place, SettingException e) {
-        String message = Objects.requireNonNull(e.getMessage()).replace(" (" + place + ")", "");
-        String known = String.join(", ", e.known());
-        String list = e.remedy().contains(known) ? "" : "\n  Known: " + known + ".";
-        return named + ": " + message + list + "\n  " + sentence(e.remedy());
+        return ProblemWords.setting(named, place, e, null);
     }
 
-    private static String sentence(String text) {
-        String capital = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-        return capital.endsWith(".") ? capital : capital + ".";
+    /**
+     * A value that a parameter does not know.
+     *
+     * @param thing what is not called so, "format"
+     */
+    static String unknown(String parameter, String thing, String name, List<String> known) {
+        return parameter + ": no " + thing + " is called \"" + name + "\"\n  " + Spelling.remedy(name, known);
     }
 }

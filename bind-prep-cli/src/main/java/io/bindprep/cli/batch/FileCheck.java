@@ -11,13 +11,12 @@ import io.bindprep.cli.output.ReportOutput;
 import io.bindprep.job.Job;
 import io.bindprep.marks.Verdict;
 import io.bindprep.problem.SettingException;
+import io.bindprep.problem.SharedMemory;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.request.CheckRequest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Semaphore;
-import java.util.concurrent.locks.Lock;
-import java.util.concurrent.locks.ReentrantReadWriteLock;
 import org.jspecify.annotations.Nullable;
 
 /** Checks one file and words the answer, whatever happens; safe on several threads at once. */
@@ -29,8 +28,7 @@ public final class FileCheck {
     private final ReportOutput output;
     private final ReportFiles written;
     private final Semaphore pageThreads;
-    // shared by all checks; for one alone where memory ran short, so that company changes no verdict
-    private final ReentrantReadWriteLock memory = new ReentrantReadWriteLock();
+    private final SharedMemory memory = new SharedMemory();
 
     /**
      * A check of files against one job.
@@ -69,7 +67,7 @@ public final class FileCheck {
             // one for the check itself; while another file's helper has it, that file is nearly done
             pageThreads.acquireUninterruptibly();
             try {
-                return checked(index, request);
+                return memory.<Answer, UnreadableInputException, SettingException>run(() -> report(index, request));
             } finally {
                 pageThreads.release();
             }
@@ -80,7 +78,7 @@ public final class FileCheck {
             String gist = "--" + e.key() + ": " + e.getMessage();
             return new Answer(
                     file.name(), Answer.Kind.WRONG_SETTING, ExitCode.USAGE, said.out(), said.err(), gist, 0, false);
-        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+        } catch (RuntimeException | VirtualMachineError e) {
             // one file's trouble keeps no other from its answer
             ReportOutput.Said said = output.internal(file.name(), Problems.internal(file.name(), e));
             return new Answer(
@@ -89,30 +87,9 @@ public final class FileCheck {
                     ExitCode.INTERNAL,
                     said.out(),
                     said.err(),
-                    Problems.first(e) instanceof OutOfMemoryError ? "the memory ran out" : "this is a bug in bind-prep",
+                    SharedMemory.ranShort(e) ? "the memory ran out" : "this is a bug in bind-prep",
                     0,
                     false);
-        }
-    }
-
-    private Answer checked(int index, CheckRequest request) throws UnreadableInputException, SettingException {
-        Lock shared = memory.readLock();
-        shared.lock();
-        try {
-            return report(index, request);
-        } catch (UnreadableInputException e) {
-            if (!(e.getCause() instanceof OutOfMemoryError)) {
-                throw e;
-            }
-        } finally {
-            shared.unlock();
-        }
-        Lock alone = memory.writeLock();
-        alone.lock();
-        try {
-            return report(index, request);
-        } finally {
-            alone.unlock();
         }
     }
 

@@ -1,6 +1,6 @@
 package io.bindprep.cli.batch;
 
-import io.bindprep.cli.console.Problems;
+import io.bindprep.wording.Printable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -55,7 +55,7 @@ public final class Summary {
         for (Bad one : named) {
             text.append("  ")
                     .append(one.answer().kind().column())
-                    .append(Problems.shown(
+                    .append(Printable.of(
                             one.answer().name() + ": " + one.answer().gist()))
                     .append('\n');
         }

@@ -18,6 +18,7 @@ import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.sheet.DayFormat;
 import io.bindprep.sheet.DaySheet;
 import io.bindprep.sheet.SheetFormat;
+import io.bindprep.wording.Printable;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -142,10 +143,10 @@ public final class DayCommand implements Callable<Integer> {
             err.println(Problems.setting(e, at + "settings"));
             return ExitCode.USAGE;
         } catch (UnreadableInputException e) {
-            err.println("bind-prep: " + Problems.shown(at) + e.getMessage() + "\n  " + e.remedy());
+            err.println("bind-prep: " + Printable.of(at) + e.getMessage() + "\n  " + e.remedy());
             return ExitCode.UNREADABLE;
         } catch (IOException e) {
-            err.println("bind-prep: " + Problems.shown(at) + Problems.cannotRead("FILE", Path.of(read.last()), e));
+            err.println("bind-prep: " + Printable.of(at) + Problems.cannotRead("FILE", Path.of(read.last()), e));
             return ExitCode.USAGE;
         }
     }

@@ -9,7 +9,7 @@ import io.bindprep.cli.job.NamedFiles;
 import io.bindprep.files.Inputs;
 import io.bindprep.files.WholeFile;
 import io.bindprep.job.JobText;
-import io.bindprep.setting.Spelling;
+import io.bindprep.wording.Spelling;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;

@@ -9,7 +9,7 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.report.catalogue.CatalogueJson;
 import io.bindprep.report.catalogue.CatalogueSection;
 import io.bindprep.report.catalogue.CatalogueText;
-import io.bindprep.setting.Spelling;
+import io.bindprep.wording.Spelling;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;

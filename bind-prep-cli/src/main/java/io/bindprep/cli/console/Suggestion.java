@@ -1,7 +1,7 @@
 package io.bindprep.cli.console;
 
 import io.bindprep.setting.RenamedKeys;
-import io.bindprep.setting.Spelling;
+import io.bindprep.wording.Spelling;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -3,10 +3,7 @@ package io.bindprep.cli.job;
 import io.bindprep.catalogue.PunchFile;
 import io.bindprep.cli.console.Problems;
 import io.bindprep.files.TextFile;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -40,15 +37,11 @@ public final class NamedFiles {
 
     /** The first line of a password file. */
     public static String password(CommandSpec command, Path file) {
-        try (BufferedReader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-            String line = reader.readLine();
-            if (line == null || line.isEmpty()) {
-                throw new ParameterException(
-                        command.commandLine(), "--password-file: no password in the first line of " + file);
-            }
-            return line;
-        } catch (IOException e) {
-            throw new ParameterException(command.commandLine(), Problems.cannotRead("--password-file", file, e), e);
+        String line = text(command, "--password-file", file).lines().findFirst().orElse("");
+        if (line.isEmpty()) {
+            throw new ParameterException(
+                    command.commandLine(), "--password-file: no password in the first line of " + file);
         }
+        return line;
     }
 }

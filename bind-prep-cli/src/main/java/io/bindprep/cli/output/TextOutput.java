@@ -1,11 +1,11 @@
 package io.bindprep.cli.output;
 
 import io.bindprep.check.Report;
-import io.bindprep.cli.console.Problems;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.report.text.TextReport;
 import io.bindprep.report.text.TextStyle;
+import io.bindprep.wording.Printable;
 import java.io.PrintWriter;
 
 /** Reports for people; of several files each under the name of its own. */
@@ -23,7 +23,7 @@ public final class TextOutput implements ReportOutput {
 
     @Override
     public Said report(Report report) {
-        String heading = several ? "== " + Problems.shown(report.document().file()) + " ==\n\n" : "";
+        String heading = several ? "== " + Printable.of(report.document().file()) + " ==\n\n" : "";
         return new Said(heading + TextReport.write(report, style), "");
     }
 
@@ -35,7 +35,7 @@ public final class TextOutput implements ReportOutput {
 
     @Override
     public Said wrongSetting(String file, SettingException e, String worded) {
-        return new Said("", (several ? "bind-prep: " + Problems.shown(file) + ":\n" : "") + worded + "\n");
+        return new Said("", (several ? "bind-prep: " + Printable.of(file) + ":\n" : "") + worded + "\n");
     }
 
     @Override

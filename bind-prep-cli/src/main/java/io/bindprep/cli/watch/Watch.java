@@ -4,12 +4,12 @@ import io.bindprep.cli.batch.Answer;
 import io.bindprep.cli.batch.FileCheck;
 import io.bindprep.cli.batch.InOrder;
 import io.bindprep.cli.console.ExitCode;
-import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.input.FolderWalk;
 import io.bindprep.cli.input.InputFile;
 import io.bindprep.cli.output.ReportFiles;
 import io.bindprep.files.Inputs;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.wording.Printable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -133,8 +133,8 @@ public final class Watch {
         names.stream()
                 .filter(settling::grew)
                 .sorted()
-                .forEach(name -> err.println(
-                        "bind-prep: " + Problems.shown(name) + " is still growing: left for the next pass"));
+                .forEach(name ->
+                        err.println("bind-prep: " + Printable.of(name) + " is still growing: left for the next pass"));
     }
 
     private List<WatchedFile> look() {
@@ -144,7 +144,7 @@ public final class Watch {
             UnreadableInputException problem = input.problem();
             if (problem != null) {
                 if (refused.add(input.name())) {
-                    err.println("bind-prep: " + Problems.shown(problem.getMessage() + " " + problem.remedy()));
+                    err.println("bind-prep: " + Printable.of(problem.getMessage() + " " + problem.remedy()));
                     err.flush();
                     worst = Math.max(worst, ExitCode.UNREADABLE);
                 }

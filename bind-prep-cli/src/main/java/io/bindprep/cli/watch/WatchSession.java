@@ -7,6 +7,7 @@ import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.output.OutputOptions;
 import io.bindprep.files.Inputs;
+import io.bindprep.wording.Printable;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -75,7 +76,7 @@ public final class WatchSession {
             out.print(answer.out());
         } else {
             String gist = answer.gist().isEmpty() ? "" : ": " + answer.gist();
-            out.print(answer.kind().column() + Problems.shown(answer.name() + gist) + "\n");
+            out.print(answer.kind().column() + Printable.of(answer.name() + gist) + "\n");
         }
         out.flush();
         // what is wrong with the file stands in its line; what is wrong with us or the disk does not

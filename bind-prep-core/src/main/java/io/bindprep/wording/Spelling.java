@@ -1,4 +1,4 @@
-package io.bindprep.setting;
+package io.bindprep.wording;
 
 import java.util.Collection;
 import java.util.List;
