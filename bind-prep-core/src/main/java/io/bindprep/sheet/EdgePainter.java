@@ -6,6 +6,7 @@ import io.bindprep.binding.Plan;
 import io.bindprep.unit.Length;
 import java.io.IOException;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +23,9 @@ final class EdgePainter {
     private static final double BELOW = 6;
     private static final double GUIDE = 16;
     private static final double SMALL = 6.5;
+
+    /** Paper between a hole and the line at which the edge breaks off. */
+    private static final double CLEAR_OF_BREAK = 1.5;
 
     /** Room for a length in small print; a shorter line has it beside itself. */
     private static final double WORDS = 12;
@@ -47,6 +51,37 @@ final class EdgePainter {
         return (int) Math.max(1, Math.ceil(length() / (room - GUIDE)));
     }
 
+    /**
+     * The place where a piece begins: an even share of the edge, moved to the middle between two holes where it would
+     * break a hole or a pulled pin and the longer piece still has room.
+     */
+    private double breakAt(int piece) {
+        double even = length() * piece / pieces();
+        if (piece == 0 || piece == pieces() || plan.row().holes().isEmpty()) {
+            return even;
+        }
+        double spare = (room - GUIDE - length() / pieces()) / 2;
+        double half = Math.min(
+                plan.holeAlong().mm() / 2 + CLEAR_OF_BREAK, plan.pitch().mm() / 2);
+        List<Double> centres = Stream.concat(
+                        plan.row().holes().stream().map(Hole::centre),
+                        plan.row().pulledPins().stream().map(this::centre))
+                .map(Length::mm)
+                .toList();
+        double moved = even;
+        for (double centre : centres) {
+            if (Math.abs(centre - even) < half) {
+                double next = centres.stream()
+                        .filter(c -> c > centre)
+                        .mapToDouble(c -> c)
+                        .min()
+                        .orElse(length());
+                moved = Math.min((centre + next) / 2, centre + half);
+            }
+        }
+        return moved - even <= spare ? moved : even;
+    }
+
     double pieceHeight() {
         Gap.ThumbCut cut = thumbCut();
         double deepest = Math.max(
@@ -60,9 +95,8 @@ final class EdgePainter {
 
     /** Draws one piece with its upper left corner there. */
     void paint(Pen pen, int piece, double x, double y) throws IOException {
-        double each = length() / pieces();
-        double from = piece * each;
-        double to = from + each;
+        double from = breakAt(piece);
+        double to = breakAt(piece + 1);
         double left = x + GUIDE;
         double edge = y + ABOVE;
         outline(pen, left, edge, from, to, piece);
@@ -70,9 +104,9 @@ final class EdgePainter {
         if (piece == 0) {
             guide(pen, x, left, edge);
         } else {
-            pen.right(false, SMALL, left - 2, edge + 4, drawing.measures().size(Length.ofMeasuredMm(from)));
+            pen.right(false, SMALL, left - 2, edge + 4, drawing.measures().mark(from));
         }
-        zones(pen, left, edge, each);
+        zones(pen, left, edge, to - from);
         for (Hole hole : plan.row().holes()) {
             double at = hole.centre().mm();
             // a hole on the break is drawn in both pieces, cut by neither

@@ -11,6 +11,9 @@ final class Flow {
     static final double MARGIN = 11;
     private static final double FOOT = 9;
 
+    /** Height of a heading. */
+    static final double HEADING = 6.8;
+
     private final PaintedPdf document;
     private final SheetPaper paper;
     private final int before;
@@ -51,9 +54,19 @@ final class Flow {
         y += mm;
     }
 
+    /** Number of the sheet's page that things are set on now. */
+    int page() {
+        return document.pages() - before;
+    }
+
+    /** Returns true if so much still fits the page. */
+    boolean fits(double mm) {
+        return y + mm <= paper.heightMm - MARGIN - FOOT;
+    }
+
     /** Makes sure of that height; returns true if it began a new page for it. */
     boolean need(double mm) throws IOException {
-        boolean next = y + mm > paper.heightMm - MARGIN - FOOT;
+        boolean next = !fits(mm);
         if (next) {
             newPage();
         }
@@ -84,8 +97,8 @@ final class Flow {
 
     /** A heading over a rule, never alone at a page's foot. */
     void heading(Type bold, String text, double follows) throws IOException {
-        need(7.5 + follows);
-        y += 6;
+        need(HEADING + follows);
+        y += HEADING - 1.2;
         ink.text(bold, 9.5, left(), y - 1.2, text.toUpperCase(Locale.ROOT));
         ink.width(0.3);
         ink.line(left(), y, left() + room(), y);

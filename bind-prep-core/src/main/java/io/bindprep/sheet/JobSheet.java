@@ -69,6 +69,7 @@ public record JobSheet(
         String jobId,
         String code) {
     private static final int SHORT = 16;
+    private static final String PLAN = "Plan only";
 
     /** Leaves bound as one. */
     public record VolumeSettings(String name, List<OperatorSetting> settings, EdgeDrawing edge) {
@@ -189,9 +190,15 @@ public record JobSheet(
         return pages.getCount() == 0 ? "" : ", pages " + pages.getMin() + "-" + pages.getMax();
     }
 
-    /** The answer in large print. */
+    /** The answer in large print: the first sentence of the verdict. */
     public String answer() {
-        return !good ? "Do not print" : checked() ? "Good to print and bind" : "Plan only";
+        return checked() ? verdict.substring(0, verdict.indexOf('.')) : good ? PLAN : "Do not bind";
+    }
+
+    /** Sentences that follow the answer and do not say it again. */
+    public String grounds() {
+        String rest = verdict.substring(verdict.indexOf('.') + 1).strip();
+        return checked() ? rest : "No PDF was checked. " + rest.replace("Do not bind it. ", "");
     }
 
     /** Returns true if a document was checked. */

@@ -5,7 +5,6 @@ import io.bindprep.paint.PaintedPdf;
 import io.bindprep.paint.Type;
 import io.bindprep.report.words.JobNumbers;
 import io.bindprep.report.words.Sentences;
-import io.bindprep.run.Step;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -26,11 +25,7 @@ public final class SheetPdf {
     private static final double NOTE_STEP = 2.8;
     private static final int MOST_TILES = 4;
     private static final double LARGE = 26;
-    private static final double BOX = 5.2;
-    private static final double STEP_INDENT = 32;
-
-    /** Boxes of one lift on a line, beside its pages. */
-    private static final int MOST_BOXES = 16;
+    private static final double ANSWER = 22;
 
     private final JobSheet sheet;
     private final Flow flow;
@@ -75,36 +70,45 @@ public final class SheetPdf {
             }
             settings(sheet.parts().get(part));
             edge(sheet.parts().get(part));
-            lifts(part + 1);
+            if (part == 0) {
+                cautions();
+            }
+            new LiftPainter(sheet, flow, plain, bold).paint(part + 1);
         }
-        steps("At the punch, in this order", sheet.atThePunch());
-        if (!cautions()) {
+        StepPainter steps = new StepPainter(flow, plain, bold);
+        steps.paint("At the punch, in this order", sheet.atThePunch());
+        // page 1 is the operator's own, unless the steps run on beyond it
+        if (flow.page() == 1) {
             flow.nextPage();
         }
-        steps("Before the punch", sheet.before());
+        steps.paint("Before the punch", sheet.before());
         materials();
         faults();
         numbers();
         reasons();
     }
 
+    /** The answer in large print, what it rests on beside it or below. */
     private void verdict() throws IOException {
         String word = sheet.answer().toUpperCase(Locale.ROOT);
-        List<String> lines = plain.lines(sheet.verdict(), 9, flow.room() - 8);
-        double height = 11 + lines.size() * 4.2;
+        double beside = 4 + bold.widthMm(word, ANSWER) + 6;
+        boolean below =
+                plain.lines(sheet.grounds(), 10, flow.room() - beside - 4).size() > 1;
+        List<String> lines = plain.lines(sheet.grounds(), 10, flow.room() - (below ? 8 : beside + 4));
+        double height = 11 + (below ? lines.size() * 4.2 : 0);
         flow.need(height);
         Ink ink = flow.ink();
         ink.width(0.7);
         ink.box(flow.left(), flow.y(), flow.room(), height, !sheet.good());
         ink.grey(sheet.good() ? 0 : 1);
-        ink.text(bold, 22, flow.left() + 4, flow.y() + 8.2, word);
-        double at = flow.y() + 12.8;
+        ink.text(bold, ANSWER, flow.left() + 4, flow.y() + 8.2, word);
+        double at = flow.y() + (below ? 12.8 : 8.2);
         for (String line : lines) {
-            ink.text(plain, 9, flow.left() + 4, at, line);
+            ink.text(plain, 10, flow.left() + (below ? 4 : beside), at, line);
             at += 4.2;
         }
         ink.grey(0);
-        flow.down(height + 1.5);
+        flow.down(height + 1);
     }
 
     private void faults() throws IOException {
@@ -199,48 +203,6 @@ public final class SheetPdf {
         flow.down(5);
     }
 
-    /** A box for each lift of each copy; for more copies than fit a line, a tally. */
-    private void lifts(int volume) throws IOException {
-        flow.heading(
-                bold,
-                (sheet.copies() <= MOST_BOXES ? "Lifts, a box for every copy · " : "Lifts: tick each off · ")
-                        + sheet.strokes() + (sheet.strokes() == 1 ? " stroke" : " strokes")
-                        + " in all",
-                6);
-        double step = 5.6;
-        List<JobSheet.LiftLine> lifts =
-                sheet.lifts().stream().filter(l -> l.volume() == volume).toList();
-        boolean boxes = sheet.copies() <= MOST_BOXES;
-        double width = boxes && sheet.copies() > 3 ? flow.room() : flow.room() / 2;
-        int across = width < flow.room() ? 2 : 1;
-        for (int i = 0; i < lifts.size(); i += across) {
-            flow.need(step);
-            for (int side = 0; side < across && i + side < lifts.size(); side++) {
-                lift(i + side + 1, lifts.get(i + side), flow.left() + side * width, width, boxes ? sheet.copies() : 1);
-            }
-            flow.down(step);
-        }
-        if (!boxes) {
-            flow.need(7);
-            String tally = "Tally of " + sheet.copies() + " copies punched:";
-            flow.ink().text(plain, 9, flow.left(), flow.y() + 4.6, tally);
-            flow.ink().width(0.15);
-            flow.ink().line(flow.left() + 50, flow.y() + 5, flow.left() + flow.room(), flow.y() + 5);
-            flow.down(7);
-        }
-    }
-
-    private void lift(int number, JobSheet.LiftLine lift, double x, double width, int boxes) throws IOException {
-        Ink ink = flow.ink();
-        ink.width(0.3);
-        double room = width - boxes * BOX - 4;
-        String text = "Lift " + number + ": " + lift.text();
-        ink.text(plain, 9, x, flow.y() + 4.2, plain.lines(text, 9, room).get(0));
-        for (int box = 0; box < boxes; box++) {
-            ink.box(x + room + box * BOX, flow.y() + 1, 3.6, 3.6, false);
-        }
-    }
-
     private void materials() throws IOException {
         // a table of a few rows is kept whole, a longer one runs on
         flow.heading(bold, "Materials", Math.min(8, sheet.materials().size()) * 5 + 2);
@@ -271,35 +233,11 @@ public final class SheetPdf {
         }
     }
 
-    private void steps(String heading, List<Step> steps) throws IOException {
-        if (steps.isEmpty()) {
-            return;
-        }
-        flow.heading(bold, heading, 8);
-        for (Step step : steps) {
-            double height = 2;
-            for (String instruction : Sentences.of(step)) {
-                height += flow.height(plain, 9, STEP_INDENT, instruction);
-            }
-            flow.need(Math.max(5, height)); // no step breaks across pages
-            Ink ink = flow.ink();
-            ink.width(0.3);
-            ink.box(flow.left(), flow.y() + 0.4, 3.4, 3.4, false);
-            ink.text(bold, 9, flow.left() + 5.5, flow.y() + 3.1, JobSheet.name(step));
-            for (String instruction : Sentences.of(step)) {
-                flow.paragraph(plain, 9, STEP_INDENT, instruction);
-            }
-            flow.down(0.8);
-        }
-    }
-
-    /** All in one paragraph, so that they stay on the operator's page; returns true if they began the next. */
-    private boolean cautions() throws IOException {
+    /** All in one paragraph below the drawing, so that they stay on the operator's page however long the steps are. */
+    private void cautions() throws IOException {
         String all = sheet.cautions().stream().map(Sentences::of).collect(Collectors.joining("  ! "));
-        flow.down(1);
-        boolean next = flow.need(flow.height(plain, 7, 0, "! " + all));
+        flow.need(flow.height(plain, 7, 0, "! " + all));
         flow.paragraph(plain, 7, 0, "! " + all);
-        return next;
     }
 
     private void numbers() throws IOException {
@@ -316,7 +254,7 @@ public final class SheetPdf {
     private void reasons() throws IOException {
         flow.heading(bold, "Why", 6);
         for (String reason : sheet.reasons()) {
-            flow.paragraph(plain, 6.2, 0, reason + ".");
+            flow.paragraph(plain, 7.5, 0, reason + ".");
         }
     }
 }

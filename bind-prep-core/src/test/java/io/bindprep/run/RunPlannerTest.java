@@ -129,7 +129,7 @@ class RunPlannerTest {
         assertThat(run.lifts().get(1).thickness()).isEqualTo(Length.ofInch(14 * 37, 10_000));
         assertThat(text(run, Work.PUNCH))
                 .contains(
-                        "1 (cover) (film), 14, 14, 14, 1 (cover) (board)",
+                        "1 (cover) (film), 3 x 14, 1 (cover) (board)",
                         "715 strokes in all for 200 copies, covers of several copies together");
     }
 

@@ -261,9 +261,8 @@ class RunStepsTest {
         List<String> punch = lines(run, Work.PUNCH);
         assertThat(punch).hasSize(2);
         assertThat(punch.get(0))
-                .startsWith(
-                        "Volume 1: 10 lifts per copy, in order: 14, 14, 14, 14, 14, 14, 14, 14, 14, 14 sheets. Thickest"
-                                + " lift: 1.7 mm. Volume 2: 11 lifts per copy, in order: 15, ")
+                .startsWith("Volume 1: 10 lifts per copy, in order: 10 x 14 sheets. Thickest"
+                        + " lift: 1.7 mm. Volume 2: 11 lifts per copy, in order: 15, ")
                 .endsWith(" sheets. Thickest lift: 1.8 mm.");
         assertThat(punch.get(1)).isEqualTo("63 strokes in all for 3 copies.");
         assertThat(run.lifts()).filteredOn(l -> l.volume() == 2).hasSize(11);

@@ -17,6 +17,7 @@ import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.job.Order;
 import io.bindprep.problem.SettingException;
+import io.bindprep.report.words.Sentences;
 import io.bindprep.request.CheckRequest;
 import io.bindprep.request.Pile;
 import io.bindprep.request.PlanRequest;
@@ -33,6 +34,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.contentstream.operator.Operator;
@@ -47,7 +49,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SheetPdfTest {
@@ -233,6 +237,126 @@ class SheetPdfTest {
         assertThat(text(pdf(JobSheet.of(handbook), SheetPaper.A4)))
                 .contains("GOOD TO PRINT AND BIND")
                 .doesNotContain("DO NOT PRINT");
+    }
+
+    @ParameterizedTest
+    @MethodSource("sheetsOfEveryMethod")
+    void pageOneHoldsAllToSetAndDoWithItsCautions(String file, SheetPaper paper, Map<String, Object> job)
+            throws Exception {
+        JobSheet sheet = JobSheet.of(report(file, job));
+        byte[] pdf = pdf(sheet, paper);
+        assertDisjoint(pdf);
+        String page = flat(page(pdf, 1));
+        assertThat(sheet.cautions())
+                .isNotEmpty()
+                .allSatisfy(c -> assertThat(page).contains(flat(Sentences.of(c))));
+        assertThat(sheet.atThePunch())
+                .isNotEmpty()
+                .allSatisfy(step -> assertThat(Sentences.of(step))
+                        .allSatisfy(i -> assertThat(page).contains(flat(i))));
+        assertThat(sheet.parts().get(0).settings())
+                .allSatisfy(setting -> assertThat(page).contains(flat(setting.label()), flat(setting.value())));
+        assertThat(page)
+                .contains(
+                        sheet.copies() > 16
+                                ? "Tally of " + sheet.copies()
+                                : "a box for every copy".toUpperCase(Locale.ROOT));
+        assertThat(page(pdf, 2)).startsWith("BEFORE THE PUNCH");
+    }
+
+    static Stream<Arguments> sheetsOfEveryMethod() {
+        String handbook = "members-handbook-a4.pdf";
+        String cookbook = "cookbook-letter.pdf";
+        String calendar = "calendar-a4-landscape.pdf";
+        Map<String, Object> covers = Map.of("front", "c1s-10pt", "back", "c1s-10pt");
+        return Stream.of(
+                Arguments.of(handbook, SheetPaper.A4, Map.of("stock", "bond-20", "copies", 3)),
+                Arguments.of(handbook, SheetPaper.A4, Map.of("binding", "coil", "stock", "bond-20")),
+                Arguments.of(handbook, SheetPaper.LETTER, Map.of("binding", "rings", "stock", "bond-20")),
+                Arguments.of(
+                        handbook,
+                        SheetPaper.A4,
+                        Map.of("stock", "bond-20", "tabs", "before 5, 9 on tag-150", "covers", covers, "copies", 20)),
+                Arguments.of(
+                        cookbook, SheetPaper.LETTER, Map.of("binding", "comb", "stock", "offset-60", "copies", 12)),
+                Arguments.of(cookbook, SheetPaper.LETTER, Map.of("binding", "rings", "stock", "bond-20")),
+                Arguments.of(
+                        cookbook, SheetPaper.LETTER, Map.of("stock", "offset-60", "covers", covers, "copies", 250)),
+                Arguments.of(
+                        calendar, SheetPaper.A4, Map.of("binding-edge", "top", "sides", "one", "hanger", "90 mm")));
+    }
+
+    /** A book of three volumes has steps that come after the last; what can hurt someone stands before them all. */
+    @Test
+    void cautionsOfVolumesStandOnPageOne() throws Exception {
+        JobSheet sheet = JobSheet.of(report("cookbook-letter.pdf", Map.of("stock", "coverboard-48", "copies", 2)));
+        assertThat(sheet.parts()).hasSize(3);
+        String page = flat(page(pdf(sheet, SheetPaper.LETTER), 1));
+        assertThat(sheet.cautions()).allSatisfy(c -> assertThat(page).contains(flat(Sentences.of(c))));
+        assertThat(Sentences.of(sheet.atThePunch().get(1)).get(0)).contains("in order: 17 x 1 (board) sheets");
+    }
+
+    @Test
+    void theAnswerIsSaidOnce() throws Exception {
+        String bad = page(pdf(JobSheet.of(cookbook), SheetPaper.LETTER), 1);
+        assertThat(bad).contains("DO NOT PRINT").doesNotContain("Do not print").contains("cut content on 2 pages.");
+        Report plan = BindPrep.plan(
+                new PlanRequest("p", JobReader.toJob(JobSettings.of(Map.of("trim", "a4"))), Pile.ofLeaves(40)));
+        assertThat(JobSheet.of(plan).answer()).isEqualTo("Plan only");
+        assertThat(JobSheet.of(plan).grounds())
+                .startsWith("No PDF was checked.")
+                .doesNotContain("Plan only");
+    }
+
+    @Test
+    void noPrintIsTooSmallToRead() throws Exception {
+        try (PDDocument document = Loader.loadPDF(pdf(JobSheet.of(cookbook), SheetPaper.A4))) {
+            new PDFTextStripper() {
+                private boolean why;
+
+                @Override
+                protected void writeString(String text, List<TextPosition> glyphs) {
+                    why |= text.equals("WHY");
+                    // the numbers at the drawing are the smallest, the feet are smaller than the reasons
+                    boolean foot = glyphs.get(0).getYDirAdj() > 800;
+                    assertThat(glyphs.get(0).getYScale()).as(text).isGreaterThanOrEqualTo(why && !foot ? 7.49f : 6.49f);
+                }
+            }.getText(document);
+        }
+    }
+
+    /** A comb's middle hole and the middle ring hole lie on half of the edge, where it would break. */
+    @Test
+    void theEdgeBreaksBetweenHoles() throws Exception {
+        for (String method : List.of("comb", "rings", "wire", "coil")) {
+            Map<String, Object> job = Map.of("binding", method, "trim", "letter", "stock", "bond-20");
+            Report plan = BindPrep.plan(new PlanRequest("p", JobReader.toJob(JobSettings.of(job)), Pile.ofLeaves(40)));
+            EdgePainter painter =
+                    new EdgePainter(JobSheet.of(plan).parts().get(0).edge(), 190);
+            List<Integer> crosses = new ArrayList<>();
+            for (int piece = 0; piece < painter.pieces(); piece++) {
+                SvgPen pen = new SvgPen();
+                painter.paint(pen, piece, 0, 0);
+                crosses.add(pen.elements().split("<circle|<ellipse|<rect", -1).length - 1);
+            }
+            // the bar of the side guide is a box too
+            assertThat(crosses.stream().mapToInt(i -> i).sum())
+                    .as(method)
+                    .isEqualTo(plan.plan().row().holes().size() + 1);
+        }
+    }
+
+    private static String page(byte[] pdf, int number) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setStartPage(number);
+            stripper.setEndPage(number);
+            return stripper.getText(document);
+        }
+    }
+
+    private static String flat(String text) {
+        return text.replaceAll("[\\s\u00a0]+", " ").strip();
     }
 
     private static String text(byte[] pdf) throws IOException {

@@ -17,7 +17,7 @@ public record FigureView(String label, String value, String note) {
         List<FigureView> figures = new ArrayList<>();
         int copies = r.job().copies();
         figures.add(new FigureView(
-                "Sheets a copy",
+                "Sheets per copy",
                 Integer.toString(r.block().printedSheets()),
                 copies == 1
                         ? Counted.of(r.block().leaves().size(), "leaf") + " bound"
@@ -39,7 +39,7 @@ public record FigureView(String label, String value, String note) {
                         : "pull " + (plan.row().pulledPins().size() == 1 ? "pin " : "pins ")
                                 + PageLists.compact(plan.row().pulledPins(), MOST_PINS)));
         figures.add(new FigureView(
-                "Lifts a copy",
+                "Lifts per copy",
                 Integer.toString(plan.lifts().size()),
                 plan.lifts().isEmpty()
                         ? "nothing to punch"

@@ -27,6 +27,9 @@ import java.util.stream.IntStream;
 
 /** English of the steps of a run, with its numbers. */
 final class StepWords {
+    /** Lifts alike in a row from which on they are counted. */
+    private static final int FEW = 3;
+
     private final Job job;
     private final Measures measures;
     private final Materials materials;
@@ -180,8 +183,22 @@ final class StepWords {
         String thickest = measures.thickness(
                 own.stream().map(Lift::thickness).max(Length::compareTo).orElse(Length.ZERO));
         return counted(own.size(), "lift") + " per copy, in order: "
-                + own.stream().map(StepWords::lift).collect(Collectors.joining(", "))
+                + inOrder(own.stream().map(StepWords::lift).toList())
                 + " sheets. Thickest lift: " + thickest + ".";
+    }
+
+    /** "1 (cover), 3 x 13, 12": lifts alike that follow one another are counted. */
+    private static String inOrder(List<String> lifts) {
+        List<String> said = new ArrayList<>();
+        for (int from = 0, to; from < lifts.size(); from = to) {
+            String lift = lifts.get(from);
+            to = from + 1;
+            while (to < lifts.size() && lifts.get(to).equals(lift)) {
+                to++;
+            }
+            said.add(to - from < FEW ? String.join(", ", lifts.subList(from, to)) : to - from + " x " + lift);
+        }
+        return String.join(", ", said);
     }
 
     private static String lift(Lift lift) {

@@ -55,7 +55,7 @@ class HtmlReportTest {
                 .containsSubsequence(
                         "<h1 class=\"bad\">",
                         "Do not print. The holes would cut content on 1 page. 1 page could not be checked.",
-                        "<dt>Sheets a copy</dt><dd><b>42</b>",
+                        "<dt>Sheets per copy</dt><dd><b>42</b>",
                         "<h2 id=\"findings-title\">Findings</h2>",
                         "text-hit",
                         "<h2 id=\"every-page-title\">Every page</h2>",
