@@ -13,6 +13,7 @@ import io.bindprep.report.text.TextStyle;
 import io.bindprep.report.words.ClientMessage;
 import io.bindprep.report.xjdf.XjdfTicket;
 import io.bindprep.request.CheckRequest;
+import io.bindprep.request.ReportContext;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -67,8 +68,18 @@ public enum ReportFormat {
         }
 
         @Override
+        public String write(CheckRequest request, Report report, ReportContext context) {
+            return SarifReport.write(report, context.path());
+        }
+
+        @Override
         public String unreadable(String file, UnreadableInputException why) {
             return SarifReport.unreadable(file, why);
+        }
+
+        @Override
+        public String unreadable(String file, UnreadableInputException why, ReportContext context) {
+            return SarifReport.unreadable(file, why, context.path());
         }
     },
     /** For build servers: JUnit XML, each check a test. */
@@ -79,8 +90,18 @@ public enum ReportFormat {
         }
 
         @Override
+        public String write(CheckRequest request, Report report, ReportContext context) {
+            return JunitReport.write(report, context.name(), context.took());
+        }
+
+        @Override
         public String unreadable(String file, UnreadableInputException why) {
             return JunitReport.unreadable(file, why);
+        }
+
+        @Override
+        public String unreadable(String file, UnreadableInputException why, ReportContext context) {
+            return JunitReport.unreadable(file, why, context.name());
         }
     },
     /** For a print shop's other systems: XJDF 2.2 (CIP4), the ticket of the binding. */
@@ -107,16 +128,21 @@ public enum ReportFormat {
             return ClientHtml.unreadable(ClientMessage.unreadable(file, why));
         }
     },
-    /** The same as Markdown, without pictures. */
+    /** The same as Markdown, without pictures; it names the one with pictures where that is written too. */
     CLIENT_MD(".client.md") {
         @Override
         public String write(CheckRequest request, Report report) {
-            return ClientText.write(ClientMessage.of(report));
+            return ClientText.write(ClientMessage.of(report), "");
+        }
+
+        @Override
+        public String write(CheckRequest request, Report report, ReportContext context) {
+            return ClientText.write(ClientMessage.of(report), context.pictures());
         }
 
         @Override
         public String unreadable(String file, UnreadableInputException why) {
-            return ClientText.write(ClientMessage.unreadable(file, why));
+            return ClientText.write(ClientMessage.unreadable(file, why), "");
         }
     };
 
@@ -154,6 +180,20 @@ public enum ReportFormat {
      */
     public abstract String write(CheckRequest request, Report report) throws UnreadableInputException;
 
+    /**
+     * The report in this form as a front end writes it, where build servers keep names and times.
+     *
+     * @throws UnreadableInputException as {@link #write(CheckRequest, Report)}
+     */
+    public String write(CheckRequest request, Report report, ReportContext context) throws UnreadableInputException {
+        return write(request, report);
+    }
+
     /** Report in this form on a file that could not be read at all, so that no older report stays in its place. */
     public abstract String unreadable(String file, UnreadableInputException why);
+
+    /** The same as a front end writes it. */
+    public String unreadable(String file, UnreadableInputException why, ReportContext context) {
+        return unreadable(file, why);
+    }
 }

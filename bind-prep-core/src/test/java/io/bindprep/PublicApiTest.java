@@ -71,6 +71,7 @@ class PublicApiTest {
             "job.SpecialLeaves",
             "job.Supply",
             // pictures, sheet painters and their parts, numbers of a report
+            "request.ReportContext",
             "picture.CloseUp",
             "picture.CloseUpWindow",
             "picture.PagePicture",

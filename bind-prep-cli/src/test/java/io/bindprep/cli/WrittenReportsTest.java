@@ -77,6 +77,74 @@ class WrittenReportsTest {
     }
 
     @Test
+    void oneSummaryTellsOfEveryDocumentWithLinksToItsReports() throws IOException {
+        Path other = Files.createDirectories(folder.resolve("in"));
+        Path hostile = Files.copy(Path.of(DAMAGED), other.resolve("a|b`c` <i>.pdf"));
+        Cli run = Cli.run(
+                "check",
+                "--write",
+                in("summary.md"),
+                "--write",
+                "html=" + in("out/"),
+                "--write",
+                "client=" + in("{name} for them.md"),
+                CLEAR,
+                HIT,
+                hostile + "");
+        assertThat(run.exit()).as(run.err()).isEqualTo(3);
+        List<String> lines = Files.readAllLines(folder.resolve("summary.md"));
+        assertThat(lines).contains("3 documents: 1 not checked, 1 failed, 1 good.");
+        List<String> rows = lines.stream().filter(line -> line.startsWith("| ")).toList();
+        assertThat(rows).hasSize(4);
+        assertThat(rows.get(1))
+                .contains("a\\|b\\`c\\` \\<i\\>.pdf", "Not checked.")
+                .contains("](out/a%7Cb%60c%60%20%3Ci%3E.html)");
+        assertThat(rows.get(2))
+                .contains(
+                        "cookbook-letter.pdf | Do not print. The holes would cut content on 2 pages. | 50 | Page 14: ")
+                .contains("(text-hit) And 3 more. | [html](out/cookbook-letter.html)")
+                .contains("[client-md](cookbook-letter%20for%20them.md) |");
+        assertThat(rows.get(3)).contains("members-handbook-a4.pdf | Good to print and bind.");
+        assertThat(folder.resolve("out/cookbook-letter.html")).exists();
+    }
+
+    @Test
+    void theMarkdownForTheClientNamesThePicturesThatAreWrittenToo() throws IOException {
+        Cli.run("check", "--write", "client=" + in("a.md"), "--write", "client=" + in("with pictures.html"), HIT);
+        assertThat(folder.resolve("a.md"))
+                .content()
+                .contains("\nWith pictures of the pages: [with pictures.html](with%20pictures.html)\n");
+        Cli.run("check", "--write", "client=" + in("b.md"), HIT);
+        assertThat(folder.resolve("b.md"))
+                .content()
+                .contains("\nAsk us for this message with pictures of the pages.\n");
+    }
+
+    @Test
+    void aBuildServerGetsNamesWithoutTheMachineAndTheTimeOfTheCheck() throws IOException {
+        Path one = Files.createDirectories(folder.resolve("one"));
+        Path two = Files.createDirectories(folder.resolve("two"));
+        Files.copy(Path.of(CLEAR), one.resolve("book.pdf"));
+        Files.copy(Path.of(DAMAGED), two.resolve("book.pdf"));
+        Cli.run("check", "--write", "junit=" + in("out/"), "--write", "sarif=" + in("out/"), HIT, folder + "");
+        String here = folder.toString();
+        List<String> junit =
+                written().stream().filter(name -> name.endsWith(".junit.xml")).toList();
+        assertThat(junit).hasSize(3);
+        StringBuilder all = new StringBuilder();
+        for (String name : junit) {
+            String text = Files.readString(folder.resolve(name));
+            assertThat(text).doesNotContain(here).contains("<testsuite name=\"");
+            all.append(text);
+        }
+        // each as short as tells it from the other of the same name
+        assertThat(all.toString())
+                .contains("<testsuite name=\"one/book.pdf\"", "<testsuite name=\"two/book.pdf\"")
+                .containsPattern("cookbook-letter.pdf\" tests=\"[0-9]+\" failures=\"2\" errors=\"0\""
+                        + " skipped=\"[0-9]+\" time=\"[0-9]+\\.[0-9]{3}\"");
+    }
+
+    @Test
     void theHelpNamesEveryFormat() {
         String help = Cli.run("check", "--help").out().replaceAll("\\s+", " ");
         String write = help.substring(help.indexOf("--write"), help.indexOf("--all-pages"));
@@ -87,8 +155,9 @@ class WrittenReportsTest {
     void aFolderGetsEveryFormatUnderTheFilesName() throws IOException {
         assertThat(Cli.run("check", "--write", in("new/deep/"), CLEAR).exit()).isZero();
         assertThat(written())
-                .containsExactlyInAnyOrderElementsOf(Stream.of(ReportFormat.values())
-                        .map(f -> "new/deep/members-handbook-a4" + f.ending())
+                .containsExactlyInAnyOrderElementsOf(Stream.concat(
+                                Stream.of("new/deep/summary.md"),
+                                Stream.of(ReportFormat.values()).map(f -> "new/deep/members-handbook-a4" + f.ending()))
                         .toList());
         assertThat(folder.resolve("new/deep/members-handbook-a4.txt")).content().startsWith("Good to print and bind");
     }
@@ -131,6 +200,12 @@ class WrittenReportsTest {
         "xml=a.xml, no format is called \"xml\"; formats: text; json",
         "a.jsonx, neither FORMAT=FILE; formats: text",
         "json=, say which file; as in json=book.json",
+        "summary=, say which file; as in summary=summary.md",
+        "summary={name}.md, one summary tells of all documents; leave {name} out",
+        "summary=a.html, the name ends as html does; the format asked for is summary",
+        "summary=a.client.md, the name ends as client-md does; the format asked for is summary",
+        "json=a.summary.md, the name ends as summary does; the format asked for is json",
+        "client=summary.md, the name ends as summary does; the format asked for is client",
         "json=no/such/folder/a.json, there is no folder"
     })
     void whatCannotBeDoneIsSaidBeforeAnythingIsChecked(String asked, String words) {
@@ -175,6 +250,6 @@ class WrittenReportsTest {
         assertThat(run.exit()).isEqualTo(2);
         assertThat(run.out()).startsWith("Good to print and bind");
         assertThat(run.err()).contains("members-handbook-a4.json", "a folder");
-        assertThat(written()).hasSize(ReportFormat.values().length - 1);
+        assertThat(written()).hasSize(ReportFormat.values().length);
     }
 }

@@ -1,9 +1,13 @@
 package io.bindprep.files;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Iterator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 
 /** Names for the reports of several documents, so that none overwrites another, on a file system that ignores case too. */
@@ -40,6 +44,63 @@ public final class ReportNames {
             names.add(name);
         }
         return names;
+    }
+
+    /**
+     * For each document, in their order, a name that is the same wherever the run's folder stands: its path from there; for
+     * one that lies elsewhere the name of its file, with as many folders before it as tell it from the others.
+     *
+     * @param documents paths, with slashes on every system
+     * @param folder of the run, absolute, with slashes
+     */
+    public static List<String> portable(List<String> documents, String folder) {
+        List<String> names = new ArrayList<>();
+        Set<String> taken = new HashSet<>();
+        Set<Integer> open = new LinkedHashSet<>();
+        for (String document : documents) {
+            String name = within(document, folder);
+            names.add(name);
+            if (absolute(name)) {
+                open.add(names.size() - 1);
+            } else {
+                taken.add(name);
+            }
+        }
+        for (int folders = 0; !open.isEmpty(); folders++) {
+            Map<String, Integer> counts = new HashMap<>();
+            for (int i : open) {
+                counts.merge(tail(names.get(i), folders), 1, Integer::sum);
+            }
+            for (Iterator<Integer> left = open.iterator(); left.hasNext(); ) {
+                int i = left.next();
+                String tail = tail(names.get(i), folders);
+                boolean whole = tail.equals(names.get(i));
+                if (whole || counts.getOrDefault(tail, 0) == 1 && taken.add(tail)) {
+                    names.set(i, tail);
+                    left.remove();
+                }
+            }
+        }
+        return names;
+    }
+
+    /** Path of a document from a folder; as it is where the document lies elsewhere. */
+    public static String within(String document, String folder) {
+        String before = folder.endsWith("/") ? folder : folder + "/";
+        String name = document.startsWith(before) ? document.substring(before.length()) : document;
+        return name.startsWith("./") ? name.substring(2) : name;
+    }
+
+    private static boolean absolute(String name) {
+        return name.startsWith("/") || name.matches("[A-Za-z]:/.*");
+    }
+
+    private static String tail(String path, int folders) {
+        int from = path.length();
+        for (int i = 0; i <= folders && from >= 0; i++) {
+            from = path.lastIndexOf('/', from - 1);
+        }
+        return from < 0 ? path : path.substring(from + 1);
     }
 
     private static String plain(String document) {

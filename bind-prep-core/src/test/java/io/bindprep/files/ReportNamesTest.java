@@ -23,4 +23,23 @@ class ReportNamesTest {
         assertThat(ReportNames.of(List.of("a/book.pdf", "a_book.pdf", "b/book.pdf", "a/book.pdf", "A/book.PDF")))
                 .containsExactly("a_book", "a_book-2", "b_book", "a_book-3", "A_book-4");
     }
+
+    @Test
+    void aPortableNameCountsFromTheFolderOfTheRun() {
+        assertThat(ReportNames.portable(
+                        List.of("/run/in/a.pdf", "in/b.pdf", "./c.pdf", "../d.pdf", "/running/e.pdf", "C:/x/f.pdf"),
+                        "/run"))
+                .containsExactly("in/a.pdf", "in/b.pdf", "c.pdf", "../d.pdf", "e.pdf", "f.pdf");
+    }
+
+    @Test
+    void portableNamesOfOneFileNameAreToldApartByTheFewestFolders() {
+        assertThat(ReportNames.portable(
+                        List.of("/x/one/a.pdf", "/x/two/a.pdf", "/x/two/b.pdf", "b.pdf", "/run/c.pdf", "/y/two/a.pdf"),
+                        "/run"))
+                .containsExactly("one/a.pdf", "x/two/a.pdf", "two/b.pdf", "b.pdf", "c.pdf", "y/two/a.pdf");
+        assertThat(ReportNames.portable(List.of("/x/a.pdf", "/x/a.pdf"), "/")).containsExactly("x/a.pdf", "x/a.pdf");
+        assertThat(ReportNames.portable(List.of("/x/a.pdf", "/x/a.pdf"), "/run"))
+                .containsExactly("/x/a.pdf", "/x/a.pdf");
+    }
 }

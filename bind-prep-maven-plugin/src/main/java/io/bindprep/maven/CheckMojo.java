@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
 public final class CheckMojo extends GoalMojo {
     /**
      * The forms of the reports: text, json, html (with pictures), sarif (for code hosts), junit (for build servers), xjdf
-     * (for print shops' systems), client and client-md (what the
-     * designer has to change).
+     * (for print shops' systems), client and client-md (what the designer has to change), and summary (summary.md, one table
+     * of all documents in Markdown). What is attached to the project tells no times, so that a build can be made again.
      */
     @Parameter(property = "bindprep.formats", defaultValue = "json,text")
     private List<String> formats = List.of();
@@ -49,6 +49,7 @@ public final class CheckMojo extends GoalMojo {
         }
         EarlierReports earlier =
                 since == null ? null : EarlierReports.of(since.toPath(), failOnNew, folder.directory());
-        return new CheckWork(folder, CheckWork.formats(formats), engine, earlier);
+        return new CheckWork(
+                folder, CheckWork.formats(formats), engine, earlier, CheckWork.summary(formats), !attaches());
     }
 }

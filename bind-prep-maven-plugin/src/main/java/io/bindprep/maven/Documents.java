@@ -94,8 +94,10 @@ final class Documents {
                 all.stream().sorted(Comparator.comparing(Named::file)).toList();
         List<String> names = inOrder.stream().map(named -> name(named.file)).toList();
         List<String> reports = ReportNames.of(names);
+        List<String> portable = ReportNames.portable(names, base.toString().replace('\\', '/'));
         return IntStream.range(0, inOrder.size())
-                .mapToObj(i -> new PdfInput(inOrder.get(i).file, names.get(i), reports.get(i), inOrder.get(i).document))
+                .mapToObj(i -> new PdfInput(
+                        inOrder.get(i).file, names.get(i), reports.get(i), portable.get(i), inOrder.get(i).document))
                 .toList();
     }
 

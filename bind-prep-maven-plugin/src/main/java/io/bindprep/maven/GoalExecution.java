@@ -3,10 +3,12 @@ package io.bindprep.maven;
 import io.bindprep.files.Inputs;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.report.build.SummaryRow;
 import io.bindprep.request.CheckRequest;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugin.logging.Log;
@@ -49,26 +51,36 @@ final class GoalExecution {
     }
 
     void run(List<Task> tasks) throws MojoExecutionException, MojoFailureException {
-        for (Task task : tasks) {
+        for (int place = 0; place < tasks.size(); place++) {
+            Task task = tasks.get(place);
             int before = errors.size();
             try {
-                run(task);
+                run(place, task);
             } catch (UnreadableInputException e) {
                 errors.add(Wording.unreadable(task.document, e));
+                work.add(place, unchecked(task, e));
                 leaveNothing(task.document, e);
             } catch (SettingException e) {
                 errors.add(
                         e.key().equals("since")
                                 ? Wording.setting("<since> (bindprep.since)", null, e)
                                 : task.source.wrong(e, task.asked.settings()));
+                work.add(place, unchecked(task, e));
             } catch (IOException e) {
-                errors.add(Wording.cannotWrite(task.document, e));
+                errors.add(Wording.cannotWrite(task.document.name(), e));
+                work.add(place, unchecked(task, e));
             } catch (RuntimeException | VirtualMachineError e) {
                 // one document's trouble keeps no other from its answer
                 errors.add(Wording.internal(task.document, e));
+                work.add(place, unchecked(task, e));
                 log.debug(e);
             }
             notChecked += errors.size() > before ? 1 : 0;
+        }
+        try {
+            work.finish(tasks.size());
+        } catch (IOException e) {
+            errors.add(Wording.cannotWrite("the summary of all documents", e));
         }
         if (!errors.isEmpty()) {
             List<String> all = new ArrayList<>(errors);
@@ -84,23 +96,35 @@ final class GoalExecution {
         return Wording.together(messages) + "\n" + Wording.why(tasks.size(), notChecked, failures.size());
     }
 
-    private void run(Task task) throws UnreadableInputException, SettingException, IOException {
+    private void run(int place, Task task) throws UnreadableInputException, SettingException, IOException {
         PdfInput document = task.document;
         UpToDate.Key key = upToDate.key(document, work.settings(), task.asked, folder);
-        Made made = upToDate.earlier(key);
-        if (made != null) {
-            say(made.level(), Wording.unchanged(made.message()));
-        } else {
+        Made earlier = upToDate.earlier(key);
+        Made made = earlier;
+        if (made == null) {
             ImageReaders.register();
             made = work.make(document, task.request().reading(folder.inputs()));
-            if (made.level() == Made.Level.BAD) {
-                failures.add(made.message());
-                return;
-            }
+        }
+        SummaryRow row = made.row();
+        if (row != null) {
+            work.add(place, row);
+        }
+        if (made.level() == Made.Level.BAD) {
+            failures.add(made.message());
+            return;
+        }
+        if (earlier == null) {
             say(made.level(), made.message());
             upToDate.remember(key, made);
+        } else {
+            say(made.level(), Wording.unchanged(made.message()));
         }
         attachments.add(document, made.files());
+    }
+
+    private static SummaryRow unchecked(Task task, Throwable why) {
+        PdfInput document = task.document;
+        return SummaryRow.unchecked(document.portable(), document.name(), String.valueOf(why.getMessage()), Map.of());
     }
 
     private void say(Made.Level level, String message) {
@@ -115,7 +139,7 @@ final class GoalExecution {
         try {
             work.unreadable(document, why);
         } catch (IOException e) {
-            errors.add(Wording.cannotWrite(document, e));
+            errors.add(Wording.cannotWrite(document.name(), e));
         }
     }
 }

@@ -145,6 +145,11 @@ abstract class GoalMojo extends AbstractMojo {
                 .run(tasks);
     }
 
+    /** Returns true if what is made goes out with the project. */
+    boolean attaches() {
+        return attach;
+    }
+
     private void noFiles(Path base) throws MojoFailureException {
         boolean named = !documents.isEmpty() || !filesets.isEmpty();
         List<FileSet> looked = named ? filesets : List.of(builtOnes(base));

@@ -25,6 +25,12 @@ record OutputFolder(Path base, Path directory, Inputs inputs) {
         return file;
     }
 
+    /** Writes the file of this name on all documents; no input is overwritten. */
+    void write(String name, String text) throws IOException {
+        Files.createDirectories(directory);
+        WholeFile.write(directory.resolve(name), text, inputs);
+    }
+
     /** Removes what an earlier build left. */
     void remove(PdfInput document, String ending) throws IOException {
         Path old = directory.resolve(document.report() + ending);

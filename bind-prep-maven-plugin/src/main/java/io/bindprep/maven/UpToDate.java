@@ -3,6 +3,7 @@ package io.bindprep.maven;
 import io.bindprep.files.Inputs;
 import io.bindprep.files.TextFile;
 import io.bindprep.files.WholeFile;
+import io.bindprep.report.build.SummaryRow;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class UpToDate {
     /** The lines before those of the files. */
-    private static final int HEAD = 4;
+    private static final int HEAD = 5;
 
     private final Path folder;
     private final String execution;
@@ -91,11 +92,16 @@ final class UpToDate {
                 files.add(file);
             }
             String message = String.join("\n", lines.subList(last, lines.size()));
-            return new Made(Made.Level.valueOf(lines.get(1)), message, key.sha256, files);
+            return new Made(Made.Level.valueOf(lines.get(1)), message, key.sha256, files, row(lines.get(4)));
         } catch (IOException | RuntimeException e) {
             // whatever spoilt it, making it again mends it
             return null;
         }
+    }
+
+    private static @Nullable SummaryRow row(String line) {
+        String[] rankAndText = line.split(" ", 2);
+        return line.isEmpty() ? null : new SummaryRow(SummaryRow.Rank.valueOf(rankAndText[0]), rankAndText[1]);
     }
 
     /** Remembers what was made of a document. */
@@ -110,6 +116,8 @@ final class UpToDate {
         text.append(made.level()).append('\n');
         text.append(key.sha256).append('\n');
         text.append(made.files().size()).append('\n');
+        SummaryRow row = made.row();
+        text.append(row == null ? "" : row.rank() + " " + row.text()).append('\n');
         for (Path file : made.files()) {
             text.append(Digests.of(file))
                     .append("  ")

@@ -153,9 +153,9 @@ final class Wording {
     }
 
     /** A result that the disk would not take. */
-    static String cannotWrite(PdfInput document, IOException e) {
+    static String cannotWrite(String name, IOException e) {
         String file = e instanceof FileSystemException system ? system.getFile() + ": " : "";
-        return document.name() + ": its result cannot be written: " + file + ProblemWords.unwritten(e)
+        return name + ": its result cannot be written: " + file + ProblemWords.unwritten(e)
                 + "\n  Make room for it, or name another folder (bindprep.reportDirectory).";
     }
 

@@ -10,11 +10,13 @@ import io.bindprep.files.Inputs;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.report.build.SummaryRow;
 import io.bindprep.request.CheckRequest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -99,18 +101,50 @@ class CheckWorkTest {
         new CheckWork(new OutputFolder(folder, before, Inputs.NONE), List.of(ReportFormat.JSON), BindPrep::check)
                 .make(BOOK, bad);
         EarlierReports same = EarlierReports.of(before, true, now.directory());
-        CheckWork work = new CheckWork(now, List.of(ReportFormat.JSON), BindPrep::check, same);
+        CheckWork work = new CheckWork(now, List.of(ReportFormat.JSON), BindPrep::check, same, null, true);
         Made made = work.make(BOOK, bad);
         assertThat(made.level()).isEqualTo(Made.Level.CARE);
         assertThat(made.message()).contains("error (still there): ", "Only new and worse findings fail");
         Files.delete(before.resolve("book.json"));
         EarlierReports none = EarlierReports.of(before, true, now.directory());
-        CheckWork fresh = new CheckWork(now, List.of(ReportFormat.JSON), BindPrep::check, none);
+        CheckWork fresh = new CheckWork(now, List.of(ReportFormat.JSON), BindPrep::check, none, null, true);
         assertThat(fresh.settings()).isNotEqualTo(work.settings());
         assertThat(fresh.make(BOOK, bad).level()).isEqualTo(Made.Level.BAD);
         assertThatThrownBy(() -> EarlierReports.of(before, true, before)).hasMessageContaining("of their own");
         assertThatThrownBy(() -> EarlierReports.of(folder.resolve("x"), true, before))
                 .hasMessageContaining("no folder");
+    }
+
+    @Test
+    void oneSummaryTellsOfAllDocumentsWithLinksBesideIt() throws Exception {
+        List<String> names = List.of("json", " Summary", "client", "client-md");
+        OutputFolder output = new OutputFolder(folder, folder.resolve("out"), Inputs.NONE);
+        CheckWork work =
+                new CheckWork(output, CheckWork.formats(names), any -> report, null, CheckWork.summary(names), true);
+        Made made = work.make(BOOK, request);
+        work.add(1, made.row());
+        work.add(0, SummaryRow.unchecked("a|b.pdf", "/x/a|b.pdf", "/x/a|b.pdf is no PDF.", Map.of()));
+        work.finish(2);
+        assertThat(output.directory().resolve("summary.md"))
+                .content()
+                .contains("2 documents: 1 not checked, 1 good.")
+                .containsSubsequence(
+                        "| a\\|b.pdf | Not checked. It is no PDF. |  |  |  |",
+                        "| book.pdf | Good to print and bind. | 12 |  | [json](book.json), ");
+        assertThat(work.settings())
+                .isNotEqualTo(new CheckWork(output, CheckWork.formats(names), any -> report).settings());
+        assertThat(CheckWork.summary(List.of("json"))).isNull();
+    }
+
+    @Test
+    void whatGoesOutWithTheProjectTellsNoTime() throws Exception {
+        for (boolean timed : List.of(true, false)) {
+            OutputFolder output = new OutputFolder(folder, folder.resolve("timed-" + timed), Inputs.NONE);
+            new CheckWork(output, List.of(ReportFormat.JUNIT), BindPrep::check, null, null, timed).make(BOOK, request);
+            String junit = Files.readString(output.directory().resolve("book.junit.xml"));
+            assertThat(junit.contains("skipped=\"1\" time=\"0\"") || junit.contains("skipped=\"0\" time=\"0\""))
+                    .isNotEqualTo(timed);
+        }
     }
 
     @Test

@@ -3,6 +3,7 @@ package io.bindprep.maven;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.bindprep.files.Inputs;
+import io.bindprep.report.build.SummaryRow;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,7 +35,12 @@ class UpToDateTest {
     private Made made() throws IOException {
         Path one = Files.writeString(outputs.directory().resolve("book.json"), "{}");
         Path two = Files.writeString(outputs.directory().resolve("book.txt"), "good");
-        return new Made(Made.Level.CARE, "book.pdf: look\n\n  at page 3", Digests.of(book.file()), List.of(one, two));
+        return new Made(
+                Made.Level.CARE,
+                "book.pdf: look\n\n  at page 3",
+                Digests.of(book.file()),
+                List.of(one, two),
+                new SummaryRow(SummaryRow.Rank.WARNED, "| book.pdf | Good. |"));
     }
 
     private Made earlier(UpToDate upToDate, String settings, JobSource.Asked asked) {

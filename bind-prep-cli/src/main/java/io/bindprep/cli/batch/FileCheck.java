@@ -14,6 +14,7 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.problem.SharedMemory;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.request.CheckRequest;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Semaphore;
@@ -76,26 +77,24 @@ public final class FileCheck {
         } catch (SettingException e) {
             ReportOutput.Said said = output.wrongSetting(file.name(), e, input.problem(e));
             String gist = "--" + e.key() + ": " + e.getMessage();
+            written.unchecked(index, file.name(), gist);
             return new Answer(
                     file.name(), Answer.Kind.WRONG_SETTING, ExitCode.USAGE, said.out(), said.err(), gist, 0, false);
         } catch (RuntimeException | VirtualMachineError e) {
             // one file's trouble keeps no other from its answer
             ReportOutput.Said said = output.internal(file.name(), Problems.internal(file.name(), e));
+            String gist = SharedMemory.ranShort(e) ? "the memory ran out" : "this is a bug in bind-prep";
+            written.unchecked(index, file.name(), gist);
             return new Answer(
-                    file.name(),
-                    Answer.Kind.INTERNAL,
-                    ExitCode.INTERNAL,
-                    said.out(),
-                    said.err(),
-                    SharedMemory.ranShort(e) ? "the memory ran out" : "this is a bug in bind-prep",
-                    0,
-                    false);
+                    file.name(), Answer.Kind.INTERNAL, ExitCode.INTERNAL, said.out(), said.err(), gist, 0, false);
         }
     }
 
     private Answer report(int index, CheckRequest request) throws UnreadableInputException, SettingException {
+        long begun = System.nanoTime();
         Report report = engine.check(request);
-        String unwritten = told(written.write(index, request, report));
+        Duration took = Duration.ofNanos(System.nanoTime() - begun);
+        String unwritten = written.told(written.write(index, request, report, took));
         ReportOutput.Said said = output.report(report);
         int exit = Math.max(
                 report.failed() ? ExitCode.FINDINGS : ExitCode.GOOD,
@@ -114,7 +113,7 @@ public final class FileCheck {
     }
 
     private Answer unreadable(int index, InputFile file, UnreadableInputException e) {
-        String unwritten = told(written.unreadable(index, file.name(), e));
+        String unwritten = written.told(written.unreadable(index, file.name(), e));
         ReportOutput.Said said = output.unreadable(file.name(), e);
         String message = String.valueOf(e.getMessage());
         // the name stands before it already
@@ -130,13 +129,6 @@ public final class FileCheck {
                 gist,
                 0,
                 !unwritten.isEmpty());
-    }
-
-    private String told(List<ReportFiles.Unwritten> unwritten) {
-        StringBuilder lines = new StringBuilder();
-        unwritten.forEach(u -> lines.append(Problems.cannotWrite(written.option(), u.file(), u.why()))
-                .append('\n'));
-        return lines.toString();
     }
 
     private static String gist(Report report) {

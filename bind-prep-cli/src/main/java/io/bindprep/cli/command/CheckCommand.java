@@ -220,6 +220,9 @@ public final class CheckCommand implements Callable<Integer> {
                     exit = Math.max(exit, accept.write(report, files.get(0).file(), err));
                 }
             }
+            String unwritten = written.told(written.finish());
+            err.print(unwritten);
+            exit = unwritten.isEmpty() ? exit : Math.max(exit, ExitCode.USAGE);
             if (inputs.several()) {
                 err.print(summary.text());
             }

@@ -27,9 +27,9 @@ public final class OutputOptions {
             paramLabel = "FORMAT=FILE",
             description =
                     "also write a report to a file, as text, json, html, sarif, junit, xjdf, client or client-md (what the"
-                            + " designer has to change, as HTML or Markdown); without FORMAT= the file's ending tells;"
-                            + " {name} stands for the PDF's name; DIR/ writes every format into that folder; may be"
-                            + " repeated")
+                            + " designer has to change, as HTML or Markdown), or summary (one table of all documents, in"
+                            + " Markdown); without FORMAT= the file's ending tells; {name} stands for the PDF's name;"
+                            + " DIR/ writes every format into that folder; may be repeated")
     private List<String> writes = List.of();
 
     @Option(names = "--all-pages", description = "list every page in the JSON output, clear pages too")

@@ -7,29 +7,36 @@ import io.bindprep.files.Inputs;
 import io.bindprep.files.ReportNames;
 import io.bindprep.files.WholeFile;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.report.build.RunSummary;
+import io.bindprep.report.build.SummaryRow;
 import io.bindprep.request.CheckRequest;
+import io.bindprep.request.ReportContext;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.Function;
 
-/** The files that {@code --write} asks for: which report of which document goes where. */
+/** The files that {@code --write} asks for: which report of which document goes where, and the summary of all. */
 public final class WrittenReports implements ReportFiles {
-    private static final String NAME = "{name}";
-
-    /** One report to write. */
-    private record Target(ReportFormat format, Path file) {}
+    /** Summary to write once all is checked. */
+    private record SummaryFile(Path file, RunSummary summary) {}
 
     private final Inputs protectedFiles;
-    private final List<List<Target>> targets = new ArrayList<>();
+    private final List<InputFile> inputs;
+    private final List<String> names;
+    private final String folder = InputFile.name(Path.of("").toAbsolutePath());
+    private final List<List<ReportTargets.Target>> targets = new ArrayList<>();
+    private final List<SummaryFile> summaries = new ArrayList<>();
 
     private WrittenReports(List<InputFile> inputs, Inputs read) {
+        this.inputs = inputs;
+        this.names = ReportNames.portable(inputs.stream().map(InputFile::name).toList(), folder);
         this.protectedFiles =
                 Inputs.pdfs(inputs.stream().map(InputFile::file).toList()).plus(read);
     }
@@ -50,10 +57,16 @@ public final class WrittenReports implements ReportFiles {
         }
         List<String> stems = ReportNames.of(inputs.stream().map(InputFile::name).toList());
         Map<Path, String> taken = new HashMap<>();
+        for (String one : asked) {
+            ReportTargets.summary(one).ifPresent(file -> {
+                reports.check(one, file, taken);
+                reports.summaries.add(new SummaryFile(file, new RunSummary()));
+            });
+        }
         for (int i = 0; i < inputs.size(); i++) {
-            List<Target> ofOne = new ArrayList<>();
+            List<ReportTargets.Target> ofOne = new ArrayList<>();
             for (String one : asked) {
-                for (Target target : targets(one, stems.get(i), inputs.size() > 1)) {
+                for (ReportTargets.Target target : ReportTargets.of(one, stems.get(i), inputs.size() > 1)) {
                     reports.check(one, target.file(), taken);
                     ofOne.add(target);
                 }
@@ -61,64 +74,6 @@ public final class WrittenReports implements ReportFiles {
             reports.targets.add(ofOne);
         }
         return reports;
-    }
-
-    private static List<Target> targets(String asked, String stem, boolean several) {
-        int equals = asked.indexOf('=');
-        if (equals < 0 && !folder(asked)) {
-            Optional<ReportFormat> byEnding = byEnding(asked);
-            if (byEnding.isPresent()) {
-                return targets(byEnding.get().id() + "=" + asked, stem, several);
-            }
-        }
-        if (equals < 0) {
-            if (!folder(asked)) {
-                throw new IllegalArgumentException(asked
-                        + ": neither FORMAT=FILE, nor a file with a format's ending, nor a folder (which ends in / where it is not there yet); formats: "
-                        + String.join(", ", ReportFormat.ids()));
-            }
-            return List.of(ReportFormat.values()).stream()
-                    .map(f -> new Target(f, Path.of(asked, stem + f.ending())))
-                    .toList();
-        }
-        String id = asked.substring(0, equals);
-        ReportFormat format = ReportFormat.of(id)
-                .orElseThrow(() -> new IllegalArgumentException(asked + ": no format is called \"" + id
-                        + "\"; formats: " + String.join(", ", ReportFormat.ids())));
-        String file = asked.substring(equals + 1);
-        if (file.isEmpty()) {
-            throw new IllegalArgumentException(asked + ": say which file, as in " + id + "=book" + format.ending());
-        }
-        Optional<ReportFormat> other = byEnding(file);
-        if (format == ReportFormat.CLIENT && !folder(file)) {
-            // the one report in two forms, told apart by the ending
-            format = file.toLowerCase(Locale.ROOT).endsWith(".md") ? ReportFormat.CLIENT_MD : format;
-            other = other.filter(o -> o != ReportFormat.HTML && o != ReportFormat.CLIENT_MD);
-        }
-        if (!folder(file) && other.isPresent() && other.get() != format) {
-            throw new IllegalArgumentException(asked + ": the name ends as "
-                    + other.get().id() + " does, but the format asked for is " + id + "; end it in " + format.ending());
-        }
-        if (folder(file)) {
-            return List.of(new Target(format, Path.of(file, stem + format.ending())));
-        }
-        if (several && !file.contains(NAME)) {
-            throw new IllegalArgumentException(
-                    asked + ": several files would go into one; put " + NAME + " where each one's name belongs, as in "
-                            + id + "=" + NAME + format.ending() + ", or give a folder");
-        }
-        return List.of(new Target(format, Path.of(file.replace(NAME, stem))));
-    }
-
-    private static Optional<ReportFormat> byEnding(String file) {
-        String name = file.toLowerCase(Locale.ROOT).replaceFirst("\\.htm$", ".html");
-        return List.of(ReportFormat.values()).stream()
-                .filter(f -> name.endsWith(f.ending()))
-                .max(Comparator.comparingInt(f -> f.ending().length()));
-    }
-
-    private static boolean folder(String path) {
-        return path.endsWith("/") || path.endsWith("\\") || Files.isDirectory(Path.of(path));
     }
 
     private void check(String asked, Path file, Map<Path, String> taken) {
@@ -131,10 +86,10 @@ public final class WrittenReports implements ReportFiles {
             throw new IllegalArgumentException(
                     asked + ": " + file + " is an input, which is never overwritten; name another file");
         }
-        Path folder = whole.getParent();
-        boolean ours = folder(asked.substring(asked.indexOf('=') + 1));
-        if (folder != null && !ours && !Files.isDirectory(folder)) {
-            throw new IllegalArgumentException(asked + ": there is no folder " + folder);
+        Path parent = whole.getParent();
+        boolean ours = ReportTargets.folder(asked.substring(asked.indexOf('=') + 1));
+        if (parent != null && !ours && !Files.isDirectory(parent)) {
+            throw new IllegalArgumentException(asked + ": there is no folder " + parent);
         }
     }
 
@@ -144,32 +99,84 @@ public final class WrittenReports implements ReportFiles {
     }
 
     @Override
-    public List<Unwritten> write(int input, CheckRequest request, Report report) throws UnreadableInputException {
+    public List<Unwritten> write(int input, CheckRequest request, Report report, Duration took)
+            throws UnreadableInputException {
         List<Unwritten> failed = new ArrayList<>();
-        for (Target target : targets.get(input)) {
-            put(target, target.format().write(request, report), failed);
+        for (ReportTargets.Target target : targets.get(input)) {
+            put(target.file(), target.format().write(request, report, context(input, target, took)), failed);
         }
+        summarize(input, failed, links -> SummaryRow.of(report, names.get(input), links));
         return failed;
     }
 
     @Override
     public List<Unwritten> unreadable(int input, String name, UnreadableInputException why) {
         List<Unwritten> failed = new ArrayList<>();
-        for (Target target : targets.get(input)) {
-            put(target, target.format().unreadable(name, why), failed);
+        for (ReportTargets.Target target : targets.get(input)) {
+            put(target.file(), target.format().unreadable(name, why, context(input, target, Duration.ZERO)), failed);
         }
+        String said = String.valueOf(why.getMessage());
+        summarize(input, failed, links -> SummaryRow.unchecked(names.get(input), name, said, links));
         return failed;
     }
 
-    private void put(Target target, String content, List<Unwritten> failed) {
-        try {
-            Path folder = target.file().toAbsolutePath().getParent();
-            if (folder != null) {
-                Files.createDirectories(folder);
+    @Override
+    public void unchecked(int input, String name, String why) {
+        summaries.forEach(s -> s.summary().add(input, SummaryRow.unchecked(names.get(input), name, why, Map.of())));
+    }
+
+    /** Writes the summaries once no more is checked; returns as {@link #write}. */
+    public List<Unwritten> finish() {
+        List<Unwritten> failed = new ArrayList<>();
+        summaries.forEach(s -> put(s.file(), s.summary().text(inputs.size()), failed));
+        return failed;
+    }
+
+    private ReportContext context(int input, ReportTargets.Target target, Duration took) {
+        String pictures = targets.get(input).stream()
+                .filter(other -> other.format() == ReportFormat.CLIENT)
+                .map(other -> path(target.file(), other.file()))
+                .findFirst()
+                .orElse("");
+        return new ReportContext(
+                names.get(input), ReportNames.within(inputs.get(input).name(), folder), took, pictures);
+    }
+
+    private void summarize(int input, List<Unwritten> failed, Function<Map<String, String>, SummaryRow> row) {
+        List<Path> missing = failed.stream().map(Unwritten::file).toList();
+        for (SummaryFile one : summaries) {
+            Map<String, String> links = new LinkedHashMap<>();
+            for (ReportTargets.Target target : targets.get(input)) {
+                String path = path(one.file(), target.file());
+                if (!missing.contains(target.file()) && !path.isEmpty()) {
+                    links.put(target.format().id(), path);
+                }
             }
-            WholeFile.write(target.file(), content, protectedFiles);
+            one.summary().add(input, row.apply(links));
+        }
+    }
+
+    /** Path of one file from another's folder, with slashes; empty where there is none, as between two drives. */
+    private static String path(Path from, Path to) {
+        Path parent = from.toAbsolutePath().normalize().getParent();
+        try {
+            return parent == null
+                    ? ""
+                    : InputFile.name(parent.relativize(to.toAbsolutePath().normalize()));
+        } catch (IllegalArgumentException e) {
+            return "";
+        }
+    }
+
+    private void put(Path file, String content, List<Unwritten> failed) {
+        try {
+            Path parent = file.toAbsolutePath().getParent();
+            if (parent != null) {
+                Files.createDirectories(parent);
+            }
+            WholeFile.write(file, content, protectedFiles);
         } catch (IOException e) {
-            failed.add(new Unwritten(target.file(), e));
+            failed.add(new Unwritten(file, e));
         }
     }
 }

@@ -7,9 +7,11 @@ import io.bindprep.files.Inputs;
 import io.bindprep.files.WholeFile;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.request.CheckRequest;
+import io.bindprep.request.ReportContext;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -37,10 +39,12 @@ public final class WatchedReports implements ReportFiles {
     }
 
     @Override
-    public List<Unwritten> write(int input, CheckRequest request, Report report) throws UnreadableInputException {
+    public List<Unwritten> write(int input, CheckRequest request, Report report, Duration took)
+            throws UnreadableInputException {
         List<Unwritten> failed = new ArrayList<>();
+        ReportContext context = context(files.get(input), took);
         for (ReportFormat format : formats) {
-            put(files.get(input), format, format.write(request, report), failed);
+            put(files.get(input), format, format.write(request, report, context), failed);
         }
         return failed;
     }
@@ -48,10 +52,23 @@ public final class WatchedReports implements ReportFiles {
     @Override
     public List<Unwritten> unreadable(int input, String name, UnreadableInputException why) {
         List<Unwritten> failed = new ArrayList<>();
+        ReportContext context = context(files.get(input), Duration.ZERO);
         for (ReportFormat format : formats) {
-            put(files.get(input), format, format.unreadable(name, why), failed);
+            put(files.get(input), format, format.unreadable(name, why, context), failed);
         }
         return failed;
+    }
+
+    @Override
+    public void unchecked(int input, String name, String why) {
+        // what stood there goes with remove: nothing is known of the file
+    }
+
+    private ReportContext context(WatchedFile found, Duration took) {
+        boolean drawn = formats.contains(ReportFormat.CLIENT);
+        String pictures =
+                drawn ? String.valueOf(target(found, ReportFormat.CLIENT).getFileName()) : "";
+        return new ReportContext(found.name(), found.name(), took, pictures);
     }
 
     private void put(WatchedFile found, ReportFormat format, String content, List<Unwritten> failed) {

@@ -14,8 +14,10 @@ import io.bindprep.report.words.FindingText;
 import io.bindprep.report.words.RecheckWords;
 import io.bindprep.wording.Counted;
 import io.bindprep.xml.XmlText;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -23,7 +25,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Writes a report as JUnit XML, in the subset that common readers agree on: one suite for the file, one test for each
  * check, by the id of its finding. A test fails where the job fails on its findings; it is skipped where it found what the
- * job lets pass with a warning, or where it could not look at every page; a note passes. Times are none.
+ * job lets pass with a warning, or where it could not look at every page; a note passes. The first test, which reads the
+ * document, has the time of all, as the pages are looked at once for all checks.
  */
 public final class JunitReport {
     /** The test that says whether there is anything to check. */
@@ -51,27 +54,42 @@ public final class JunitReport {
     private JunitReport() {}
 
     /**
-     * The report, indented, ending in a line feed; the same bytes for the same report everywhere.
+     * The report without a time, indented, ending in a line feed; the same bytes for the same report everywhere.
      *
      * @throws IllegalArgumentException for a plan without a PDF, of which no page was checked
      */
     public static String write(Report report) {
+        return write(report, portable(report.document().file()), Duration.ZERO);
+    }
+
+    /**
+     * The report under a name that is the same on every machine.
+     *
+     * @param took time of the check
+     * @throws IllegalArgumentException as {@link #write(Report)}
+     */
+    public static String write(Report report, String name, Duration took) {
         Checked.require(report);
         List<Case> cases = new ArrayList<>();
         cases.add(Case.passed(READABLE));
         for (String id : ids(report)) {
             cases.add(test(id, report));
         }
-        return suite(report.document().file(), cases);
+        return suite(portable(name), cases, took);
     }
 
     /** Report on a file that could not be read at all: the first test fails and no other is there. */
     public static String unreadable(String file, UnreadableInputException e) {
-        String message = String.valueOf(e.getMessage());
+        return unreadable(file, e, portable(file));
+    }
+
+    /** The same under a name that is the same on every machine. */
+    public static String unreadable(String file, UnreadableInputException e, String name) {
+        String message = String.valueOf(e.getMessage()).replace(file, name);
         return suite(
-                file,
-                List.of(new Case(
-                        READABLE, Result.FAILED, Json.word(e.reason()), message, message + "\n" + e.remedy())));
+                portable(name),
+                List.of(new Case(READABLE, Result.FAILED, Json.word(e.reason()), message, message + "\n" + e.remedy())),
+                Duration.ZERO);
     }
 
     private static List<String> ids(Report report) {
@@ -184,8 +202,8 @@ public final class JunitReport {
         return name.startsWith("./") ? name.substring(2) : name;
     }
 
-    private static String suite(String given, List<Case> cases) {
-        String file = portable(given);
+    private static String suite(String file, List<Case> cases, Duration took) {
+        String time = took.isZero() ? "0" : String.format(Locale.ROOT, "%.3f", took.toMillis() / 1000.0);
         XmlText xml = new XmlText();
         xml.open(
                 "testsuite",
@@ -200,11 +218,13 @@ public final class JunitReport {
                 "skipped",
                 count(cases, Result.SKIPPED),
                 "time",
-                "0");
+                time);
         // readers part class names at the dots
         String group = "bind-prep." + file.replace('.', '_');
         for (Case c : cases) {
-            String[] test = {"classname", group, "name", c.name(), "time", "0"};
+            String[] test = {
+                "classname", group, "name", c.name(), "time", c.name().equals(READABLE) ? time : "0"
+            };
             if (c.result() == Result.PASSED && c.details().isEmpty()) {
                 xml.empty("testcase", test);
                 continue;

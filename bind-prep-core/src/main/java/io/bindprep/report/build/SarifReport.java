@@ -39,12 +39,21 @@ public final class SarifReport {
      * @throws IllegalArgumentException for a plan without a PDF, of which no page was checked
      */
     public static String write(Report report) {
+        return write(report, report.document().file());
+    }
+
+    /**
+     * The report on the document at this path, relative to the folder of the run where it lies in it.
+     *
+     * @throws IllegalArgumentException as {@link #write(Report)}
+     */
+    public static String write(Report report, String path) {
         Checked.require(report);
         ObjectNode root = root();
-        ObjectNode run = run(root, report.document().file(), report.document().sha256());
+        ObjectNode run = run(root, path, report.document().sha256());
         run.putArray("invocations").addObject().put("executionSuccessful", true);
         ArrayNode results = run.putArray("results");
-        String uri = UriText.of(report.document().file());
+        String uri = UriText.of(path);
         report.findings().forEach(f -> result(results.addObject(), f, uri, report.seen(f)));
         Recheck recheck = report.recheck();
         if (recheck != null) {
@@ -60,15 +69,21 @@ public final class SarifReport {
 
     /** Report on a file that could not be read at all: a run that did not succeed, which is not one without results. */
     public static String unreadable(String file, UnreadableInputException e) {
+        return unreadable(file, e, file);
+    }
+
+    /** The same with the path of the document, relative to the folder of the run where it lies in it. */
+    public static String unreadable(String file, UnreadableInputException e, String path) {
         ObjectNode root = root();
-        ObjectNode run = run(root, file, "");
+        ObjectNode run = run(root, path, "");
         ObjectNode invocation = run.putArray("invocations").addObject();
         invocation.put("executionSuccessful", false);
         ObjectNode notice = invocation.putArray("toolExecutionNotifications").addObject();
         notice.putObject("descriptor").put("id", "unreadable");
         notice.put("level", "error");
-        notice.putObject("message").put("text", text(String.valueOf(e.getMessage()), e.remedy()));
-        artifact(notice.putArray("locations").addObject(), UriText.of(file));
+        notice.putObject("message")
+                .put("text", text(String.valueOf(e.getMessage()).replace(file, path), e.remedy()));
+        artifact(notice.putArray("locations").addObject(), UriText.of(path));
         notice.putObject("properties").put("reason", Json.word(e.reason()));
         run.putArray("results");
         return Json.text(root);
@@ -128,14 +143,17 @@ public final class SarifReport {
         if (f.pages().isEmpty()) {
             artifact(locations.addObject(), uri);
         }
+        Finding.Seen seen = f.seen();
         for (int page : f.pages().subList(0, Math.min(MOST_LOCATIONS, f.pages().size()))) {
             ObjectNode location = locations.addObject();
             artifact(location, uri);
+            location.putObject("message").put("text", "Page " + page);
             location.putArray("logicalLocations")
                     .addObject()
                     .put("name", Integer.toString(page))
                     .put("fullyQualifiedName", "page " + page)
                     .put("kind", "page");
+            region(location.putObject("properties"), page, seen == null ? List.of() : seen.places());
         }
         // hosts match results of two runs by it (SARIF 2.1.0, 3.27.17)
         node.putObject("partialFingerprints").put("bindPrepSeen/v1", fingerprint);
@@ -166,12 +184,21 @@ public final class SarifReport {
         if (along != null) {
             properties.putArray("alongMm").add(Json.rounded(along.startMm())).add(Json.rounded(along.endMm()));
         }
-        Finding.Seen seen = f.seen();
         if (seen != null) {
             properties.put("stage", seen.stage().name().toLowerCase(Locale.ROOT));
             ArrayNode pins = properties.putArray("pins");
             seen.pins().forEach(pins::add);
         }
+    }
+
+    // regions count lines, characters or bytes (SARIF 2.1.0, 3.30), which a page has none of: its own go in the
+    // property bag
+    private static void region(ObjectNode bag, int page, List<Finding.Place> places) {
+        bag.put("page", page);
+        places.stream().filter(place -> place.page() == page).findFirst().ifPresent(place -> {
+            bag.put("fromBindingEdgeMm", Json.rounded(place.nearMm()));
+            bag.putArray("alongMm").add(Json.rounded(place.startMm())).add(Json.rounded(place.endMm()));
+        });
     }
 
     // SARIF 2.1.0, 3.27.24; a result that was there and is worse is an updated one

@@ -1,6 +1,7 @@
 package io.bindprep.report.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.bindprep.check.FindingKinds;
 import io.bindprep.check.Scenario;
@@ -12,6 +13,7 @@ import io.bindprep.xml.Parsed;
 import java.io.ByteArrayInputStream;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -164,5 +166,30 @@ class JunitReportTest {
             assertThat(t.getFailureType()).isEqualTo("not-pdf");
             assertThat(t.getFailureDetail()).endsWith("Ask for a PDF.");
         });
+    }
+
+    @Test
+    void theFirstTestHasTheTimeOfAllUnderANameOfNoMachine() throws Exception {
+        ReportTestSuite suite = suite(JunitReport.write(
+                Scenario.of(4).file("/srv/in/book.pdf").report(), "in/book.pdf", Duration.ofMillis(61_234)));
+        assertThat(suite.getFullClassName()).contains("book");
+        assertThat(suite.getTimeElapsed()).isEqualTo(61.234f);
+        assertThat(test(suite, JunitReport.READABLE).getTime()).isEqualTo(61.234f);
+        assertThat(suite.getTestCases().stream()
+                        .mapToDouble(ReportTestCase::getTime)
+                        .sum())
+                .isCloseTo(61.234, within(0.001));
+        assertThat(suite(JunitReport.write(Scenario.of(4).report())).getTimeElapsed())
+                .isZero();
+    }
+
+    @Test
+    void whatCouldNotBeReadIsSaidWithoutTheMachineToo() {
+        String said = JunitReport.unreadable(
+                "/srv/in/a.pdf",
+                new UnreadableInputException(
+                        UnreadableInputException.Reason.NOT_PDF, "/srv/in/a.pdf is no PDF.", "Ask for a PDF."),
+                "in/a.pdf");
+        assertThat(said).contains("in/a.pdf is no PDF.").doesNotContain("/srv");
     }
 }

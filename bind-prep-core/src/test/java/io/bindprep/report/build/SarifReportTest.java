@@ -64,6 +64,11 @@ class SarifReportTest {
         assertThat(text.get("locations")).hasSize(2);
         assertThat(text.at("/locations/0/logicalLocations/0").toString())
                 .isEqualTo("{\"name\":\"3\",\"fullyQualifiedName\":\"page 3\",\"kind\":\"page\"}");
+        // regions are of lines, characters or bytes (SARIF 2.1.0, 3.30): a page's own stands in the bag of its location
+        // (3.8)
+        assertThat(text.at("/locations/0/properties").toString())
+                .isEqualTo("{\"page\":3,\"fromBindingEdgeMm\":4.2,\"alongMm\":[100.0,118.04]}");
+        assertThat(text.at("/locations/1/properties").toString()).startsWith("{\"page\":4,\"fromBindingEdgeMm\":5.0,");
         assertThat(text.at("/properties/pages").stringValue()).isEqualTo("3-4");
         assertThat(text.at("/properties/measuredMm").decimalValue()).isEqualByComparingTo("4.2");
         assertThat(text.at("/properties/alongMm").toString()).isEqualTo("[100.0,118.04]");
@@ -103,6 +108,10 @@ class SarifReportTest {
                 Scenario.of(2).noHoles().file("/srv/in/book.pdf").report()));
         assertThat(absolute.findValues("uriBaseId")).isEmpty();
         assertThat(absolute.has("originalUriBaseIds")).isFalse();
+        JsonNode within = valid(SarifReport.write(
+                Scenario.of(2).noHoles().file("/srv/in/book.pdf").report(), "in/book.pdf"));
+        assertThat(within.at("/artifacts/0/location/uri").stringValue()).isEqualTo("in/book.pdf");
+        assertThat(within.toString()).doesNotContain("/srv");
     }
 
     @Test

@@ -125,7 +125,7 @@ class ClientMessageTest {
     @Test
     void itSpeaksNoWordOfTheShop() {
         Scenario all = book().unchecked(5, "cut short").size(6, 215.9, 279.4).trimUndeclared();
-        String text = ClientText.write(ClientMessage.of(all.report()))
+        String text = ClientText.write(ClientMessage.of(all.report()), "")
                 + String.join(
                         " ",
                         ClientAdvice.ids().stream()
@@ -140,7 +140,7 @@ class ClientMessageTest {
     @Test
     void wordsOfTheDocumentAreNoMarkup() {
         Report report = book().report();
-        assertThat(ClientText.write(ClientMessage.of(report))).contains("Chapter \\<b\\>one\\</b\\>");
+        assertThat(ClientText.write(ClientMessage.of(report), "")).contains("Chapter \\<b\\>one\\</b\\>");
         assertThat(ClientHtml.write(report, List.of()))
                 .contains("Chapter &lt;b&gt;")
                 .doesNotContain("<b>one");
@@ -151,7 +151,7 @@ class ClientMessageTest {
     void aFileThatCannotBeOpenedIsToldOf(String reason) {
         ClientMessage message = ClientMessage.unreadable(
                 "a/b.pdf", new UnreadableInputException(UnreadableInputException.Reason.valueOf(reason), "x", "y"));
-        assertThat(ClientText.write(message))
+        assertThat(ClientText.write(message, ""))
                 .isEqualTo("# Changes to b.pdf\n\n"
                         + (reason.equals("LOCKED")
                                 ? "The file is locked, so it could not be checked. Please send it without a password.\n"
