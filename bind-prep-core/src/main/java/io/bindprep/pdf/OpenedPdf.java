@@ -1,7 +1,6 @@
 package io.bindprep.pdf;
 
 import io.bindprep.marks.PageMarks;
-import io.bindprep.page.Box;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
@@ -14,50 +13,31 @@ import io.bindprep.pdf.document.OutlineReader;
 import io.bindprep.pdf.document.PageBoxes;
 import io.bindprep.pdf.document.PageTree;
 import io.bindprep.pdf.edit.EditedPdf;
-import io.bindprep.pdf.ink.BasicsCollector;
-import io.bindprep.pdf.ink.FoundMark;
 import io.bindprep.pdf.ink.InkEngine;
-import io.bindprep.pdf.ink.StripCollector;
-import io.bindprep.pdf.ink.StripContent;
-import io.bindprep.pdf.strip.DrawnFonts;
-import io.bindprep.pdf.strip.DrawnPictures;
 import io.bindprep.pdf.strip.PagePictures;
-import io.bindprep.pdf.strip.SecondLook;
 import io.bindprep.pdf.strip.StripRaster;
 import io.bindprep.pdf.syntax.Budget;
-import io.bindprep.problem.SharedMemory;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.problem.UnreadableInputException.Reason;
-import java.awt.geom.AffineTransform;
-import java.awt.geom.NoninvertibleTransformException;
-import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSNull;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
 import org.jspecify.annotations.Nullable;
 
 /** An open PDF: its facts, and what each page paints along its binding edge. For one thread; close it. */
 public final class OpenedPdf implements AutoCloseable {
-    /** Shared by all that are looked at. */
-    private static final SharedMemory MEMORY = new SharedMemory();
-
     private final PDDocument document;
     private final LeanDocument objects;
     private final DocumentFacts facts;
     private final List<PageTree.Entry> pages;
     private final List<@Nullable String> problems;
     private final Layers layers;
-    private final Budget budget;
     private final FileIdentity state;
     private final long openingNanos;
-    private InkEngine engine;
-    private DrawnFonts drawnFonts = new DrawnFonts();
+    private final StripScan scan;
 
     private OpenedPdf(
             PDDocument document,
@@ -76,8 +56,7 @@ public final class OpenedPdf implements AutoCloseable {
         this.layers = layers;
         this.state = state;
         this.openingNanos = openingNanos;
-        this.budget = new Budget(pages.size());
-        this.engine = new InkEngine(objects, layers, budget);
+        this.scan = new StripScan(document, objects, facts.pages(), pages, problems, layers);
     }
 
     static OpenedPdf of(
@@ -156,68 +135,22 @@ public final class OpenedPdf implements AutoCloseable {
      * @param clearMm marks in doubt that begin deeper than this are taken by their outline
      */
     public PageMarks scan(int page, PageEdge edge, double depthMm, double clearMm) {
-        return SharedMemory.orElse(
-                () -> MEMORY.run(() -> look(page, edge, depthMm, clearMm)),
-                () -> new PageMarks(page, List.of(), SharedMemory.PAGE_ASKS_TOO_MUCH));
-    }
-
-    /** Forgets what was parsed of pages looked at before, and with it what was made of it. */
-    private void forgetMany() {
-        if (objects.forgetMany()) {
-            engine = new InkEngine(objects, layers, budget);
-            drawnFonts = new DrawnFonts();
-        }
-    }
-
-    private PageMarks look(int page, PageEdge edge, double depthMm, double clearMm) {
-        forgetMany();
-        PageFacts f = facts.pages().get(page - 1);
-        String problem = problems.get(page - 1);
-        if (problem != null) {
-            return new PageMarks(page, List.of(), problem);
-        }
-        COSDictionary dictionary = page(page);
-        if (contentLost(dictionary)) {
-            return new PageMarks(page, List.of(), "its content is missing from the file");
-        }
-        AffineTransform toFrame = f.toBindingEdge(edge);
-        try {
-            Rectangle2D strip = toFrame.createInverse()
-                    .createTransformedShape(
-                            new Rectangle2D.Double(0, 0, depthMm, f.along(edge).mm()))
-                    .getBounds2D();
-            StripCollector collector = new StripCollector(strip, toFrame);
-            BasicsCollector basics = new BasicsCollector(f);
-            engine.run(new PDPage(dictionary), visible(f), collector, basics);
-            List<FoundMark> found = collector.found();
-            PageMarks marks = engine.problem() != null || !SecondLook.isNeeded(found, clearMm)
-                    ? new PageMarks(page, found.stream().map(m -> m.mark).toList(), engine.problem())
-                    : SecondLook.settled(page, found, lean(strip(dictionary, f, edge, depthMm)));
-            return marks.with(basics.basics());
-        } catch (Budget.Spent e) {
-            return new PageMarks(page, List.of(), String.valueOf(e.getMessage()));
-        } catch (StackOverflowError e) {
-            return new PageMarks(page, List.of(), "it is nested too deep");
-        } catch (IOException | RuntimeException | NoninvertibleTransformException e) {
-            return new PageMarks(page, List.of(), "its content cannot be read");
-        }
+        return scan.marks(page, edge, depthMm, clearMm);
     }
 
     /** A page's dictionary with what it inherits, read anew at each call. */
     COSDictionary page(int page) {
-        return pages.get(page - 1).whole(objects);
+        return scan.page(page);
     }
 
     /** The strip of a page to draw, with all that the page paints. */
     StripRaster.Source strip(COSDictionary page, PageFacts f, PageEdge edge, double depthMm) {
-        return new StripRaster.Source(
-                document, page, f, edge, depthMm, layers, budget, drawnFonts, new DrawnPictures(), null);
+        return scan.strip(page, f, edge, depthMm);
     }
 
     /** The same strip without what the page paints away from it. */
     StripRaster.Source lean(StripRaster.Source strip) throws IOException {
-        StripContent near = engine.near(strip.page(), visible(strip.facts()), strip.near());
-        return near == null ? strip : strip.of(near);
+        return scan.lean(strip);
     }
 
     /** The same document to change; what was scanned before stays as it was seen. */
@@ -238,18 +171,6 @@ public final class OpenedPdf implements AutoCloseable {
                 facts.pages(),
                 problems,
                 new Budget(pages * PagePictures.LIKE_PAGES_READ));
-    }
-
-    /** A Contents entry that leads nowhere: an empty page and a lost one look the same otherwise. */
-    private static boolean contentLost(COSDictionary page) {
-        COSBase item = page.getItem(COSName.CONTENTS);
-        COSBase object = page.getDictionaryObject(COSName.CONTENTS);
-        return item != null && (object == null || object == COSNull.NULL) && item != COSNull.NULL;
-    }
-
-    private static Rectangle2D visible(PageFacts f) {
-        Box m = f.media();
-        return new Rectangle2D.Double(m.x0(), m.y0(), m.width(), m.height());
     }
 
     @Override

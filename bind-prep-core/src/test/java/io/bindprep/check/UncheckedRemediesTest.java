@@ -2,6 +2,7 @@ package io.bindprep.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.bindprep.problem.SharedMemory;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,10 +22,10 @@ class UncheckedRemediesTest {
 
     /** Places where a page's reason is said: a problem, work above its bounds, or marks that hold one. */
     private static final Pattern REASON = Pattern.compile(
-            "(?:problem\\(|problem = |Spent\\(|new PageMarks\\(page, List\\.of\\(\\), |BROKEN_OFF = |interpret\\([^\"]*?false, |true, )\\s*\"([^\"]+)\"");
+            "(?:problem\\(|problem = |Spent\\(|unread\\(page, |BROKEN_OFF = |interpret\\([^\"]*?false, |true, )\\s*\"([^\"]+)\"");
 
     private static Set<String> reasons() throws IOException {
-        Set<String> reasons = new TreeSet<>();
+        Set<String> reasons = new TreeSet<>(Set.of(SharedMemory.PAGE_ASKS_TOO_MUCH));
         try (Stream<Path> files = Files.walk(PDF)) {
             for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
                 Matcher m = REASON.matcher(Files.readString(file));

@@ -86,7 +86,7 @@ public final class InkEngine extends PaintEngine {
             if (content == null) {
                 return null;
             }
-            StripContent.Steps steps = new StripContent.Steps(content);
+            StripSteps steps = new StripSteps(content);
             Lexer lexer = new Lexer(content);
             for (String name = lexer.next(); name != null; name = lexer.next()) {
                 operator(name, lexer);

@@ -26,6 +26,14 @@ public final class Scanner extends Bytes {
     }
 
     private float value;
+    /** Digits of the number read last, as one whole number. */
+    private long digits;
+    /** How many of them stand behind the point. */
+    private int scale;
+    /** How many more stand before it than are held. */
+    private int beyond;
+
+    private boolean point;
     private long digitsOnly;
     private final byte[] word = new byte[256];
     private final @Nullable COSName[] names = new @Nullable COSName[NAMES];
@@ -51,33 +59,37 @@ public final class Scanner extends Bytes {
 
     /** Reads a number that begins here; false for a plus sign alone, which is none. */
     public boolean number() throws IOException {
-        int n = ahead(LONG_NUMBER);
-        int most = at + n;
-        int p = at;
-        int first = buffer[p];
-        boolean dot = first == '.';
+        int most = at + ahead(LONG_NUMBER);
+        int first = buffer[at];
         boolean signed = first == '-' || first == '+';
-        if (signed || dot) {
-            p++;
-            if (first == '-' && p < most && buffer[p] == '-') {
-                p++;
-            }
+        if (!digits(signed ? at + 1 : at, most)) {
+            return none(first, signed);
         }
+        digitsOnly = signed || point || beyond > 0 ? -1 : digits;
+        float size = size();
+        value = first == '-' ? 0 - size : size; // no zero below zero
+        return true;
+    }
+
+    /** Reads digits and a point among them; false where there is no digit. A minus sign there counts for nothing. */
+    private boolean digits(int from, int most) throws IOException {
         boolean any = false;
-        long digits = 0;
+        boolean dot = false;
+        long number = 0;
         int seen = 0;
-        int scale = 0;
-        int beyond = 0;
+        int places = 0;
+        int more = 0;
+        int p = from;
         for (; p < most; p++) {
             int c = buffer[p];
-            if (c >= '0' && c <= '9') {
+            if (isDigit(c)) {
                 any = true;
-                seen += digits == 0 && c == '0' ? 0 : 1; // zeros in front do not count
-                if (seen <= MOST_DIGITS && scale < MOST_SCALE) {
-                    digits = digits * 10 + c - '0';
-                    scale += dot ? 1 : 0;
+                seen += number == 0 && c == '0' ? 0 : 1; // zeros in front do not count
+                if (seen <= MOST_DIGITS && places < MOST_SCALE) {
+                    number = number * 10 + c - '0';
+                    places += dot ? 1 : 0;
                 } else if (!dot) {
-                    beyond++;
+                    more++;
                 }
             } else if (c == '.' && !dot) {
                 dot = true;
@@ -87,25 +99,34 @@ public final class Scanner extends Bytes {
         }
         at = p;
         while (p == most && isDigit(peek())) {
-            beyond += dot ? 0 : 1;
+            more += dot ? 0 : 1;
             at++;
         }
-        if (!any) {
-            digitsOnly = -1;
-            if (signed && dot) {
-                throw new IOException("no number");
-            }
-            value = 0;
-            return first != '+';
+        digits = number;
+        point = dot;
+        scale = places;
+        beyond = more;
+        return any;
+    }
+
+    /** A sign or a point without a digit is zero, as PDFBox has it; both together are nothing at all. */
+    private boolean none(int first, boolean signed) throws IOException {
+        digitsOnly = -1;
+        if (signed && point) {
+            throw new IOException("no number");
         }
-        digitsOnly = signed || dot || beyond > 0 ? -1 : digits;
+        value = 0;
+        return first != '+';
+    }
+
+    /** The number without its sign, as PDFBox holds it: in single precision, none too small for that. */
+    private float size() {
         double v = digits / TEN[scale];
         if (beyond > 0) {
             v *= Math.pow(10, beyond);
         }
         float f = (float) Math.min(v, Float.MAX_VALUE);
-        value = f < Float.MIN_NORMAL ? 0 : first == '-' ? -f : f;
-        return true;
+        return f < Float.MIN_NORMAL ? 0 : f;
     }
 
     private static boolean isDigit(int c) {

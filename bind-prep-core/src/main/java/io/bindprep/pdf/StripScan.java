@@ -1,0 +1,164 @@
+package io.bindprep.pdf;
+
+import io.bindprep.marks.PageMarks;
+import io.bindprep.page.Box;
+import io.bindprep.page.PageEdge;
+import io.bindprep.page.PageFacts;
+import io.bindprep.pdf.document.Layers;
+import io.bindprep.pdf.document.LeanDocument;
+import io.bindprep.pdf.document.PageTree;
+import io.bindprep.pdf.ink.BasicsCollector;
+import io.bindprep.pdf.ink.FoundMark;
+import io.bindprep.pdf.ink.InkEngine;
+import io.bindprep.pdf.ink.StripCollector;
+import io.bindprep.pdf.ink.StripContent;
+import io.bindprep.pdf.strip.DrawnFonts;
+import io.bindprep.pdf.strip.DrawnPictures;
+import io.bindprep.pdf.strip.SecondLook;
+import io.bindprep.pdf.strip.StripRaster;
+import io.bindprep.pdf.syntax.Budget;
+import io.bindprep.problem.SharedMemory;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.NoninvertibleTransformException;
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.util.List;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSNull;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.jspecify.annotations.Nullable;
+
+/** Marks of each page in the strip along its binding edge; a page that cannot be looked at says why. */
+final class StripScan {
+    /** Shared by all documents that are looked at. */
+    private static final SharedMemory MEMORY = new SharedMemory();
+
+    private final PDDocument document;
+    private final LeanDocument objects;
+    private final List<PageFacts> facts;
+    private final List<PageTree.Entry> pages;
+    private final List<@Nullable String> problems;
+    private final Layers layers;
+    private final Budget budget;
+    private InkEngine engine;
+    private DrawnFonts drawnFonts = new DrawnFonts();
+
+    /**
+     * A scan of a document.
+     *
+     * @param problems why a page is not looked at, each; null for none
+     */
+    StripScan(
+            PDDocument document,
+            LeanDocument objects,
+            List<PageFacts> facts,
+            List<PageTree.Entry> pages,
+            List<@Nullable String> problems,
+            Layers layers) {
+        this.document = document;
+        this.objects = objects;
+        this.facts = facts;
+        this.pages = pages;
+        this.problems = problems;
+        this.layers = layers;
+        this.budget = new Budget(pages.size());
+        this.engine = new InkEngine(objects, layers, budget);
+    }
+
+    /** Marks of a page, as {@link OpenedPdf#scan(int, PageEdge, double, double)}. */
+    PageMarks marks(int page, PageEdge edge, double depthMm, double clearMm) {
+        return SharedMemory.orElse(
+                () -> MEMORY.run(() -> look(page, edge, depthMm, clearMm)),
+                () -> unread(page, SharedMemory.PAGE_ASKS_TOO_MUCH));
+    }
+
+    private static PageMarks unread(int page, String why) {
+        return new PageMarks(page, List.of(), why);
+    }
+
+    private PageMarks look(int page, PageEdge edge, double depthMm, double clearMm) {
+        forgetMany();
+        String problem = problems.get(page - 1);
+        if (problem != null) {
+            return unread(page, problem);
+        }
+        COSDictionary dictionary = page(page);
+        if (contentLost(dictionary)) {
+            return unread(page, "its content is missing from the file");
+        }
+        try {
+            return read(page, dictionary, edge, depthMm, clearMm);
+        } catch (Budget.Spent e) {
+            return unread(page, String.valueOf(e.getMessage()));
+        } catch (StackOverflowError e) {
+            return unread(page, "it is nested too deep");
+        } catch (IOException | RuntimeException | NoninvertibleTransformException e) {
+            return unread(page, "its content cannot be read");
+        }
+    }
+
+    /** Forgets what was parsed of pages looked at before, and with it what was made of it. */
+    private void forgetMany() {
+        if (objects.forgetMany()) {
+            engine = new InkEngine(objects, layers, budget);
+            drawnFonts = new DrawnFonts();
+        }
+    }
+
+    /** Outlines first; the strip is drawn where they leave a mark in doubt. */
+    private PageMarks read(int page, COSDictionary dictionary, PageEdge edge, double depthMm, double clearMm)
+            throws IOException, NoninvertibleTransformException {
+        PageFacts f = facts.get(page - 1);
+        StripCollector collector = collector(f, edge, depthMm);
+        BasicsCollector basics = new BasicsCollector(f);
+        engine.run(new PDPage(dictionary), visible(f), collector, basics);
+        List<FoundMark> found = collector.found();
+        String problem = engine.problem();
+        PageMarks marks = problem == null && SecondLook.isNeeded(found, clearMm)
+                ? SecondLook.settled(page, found, lean(strip(dictionary, f, edge, depthMm)))
+                : new PageMarks(page, found.stream().map(m -> m.mark).toList(), problem);
+        return marks.with(basics.basics());
+    }
+
+    private static StripCollector collector(PageFacts f, PageEdge edge, double depthMm)
+            throws NoninvertibleTransformException {
+        AffineTransform toFrame = f.toBindingEdge(edge);
+        Rectangle2D inFrame =
+                new Rectangle2D.Double(0, 0, depthMm, f.along(edge).mm());
+        Rectangle2D strip =
+                toFrame.createInverse().createTransformedShape(inFrame).getBounds2D();
+        return new StripCollector(strip, toFrame);
+    }
+
+    /** A page's dictionary with what it inherits, read anew at each call. */
+    COSDictionary page(int page) {
+        return pages.get(page - 1).whole(objects);
+    }
+
+    /** The strip of a page to draw, with all that the page paints. */
+    StripRaster.Source strip(COSDictionary page, PageFacts f, PageEdge edge, double depthMm) {
+        return new StripRaster.Source(
+                document, page, f, edge, depthMm, layers, budget, drawnFonts, new DrawnPictures(), null);
+    }
+
+    /** The same strip without what the page paints away from it. */
+    StripRaster.Source lean(StripRaster.Source strip) throws IOException {
+        StripContent near = engine.near(strip.page(), visible(strip.facts()), strip.near());
+        return near == null ? strip : strip.of(near);
+    }
+
+    /** A Contents entry that leads nowhere: an empty page and a lost one look the same otherwise. */
+    private static boolean contentLost(COSDictionary page) {
+        COSBase item = page.getItem(COSName.CONTENTS);
+        COSBase object = page.getDictionaryObject(COSName.CONTENTS);
+        return item != null && (object == null || object == COSNull.NULL) && item != COSNull.NULL;
+    }
+
+    private static Rectangle2D visible(PageFacts f) {
+        Box m = f.media();
+        return new Rectangle2D.Double(m.x0(), m.y0(), m.width(), m.height());
+    }
+}
