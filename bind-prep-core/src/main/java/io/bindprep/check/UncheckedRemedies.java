@@ -14,11 +14,15 @@ final class UncheckedRemedies {
             "Ask for a fresh export from the program that made it, sent as an archive so that it arrives whole.";
     private static final String PICTURES =
             "Ask for an export with all pictures packed as JPEG or ZIP, not as JPEG 2000 or JBIG2.";
+    private static final String JPEG_2000 = PICTURES
+            + " Or add an ImageIO reader of JPEG 2000: the command takes a folder with its jar (--image-readers), the Maven"
+            + " plugin a dependency.";
 
     private record Remedy(String partOfReason, String what) {}
 
     /** The first that fits holds. */
     private static final List<Remedy> REMEDIES = List.of(
+            new Remedy("a JPEG 2000 picture in it cannot be decoded", JPEG_2000),
             new Remedy("a picture in it cannot be decoded", PICTURES),
             new Remedy("a picture in it unpacks", "Ask for an export with pictures of 300 ppi at their printed size."),
             new Remedy("more memory than there is", "Give the check more memory, or check this file alone."),

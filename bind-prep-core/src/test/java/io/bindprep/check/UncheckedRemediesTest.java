@@ -56,6 +56,7 @@ class UncheckedRemediesTest {
             delimiter = '|',
             value = {
                 "a picture in it cannot be decoded | pictures packed as JPEG or ZIP",
+                "a JPEG 2000 picture in it cannot be decoded | a folder with its jar (--image-readers)",
                 "its font \"F1\" is missing | all fonts embedded",
                 "one of its annotations cannot be read | flattened",
                 "it holds more than 2000000 drawing operators | as one picture",

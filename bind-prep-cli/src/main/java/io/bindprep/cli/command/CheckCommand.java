@@ -8,6 +8,7 @@ import io.bindprep.cli.batch.Summary;
 import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.console.Terminal;
+import io.bindprep.cli.input.ImageReaders;
 import io.bindprep.cli.input.InputFile;
 import io.bindprep.cli.input.InputFiles;
 import io.bindprep.cli.job.JobInput;
@@ -33,6 +34,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -77,6 +79,9 @@ public final class CheckCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description = "file whose first line is the password of encrypted PDFs")
     private @Nullable Path passwordFile;
+
+    @Mixin
+    private final ImageReaders readers = new ImageReaders();
 
     @Option(
             names = "--explain-job",
@@ -129,6 +134,7 @@ public final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         int threads = batch.threads(spec);
         checkUsage();
+        readers.register();
         JobInput input = new JobInput(spec, jobFile);
         Job job;
         try {

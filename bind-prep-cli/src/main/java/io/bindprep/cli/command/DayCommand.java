@@ -6,6 +6,7 @@ import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.day.DayEntry;
 import io.bindprep.cli.day.DayFiles;
+import io.bindprep.cli.input.ImageReaders;
 import io.bindprep.cli.job.NamedFiles;
 import io.bindprep.cli.output.FileEnding;
 import io.bindprep.day.Day;
@@ -96,6 +97,9 @@ public final class DayCommand implements Callable<Integer> {
     private @Nullable Path passwordFile;
 
     @Mixin
+    private final ImageReaders readers = new ImageReaders();
+
+    @Mixin
     private final SheetOutput sheet = new SheetOutput();
 
     @Option(
@@ -121,6 +125,7 @@ public final class DayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        readers.register();
         Path target = output;
         DayFormat form = target == null ? DayFormat.PDF : form(target);
         DayFiles read = new DayFiles(passwordFile == null ? null : NamedFiles.password(command, passwordFile));

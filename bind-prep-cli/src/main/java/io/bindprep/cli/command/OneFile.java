@@ -4,6 +4,7 @@ import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.console.ProgressLine;
 import io.bindprep.cli.console.Terminal;
+import io.bindprep.cli.input.ImageReaders;
 import io.bindprep.cli.input.StandardInput;
 import io.bindprep.cli.job.JobInput;
 import io.bindprep.cli.job.NamedFiles;
@@ -23,6 +24,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -51,6 +53,9 @@ final class OneFile {
             paramLabel = "FILE",
             description = "file whose first line is the password of an encrypted PDF; what is written is not encrypted")
     private @Nullable Path passwordFile;
+
+    @Mixin
+    private final ImageReaders readers = new ImageReaders();
 
     @Option(
             names = {"-h", "--help"},
@@ -104,6 +109,7 @@ final class OneFile {
         String name = piped ? StandardInput.NAME : file.toString();
         JobInput input = new JobInput(command, jobFile);
         Scratch spooled = null;
+        readers.register();
         try {
             Job job = input.read();
             Inputs read = inputs(input, piped);

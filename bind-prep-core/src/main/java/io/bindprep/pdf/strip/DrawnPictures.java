@@ -1,5 +1,6 @@
 package io.bindprep.pdf.strip;
 
+import io.bindprep.pdf.syntax.Budget;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
@@ -34,13 +35,14 @@ public final class DrawnPictures {
 
     /** As {@link PictureCut#of}. */
     @Nullable
-    PictureCut of(PDImage picture, Matrix ctm, Rectangle2D near, PDResources resources) throws IOException {
+    PictureCut of(PDImage picture, Matrix ctm, Rectangle2D near, PDResources resources, Budget budget)
+            throws IOException {
         Key key = new Key(picture.getCOSObject(), ctm.createAffineTransform());
         PictureCut known = cuts.get(key);
         if (known != null) {
             return known;
         }
-        PictureCut cut = PictureCut.of(picture, ctm, near, resources);
+        PictureCut cut = PictureCut.of(picture, ctm, near, resources, budget);
         if (cut != null && cut.picture() != picture) {
             long size = 4L * cut.picture().getWidth() * cut.picture().getHeight();
             if (bytes + size <= MOST_BYTES) {

@@ -6,17 +6,25 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDStream;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.rendering.PageDrawer;
 import org.apache.pdfbox.rendering.PageDrawerParameters;
 import org.apache.pdfbox.rendering.RenderDestination;
+import org.apache.pdfbox.util.Matrix;
 import org.jspecify.annotations.Nullable;
 
 /** Draws pieces of one trimmed page in colour, as it prints, within a budget. */
@@ -25,7 +33,12 @@ final class PageRaster {
     private final PageFacts facts;
     private final @Nullable COSBase layers;
     private final Budget budget;
+    private final Map<Shown, PDImageXObject> shown = new HashMap<>();
+    private double dotsPerUnit;
     private @Nullable String problem;
+
+    /** A decoded picture, by its identity and how wide it was decoded. */
+    private record Shown(COSStream picture, int width) {}
 
     PageRaster(COSDictionary page, PageFacts facts, @Nullable COSBase layers, Budget budget) {
         this.page = StripRaster.trimmed(page, facts);
@@ -55,6 +68,7 @@ final class PageRaster {
             PDFRenderer renderer = new Watched(one);
             renderer.setSubsamplingAllowed(true);
             float scale = (float) (facts.mmPerUnit() * dotsPerMm);
+            dotsPerUnit = scale;
             renderer.renderPageToGraphics(0, g, scale, scale, RenderDestination.PRINT);
         } finally {
             g.dispose();
@@ -71,6 +85,26 @@ final class PageRaster {
         @Override
         protected PageDrawer createPageDrawer(PageDrawerParameters parameters) throws IOException {
             return new PageDrawer(parameters) {
+                @Override
+                public void drawImage(PDImage image) throws IOException {
+                    super.drawImage(JpxPart.is(image) ? plain((PDImageXObject) image) : image);
+                }
+
+                private PDImageXObject plain(PDImageXObject image) throws IOException {
+                    JpxPart whole = Objects.requireNonNull(JpxPart.of(image.getCOSObject()));
+                    Matrix ctm = getGraphicsState().getCurrentTransformationMatrix();
+                    double across = ctm.getScalingFactorX() * dotsPerUnit;
+                    JpxPart part = whole.halved(across);
+                    Shown key = new Shown(image.getCOSObject(), part.whole().width);
+                    PDImageXObject known = shown.get(key);
+                    if (known == null) {
+                        COSStream plain = part.plain(part.whole(), getResources(), budget);
+                        known = new PDImageXObject(new PDStream(plain), getResources());
+                        shown.put(key, known);
+                    }
+                    return known;
+                }
+
                 @Override
                 protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
                     budget.operator();

@@ -8,6 +8,7 @@ import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.List;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
@@ -29,10 +30,13 @@ record PictureCut(PDImage picture, Matrix ctm) {
     /** Smaller pictures stay whole: 200 dots square. */
     private static final long SMALL = 40_000;
     /** The most that a picture or its part may unpack to; the same on every machine. */
-    private static final long MOST_BYTES = 128L * 1024 * 1024;
+    static final long MOST_BYTES = 128L * 1024 * 1024;
+
+    static final String TOO_LARGE = "a picture in it unpacks to more than 128 MiB";
     /** Dots of the picture to spare around the part, so that its edges blend as within the whole. */
     private static final int SPARE = 4;
 
+    private static final List<COSName> MASKS = List.of(COSName.SMASK, COSName.MASK);
     private static final COSName SMASK_IN_DATA = COSName.getPDFName("SMaskInData");
 
     /**
@@ -40,11 +44,19 @@ record PictureCut(PDImage picture, Matrix ctm) {
      *
      * @param near what is looked at, in user space, with some room around it
      */
-    static @Nullable PictureCut of(PDImage picture, Matrix ctm, Rectangle2D near, PDResources resources)
+    static @Nullable PictureCut of(PDImage drawn, Matrix ctm, Rectangle2D near, PDResources resources, Budget budget)
             throws IOException {
         AffineTransform t = ctm.createAffineTransform();
         if (!Outlines.unitSquare(t).getBounds2D().intersects(near)) {
             return null;
+        }
+        PDImage picture = drawn;
+        if (drawn instanceof PDImageXObject object) {
+            JpxPart jpx = JpxPart.of(object.getCOSObject());
+            if (jpx != null) {
+                return ofJpx(jpx, ctm, near, resources, budget);
+            }
+            picture = JpxPart.withPlainMasks(object, resources, budget);
         }
         long dots = (long) picture.getWidth() * picture.getHeight();
         if (dots <= SMALL) {
@@ -64,9 +76,33 @@ record PictureCut(PDImage picture, Matrix ctm) {
             }
         }
         if (part == null && dots * bitsPerDot(picture) / 8 > MOST_BYTES) {
-            throw new Budget.Spent("a picture in it unpacks to more than 128 MiB");
+            throw new Budget.Spent(TOO_LARGE);
         }
         return part == null ? new PictureCut(picture, ctm) : part;
+    }
+
+    private static @Nullable PictureCut ofJpx(
+            JpxPart jpx, Matrix ctm, Rectangle2D near, PDResources resources, Budget budget) throws IOException {
+        Rectangle whole = jpx.whole();
+        boolean small = (long) whole.width * whole.height <= SMALL;
+        Rectangle region = small ? whole : region(ctm.createAffineTransform(), near, whole.width, whole.height);
+        if (region != null && region.isEmpty()) {
+            return null;
+        }
+        Rectangle use = region != null && jpx.masksAlike() ? region : whole;
+        COSStream plain = jpx.plain(use, resources, budget);
+        for (COSName key : MASKS) {
+            if (plain.getDictionaryObject(key) instanceof COSStream mask && !use.equals(whole)) {
+                COSStream cut = part(mask, new PDImageXObject(new PDStream(mask), resources), use, resources);
+                if (cut == null) {
+                    throw new IOException("a mask of it cannot be cut");
+                }
+                plain.setItem(key, cut);
+            }
+        }
+        return new PictureCut(
+                new PDImageXObject(new PDStream(plain), resources),
+                placed(use, whole.width, whole.height).multiply(ctm));
     }
 
     private static int bitsPerDot(PDImage picture) throws IOException {
@@ -115,7 +151,7 @@ record PictureCut(PDImage picture, Matrix ctm) {
         int bits = bitsPerDot(picture);
         long bytes = ((long) region.width * bits + 7) / 8 * region.height;
         if (bytes > MOST_BYTES) {
-            throw new Budget.Spent("a picture in it unpacks to more than 128 MiB");
+            throw new Budget.Spent(TOO_LARGE);
         }
         byte[] samples = Samples.cut(whole, picture.getWidth(), bits, region);
         if (samples == null) {
@@ -128,7 +164,7 @@ record PictureCut(PDImage picture, Matrix ctm) {
         }
         part.setInt(COSName.WIDTH, region.width);
         part.setInt(COSName.HEIGHT, region.height);
-        for (COSName key : new COSName[] {COSName.SMASK, COSName.MASK}) {
+        for (COSName key : MASKS) {
             COSBase mask = whole.getDictionaryObject(key);
             if (mask instanceof COSStream stream) {
                 PDImageXObject own = new PDImageXObject(new PDStream(stream), resources);

@@ -50,18 +50,10 @@ final class Samples extends OutputStream {
         List<COSName> packings = packings(picture.getFilters());
         int last = packings.size() - 1;
         COSName outermost = last < 0 ? null : packings.get(last);
-        if (COSName.JPX_DECODE.equals(outermost)) {
-            return null;
-        }
         boolean photograph = COSName.DCT_DECODE.equals(outermost) || COSName.DCT_DECODE_ABBREVIATION.equals(outermost);
         Samples samples = new Samples(width, bitsPerDot, region);
         try (InputStream raw = picture.createRawInputStream()) {
-            InputStream in = raw;
-            for (int i = 0; i < last; i++) {
-                Between between = new Between();
-                decode(packings.get(i), in, between, picture, i, DecodeOptions.DEFAULT);
-                in = new ByteArrayInputStream(between.toByteArray());
-            }
+            InputStream in = inner(picture, raw, packings.subList(0, Math.max(0, last)));
             if (outermost == null) {
                 in.transferTo(samples);
             } else if (photograph) {
@@ -76,6 +68,32 @@ final class Samples extends OutputStream {
             throw new IOException("a picture breaks off");
         }
         return samples.kept;
+    }
+
+    /** Returns true if the picture is packed as JPEG 2000. */
+    static boolean isJpx(COSStream picture) {
+        List<COSName> packings = packings(picture.getFilters());
+        return !packings.isEmpty() && packings.get(packings.size() - 1).equals(COSName.JPX_DECODE);
+    }
+
+    /** The file of a picture that is packed as one, such as JPEG 2000. */
+    static byte[] file(COSStream picture) throws IOException {
+        List<COSName> packings = packings(picture.getFilters());
+        try (InputStream raw = picture.createRawInputStream()) {
+            Between file = new Between();
+            inner(picture, raw, packings.subList(0, packings.size() - 1)).transferTo(file);
+            return file.toByteArray();
+        }
+    }
+
+    private static InputStream inner(COSStream picture, InputStream raw, List<COSName> packings) throws IOException {
+        InputStream in = raw;
+        for (int i = 0; i < packings.size(); i++) {
+            Between between = new Between();
+            decode(packings.get(i), in, between, picture, i, DecodeOptions.DEFAULT);
+            in = new ByteArrayInputStream(between.toByteArray());
+        }
+        return in;
     }
 
     private static DecodeResult decode(

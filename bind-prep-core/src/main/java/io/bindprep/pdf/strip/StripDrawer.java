@@ -55,6 +55,7 @@ public final class StripDrawer extends PageDrawer {
     private int operators;
     private int leftOut;
     private boolean mute;
+    private boolean jpx;
     private @Nullable String problem;
 
     /**
@@ -148,9 +149,11 @@ public final class StripDrawer extends PageDrawer {
             return; // nobody draws it, and a finding tells of it
         }
         problem = switch (operator.getName()) {
-            case "Do", "BI" -> "a picture in it cannot be decoded";
+            case "Do", "BI" ->
+                jpx ? "a JPEG 2000 picture in it cannot be decoded" : "a picture in it cannot be decoded";
             default -> "its operator \"" + operator.getName() + "\" cannot be drawn";
         };
+        jpx = false;
     }
 
     @Override
@@ -219,12 +222,14 @@ public final class StripDrawer extends PageDrawer {
         budget.clock();
         PDGraphicsState state = getGraphicsState();
         Matrix ctm = state.getCurrentTransformationMatrix();
-        PictureCut cut = mute ? null : pictures.of(image, ctm, near, getResources());
+        jpx = JpxPart.is(image);
+        PictureCut cut = mute ? null : pictures.of(image, ctm, near, getResources(), budget);
         if (cut != null) {
             state.setCurrentTransformationMatrix(cut.ctm());
             super.drawImage(cut.picture());
             state.setCurrentTransformationMatrix(ctm);
         }
+        jpx = false;
     }
 
     /** Returns true if a glyph begins too far from the strip to reach it. */
