@@ -14,6 +14,7 @@ import io.bindprep.gauge.TestSheetPdf;
 import io.bindprep.job.Job;
 import io.bindprep.pdf.Intake;
 import io.bindprep.picture.PagePicture;
+import io.bindprep.picture.PicturePair;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.proof.ProofReport;
@@ -185,6 +186,17 @@ public final class BindPrep {
      * @throws UnreadableInputException where the file cannot be opened any more
      */
     public static List<PagePicture> pictures(CheckRequest request, Report report) throws UnreadableInputException {
+        return PictureScan.run(request, report);
+    }
+
+    /**
+     * Pictures of pages that a repair changed, before and after, for {@link io.bindprep.report.html.HtmlReport}: at most 12
+     * of them, those with findings first; none where nothing was written. Opens both files again.
+     *
+     * @param request the one that the report came from
+     * @throws UnreadableInputException where a file cannot be opened any more
+     */
+    public static List<PicturePair> pictures(ShiftRequest request, ShiftReport report) throws UnreadableInputException {
         return PictureScan.run(request, report);
     }
 }

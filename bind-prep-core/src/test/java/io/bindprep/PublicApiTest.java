@@ -75,6 +75,7 @@ class PublicApiTest {
             "picture.CloseUp",
             "picture.CloseUpWindow",
             "picture.PagePicture",
+            "picture.PicturePair",
             "picture.Picture",
             "sheet.EdgeDrawing",
             "sheet.JobSheet",
@@ -97,6 +98,8 @@ class PublicApiTest {
             "files.PdfSource",
             "marks.PageBasics",
             "page.Move",
+            "repair.LoneMove",
+            "repair.LoneMove$Zone",
             // parts of a comparison with an earlier check, which its writers show
             "check.Earlier",
             "check.Finding$Change",

@@ -43,6 +43,32 @@ class ShiftCommandTest {
     }
 
     @Test
+    void onlyHeadsMoveAndTheHtmlFileShowsThem() throws Exception {
+        Path html = folder.resolve("repair.html");
+        Cli run = Cli.run(
+                "shift",
+                HIT,
+                "-o",
+                out(),
+                "--only-hit",
+                "--pitch",
+                "3:1",
+                "--keep",
+                "14, 27",
+                "--write",
+                "html=" + html);
+        assertThat(run.exit()).isEqualTo(1);
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("only what stood too near moved, on 5 pages", "at the head: pages 40-44");
+        assertThat(Files.readString(html)).contains("<b>Before</b>, page 40", "<b>After</b>, page 44");
+        assertUsage(Cli.run("shift", HIT, "-o", out(), "--only-hit", "--gutter", "2mm"), "--only-hit");
+        assertUsage(Cli.run("shift", HIT, "-o", out(), "--gutter", "2mm", "--write", "html=" + HIT), "--write");
+        assertUsage(Cli.run("shift", HIT, "-o", out(), "--gutter", "2mm", "--write", "x.pdf"), "--write", "html=FILE");
+        assertUsage(Cli.run("shift", HIT, "-o", out(), "--split", "--write", "html=" + html), "--split");
+    }
+
+    @Test
     void aClearFileIsCopied() {
         Cli run = Cli.run("shift", fixture("members-handbook-a4.pdf"), "-o", out());
         assertThat(run.exit()).isZero();

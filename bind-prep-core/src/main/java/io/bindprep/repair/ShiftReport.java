@@ -3,6 +3,8 @@ package io.bindprep.repair;
 import io.bindprep.check.Report;
 import io.bindprep.page.Move;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param before the document as it was
  * @param after the document as it was written, or as it would have been; null where nothing was made
  * @param moves by page of the input, page n at index n - 1; none where the repair was refused
+ * @param alone what moved by itself, where only that was to move
  * @param blanks pages of the input behind which a blank page was put
  * @param because which pages decided how far content moves
  * @param notes what to know of the file that was written
@@ -23,6 +26,7 @@ public record ShiftReport(
         Report before,
         @Nullable Report after,
         List<Move> moves,
+        List<LoneMove> alone,
         List<Integer> blanks,
         List<String> because,
         List<String> notes,
@@ -39,9 +43,26 @@ public record ShiftReport(
 
     public ShiftReport {
         moves = List.copyOf(moves);
+        alone = List.copyOf(alone);
         blanks = List.copyOf(blanks);
         because = List.copyOf(because);
         notes = List.copyOf(notes);
         refusals = List.copyOf(refusals);
+    }
+
+    /** Pages of the input on which anything moved. */
+    public List<Integer> changedPages() {
+        Stream<Integer> whole = IntStream.rangeClosed(1, moves.size())
+                .filter(p -> !moves.get(p - 1).nothing())
+                .boxed();
+        return Stream.concat(whole, alone.stream().map(LoneMove::page))
+                .sorted()
+                .distinct()
+                .toList();
+    }
+
+    /** Number in the output of a page of the input, once blank pages have come in. */
+    public int numberAfter(int page) {
+        return page + (int) blanks.stream().filter(b -> b < page).count();
     }
 }

@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param allowSigned whether a signed document may be changed, which voids its signatures
  * @param keep pages that stay as they are, with their findings
  * @param marks whether new crop marks are drawn on pages that move
+ * @param onlyHit whether only what is too near the binding edge moves, where it can move by itself
  */
 public record ShiftSettings(
         boolean pageByPage,
@@ -31,7 +32,8 @@ public record ShiftSettings(
         boolean pad,
         boolean allowSigned,
         List<PageRange> keep,
-        boolean marks) {
+        boolean marks,
+        boolean onlyHit) {
     public ShiftSettings {
         keep = List.copyOf(keep);
     }
@@ -46,7 +48,7 @@ public record ShiftSettings(
 
     /** Everything as built in. */
     public static ShiftSettings builtIn() {
-        return new ShiftSettings(false, null, OUTER, MINIMUM_SCALE, false, false, false, List.of(), false);
+        return new ShiftSettings(false, null, OUTER, MINIMUM_SCALE, false, false, false, List.of(), false, false);
     }
 
     /**
@@ -83,6 +85,7 @@ public record ShiftSettings(
                 pad,
                 allowSigned,
                 List.of(),
+                false,
                 false);
     }
 
@@ -93,17 +96,34 @@ public record ShiftSettings(
      * @throws SettingException where they cannot be read
      */
     public ShiftSettings keeping(@Nullable String pages) throws SettingException {
-        return pages == null ? this : with(PageRange.readAll("keep", pages), marks);
+        return pages == null ? this : with(PageRange.readAll("keep", pages), marks, onlyHit);
     }
 
     /** The same, with new crop marks round the trim of each page that moves, or without. */
     public ShiftSettings marking(boolean crop) {
-        return with(keep, crop);
+        return with(keep, crop, onlyHit);
     }
 
-    private ShiftSettings with(List<PageRange> pages, boolean crop) {
+    /**
+     * The same, with only what is too near the binding edge moved, or with all content.
+     *
+     * @throws SettingException where other settings move content
+     */
+    public ShiftSettings onlyHit(boolean only) throws SettingException {
+        if (only && (gutter != null || pageByPage || marks)) {
+            throw new SettingException(
+                    "only-hit",
+                    "true",
+                    "it leaves the content in its place, so it does not go with gutter, page-by-page or marks",
+                    "leave out one of the two",
+                    List.of());
+        }
+        return with(keep, marks, only);
+    }
+
+    private ShiftSettings with(List<PageRange> pages, boolean crop, boolean only) {
         return new ShiftSettings(
-                pageByPage, gutter, outerMargin, minimumScale, blankVersos, pad, allowSigned, pages, crop);
+                pageByPage, gutter, outerMargin, minimumScale, blankVersos, pad, allowSigned, pages, crop, only);
     }
 
     /** Returns true if a page stays as it is. */

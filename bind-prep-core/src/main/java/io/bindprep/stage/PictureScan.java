@@ -9,18 +9,26 @@ import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.pdf.strip.PagePictures;
 import io.bindprep.picture.CloseUpWindows;
 import io.bindprep.picture.PagePicture;
+import io.bindprep.picture.PicturePair;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.repair.ShiftReport;
 import io.bindprep.request.CheckRequest;
+import io.bindprep.request.ShiftRequest;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 /** Draws the pages that most need looking at, until there are enough or they grow too large. */
 public final class PictureScan {
     /** Enough to see what is wrong; a report of this many opens at once on a phone. */
     private static final int MOST_PAGES = 30;
+
+    /** Two pictures each. */
+    private static final int MOST_PAIRS = 12;
 
     /** In characters of base 64. */
     private static final long MOST_SIZE = 12_000_000;
@@ -32,12 +40,15 @@ public final class PictureScan {
     private final Report report;
     private final List<PageReport> wanted;
     private final List<PagePicture> done = new CopyOnWriteArrayList<>();
+    /** Pages whose hits are shown instead of a page's own. */
+    private final Map<Integer, PageReport> places = new TreeMap<>();
+
     private long size;
 
-    private PictureScan(CheckRequest request, Report report) {
+    private PictureScan(CheckRequest request, Report report, List<PageReport> wanted) {
         this.request = request;
         this.report = report;
-        this.wanted = wanted(report);
+        this.wanted = wanted;
     }
 
     /** Pages that are not clear: those punched first, then those not read, then those that are tight. */
@@ -56,7 +67,53 @@ public final class PictureScan {
      * @throws UnreadableInputException where the file cannot be opened any more
      */
     public static List<PagePicture> run(CheckRequest request, Report report) throws UnreadableInputException {
-        PictureScan scan = new PictureScan(request, report);
+        return run(new PictureScan(request, report, wanted(report)), request);
+    }
+
+    /**
+     * Draws what a repair changed, before and after, close-ups of the same places; pages with findings first.
+     *
+     * @throws UnreadableInputException where a file cannot be opened any more
+     */
+    public static List<PicturePair> run(ShiftRequest request, ShiftReport shift) throws UnreadableInputException {
+        Report after = shift.after();
+        if (after == null || shift.outcome() != ShiftReport.Result.CHANGED) {
+            return List.of();
+        }
+        List<PageReport> before = shift.changedPages().stream()
+                .map(p -> shift.before().pages().get(p - 1))
+                .sorted(Comparator.comparing((PageReport p) -> p.verdict().verdict())
+                        .reversed())
+                .limit(MOST_PAIRS)
+                .toList();
+        List<PageReport> changed = before.stream()
+                .map(p -> after.pages().get(shift.numberAfter(p.facts().page()) - 1))
+                .toList();
+        PictureScan was = new PictureScan(request.check(), shift.before(), before);
+        CheckRequest made = new CheckRequest(
+                request.output(),
+                request.outputName(),
+                after.job(),
+                null,
+                request.check().progress(),
+                request.check().helpers());
+        PictureScan is = new PictureScan(made, after, changed);
+        for (int i = 0; i < before.size(); i++) {
+            is.places.put(changed.get(i).facts().page(), before.get(i));
+        }
+        Map<Integer, PagePicture> pictures = new TreeMap<>();
+        run(is, made).forEach(p -> pictures.put(p.page(), p));
+        List<PicturePair> pairs = new ArrayList<>();
+        for (PagePicture picture : run(was, request.check())) {
+            PagePicture other = pictures.get(shift.numberAfter(picture.page()));
+            if (other != null) {
+                pairs.add(new PicturePair(picture, other));
+            }
+        }
+        return pairs;
+    }
+
+    private static List<PagePicture> run(PictureScan scan, CheckRequest request) throws UnreadableInputException {
         if (scan.wanted.isEmpty()) {
             return List.of();
         }
@@ -102,7 +159,7 @@ public final class PictureScan {
                 page.place().bindingEdge(),
                 depth,
                 CloseUpWindows.of(
-                        page.verdict().hits(),
+                        places.getOrDefault(page.facts().page(), page).verdict().hits(),
                         page.facts().along(page.place().bindingEdge()).mm()));
     }
 

@@ -22,6 +22,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
@@ -33,6 +34,8 @@ import picocli.CommandLine.Spec;
 
 /** Parts shared by the commands that make one file of another: the two files, the job, and the exit code of what went wrong. */
 final class OneFile {
+    private static final String HTML = "html=";
+
     @Parameters(paramLabel = "FILE", description = "the PDF file, - for standard input; it stays as it is")
     @SuppressWarnings("NullAway.Init") // set by picocli before call
     private Path file;
@@ -97,6 +100,25 @@ final class OneFile {
         } catch (IllegalArgumentException e) {
             throw new ParameterException(command.commandLine(), "--output: " + e.getMessage(), e);
         }
+    }
+
+    /** The file of a report that an option names as "html=FILE", or by its ending. */
+    Path html(String asked) {
+        String file = asked.startsWith(HTML) ? asked.substring(HTML.length()) : asked;
+        if (file.isBlank()
+                || !asked.startsWith(HTML) && !file.toLowerCase(Locale.ROOT).endsWith(".html")) {
+            throw wrong("--write: \"" + asked + "\" names no HTML file; write it as html=FILE");
+        }
+        Path path = Path.of(file);
+        if (path.toAbsolutePath().normalize().equals(output.toAbsolutePath().normalize())) {
+            throw wrong("--write and --output name the same file");
+        }
+        return path;
+    }
+
+    /** Error in the options. */
+    ParameterException wrong(String message) {
+        return new ParameterException(command.commandLine(), message);
     }
 
     /**

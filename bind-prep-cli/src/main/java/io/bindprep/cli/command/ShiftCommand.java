@@ -3,18 +3,23 @@ package io.bindprep.cli.command;
 import io.bindprep.BindPrep;
 import io.bindprep.check.Report;
 import io.bindprep.cli.console.ExitCode;
+import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.console.Terminal;
+import io.bindprep.files.Inputs;
+import io.bindprep.files.WholeFile;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.repair.ShiftReport;
 import io.bindprep.repair.ShiftSettings;
 import io.bindprep.repair.SplitReport;
+import io.bindprep.report.html.HtmlReport;
 import io.bindprep.report.text.RepairText;
 import io.bindprep.report.text.SplitText;
 import io.bindprep.request.CheckRequest;
 import io.bindprep.request.ShiftRequest;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -46,6 +51,12 @@ import picocli.CommandLine.Option;
 public final class ShiftCommand implements Callable<Integer> {
     @Option(names = "--page-by-page", description = "move each page only as far as it must, not all pages alike")
     private boolean pageByPage;
+
+    @Option(
+            names = "--only-hit",
+            description =
+                    "move only what stands too near by itself, such as page numbers and running heads; the text stays")
+    private boolean onlyHit;
 
     @Option(
             names = "--gutter",
@@ -92,9 +103,16 @@ public final class ShiftCommand implements Callable<Integer> {
                             + " each with its own covers")
     private boolean split;
 
+    @Option(
+            names = "--write",
+            paramLabel = "html=FILE",
+            description = "also write what was changed to an HTML file, with pages before and after")
+    private @Nullable String write;
+
     @Mixin
     private final OneFile files;
 
+    private @Nullable Path html;
     private final PrintWriter out;
     private final Terminal terminal;
 
@@ -107,6 +125,10 @@ public final class ShiftCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         files.form(null, List.of("pdf"));
+        html = write == null ? null : files.html(write);
+        if (split && html != null) {
+            throw files.wrong("--write does not go with --split");
+        }
         return split ? files.run(this::volumes, this::told) : files.run(this::shifted, this::told);
     }
 
@@ -115,14 +137,38 @@ public final class ShiftCommand implements Callable<Integer> {
     }
 
     private ShiftReport shifted(CheckRequest check) throws UnreadableInputException, SettingException, IOException {
-        return BindPrep.shift(request(check));
+        ShiftRequest request = request(check);
+        if (html == null) {
+            return BindPrep.shift(request);
+        }
+        Path to = html;
+        Inputs read = check.inputs().plus("the output", request.output());
+        checked(to, () -> WholeFile.check(to, read));
+        ShiftReport shift = BindPrep.shift(request);
+        byte[] report =
+                HtmlReport.write(shift, BindPrep.pictures(request, shift)).getBytes(StandardCharsets.UTF_8);
+        checked(to, () -> WholeFile.write(to, file -> file.write(report), read));
+        return shift;
+    }
+
+    private interface Writing {
+        void run() throws IOException;
+    }
+
+    private void checked(Path to, Writing writing) {
+        try {
+            writing.run();
+        } catch (IOException e) {
+            throw files.wrong(Problems.cannotWrite("--write", to, e));
+        }
     }
 
     private ShiftRequest request(CheckRequest check) throws SettingException {
         ShiftSettings settings = ShiftSettings.of(
                         pageByPage, gutter, outerMargin, minimumScale, blankVersos, pad, allowSigned)
                 .keeping(keep)
-                .marking(marks);
+                .marking(marks)
+                .onlyHit(onlyHit);
         Path output = files.output();
         return new ShiftRequest(check, output, output.toString(), settings);
     }

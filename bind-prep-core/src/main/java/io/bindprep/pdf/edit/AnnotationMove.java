@@ -2,6 +2,7 @@ package io.bindprep.pdf.edit;
 
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,6 +45,38 @@ final class AnnotationMove {
         }
         each(page.getCOSArray(COSName.B), bead -> points(bead, "R", t));
         each(page.getCOSArray(COSName.getPDFName("VP")), viewport -> points(viewport, "BBox", t));
+    }
+
+    /** Moves links that lie for the most part upon what moves, seen through a frame. */
+    void moveLinks(COSDictionary page, AffineTransform t, AffineTransform frame, Rectangle2D thing) {
+        COSArray annotations = page.getCOSArray(COSName.ANNOTS);
+        for (int i = 0; annotations != null && i < annotations.size(); i++) {
+            if (annotations.getObject(i) instanceof COSDictionary link
+                    && "Link".equals(link.getNameAsString(COSName.SUBTYPE))
+                    && !done.containsKey(link)
+                    && liesOn(rectangle(link.getCOSArray(COSName.RECT), frame), thing)) {
+                done.put(link, new Moved(new COSDictionary(link), t));
+                move(link, t);
+            }
+        }
+    }
+
+    private static boolean liesOn(@Nullable Rectangle2D link, Rectangle2D thing) {
+        if (link == null || link.getHeight() > 3 * thing.getHeight()) {
+            return false;
+        }
+        Rectangle2D common = link.createIntersection(thing);
+        return !common.isEmpty() && common.getWidth() * common.getHeight() * 2 > link.getWidth() * link.getHeight();
+    }
+
+    private static @Nullable Rectangle2D rectangle(@Nullable COSArray four, AffineTransform frame) {
+        if (four == null || four.size() < 4) {
+            return null;
+        }
+        float[] c = four.toFloatArray();
+        Rectangle2D box = new Rectangle2D.Double(
+                Math.min(c[0], c[2]), Math.min(c[1], c[3]), Math.abs(c[2] - c[0]), Math.abs(c[3] - c[1]));
+        return frame.createTransformedShape(box).getBounds2D();
     }
 
     private interface Change {

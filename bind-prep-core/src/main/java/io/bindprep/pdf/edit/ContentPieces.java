@@ -38,6 +38,7 @@ final class ContentPieces implements ContentFollower {
      * @param box bounds in the user space of the page
      * @param operator offset where the operator itself begins, its operands behind it
      * @param pattern name of the pattern that fills; empty for none
+     * @param text place of text that it shows; null for none
      */
     record Piece(
             Content in,
@@ -52,7 +53,8 @@ final class ContentPieces implements ContentFollower {
             boolean masked,
             boolean clips,
             int textMode,
-            String pattern) {}
+            String pattern,
+            @Nullable TextPlace text) {}
 
     /** One path that clips and paints nothing. */
     record ClipPiece(Content in, Rectangle2D box, boolean rectangle, int start, int end, AffineTransform ctm) {}
@@ -209,6 +211,7 @@ final class ContentPieces implements ContentFollower {
                 s.masked(),
                 s.clip() != null,
                 s.textMode(),
-                in.pattern));
+                in.pattern,
+                s.text()));
     }
 }

@@ -61,9 +61,18 @@ final class ContentWrap {
 
     /** As {@link #wrap(COSDictionary, String, AffineTransform, Box)}, with other content, which becomes one stream of the page's own. */
     void wrap(COSDictionary page, String first, AffineTransform t, @Nullable Box keep, byte[] content) {
+        replace(page, first + operators(t, keep), content);
+    }
+
+    /** Gives a page other content, as one stream of its own. */
+    void replace(COSDictionary page, byte[] content) {
+        replace(page, "", content);
+    }
+
+    private void replace(COSDictionary page, String first, byte[] content) {
         COSStream stream = document.createCOSStream();
         try (OutputStream out = stream.createOutputStream(COSName.FLATE_DECODE)) {
-            out.write((first + operators(t, keep)).getBytes(StandardCharsets.US_ASCII));
+            out.write(first.getBytes(StandardCharsets.US_ASCII));
             out.write(content);
         } catch (IOException e) {
             throw new UncheckedIOException("content that was read whole", e);

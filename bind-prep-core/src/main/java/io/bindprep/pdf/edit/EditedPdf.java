@@ -1,15 +1,19 @@
 package io.bindprep.pdf.edit;
 
 import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.Painted;
 import io.bindprep.page.Box;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.page.Move;
+import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.document.PageTree;
 import io.bindprep.pdf.ink.InkEngine;
 import io.bindprep.pdf.syntax.Budget;
 import io.bindprep.proof.ProofPage;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -21,6 +25,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -143,6 +148,48 @@ public final class EditedPdf {
         references.moved(own, t);
         return changed.dropped();
     }
+
+    /**
+     * Things that a page paints, in the frame of an edge that is bound.
+     *
+     * @return null where its content cannot be read whole
+     */
+    public @Nullable List<Painted> painted(int page, PageEdge edge) {
+        PageFacts f = facts.pages().get(page - 1);
+        ContentPieces pieces = within.pieces(whole(order.page(page), order.inherited(page, COSName.RESOURCES)), f);
+        return pieces == null ? null : LoneMarks.painted(pieces, f.toBindingEdge(edge));
+    }
+
+    /**
+     * Moves single things of a page, once for each page, and nothing else; links that lie upon them move along.
+     *
+     * @param moves each with the {@link Painted} things that it moves, and where they lie in the frame of its edge
+     */
+    public void moveAlone(int page, List<AloneMove> moves) {
+        PageFacts f = facts.pages().get(page - 1);
+        COSDictionary own = order.page(page);
+        COSBase resources = order.inherited(page, COSName.RESOURCES);
+        Map<Integer, Point2D> by = new TreeMap<>();
+        for (AloneMove m : moves) {
+            AffineTransform t = m.move().inUserSpace(f);
+            m.numbers().forEach(n -> by.put(n, new Point2D.Double(t.getTranslateX(), t.getTranslateY())));
+        }
+        PageContent.Changed changed = within.alone(whole(own, resources), f, by);
+        if (changed == null || changed.bytes() == null) {
+            return; // the check of the result finds all of it where it was
+        }
+        content.replace(own, changed.bytes());
+        COSDictionary old = dictionary(resources);
+        own.setItem(COSName.RESOURCES, PageContent.with(old == null ? new COSDictionary() : old, changed.added()));
+        for (AloneMove m : moves) {
+            Move move = m.move();
+            annotations.moveLinks(own, move.inUserSpace(f), f.toBindingEdge(move.bindingEdge()), m.box());
+        }
+        own.removeItem(COSName.getPDFName("Thumb")); // a picture of the page as it was
+    }
+
+    /** Move of single things, and the box that they fill in the frame of the edge that is bound. */
+    public record AloneMove(Move move, Set<Integer> numbers, Rectangle2D box) {}
 
     /** Asks for new crop marks on pages that move. */
     public void drawMarks(boolean draw) {

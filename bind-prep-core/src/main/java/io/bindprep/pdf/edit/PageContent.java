@@ -8,6 +8,7 @@ import io.bindprep.pdf.edit.ContentPieces.Content;
 import io.bindprep.pdf.ink.InkEngine;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -15,12 +16,15 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -66,21 +70,22 @@ final class PageContent {
      */
     Changed of(COSDictionary page, PageFacts facts, Move move, @Nullable Box keep, boolean stay) {
         try {
-            ContentPieces pieces = new ContentPieces();
-            if (!engine.follow(page, rectangle(facts.media()), rectangle(facts.trim()), pieces)) {
+            ContentPieces pieces = pieces(page, facts, rectangle(facts.trim()));
+            Content content = pieces == null ? null : pieces.page();
+            if (pieces == null || content == null) {
                 return Changed.NOT;
             }
             Backgrounds found = new Backgrounds(pieces, facts, move, keep);
             found.decide(stay);
-            Content content = pieces.page();
-            if (content == null || found.edits().isEmpty()) {
+            if (found.edits().isEmpty()) {
                 return Changed.NOT;
             }
             Map<COSName, Map<String, COSBase>> added = new HashMap<>();
             added.put(COSName.PATTERN, found.patterns());
             Map<String, COSBase> forms = new TreeMap<>();
             added.put(COSName.XOBJECT, forms);
-            byte[] bytes = changed(content, found, move.inUserSpace(facts), forms, new ArrayList<>());
+            Edits edits = new Edits(found.edits(), found::grows, move.inUserSpace(facts));
+            byte[] bytes = changed(content, edits, forms, new ArrayList<>());
             return new Changed(bytes, added, found.dropped(), found.stays());
         } catch (IOException | NoninvertibleTransformException | RuntimeException | StackOverflowError e) {
             // the move itself needs none of it, and the check of the result tells what became of it
@@ -88,24 +93,83 @@ final class PageContent {
         }
     }
 
+    /**
+     * What a page paints, with every character and line; null where it cannot be read whole.
+     *
+     * @param page with its resources
+     */
+    @Nullable
+    ContentPieces pieces(COSDictionary page, PageFacts facts) {
+        try {
+            return pieces(page, facts, InkEngine.NOWHERE);
+        } catch (IOException | RuntimeException | StackOverflowError e) {
+            return null;
+        }
+    }
+
+    private @Nullable ContentPieces pieces(COSDictionary page, PageFacts facts, Rectangle2D inland) throws IOException {
+        ContentPieces pieces = new ContentPieces();
+        return engine.follow(page, rectangle(facts.media()), inland, pieces) ? pieces : null;
+    }
+
+    /**
+     * Content in which single things are moved.
+     *
+     * @param by how far, in the user space of the page, by number as {@link LoneMarks#painted} counts
+     * @return null where it cannot be done
+     */
+    @Nullable
+    Changed alone(COSDictionary page, PageFacts facts, Map<Integer, Point2D> by) {
+        try {
+            ContentPieces pieces = pieces(page, facts, InkEngine.NOWHERE);
+            Content content = pieces == null ? null : pieces.page();
+            if (pieces == null || content == null) {
+                return null;
+            }
+            LoneMarks marks = new LoneMarks();
+            marks.move(pieces, by);
+            Map<String, COSBase> forms = new TreeMap<>();
+            // a form's box grows to where its things come to lie
+            Point2D most = Collections.max(
+                    by.values(), Comparator.comparingDouble(p -> Math.abs(p.getX()) + Math.abs(p.getY())));
+            AffineTransform back = AffineTransform.getTranslateInstance(-most.getX(), -most.getY());
+            Edits edits = new Edits(marks.edits(), marks.edits()::containsKey, back);
+            byte[] bytes = changed(content, edits, forms, new ArrayList<>());
+            return new Changed(bytes, Map.of(COSName.XOBJECT, forms), Set.of(), false);
+        } catch (IOException | NoninvertibleTransformException | RuntimeException | StackOverflowError e) {
+            return null;
+        }
+    }
+
+    /**
+     * Edits of contents.
+     *
+     * @param grow forms whose box grows
+     * @param t inverse of what they grow by
+     */
+    private record Edits(Map<Content, ContentEdits> of, Predicate<Content> grow, AffineTransform t) {
+        boolean touch(Content content) {
+            return of.containsKey(content) || content.forms.stream().anyMatch(this::touch);
+        }
+    }
+
     private static Rectangle2D rectangle(Box b) {
         return new Rectangle2D.Double(b.x0(), b.y0(), b.width(), b.height());
     }
 
-    private byte[] changed(
-            Content content, Backgrounds found, AffineTransform t, Map<String, COSBase> forms, List<String> keys)
+    private byte[] changed(Content content, Edits edits, Map<String, COSBase> forms, List<String> keys)
             throws NoninvertibleTransformException, IOException {
-        ContentEdits own = found.edits().getOrDefault(content, new ContentEdits());
+        ContentEdits own = edits.of().getOrDefault(content, new ContentEdits());
         COSDictionary known = content.resources.getCOSDictionary(COSName.XOBJECT);
         for (Content inner : content.forms) {
-            if (inner.form == null || !touched(inner, found)) {
+            if (inner.form == null || !edits.touch(inner)) {
                 continue;
             }
             String name = FORM_NAME + (forms.size() + 1);
             while (known != null && known.containsKey(name)) {
                 name += "a";
             }
-            String key = form(inner, inner.form, found, t);
+            String key = form(inner, inner.form, edits);
             keys.add(key);
             forms.put(name, made.get(key));
             own.takeOut(inner.drawnFrom, inner.drawnTo);
@@ -114,17 +178,13 @@ final class PageContent {
         return own.made(content.bytes);
     }
 
-    private static boolean touched(Content content, Backgrounds found) {
-        return found.edits().containsKey(content) || content.forms.stream().anyMatch(f -> touched(f, found));
-    }
-
     /** Makes a changed copy of a form; returns the key it is known by. */
-    private String form(Content content, COSStream form, Backgrounds found, AffineTransform t)
+    private String form(Content content, COSStream form, Edits edits)
             throws NoninvertibleTransformException, IOException {
         Map<String, COSBase> forms = new TreeMap<>();
         List<String> keys = new ArrayList<>();
-        byte[] bytes = changed(content, found, t, forms, keys);
-        COSArray box = found.grows(content) ? grown(form, content, t) : form.getCOSArray(COSName.BBOX);
+        byte[] bytes = changed(content, edits, forms, keys);
+        COSArray box = edits.grow().test(content) ? grown(form, content, edits.t()) : form.getCOSArray(COSName.BBOX);
         String key = digest(bytes, System.identityHashCode(form) + " " + numbers(box) + keys);
         if (!made.containsKey(key)) {
             COSStream copy = document.createCOSStream();

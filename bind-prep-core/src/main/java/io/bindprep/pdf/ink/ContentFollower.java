@@ -36,6 +36,7 @@ public interface ContentFollower {
      * @param prints false where it leaves bare paper as it is
      * @param masked whether a soft mask is in force, which stays where it was set
      * @param textMode how text was painted (Tr)
+     * @param text where it shows text; null where it shows none
      */
     record Step(
             String name,
@@ -48,7 +49,18 @@ public interface ContentFollower {
             @Nullable MarkKind kind,
             boolean prints,
             boolean masked,
-            int textMode) {}
+            int textMode,
+            @Nullable TextPlace text) {}
+
+    /**
+     * Place of text that one operator shows.
+     *
+     * @param matrix from text space to the user space of the page, where the text begins
+     * @param emSize font size times horizontal scale: what numbers among the text count in thousandths of
+     * @param advance distance along the line to where the text ends, in text space
+     * @param rise in force (Ts)
+     */
+    record TextPlace(AffineTransform matrix, double emSize, double advance, double rise, boolean vertical) {}
 
     /** Path that clips. */
     enum ClipPath {

@@ -2,7 +2,10 @@ package io.bindprep.pdf.ink;
 
 import io.bindprep.pdf.ink.ContentFollower.ClipPath;
 import io.bindprep.pdf.ink.ContentFollower.Step;
+import io.bindprep.pdf.ink.ContentFollower.TextPlace;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Set;
 import org.apache.pdfbox.cos.COSBase;
@@ -19,6 +22,7 @@ final class ContentWalk {
     private final PaintedBounds painted;
     private @Nullable Rectangle2D path;
     private @Nullable ClipPath clip;
+    private @Nullable Point2D textStart;
     private boolean broken;
 
     ContentWalk(ContentFollower follower, PaintedBounds painted) {
@@ -39,6 +43,12 @@ final class ContentWalk {
         painted.clear();
         path = null;
         clip = null;
+        TextState text = engine.ink.text;
+        textStart = switch (name) {
+            case "Tj", "TJ" -> text.here();
+            case "'", "\"" -> text.nextLine();
+            default -> null;
+        };
         if (PATH_ENDS.contains(name) && !engine.path.isEmpty()) {
             path = engine.path.bounds();
             if (engine.clips()) {
@@ -62,8 +72,23 @@ final class ContentWalk {
                     painted.kind(),
                     painted.prints(),
                     engine.ink.masked,
-                    engine.ink.text.mode.intValue()));
+                    engine.ink.text.mode.intValue(),
+                    place(engine)));
         }
+    }
+
+    private @Nullable TextPlace place(InkEngine engine) {
+        TextState text = engine.ink.text;
+        TextFont font = text.font;
+        if (textStart == null || font == null) {
+            return null;
+        }
+        AffineTransform matrix = engine.ctm().createAffineTransform();
+        matrix.concatenate(new AffineTransform(text.a, text.b, text.c, text.d, textStart.getX(), textStart.getY()));
+        double length = text.a * text.a + text.b * text.b;
+        double along = (text.e - textStart.getX()) * text.a + (text.f - textStart.getY()) * text.b;
+        return new TextPlace(
+                matrix, text.size * text.scale, length > 0 ? along / length : 0, text.rise, font.isVertical());
     }
 
     /** Notes content that breaks off. */

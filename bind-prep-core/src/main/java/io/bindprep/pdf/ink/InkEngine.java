@@ -47,6 +47,9 @@ public final class InkEngine extends PaintEngine {
     /** More unknown operators of a page than these are noise; common practice, no source. */
     private static final int MOST_STRAYS = 8;
 
+    /** No place at all, for a follower that wants every character and line. */
+    public static final Rectangle2D NOWHERE = new Rectangle2D.Double(-1e9, -1e9, 0, 0);
+
     private final FormContents formContents = new FormContents();
     private final LeanDocument objects;
     private int compatibility;
@@ -104,7 +107,7 @@ public final class InkEngine extends PaintEngine {
      * Carries out a page's own content and that of the forms in it for a follower.
      *
      * @param visible the page in user space
-     * @param inland where characters and lines are of no interest; null for anywhere
+     * @param inland where characters and lines are of no interest, such as {@link #NOWHERE}; null for anywhere
      * @return whether it was read whole
      */
     public boolean follow(

@@ -1,5 +1,6 @@
 package io.bindprep.pdf.ink;
 
+import java.awt.geom.Point2D;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 import org.jspecify.annotations.Nullable;
@@ -83,6 +84,16 @@ final class TextState {
         lineF = x * b + y * d + lineF;
         e = finite(lineE);
         f = finite(lineF);
+    }
+
+    /** Origin of the next glyph, before the transform of the page. */
+    Point2D here() {
+        return new Point2D.Float(e, f);
+    }
+
+    /** Origin of the first glyph of the next line. */
+    Point2D nextLine() {
+        return new Point2D.Float(-leading * c + lineE, -leading * d + lineF);
     }
 
     /** Goes on by a distance in text space. */

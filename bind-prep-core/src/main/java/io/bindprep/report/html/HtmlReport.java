@@ -2,7 +2,9 @@ package io.bindprep.report.html;
 
 import io.bindprep.check.Report;
 import io.bindprep.picture.PagePicture;
+import io.bindprep.picture.PicturePair;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.repair.ShiftReport;
 import java.util.List;
 import java.util.Map;
 
@@ -22,6 +24,15 @@ public final class HtmlReport {
      */
     public static String write(Report report, List<PagePicture> pictures) {
         return Templates.rendered("report.jte", Map.of("view", ReportView.of(report, pictures)));
+    }
+
+    /**
+     * Report of a repair, its pages before and after.
+     *
+     * @param pictures as {@code BindPrep.pictures} gives them; may be empty
+     */
+    public static String write(ShiftReport shift, List<PicturePair> pictures) {
+        return Templates.rendered("repair.jte", Map.of("view", RepairView.of(shift, pictures)));
     }
 
     /** Report on a file that could not be read at all. */

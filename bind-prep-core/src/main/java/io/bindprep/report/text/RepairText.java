@@ -2,26 +2,17 @@ package io.bindprep.report.text;
 
 import io.bindprep.check.Report;
 import io.bindprep.marks.Verdict;
-import io.bindprep.page.Move;
 import io.bindprep.repair.ShiftReport;
+import io.bindprep.report.words.RepairWords;
 import io.bindprep.report.words.SafetyLine;
 import io.bindprep.report.words.VerdictSentence;
-import io.bindprep.unit.Length;
 import io.bindprep.wording.Counted;
-import io.bindprep.wording.LengthText;
-import io.bindprep.wording.PageLists;
-import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** Writes what became of a repair as one screen of text: what was done first, then before and after, then what to know. */
 public final class RepairText {
-    private static final int MOST_MOVES = 12;
     private static final int MOST_REFUSALS = 8;
-    private static final int MOST_RANGES = 6;
     private static final int CELL = 9;
 
     private final ShiftReport shift;
@@ -38,19 +29,9 @@ public final class RepairText {
     }
 
     private String write() {
-        switch (shift.outcome()) {
-            case CHANGED -> lines.paragraph(Lines.Tint.GOOD, done());
-            case COPIED ->
-                lines.paragraph(
-                        Lines.Tint.GOOD,
-                        "Nothing to move: every page is clear. " + shift.output()
-                                + " is a copy of the file as it was.");
-            case REFUSED ->
-                lines.paragraph(
-                        Lines.Tint.BAD,
-                        "Not repaired, and nothing written: "
-                                + shift.before().document().file() + " stays as it is.");
-        }
+        lines.paragraph(
+                shift.outcome() == ShiftReport.Result.REFUSED ? Lines.Tint.BAD : Lines.Tint.GOOD,
+                RepairWords.outcome(shift));
         lines.blank();
         table();
         if (!shift.refusals().isEmpty()) {
@@ -79,22 +60,6 @@ public final class RepairText {
         return lines.toString();
     }
 
-    private String done() {
-        List<String> done = new ArrayList<>();
-        long moved = shift.moves().stream().filter(m -> !m.nothing()).count();
-        long scaled = shift.moves().stream().filter(Move::scales).count();
-        if (moved > 0) {
-            done.add("the content of " + Counted.of(moved, "page") + " moved"
-                    + (scaled == moved
-                            ? " and made smaller"
-                            : scaled > 0 ? ", " + scaled + " of them made smaller" : ""));
-        }
-        if (!shift.blanks().isEmpty()) {
-            done.add(Counted.of(shift.blanks().size(), "blank page") + " added");
-        }
-        return "Written: " + shift.output() + ", " + String.join(", ", done) + ".";
-    }
-
     private void table() {
         lines.row("", CELL, List.of("pages", "clear", "tight", "hit", "not checked"));
         lines.row("Before", CELL, counts(shift.before()));
@@ -115,45 +80,13 @@ public final class RepairText {
         return cells;
     }
 
-    /** Pages that move alike together, those that move most first. */
     private void moves() {
-        Map<Move, List<Integer>> alike = new LinkedHashMap<>();
-        for (int page = 1; page <= shift.moves().size(); page++) {
-            Move move = shift.moves().get(page - 1);
-            if (!move.nothing()) {
-                alike.computeIfAbsent(
-                                new Move(shift.moves().get(0).bindingEdge(), move.awayMm(), move.scale()),
-                                k -> new ArrayList<>())
-                        .add(page);
-            }
-        }
-        if (alike.isEmpty()) {
+        List<String> moves = RepairWords.moves(shift);
+        if (moves.isEmpty()) {
             return;
         }
         lines.blank();
-        List<Map.Entry<Move, List<Integer>>> groups = new ArrayList<>(alike.entrySet());
-        groups.sort(Comparator.comparing(
-                        (Map.Entry<Move, List<Integer>> g) -> g.getKey().awayMm())
-                .reversed());
-        String label = "Moved";
-        for (Map.Entry<Move, List<Integer>> group : groups.subList(0, Math.min(MOST_MOVES, groups.size()))) {
-            Move move = group.getKey();
-            lines.entry(
-                    Lines.Tint.NONE,
-                    label,
-                    Length.ofMeasuredMm(move.awayMm()).inMm() + " away from the binding edge, "
-                            + (move.scales() ? "scaled to " + percent(move.scale()) : "at full size") + ": "
-                            + (group.getValue().size() == 1 ? "page " : "pages ")
-                            + PageLists.compact(group.getValue(), MOST_RANGES));
-            label = "";
-        }
-        int more = groups.size() - MOST_MOVES;
-        if (more > 0) {
-            lines.more("and " + Counted.of(more, "more move") + ", none of them longer.");
-        }
-    }
-
-    private static String percent(double scale) {
-        return LengthText.plain(BigDecimal.valueOf(scale).movePointRight(2), 2) + " %";
+        lines.entry(Lines.Tint.NONE, "Moved", moves.get(0));
+        moves.subList(1, moves.size()).forEach(m -> lines.entry(Lines.Tint.NONE, "", m));
     }
 }

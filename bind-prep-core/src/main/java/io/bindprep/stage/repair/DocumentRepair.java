@@ -19,6 +19,7 @@ import io.bindprep.pdf.edit.EditedPdf;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.repair.BlankBacks;
+import io.bindprep.repair.LonePlan;
 import io.bindprep.repair.MovePlan;
 import io.bindprep.repair.MovePlanner;
 import io.bindprep.repair.PageRoom;
@@ -29,6 +30,7 @@ import io.bindprep.request.CheckRequest;
 import io.bindprep.request.ShiftRequest;
 import io.bindprep.stage.DocumentCheck;
 import io.bindprep.stage.TimeLimit;
+import io.bindprep.wording.PageLists;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -93,7 +95,7 @@ public final class DocumentRepair {
         if (!plan.refusals().isEmpty()) {
             return refused(null, plan.refusals());
         }
-        if (plan.nothing() && blanks.isEmpty()) {
+        if (plan.nothing() && planned.alone().moves().isEmpty() && blanks.isEmpty()) {
             WholeFile.write(request.output(), out -> Files.copy(check.file(), out), check.inputs());
             return new ShiftReport(
                     Result.COPIED,
@@ -104,15 +106,13 @@ public final class DocumentRepair {
                     List.of(),
                     List.of(),
                     List.of(),
+                    List.of(),
                     List.of());
         }
         try (Scratch made = Scratch.file()) {
             return changed(planned, made.path());
         }
     }
-
-    /** A plan and what of the document it rests on. */
-    record Planned(MovePlan plan, List<PageRoom> rooms, boolean encrypted, int signatures, List<String> claims) {}
 
     private Planned plan(TimeLimit limit) throws UnreadableInputException, SettingException {
         int last = settings.keep().stream().mapToInt(PageRange::last).max().orElse(0);
@@ -129,7 +129,10 @@ public final class DocumentRepair {
             EditedPdf edited = pdf.edit();
             List<String> refusals = forbidden(edited, settings, before);
             if (!refusals.isEmpty()) {
-                return new Planned(new MovePlan(List.of(), List.of(), refusals), List.of(), false, 0, List.of());
+                return Planned.refused(refusals);
+            }
+            if (settings.onlyHit()) {
+                return alone(edited);
             }
             double nearest = before.pages().stream()
                     .map(PageReport::verdict)
@@ -146,8 +149,20 @@ public final class DocumentRepair {
                     .toList();
             MovePlan plan = MovePlanner.plan(
                     settings, judge.clearMm(), before.plan().holeZone().mm(), rooms);
-            return new Planned(plan, rooms, edited.encrypted(), edited.signatures(), edited.claims());
+            return new Planned(plan, LonePlan.NONE, rooms, edited.encrypted(), edited.signatures(), edited.claims());
         }
+    }
+
+    private Planned alone(EditedPdf edited) {
+        LonePlan alone = LoneRepair.plan(edited, before, settings, judge.clearMm());
+        if (!alone.refusals().isEmpty()) {
+            return Planned.refused(alone.refusals());
+        }
+        List<Move> still = before.pages().stream()
+                .map(p -> new Move(p.place().bindingEdge(), 0, 1))
+                .toList();
+        MovePlan plan = new MovePlan(still, alone.because(), List.of());
+        return new Planned(plan, alone, List.of(), edited.encrypted(), edited.signatures(), edited.claims());
     }
 
     /** Why a document may not be changed; empty where it may. */
@@ -170,16 +185,21 @@ public final class DocumentRepair {
     private ShiftReport changed(Planned planned, Path made)
             throws UnreadableInputException, SettingException, IOException {
         MovePlan plan = planned.plan();
-        Set<Integer> cut = new TreeSet<>(runningOff());
-        Report after = made(plan, made, cut);
+        Set<Integer> cut = new TreeSet<>(settings.onlyHit() ? List.of() : runningOff());
+        Report after = made(planned, made, cut);
         RepairComparison checked = new RepairComparison(settings, before, after, plan.moves(), blanks, judge);
         // what nobody saw, beyond the edge, may have come in with the content
         cut.addAll(checked.cameIn());
         if (!cut.isEmpty()) {
-            after = made(plan, made, cut);
+            after = made(planned, made, cut);
             checked = new RepairComparison(settings, before, after, plan.moves(), blanks, judge);
         }
-        List<String> wrong = checked.wrong();
+        List<String> wrong = new ArrayList<>(checked.wrong());
+        Set<Integer> strayed = LoneRepair.strayed(check.source(), made, planned.alone(), checked::numberAfter);
+        if (!strayed.isEmpty()) {
+            wrong.add("More than was meant to would move on " + (strayed.size() == 1 ? "page " : "pages ")
+                    + PageLists.compact(List.copyOf(strayed)) + ".");
+        }
         if (!wrong.isEmpty()) {
             return refused(after, wrong);
         }
@@ -192,6 +212,7 @@ public final class DocumentRepair {
                 before,
                 after,
                 plan.moves(),
+                planned.alone().moves(),
                 blanks,
                 plan.because(),
                 notes,
@@ -219,15 +240,16 @@ public final class DocumentRepair {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 reasons);
     }
 
     /** Writes the changed copy and checks it. */
-    private Report made(MovePlan plan, Path file, Set<Integer> cut)
+    private Report made(Planned planned, Path file, Set<Integer> cut)
             throws UnreadableInputException, SettingException, IOException {
         TimeLimit.run(check.name(), limit -> {
             try (OutputStream out = Scratch.write(file)) {
-                write(plan, limit, cut, out);
+                write(planned, limit, cut, out);
             }
             return file;
         });
@@ -236,10 +258,11 @@ public final class DocumentRepair {
                 new CheckRequest(file, request.outputName(), job, null, check.progress(), check.helpers()));
     }
 
-    private void write(MovePlan plan, TimeLimit limit, Set<Integer> cut, OutputStream out)
+    private void write(Planned planned, TimeLimit limit, Set<Integer> cut, OutputStream out)
             throws UnreadableInputException, IOException {
         try (OpenedPdf pdf = Intake.open(check.source())) {
             limit.extendFor(pdf.facts().pages().size());
+            MovePlan plan = planned.plan();
             EditedPdf edited = pdf.edit();
             edited.drawMarks(settings.marks());
             if (edited.signatures() > 0) {
@@ -255,10 +278,14 @@ public final class DocumentRepair {
                     }
                 }
             }
+            LoneRepair.apply(edited, planned.alone());
             unmarked.clear();
             unmarked.addAll(edited.withoutRoomForMarks());
             edited.blanksAfter(blanks);
-            edited.save(out, plan.moves() + " " + blanks + " " + cut + (settings.marks() ? " marks" : ""));
+            edited.save(
+                    out,
+                    plan.moves() + " " + blanks + " " + cut + (settings.marks() ? " marks" : "")
+                            + planned.alone().told());
         }
     }
 

@@ -35,7 +35,7 @@ final class RepairNotes {
     private final CheckRequest check;
     private final Report before;
     private final RepairComparison checked;
-    private final DocumentRepair.Planned planned;
+    private final Planned planned;
     private final Map<Integer, Set<MarkKind>> dropped;
     private final List<Integer> unmarked;
     private final List<String> notes = new ArrayList<>();
@@ -44,7 +44,7 @@ final class RepairNotes {
             CheckRequest check,
             Report before,
             RepairComparison checked,
-            DocumentRepair.Planned planned,
+            Planned planned,
             Map<Integer, Set<MarkKind>> dropped,
             List<Integer> unmarked) {
         this.unmarked = unmarked;
@@ -61,7 +61,10 @@ final class RepairNotes {
         bindingEdge();
         otherEdges(made);
         outerEdge(settings);
-        beyond(cut);
+        if (planned.alone().moves().isEmpty()) {
+            beyond(cut);
+        }
+        notes.addAll(planned.alone().notes());
         if (!dropped.isEmpty()) {
             notes.add("Printer's marks beyond the trim on " + pages(dropped.keySet()) + " (" + kinds()
                     + ") are left out. If they moved with the content, the page would be cut in the wrong place; the page"

@@ -1,0 +1,126 @@
+package io.bindprep.pdf.edit;
+
+import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.Painted;
+import io.bindprep.pdf.edit.ContentPieces.Content;
+import io.bindprep.pdf.edit.ContentPieces.Piece;
+import io.bindprep.pdf.edit.ContentPieces.Way;
+import io.bindprep.pdf.ink.ContentFollower.TextPlace;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.NoninvertibleTransformException;
+import java.awt.geom.Point2D;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Moves single things that a page paints, and nothing else. What is drawn gets a transform of its own. Text gets an offset in
+ * its line and a rise, taken back behind it, as no transform may stand within a text object (ISO 32000-1:2008, Figure 9).
+ */
+final class LoneMarks {
+    private static final Pattern SPACINGS = Pattern.compile("\\s*([-+.\\d]+)\\s+([-+.\\d]+)\\s*");
+    private static final double LEAST_SIZE = 1e-3;
+
+    private final Map<Content, ContentEdits> edits = new IdentityHashMap<>();
+
+    /** The things that a page paints, seen through a frame. */
+    static List<Painted> painted(ContentPieces found, AffineTransform frame) {
+        List<Painted> all = new ArrayList<>();
+        for (Piece piece : found.pieces()) {
+            all.add(new Painted(
+                    all.size(),
+                    piece.way() == Way.LINE ? MarkKind.LINE : piece.kind(),
+                    frame.createTransformedShape(piece.box()).getBounds2D(),
+                    piece.prints(),
+                    fixed(piece)));
+        }
+        return all;
+    }
+
+    private static boolean fixed(Piece piece) {
+        return piece.clips()
+                || piece.masked()
+                || piece.in().isMasked()
+                || !piece.pattern().isEmpty()
+                || piece.way() == Way.TEXT && !settable(piece);
+    }
+
+    /** Modes from 4 on clip (ISO 32000-1:2008, Table 106). */
+    private static boolean settable(Piece piece) {
+        TextPlace text = piece.text();
+        return text != null
+                && !text.vertical()
+                && Math.abs(text.emSize()) > LEAST_SIZE
+                && piece.textMode() < 4
+                && Math.abs(text.matrix().getDeterminant()) > LEAST_SIZE * LEAST_SIZE;
+    }
+
+    Map<Content, ContentEdits> edits() {
+        return edits;
+    }
+
+    /** Moves things by distances in the user space of the page, by number. */
+    void move(ContentPieces found, Map<Integer, Point2D> moves) throws NoninvertibleTransformException {
+        for (Map.Entry<Integer, Point2D> move : moves.entrySet()) {
+            Piece piece = found.pieces().get(move.getKey());
+            Point2D by = move.getValue();
+            ContentEdits own = edits.computeIfAbsent(piece.in(), k -> new ContentEdits());
+            TextPlace text = piece.text();
+            if (piece.way() == Way.TEXT && text != null) {
+                moveText(own, piece, text, by);
+            } else {
+                Point2D local = local(piece.ctm(), by);
+                own.before(
+                        piece.start(),
+                        "q 1 0 0 1 " + ContentWrap.number(local.getX()) + " " + ContentWrap.number(local.getY())
+                                + " cm\n");
+                own.behind(piece.end(), "Q\n");
+            }
+        }
+    }
+
+    private static void moveText(ContentEdits own, Piece piece, TextPlace text, Point2D by)
+            throws NoninvertibleTransformException {
+        Point2D local = local(text.matrix(), by);
+        double back = local.getX() / text.emSize() * 1000;
+        String there = offset(-back) + ContentWrap.number(text.rise() + local.getY()) + " Ts\n";
+        String home = offset(back) + ContentWrap.number(text.rise()) + " Ts\n";
+        String name = new String(
+                piece.in().bytes, piece.operator(), piece.end() - piece.operator(), StandardCharsets.ISO_8859_1);
+        switch (name) {
+            case "'" -> {
+                own.before(piece.start(), "T*\n" + there);
+                own.takeOut(piece.operator(), piece.end());
+                own.before(piece.operator(), "Tj\n");
+            }
+            case "\"" -> {
+                String operands = new String(
+                        piece.in().bytes, piece.start(), piece.operator() - piece.start(), StandardCharsets.ISO_8859_1);
+                Matcher spacings = SPACINGS.matcher(operands);
+                if (!spacings.lookingAt()) {
+                    return; // its own check finds it where it was
+                }
+                own.takeOut(piece.start(), piece.start() + spacings.end());
+                own.before(piece.start(), spacings.group(1) + " Tw " + spacings.group(2) + " Tc T*\n" + there);
+                own.takeOut(piece.operator(), piece.end());
+                own.before(piece.operator(), "Tj\n");
+            }
+            default -> own.before(piece.start(), there);
+        }
+        own.behind(piece.end(), home);
+    }
+
+    /** Offset within a line, in thousandths of the font size to the left; the start of the line stays where it is. */
+    private static String offset(double thousandths) {
+        return "[" + ContentWrap.number(thousandths) + "] TJ ";
+    }
+
+    /** A distance of the page as one under a transform. */
+    private static Point2D local(AffineTransform ctm, Point2D by) throws NoninvertibleTransformException {
+        return ctm.createInverse().deltaTransform(by, null);
+    }
+}
