@@ -44,6 +44,7 @@ public final class DocumentCheck {
     private static Report stages(CheckRequest request, TimeLimit limit)
             throws UnreadableInputException, SettingException {
         Job job = request.job();
+        limit.openingFor(request.file().toFile().length());
         try (OpenedPdf pdf = Intake.open(request.source())) {
             DocumentFacts facts = pdf.facts();
             limit.extendFor(facts.pages().size());

@@ -8,6 +8,7 @@ import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.time.Duration;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -22,6 +23,11 @@ import java.util.concurrent.TimeoutException;
 public final class TimeLimit {
     /** Opening takes well under two seconds on 14 books of up to 16,565 pages (measured). */
     private static final Duration OPENING = Duration.ofSeconds(15);
+
+    /** A small file's share of it, and what each megabyte adds: recovery of a damaged one must not hold a queue of files. */
+    private static final Duration OPENING_SMALL = Duration.ofSeconds(2);
+
+    private static final Duration OPENING_MEGABYTE = Duration.ofSeconds(1);
 
     /** A scanned page takes about 80 ms (measured). */
     private static final Duration EACH_PAGE = Duration.ofMillis(100);
@@ -47,6 +53,16 @@ public final class TimeLimit {
      */
     public interface Work<T, X extends Exception> {
         T run(TimeLimit limit) throws UnreadableInputException, SettingException, X;
+    }
+
+    /** Gives a file of so many bytes its time to be opened, until {@link #extendFor} says how many pages it has. */
+    void openingFor(long bytes) {
+        most = opening(bytes).toNanos();
+    }
+
+    static Duration opening(long bytes) {
+        Duration own = OPENING_SMALL.plus(OPENING_MEGABYTE.multipliedBy(bytes).dividedBy(1_000_000));
+        return own.compareTo(OPENING) < 0 ? own : OPENING;
     }
 
     /** Gives a document with so many pages its time. */
@@ -78,7 +94,7 @@ public final class TimeLimit {
         try {
             return limit.await(task, name);
         } catch (ExecutionException e) {
-            Throwable cause = e.getCause();
+            Throwable cause = Objects.requireNonNullElse(e.getCause(), e);
             if (cause instanceof UnreadableInputException unreadable) {
                 throw unreadable;
             }

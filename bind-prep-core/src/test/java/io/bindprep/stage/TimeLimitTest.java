@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.problem.UnreadableInputException.Reason;
+import java.time.Duration;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 
 class TimeLimitTest {
@@ -38,6 +40,23 @@ class TimeLimitTest {
                             e -> assertThat(e.reason()).isEqualTo(Reason.TOO_MUCH))
                     .hasMessage("book.pdf asks for more memory than there is.");
         }
+    }
+
+    @Test
+    void aSmallFileHasLittleTimeToBeOpened() {
+        assertThat(TimeLimit.opening(62_000)).isEqualTo(Duration.ofMillis(2062));
+        assertThat(TimeLimit.opening(3_000_000)).isEqualTo(Duration.ofSeconds(5));
+        assertThat(TimeLimit.opening(900_000_000)).isEqualTo(Duration.ofSeconds(15));
+        AtomicBoolean ended = new AtomicBoolean();
+        assertThatThrownBy(() -> TimeLimit.run("book.pdf", limit -> {
+                    limit.openingFor(1);
+                    while (!ended.get()) {
+                        Thread.onSpinWait();
+                    }
+                    return null;
+                }))
+                .hasMessage("book.pdf takes too long to read.");
+        ended.set(true);
     }
 
     @Test
