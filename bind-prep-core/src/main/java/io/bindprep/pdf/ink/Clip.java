@@ -61,7 +61,7 @@ public record Clip(
     /** Part of an area inside every outline of this clip. */
     void cut(Area area) {
         for (Clip c = this; c != null && c.outline != null && !area.isEmpty(); c = c.outer) {
-            area.intersect(new Area(c.outline));
+            area.intersect(new Area(Reduction.of(c.outline, area.getBounds2D())));
         }
     }
 

@@ -126,7 +126,7 @@ public class StripCollector {
         if (strip.contains(bounds)) {
             return outline;
         }
-        Area area = new Area(outline);
+        Area area = new Area(Reduction.of(outline, strip));
         area.intersect(new Area(strip));
         return area;
     }
@@ -235,7 +235,7 @@ public class StripCollector {
         if (Outlines.segments(outline) > Outlines.MOST_EXACT_SEGMENTS) {
             return outline;
         }
-        Area area = new Area(outline);
+        Area area = new Area(Reduction.of(outline, window));
         area.intersect(new Area(window));
         clip.cut(area);
         return area.isEmpty() ? null : new Path2D.Double(area);
