@@ -12,7 +12,19 @@ public final class Outlines {
     /** Above this, exact intersection of areas is too slow (it grows with the square) and bounds decide. */
     static final int MOST_EXACT_SEGMENTS = 1500;
 
+    /** Beyond a kilometre curves cross in places that no number tells apart, and few of them are slow already. */
+    private static final double FAR = 1e7;
+
+    private static final int MOST_FAR_SEGMENTS = 50;
+
     private Outlines() {}
+
+    /** Returns true if an outline is not cut exactly, as that would take too long. */
+    static boolean tooLong(Shape shape, Rectangle2D bounds) {
+        boolean far = Math.max(Math.abs(bounds.getMinX()), Math.abs(bounds.getMaxX())) > FAR
+                || Math.max(Math.abs(bounds.getMinY()), Math.abs(bounds.getMaxY())) > FAR;
+        return segments(shape) > (far ? MOST_FAR_SEGMENTS : MOST_EXACT_SEGMENTS);
+    }
 
     static int segments(Shape shape) {
         if (shape instanceof Rectangle2D) {

@@ -232,7 +232,7 @@ public class StripCollector {
         if (!outline.intersects(window)) {
             return null;
         }
-        if (Outlines.segments(outline) > Outlines.MOST_EXACT_SEGMENTS) {
+        if (Outlines.tooLong(outline, bounds)) {
             return outline;
         }
         Area area = new Area(Reduction.of(outline, window));
@@ -252,7 +252,7 @@ public class StripCollector {
 
     /** Returns true if an outline was too long to be cut exactly. */
     private static boolean uncut(Shape outline, Rectangle2D bounds, Rectangle2D window) {
-        return !isWithin(window, bounds) && Outlines.segments(outline) > Outlines.MOST_EXACT_SEGMENTS;
+        return !isWithin(window, bounds) && Outlines.tooLong(outline, bounds);
     }
 
     /** Kind of the mark that a paint makes in a box of the binding-edge frame. */

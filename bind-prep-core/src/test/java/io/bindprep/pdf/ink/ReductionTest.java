@@ -3,6 +3,7 @@ package io.bindprep.pdf.ink;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -75,5 +76,17 @@ class ReductionTest {
         path.closePath();
         assertThat(Outlines.segments(path)).isGreaterThan(1000);
         assertThat(Outlines.segments(Reduction.of(path, WINDOW))).isEqualTo(5);
+    }
+
+    @Test
+    void whatRunsFarAwayIsNotCutExactly() {
+        Path2D path = new Path2D.Double();
+        path.moveTo(10, 10);
+        for (int i = 0; i < 60; i++) {
+            path.lineTo(i % 2 * 1e9, 10 + i);
+        }
+        assertThat(Outlines.tooLong(path, path.getBounds2D())).isTrue();
+        path.transform(AffineTransform.getScaleInstance(1e-3, 1));
+        assertThat(Outlines.tooLong(path, path.getBounds2D())).isFalse();
     }
 }
