@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Why something was decided as it was: its kind and the values that were compared, without words. Its sentence in English
- * is made in {@code report.words}.
+ * is made in {@code report.words}. Long, as a sealed interface is read best with all its kinds in one place.
  */
 public sealed interface Reason {
     /** Decision that it belongs to. */

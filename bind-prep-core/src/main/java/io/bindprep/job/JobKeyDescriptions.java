@@ -13,7 +13,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Every key of a job, in the order of the job file; a key that is not here is no key. */
+/**
+ * Every key of a job, in the order of the job file; a key that is not here is no key. Long, as it is one table in the order
+ * that people read.
+ */
 final class JobKeyDescriptions {
     private static final ValueShape PAGES = ValueShape.either(
             new Whole(1, 1_000_000), new Text("\\s*([pP][aA][gG][eE][sS]?\\s+)?\\d{1,7}(\\s*-\\s*\\d{1,7})?\\s*"));

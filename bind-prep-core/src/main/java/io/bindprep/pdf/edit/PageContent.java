@@ -94,7 +94,7 @@ final class PageContent {
     }
 
     /**
-     * What a page paints, with every character and line; null where it cannot be read whole.
+     * Everything that a page paints, with every character and line; null where it cannot be read whole.
      *
      * @param page with its resources
      */

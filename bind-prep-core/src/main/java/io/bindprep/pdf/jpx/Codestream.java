@@ -25,7 +25,7 @@ final class Codestream {
     private @Nullable Bytes packedHeaders;
     private boolean whole = true;
 
-    /** What the parts of one tile hold. */
+    /** Contents of the parts of one tile. */
     static final class Part {
         final Settings settings;
         final ByteArrayOutputStream packets = new ByteArrayOutputStream();
@@ -57,7 +57,7 @@ final class Codestream {
         return whole;
     }
 
-    /** How a component is coded where its tiles say nothing else. */
+    /** Coding of a component where its tiles say nothing else. */
     Coding coding(int component) throws IOException {
         return main.coding(component);
     }

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.Arrays;
 
 /**
- * How a component of a tile is coded (markers COD and COC, ISO/IEC 15444-1 A.6.1).
+ * Coding of a component of a tile (markers COD and COC, ISO/IEC 15444-1 A.6.1).
  *
  * @param levels of decomposition
  * @param blockWidth exponent of 2

@@ -38,7 +38,7 @@ final class Resolution {
         }
     }
 
-    /** What one packet is about. */
+    /** Subject of one packet. */
     static final class Precinct {
         final List<Cell> cells = new ArrayList<>();
         int layers;

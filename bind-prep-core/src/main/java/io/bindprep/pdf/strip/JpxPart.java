@@ -28,7 +28,7 @@ import org.jspecify.annotations.Nullable;
 record JpxPart(COSStream stream, JpxSource source) {
     private static final COSName SMASK_IN_DATA = COSName.getPDFName("SMaskInData");
     private static final List<COSName> MASKS = List.of(COSName.SMASK, COSName.MASK);
-    /** What is decoded is held in numbers of four bytes. */
+    /** Decoded samples are held in numbers of four bytes. */
     private static final int BYTES_A_SAMPLE = 4;
 
     private static final COSName[] PACKING = {

@@ -28,9 +28,9 @@ public final class Scanner extends Bytes {
     private float value;
     /** Digits of the number read last, as one whole number. */
     private long digits;
-    /** How many of them stand behind the point. */
+    /** Count of those behind the point. */
     private int scale;
-    /** How many more stand before it than are held. */
+    /** Count of those before the point that are not held. */
     private int beyond;
 
     private boolean point;

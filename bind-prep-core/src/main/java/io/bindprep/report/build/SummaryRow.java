@@ -24,7 +24,7 @@ public record SummaryRow(Rank rank, String text) {
     private static final int MOST_NAME = 200;
     private static final int MOST_WORDS = 320;
 
-    /** What a document came to, the worst first. */
+    /** Results that a document can have, the worst first. */
     public enum Rank {
         /** It was not looked at, so nothing is known of it. */
         UNCHECKED("not checked"),

@@ -21,7 +21,7 @@ public final class RepairWords {
 
     private RepairWords() {}
 
-    /** What became of the file, in one sentence or two. */
+    /** Fate of the file, in one sentence or two. */
     public static String outcome(ShiftReport shift) {
         return switch (shift.outcome()) {
             case CHANGED -> done(shift);
@@ -53,7 +53,7 @@ public final class RepairWords {
         return "Written: " + shift.output() + ", " + String.join(", ", done) + ".";
     }
 
-    /** What moved how far on which pages, the longest moves first. */
+    /** Moves with their pages, the longest first. */
     public static List<String> moves(ShiftReport shift) {
         List<String> said = new ArrayList<>();
         for (LoneMove.Zone zone : LoneMove.Zone.values()) {
