@@ -2,6 +2,7 @@ package io.bindprep;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
@@ -15,6 +16,7 @@ import io.bindprep.repair.ShiftSettings;
 import io.bindprep.request.CheckRequest;
 import io.bindprep.request.ShiftRequest;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -131,6 +133,23 @@ class PressFileTest {
             assertThat(unlikeTint).as("tint at the binding edge").isLessThan(30);
             assertThat(unlikeText).as("text, moved by 6 mm").isLessThan(was.dark() / 100);
         }
+    }
+
+    @Test
+    void wordsBeyondTheTrimAreTakenOutAndNotOnlyHidden() throws Exception {
+        Path file = press("one-form");
+        shift(file, Map.of(), gutter());
+        assertThat(words(file)).contains("slug: job 4711", "book.indd 12", "Line 29 of text");
+        assertThat(words(folder.resolve("out.pdf")))
+                .contains("Line 0 of text", "Line 29 of text")
+                .doesNotContain("slug", "book.indd");
+    }
+
+    /** As Poppler finds them, on the whole sheet. */
+    private static String words(Path file) throws Exception {
+        assumeTrue(Raster.onPath("pdftotext"), "pdftotext (Poppler) is not installed");
+        Process process = new ProcessBuilder("pdftotext", "-q", file.toString(), "-").start();
+        return new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     }
 
     @ParameterizedTest

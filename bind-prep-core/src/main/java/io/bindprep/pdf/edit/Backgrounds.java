@@ -223,9 +223,7 @@ final class Backgrounds {
                 edits(piece).before(piece.operator(), "n\n");
             }
             case TEXT -> {
-                // it still moves what is shown behind it
-                edits(piece).before(piece.start(), "3 Tr\n");
-                edits(piece).behind(piece.end(), piece.textMode() + " Tr\n");
+                LoneMarks.leaveOut(edits(piece), piece);
             }
             case OBJECT -> edits(piece).takeOut(piece.start(), piece.end());
         }

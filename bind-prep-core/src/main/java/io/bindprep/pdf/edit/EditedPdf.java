@@ -267,6 +267,7 @@ public final class EditedPdf {
         if (!packed) {
             SparseNumbers.close(document.getDocument());
         }
+        InlineObjects.keep(document.getDocument());
         // a file without object streams may be of a kind that forbids them (PDF/A-1, PDF/X-3)
         document.save(out, packed ? CompressParameters.DEFAULT_COMPRESSION : CompressParameters.NO_COMPRESSION);
     }

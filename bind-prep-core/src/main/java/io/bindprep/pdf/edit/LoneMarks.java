@@ -83,15 +83,32 @@ final class LoneMarks {
         }
     }
 
+    /** Takes text out and goes on where it ended; what cannot be measured is made to paint nothing. */
+    static void leaveOut(ContentEdits own, Piece piece) {
+        TextPlace text = piece.text();
+        String name = name(piece);
+        if (text == null || !settable(piece) || name.equals("\"")) {
+            own.before(piece.start(), "3 Tr\n");
+            own.behind(piece.end(), piece.textMode() + " Tr\n");
+            return;
+        }
+        own.takeOut(piece.start(), piece.end());
+        own.before(
+                piece.start(), (name.equals("'") ? "T*\n" : "") + offset(-text.advance() / text.emSize() * 1000) + "\n");
+    }
+
+    private static String name(Piece piece) {
+        return new String(
+                piece.in().bytes, piece.operator(), piece.end() - piece.operator(), StandardCharsets.ISO_8859_1);
+    }
+
     private static void moveText(ContentEdits own, Piece piece, TextPlace text, Point2D by)
             throws NoninvertibleTransformException {
         Point2D local = local(text.matrix(), by);
         double back = local.getX() / text.emSize() * 1000;
         String there = offset(-back) + ContentWrap.number(text.rise() + local.getY()) + " Ts\n";
         String home = offset(back) + ContentWrap.number(text.rise()) + " Ts\n";
-        String name = new String(
-                piece.in().bytes, piece.operator(), piece.end() - piece.operator(), StandardCharsets.ISO_8859_1);
-        switch (name) {
+        switch (name(piece)) {
             case "'" -> {
                 own.before(piece.start(), "T*\n" + there);
                 own.takeOut(piece.operator(), piece.end());

@@ -10,10 +10,8 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
-import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSDocument;
 import org.apache.pdfbox.cos.COSFloat;
@@ -35,10 +33,13 @@ final class ProofForms {
     private final ProofGroups groups;
     private final Map<Strip, COSObject> holes = new HashMap<>();
     private final Map<Strip, COSObject> margins = new HashMap<>();
+    private final COSObject empty;
+    private final COSObject resources = resources();
 
     ProofForms(COSDocument document, ProofGroups groups) {
         this.document = document;
         this.groups = groups;
+        this.empty = nothing();
     }
 
     COSObject holes(Strip strip) {
@@ -74,10 +75,14 @@ final class ProofForms {
         return form(out, far, page.strip().lengthMm(), groups.hits());
     }
 
-    /** Nothing at all: what an annotation shows whose place the layer outlines. */
-    COSObject empty(COSBase rect) {
+    /** Nothing at all: what annotations show whose place the layer outlines. One for all, as its box is fitted to theirs. */
+    COSObject empty() {
+        return empty;
+    }
+
+    private COSObject nothing() {
         COSStream stream = stream("");
-        stream.setItem(COSName.BBOX, rect);
+        stream.setItem(COSName.BBOX, box(0, 0, 1, 1));
         return new COSObject(stream);
     }
 
@@ -125,19 +130,27 @@ final class ProofForms {
 
     private COSObject form(StringBuilder operators, double deep, double length, COSObject group) {
         COSStream stream = stream(operators.toString());
+        stream.setItem(COSName.BBOX, box(-AIR, -AIR, deep + AIR, length + AIR));
+        stream.setItem(COSName.RESOURCES, resources);
+        stream.setItem(COSName.OC, group);
+        return new COSObject(stream);
+    }
+
+    private static COSArray box(double... corners) {
         COSArray box = new COSArray();
-        for (double v : List.of(-AIR, -AIR, deep + AIR, length + AIR)) {
+        for (double v : corners) {
             box.add(new COSFloat((float) v));
         }
-        stream.setItem(COSName.BBOX, box);
+        return box;
+    }
+
+    private static COSObject resources() {
         COSDictionary states = new COSDictionary();
         states.setItem(COSName.getPDFName("Tint"), filled(0.14f));
         states.setItem(COSName.getPDFName("Hole"), filled(0.5f));
         COSDictionary resources = new COSDictionary();
         resources.setItem(COSName.EXT_G_STATE, states);
-        stream.setItem(COSName.RESOURCES, resources);
-        stream.setItem(COSName.OC, group);
-        return new COSObject(stream);
+        return new COSObject(resources);
     }
 
     private static COSDictionary filled(float opacity) {

@@ -12,6 +12,8 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -37,11 +39,22 @@ final class ProofPainter {
     private final Budget budget;
     private final ProofGroups groups = new ProofGroups();
     private final ProofForms forms;
+    private final Map<String, COSObject> streams = new HashMap<>();
+    /** Shared by all annotations. */
+    private final COSObject noBorder;
+
+    private final COSObject nothing;
 
     ProofPainter(COSDocument document, COSDictionary catalog, Budget budget) {
         this.document = document;
         this.budget = budget;
         this.forms = new ProofForms(document, groups);
+        COSDictionary border = new COSDictionary();
+        border.setInt(COSName.W, 0); // the layer outlines what is found
+        this.noBorder = new COSObject(border);
+        COSDictionary appearance = new COSDictionary();
+        appearance.setItem(COSName.N, forms.empty());
+        this.nothing = new COSObject(appearance);
         groups.install(catalog);
     }
 
@@ -138,13 +151,9 @@ final class ProofPainter {
         a.setString(NAME, AUTHOR + "-" + id);
         a.setInt(COSName.F, 0); // no flag set: shown, not printed (Table 165)
         a.setItem(COSName.C, numbers(hit ? new double[] {0.7, 0, 0.18} : new double[] {0.54, 0.29, 0}));
-        COSDictionary border = new COSDictionary();
-        border.setInt(COSName.W, 0); // the layer outlines it
-        a.setItem(BORDER, border);
+        a.setItem(BORDER, noBorder);
         a.setItem(COSName.OC, groups.hits());
-        COSDictionary appearance = new COSDictionary();
-        appearance.setItem(COSName.N, forms.empty(rect));
-        a.setItem(COSName.AP, appearance);
+        a.setItem(COSName.AP, nothing);
         a.setItem(COSName.P, page);
         return a;
     }
@@ -161,13 +170,19 @@ final class ProofPainter {
 
     private static COSArray numbers(double... values) {
         COSArray array = new COSArray();
+        array.setDirect(true); // a number of its own for each would be longer than what it holds
         for (double v : values) {
-            array.add(new COSFloat((float) v));
+            array.add(new COSFloat((float) (Math.round(v * 100) / 100.0)));
         }
         return array;
     }
 
+    /** Most pages begin and end alike, so the streams around their content are shared. */
     private COSObject stream(String operators) {
+        return streams.computeIfAbsent(operators, this::made);
+    }
+
+    private COSObject made(String operators) {
         COSStream stream = document.createCOSStream();
         try (OutputStream out = stream.createOutputStream()) {
             out.write(operators.getBytes(StandardCharsets.US_ASCII));
