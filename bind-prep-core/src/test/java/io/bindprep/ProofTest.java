@@ -63,9 +63,11 @@ class ProofTest {
         try (PDDocument document = Loader.loadPDF(folder.resolve("out.pdf").toFile())) {
             assertThat(document.getPage(13).getAnnotations())
                     .extracting(a -> a.getContents())
-                    .anySatisfy(words -> assertThat(words)
-                            .startsWith("Would be punched at pin 26: text \"Bones: run a thumb along every fillet")
-                            .contains("3 mm from the binding edge where the holes reach to 8.06 mm"));
+                    .anySatisfy(
+                            words -> assertThat(words)
+                                    .startsWith("The holes would cut text \"Bones: run a thumb along every fillet")
+                                    .contains(
+                                            "0.12 in from the binding edge; the holes, tolerance included, reach 0.32 in. At pin 26, "));
         }
     }
 
@@ -188,7 +190,7 @@ class ProofTest {
             assertThat(document.getSignatureDictionaries()).isEmpty();
             assertThat(document.getPage(0).getAnnotations())
                     .extracting(PDAnnotation::getContents)
-                    .anySatisfy(words -> assertThat(words).startsWith("Would be punched"));
+                    .anySatisfy(words -> assertThat(words).startsWith("The holes would cut art"));
         }
     }
 }

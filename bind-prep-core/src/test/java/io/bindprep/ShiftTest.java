@@ -180,7 +180,7 @@ class ShiftTest {
                 Map.of("binding-margin", "40 mm"),
                 ShiftSettings.of(false, null, "30 mm", "99", false, false, false));
         assertThat(r.outcome()).isEqualTo(Result.REFUSED);
-        assertThat(r.refusals()).anyMatch(s -> s.contains("40 mm") && s.contains("99 %"));
+        assertThat(r.refusals()).anyMatch(s -> s.contains("1.57 in required") && s.contains("minimum 99 %"));
         assertThat(folder.resolve("out.pdf")).hasContent("old");
     }
 

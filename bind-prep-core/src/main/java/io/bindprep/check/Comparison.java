@@ -2,7 +2,6 @@ package io.bindprep.check;
 
 import io.bindprep.job.FailOn;
 import io.bindprep.marks.Verdict;
-import io.bindprep.wording.LengthText;
 import io.bindprep.wording.PageLists;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -78,7 +77,7 @@ final class Comparison {
         });
     }
 
-    private static Finding.Since since(Finding f, List<Seat> seats) {
+    private Finding.Since since(Finding f, List<Seat> seats) {
         List<Integer> joined = new ArrayList<>();
         Earlier.Item met = null;
         String nearer = "";
@@ -98,8 +97,8 @@ final class Comparison {
                 if (by > most) {
                     most = by;
                     nearer = "on page " + seat.page() + " nearer the binding edge, "
-                            + LengthText.mm(seat.place().nearMm()) + " instead of "
-                            + LengthText.mm(old.place().nearMm());
+                            + now.measures().mark(seat.place().nearMm()) + " instead of "
+                            + now.measures().mark(old.place().nearMm());
                 }
             }
         }
@@ -120,7 +119,8 @@ final class Comparison {
         Double was = excess(met.measuredMm(), met.limitMm());
         Double is = excess(f.measuredMm(), f.limitMm());
         if (f.seen() == null && was != null && is != null && is > was + WORSE_MM) {
-            worse.add(LengthText.mm(is) + " beyond the limit instead of " + LengthText.mm(was));
+            worse.add(now.measures().mark(is) + " beyond the limit instead of "
+                    + now.measures().mark(was));
         }
         return worse.isEmpty()
                 ? new Finding.Since(Finding.Change.SAME, "")

@@ -67,7 +67,8 @@ final class MatterWords {
             return "Look at the page. If it is a photograph, accept this; otherwise move the words away from the"
                     + " binding edge.";
         }
-        return "Have it moved " + measures.mark(upMm(Math.max(0, c.goal().mm() - mark.nearMm())))
+        return "Have it moved "
+                + measures.up(c.goal().minus(Length.ofMeasuredMm(mark.nearMm())).max(Length.ZERO))
                 + " away from the binding edge, or " + instead();
     }
 
@@ -80,13 +81,7 @@ final class MatterWords {
         }
         return mark.nearMm() < c.zone().mm()
                 ? "accept the risk. It lies between two holes; a shift of the punch may cut it."
-                : "accept a smaller margin, at least "
-                        + measures.mark(upMm(c.zone().mm())) + " (binding-margin).";
-    }
-
-    /** Rounded up, so that moving it by what is said does. */
-    private static double upMm(double mm) {
-        return Math.ceil(mm * 10) / 10;
+                : "accept a smaller margin, at least " + measures.up(c.zone()) + " (binding-margin).";
     }
 
     /** Which stage decided, and how exactly. */

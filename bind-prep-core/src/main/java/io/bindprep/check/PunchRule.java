@@ -9,6 +9,7 @@ import io.bindprep.catalogue.Limits;
 import io.bindprep.job.BindingEdge;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,8 +49,8 @@ final class PunchRule implements Rule {
                     "Use a punch with removable end pins, or another pitch or size (punch, pitch, trim)."));
         }
         element(s.plan()).ifPresent(findings::add);
-        turning(s.plan(), s.stack(), measured(s.block())).ifPresent(findings::add);
-        outside(s.plan(), s.job().catalogue().limits()).ifPresent(findings::add);
+        turning(s, measured(s.block())).ifPresent(findings::add);
+        outside(s.plan(), s.job().catalogue().limits(), s.measures()).ifPresent(findings::add);
         Gap gap = s.plan().row().gap();
         if (gap != null && s.job().bindingEdge() != BindingEdge.TOP) {
             findings.add(Say.document(
@@ -126,7 +127,10 @@ final class PunchRule implements Rule {
                 null));
     }
 
-    private static Optional<Finding> turning(Plan plan, Stack stack, boolean measured) {
+    private static Optional<Finding> turning(Situation s, boolean measured) {
+        Plan plan = s.plan();
+        Stack stack = s.stack();
+        Measures measures = s.measures();
         Length below = plan.depth().turnsBelow();
         Element element = plan.element();
         if (below == null
@@ -141,7 +145,7 @@ final class PunchRule implements Rule {
                     "paper-outside-long",
                     Severity.ERROR,
                     List.of(),
-                    "The element does not close. " + outside.inMm()
+                    "The element does not close. " + measures.mark(outside)
                             + " of paper lies between holes and edge, more than the " + element.name()
                             + " element has room for beside the stack.",
                     remedy,
@@ -154,11 +158,13 @@ final class PunchRule implements Rule {
                 plan.depth().binds() ? Severity.WARNING : Severity.NOTE,
                 List.of(),
                 plan.depth().binds()
-                        ? "Pages turn stiffly. " + outside.inMm() + " of paper lies between holes and edge; the "
-                                + element.name() + " element takes less than " + below.inMm() + " beside the stack."
+                        ? "Pages turn stiffly. " + measures.beside(outside, below)
+                                + " of paper lies between holes and edge; the " + element.name()
+                                + " element takes less than " + measures.beside(below, outside) + " beside the stack."
                         : "Pages may turn stiffly. If the stack is "
-                                + stack.max().inMm() + " thick, the " + element.name() + " element has no room for "
-                                + outside.inMm() + " of paper between holes and edge.",
+                                + measures.thickness(stack.max()) + " thick, the " + element.name()
+                                + " element has no room for "
+                                + measures.mark(outside) + " of paper between holes and edge.",
                 remedy,
                 outside.mm(),
                 below.mm(),
@@ -177,7 +183,7 @@ final class PunchRule implements Rule {
         return !plan.chosen().mayNotClose() && !plan.paperLiesInside(stack.max());
     }
 
-    private static Optional<Finding> outside(Plan plan, Limits limits) {
+    private static Optional<Finding> outside(Plan plan, Limits limits, Measures measures) {
         Length outside = plan.depth().outside();
         Limits.Limit least = limits.paperOutsideError();
         Limits.Limit near = limits.paperOutsideWarning();
@@ -190,8 +196,9 @@ final class PunchRule implements Rule {
                 "paper-outside-short",
                 error ? Severity.ERROR : Severity.WARNING,
                 List.of(),
-                "Only " + outside.inMm() + " of paper lies between the binding edge and the holes, less than "
-                        + limit.length().inMm() + " (" + limit.source() + "). "
+                "Only " + measures.beside(outside, limit.length())
+                        + " of paper lies between the binding edge and the holes, less than "
+                        + measures.beside(limit.length(), outside) + " (" + limit.source() + "). "
                         + (error ? "The leaves tear out." : "Leaves tear easily."),
                 "Punch deeper (depth), or measure the punch's stop again.",
                 outside.mm(),

@@ -4,6 +4,7 @@ import io.bindprep.binding.Plan;
 import io.bindprep.block.Block;
 import io.bindprep.block.PagePlace;
 import io.bindprep.job.Job;
+import io.bindprep.job.Trim;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageVerdict;
 import io.bindprep.marks.Verdict;
@@ -53,6 +54,10 @@ record Situation(
 
     /** The units that the job asks for, else those of the size that most pages have. */
     static Measures measures(Job job, DocumentFacts document) {
+        Trim trim = job.trim();
+        if (document.pages().isEmpty() && trim != null) {
+            return job.measures(trim.width(), trim.height());
+        }
         if (document.pages().isEmpty()) {
             return new Measures(job.units() == null ? Units.METRIC : job.units());
         }

@@ -90,7 +90,7 @@ final class StackRule implements Rule {
         String limit = bySize
                 ? "; the largest is " + largest.element().name() + ". With clearance ("
                         + s.measures().exact(job.allowance()) + ") the stack needs "
-                        + s.measures().thickness(need) + "."
+                        + s.measures().up(need) + "."
                 : "; the largest, " + largest.element().name() + ", takes " + sheets + " sheets of 20 lb bond.";
         String message = "The stack is too thick: " + range(s) + ". No " + method + " element of pitch "
                 + s.plan().pitchName() + " takes it" + limit;
@@ -134,8 +134,8 @@ final class StackRule implements Rule {
         boolean others = measure.packAtMost().compareTo(Length.ZERO) <= 0;
         return "Measure a pack of " + measure.sheets() + " sheets of " + measure.stock() + ". "
                 + (others
-                        ? "The smaller size takes a stack of " + s.measures().exact(measure.stackAtMost()) + " at most."
-                        : "If the pack measures " + s.measures().exact(measure.packAtMost())
+                        ? "The smaller size takes a stack of " + s.measures().down(measure.stackAtMost()) + " at most."
+                        : "If the pack measures " + s.measures().down(measure.packAtMost())
                                 + " or less, use the smaller size.");
     }
 

@@ -4,6 +4,7 @@ import io.bindprep.binding.HoleRow;
 import io.bindprep.binding.Plan;
 import io.bindprep.binding.Skew;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Measures;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,14 +19,14 @@ final class WireThicknessRule implements Rule {
         List<Finding> findings = new ArrayList<>();
         Skew skew = s.plan().skew();
         if (skew != null) {
-            pitch(s.plan(), skew, findings);
-            line(s.plan(), skew, findings);
+            pitch(s.plan(), skew, s.measures(), findings);
+            line(s.plan(), skew, s.measures(), findings);
         }
         return findings;
     }
 
     // an element put on in the middle is off by half of the drift at either end, and has half of the room there
-    private static void pitch(Plan plan, Skew skew, List<Finding> findings) {
+    private static void pitch(Plan plan, Skew skew, Measures measures, List<Finding> findings) {
         Length drift = plan.row().stretch();
         Length room = plan.holeAlong().minus(skew.wireThickness()).max(Length.ZERO);
         if (drift.abs().compareTo(room) > 0) {
@@ -34,12 +35,12 @@ final class WireThicknessRule implements Rule {
                     Severity.ERROR,
                     List.of(),
                     "The element does not go in. The measured row is "
-                            + drift.abs().inMm()
+                            + measures.fine(drift.abs())
                             + (drift.compareTo(Length.ZERO) > 0 ? " longer" : " shorter")
                             + " than the element's pitch from first to last hole. Holes of "
-                            + plan.holeAlong().inMm() + " leave a wire of "
-                            + skew.wireThickness().inMm()
-                            + " no more than " + room.inMm() + ".",
+                            + measures.fine(plan.holeAlong()) + " leave a wire of "
+                            + measures.fine(skew.wireThickness())
+                            + " no more than " + measures.fine(room) + ".",
                     "Punch nothing with it. Have its pins checked as its manual says, then measure it again (testsheet,"
                             + " calibrate).",
                     drift.abs().mm(),
@@ -48,7 +49,7 @@ final class WireThicknessRule implements Rule {
         }
     }
 
-    private static void line(Plan plan, Skew skew, List<Finding> findings) {
+    private static void line(Plan plan, Skew skew, Measures measures, List<Finding> findings) {
         HoleRow row = plan.row();
         Length slant = row.slant().abs();
         Length outside = plan.depth().outside();
@@ -61,11 +62,11 @@ final class WireThicknessRule implements Rule {
                 "element-off-line",
                 open ? Severity.ERROR : Severity.WARNING,
                 List.of(),
-                "The measured row slants by " + slant.inMm() + " from first to last hole. "
+                "The measured row slants by " + measures.fine(slant) + " from first to last hole. "
                         + (open
-                                ? "The " + end + " hole is cut open: only " + outside.inMm()
+                                ? "The " + end + " hole is cut open: only " + measures.fine(outside)
                                         + " of paper lies between holes and edge in the middle of the row."
-                                : "Wire and paper leave " + skew.rise().inMm()
+                                : "Wire and paper leave " + measures.fine(skew.rise())
                                         + ". A leaf fed askew or the other way keeps the element out, or tears."),
                 "Have the back stop set square to the pins as the manual says. Then measure the punch again (testsheet,"
                         + " calibrate).",

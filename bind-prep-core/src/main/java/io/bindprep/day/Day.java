@@ -1,5 +1,6 @@
 package io.bindprep.day;
 
+import io.bindprep.wording.Measures;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param supplies what the list uses up
  * @param strokes of the punch for the list
  * @param quote time and cost by the shop's rates; null where none were given
+ * @param measures units in which its lengths are shown to people: those of all jobs where they are the same, else both
  */
 public record Day(
         List<Entry> list,
@@ -23,7 +25,8 @@ public record Day(
         boolean least,
         Supplies supplies,
         long strokes,
-        @Nullable Quote quote) {
+        @Nullable Quote quote,
+        Measures measures) {
     /**
      * A job in its place.
      *
@@ -39,11 +42,17 @@ public record Day(
     /**
      * A setting that is made.
      *
-     * @param value what it is set to
-     * @param before what it was; null where nothing stood
+     * @param value what it is set to, exactly
+     * @param before what it was, exactly; null where nothing stood
+     * @param said what it is set to, as an operator reads it
+     * @param saidBefore what it was, as an operator reads it; null where nothing stood
      */
     public record Made(
-            Setting setting, String value, @Nullable String before) {}
+            Setting setting,
+            String value,
+            @Nullable String before,
+            String said,
+            @Nullable String saidBefore) {}
 
     public Day {
         list = List.copyOf(list);

@@ -5,9 +5,13 @@ import io.bindprep.check.Outcome;
 import io.bindprep.check.Report;
 import io.bindprep.job.BindingEdge;
 import io.bindprep.run.BookPart;
+import io.bindprep.wording.Measures;
+import io.bindprep.wording.Units;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -43,10 +47,11 @@ public final class DayPlanner {
         if (jobs.isEmpty() || jobs.size() > MOST_JOBS) {
             throw new IllegalArgumentException(jobs.size() + " jobs; a day has 1 to " + MOST_JOBS);
         }
+        PunchState.Words words = words(jobs);
         List<Ready> ready = new ArrayList<>();
         List<DayJob> heldBack = new ArrayList<>();
         for (DayJob job : jobs) {
-            List<PunchState> states = states(job.report());
+            List<PunchState> states = states(job.report(), words);
             if (states.isEmpty() || job.report().outcome() == Outcome.FINDINGS) {
                 heldBack.add(job);
             } else {
@@ -65,11 +70,25 @@ public final class DayPlanner {
         boolean least = new HashSet<>(ready.stream().map(Ready::ends).toList()).size() <= DayOrder.EXACT;
         Supplies supplies = SupplyCount.of(punched, rates);
         Quote quote = rates == null || list.isEmpty() ? null : QuoteMaker.quote(rates, list, changes, supplies);
-        return new Day(list, heldBack, changes, changes(ready), least, supplies, strokes, quote);
+        return new Day(list, heldBack, changes, changes(ready), least, supplies, strokes, quote, words.measures());
+    }
+
+    private static PunchState.Words words(List<DayJob> jobs) {
+        Set<Measures> measures = jobs.stream().map(j -> j.report().measures()).collect(Collectors.toSet());
+        List<Plan> plans = jobs.stream()
+                .map(DayJob::report)
+                .flatMap(r -> BookPart.parts(r.block(), r.stack(), r.plan(), r.split()).stream())
+                .map(BookPart::plan)
+                .filter(p -> !p.row().holes().isEmpty())
+                .toList();
+        return new PunchState.Words(
+                measures.size() == 1 ? measures.iterator().next() : new Measures(Units.BOTH),
+                plans.stream().map(Plan::edgeDistance).toList(),
+                plans.stream().map(p -> p.row().holes().get(0).centre()).toList());
     }
 
     /** One state for each volume; empty where one cannot be punched and bound. */
-    private static List<PunchState> states(Report report) {
+    private static List<PunchState> states(Report report, PunchState.Words words) {
         List<PunchState> states = new ArrayList<>();
         boolean top = report.job().bindingEdge() == BindingEdge.TOP;
         for (BookPart part : BookPart.parts(report.block(), report.stack(), report.plan(), report.split())) {
@@ -77,7 +96,7 @@ public final class DayPlanner {
             if (plan.element() == null || plan.row().holes().isEmpty()) {
                 return List.of();
             }
-            states.add(PunchState.of(plan, top));
+            states.add(PunchState.of(plan, top, words));
         }
         return states;
     }
@@ -88,9 +107,10 @@ public final class DayPlanner {
         List<Day.Made> made = new ArrayList<>();
         for (Setting setting : Setting.values()) {
             if (stood == null) {
-                made.add(new Day.Made(setting, now.value(setting), null));
+                made.add(new Day.Made(setting, now.value(setting), null, now.said(setting), null));
             } else if (now.changes(setting, stood)) {
-                made.add(new Day.Made(setting, now.value(setting), stood.value(setting)));
+                made.add(new Day.Made(
+                        setting, now.value(setting), stood.value(setting), now.said(setting), stood.said(setting)));
             }
         }
         return new Day.Entry(job.job(), made, job.within());

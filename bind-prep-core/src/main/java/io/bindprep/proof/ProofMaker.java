@@ -8,7 +8,8 @@ import io.bindprep.check.Say;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.Verdict;
-import io.bindprep.wording.LengthText;
+import io.bindprep.unit.Length;
+import io.bindprep.wording.Measures;
 import io.bindprep.wording.Printable;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,14 +18,16 @@ import java.util.Locale;
 /** Lays out what is drawn over each page of a report. */
 public final class ProofMaker {
     private final Plan plan;
+    private final Measures measures;
 
-    private ProofMaker(Plan plan) {
-        this.plan = plan;
+    private ProofMaker(Report report) {
+        this.plan = report.plan();
+        this.measures = report.measures();
     }
 
     /** Every page in order. */
     public static List<ProofPage> of(Report report) {
-        ProofMaker maker = new ProofMaker(report.plan());
+        ProofMaker maker = new ProofMaker(report);
         return report.pages().stream().map(maker::page).toList();
     }
 
@@ -78,15 +81,15 @@ public final class ProofMaker {
         String kind = m.kind().name().toLowerCase(Locale.ROOT);
         // the document's own words: no control or direction mark may pass
         String words = Printable.line(m.words());
-        return (inHole
-                        ? "Would be punched" + (hit.pins().isEmpty() ? "" : " at " + Say.pins(hit.pins()))
-                        : "Too near the binding")
-                + ": " + kind + (words.isEmpty() ? "" : " \"" + words + "\"") + ", " + LengthText.mm(m.nearMm())
-                + " from the binding edge where "
-                + (inHole
-                        ? "the holes reach to " + plan.holeZone().inMm()
-                        : "live matter keeps " + plan.bindingMargin().inMm())
-                + ", " + LengthText.mm(m.alongStartMm(), m.alongEndMm()) + " from "
+        String found = kind + (words.isEmpty() ? "" : " \"" + words + "\"");
+        Length near = Length.ofMeasuredMm(m.nearMm());
+        Length limit = inHole ? plan.holeZone() : plan.bindingMargin();
+        return (inHole ? "The holes would cut " : "Too near the binding edge: ") + found + ", "
+                + measures.beside(near, limit) + " from the binding edge; "
+                + (inHole ? "the holes, tolerance included, reach " : "minimum margin ")
+                + measures.beside(limit, near) + ". At "
+                + (hit.pins().isEmpty() ? "" : Say.pins(hit.pins()) + ", ")
+                + measures.marks(m.alongStartMm(), m.alongEndMm()) + " from "
                 + (page.place().bindingEdge().upright() ? "the head" : "the left edge") + ".";
     }
 }

@@ -6,6 +6,7 @@ import io.bindprep.marks.Mark;
 import io.bindprep.page.Move;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -42,8 +43,11 @@ public final class MovePlanner {
     private final double clearMm;
     private final double zoneMm;
     private final List<PageRoom> rooms;
+    private final Measures measures;
 
-    private MovePlanner(ShiftSettings settings, double clearMm, double zoneMm, List<PageRoom> rooms) {
+    private MovePlanner(
+            ShiftSettings settings, double clearMm, double zoneMm, List<PageRoom> rooms, Measures measures) {
+        this.measures = measures;
         this.settings = settings;
         this.clearMm = clearMm;
         this.zoneMm = zoneMm;
@@ -56,13 +60,15 @@ public final class MovePlanner {
      * @param clearMm what keeps this far from the binding edge is clear
      * @param zoneMm how far the holes reach, punching tolerance included
      * @param rooms every page in order
+     * @param measures units of its words
      */
-    public static MovePlan plan(ShiftSettings settings, double clearMm, double zoneMm, List<PageRoom> rooms) {
+    public static MovePlan plan(
+            ShiftSettings settings, double clearMm, double zoneMm, List<PageRoom> rooms, Measures measures) {
         List<PageRoom> moving =
                 rooms.stream().filter(room -> !settings.keeps(room.page())).toList();
         MovePlan plan = moving.isEmpty()
                 ? new MovePlan(moves(moving, 0, 1), List.of(), List.of())
-                : new MovePlanner(settings, clearMm, zoneMm, moving).plan();
+                : new MovePlanner(settings, clearMm, zoneMm, moving, measures).plan();
         if (moving.size() == rooms.size() || !plan.refusals().isEmpty()) {
             return plan;
         }
@@ -83,8 +89,8 @@ public final class MovePlanner {
         }
         return blocking.isEmpty() || kept.size() >= pages
                 ? Optional.empty()
-                : Optional.of("It would do with keep \"" + PageLists.compact(List.copyOf(kept))
-                        + "\", which leaves those pages as they are, with their findings.");
+                : Optional.of("Leave these pages as they are, with their findings, and move the others (keep \""
+                        + PageLists.compact(List.copyOf(kept)) + "\").");
     }
 
     /**
@@ -110,8 +116,8 @@ public final class MovePlanner {
                     blocking(unchecked),
                     unchecked.stream()
                             .map(r -> "Page " + r.page() + " could not be read whole: " + r.unchecked()
-                                    + ". So it is not known how far its content may move; gutter moves it by a length of your"
-                                    + " own.")
+                                    + ". Nobody knows how far its content may move. Move all pages by a length of your"
+                                    + " own (gutter).")
                             .toList());
         }
         return settings.pageByPage() ? pageByPage() : together();
@@ -127,12 +133,12 @@ public final class MovePlanner {
             PageRoom worst = cut.get(0);
             return refused(
                     blocking(cut),
-                    List.of("A gutter of " + gutter.inMm() + " would push matter off the outer edge of "
-                            + pages(cut) + "; page " + worst.page() + " has " + outerMark(worst) + ". At most "
-                            + mm(down(worst.outerMm())) + " will do."));
+                    List.of("Moved by " + measures.exact(gutter) + ", content would run off the outer edge of "
+                            + pages(cut) + ". Page " + worst.page() + " has " + outerMark(worst) + ". Move by "
+                            + measures.down(Length.ofMeasuredMm(worst.outerMm())) + " or less (gutter)."));
         }
         List<String> because = new ArrayList<>();
-        because.add("Every page moves by the gutter of " + gutter.inMm() + ".");
+        because.add("Every page moves by " + measures.exact(gutter) + ", as asked (gutter).");
         least(rooms).ifPresent(r -> because.add(kept(r, t)));
         return new MovePlan(moves(rooms, t, 1), because, List.of());
     }
@@ -149,7 +155,8 @@ public final class MovePlanner {
             if (needy.size() < rooms.size()
                     && needy.stream().allMatch(r -> fit(List.of(r), clearMm).scale >= settings.minimumScale())) {
                 blocking = List.of();
-                reasons.add("It would do with page-by-page, which moves only " + pages(needy) + ".");
+                reasons.add("Move only " + pages(needy) + (needy.size() == 1 ? ", by" : ", each by")
+                        + " its own distance" + " (page-by-page).");
             }
             narrower(rooms).ifPresent(reasons::add);
             return refused(blocking, reasons);
@@ -254,7 +261,7 @@ public final class MovePlanner {
         List<String> because = new ArrayList<>();
         because.add(needs(fit.near));
         if (fit.scale < 1) {
-            because.add("Moved at full size it would come too near the outer edge: page " + fit.outer.page() + " has "
+            because.add("At full size, content would come too near the outer edge. Page " + fit.outer.page() + " has "
                     + outerMark(fit.outer) + ". So everything is scaled to " + percent(fit.scale) + ".");
         } else if (fit.outer.outer() != null) {
             because.add(kept(fit.outer, fit.away));
@@ -263,28 +270,31 @@ public final class MovePlanner {
     }
 
     private String needs(PageRoom r) {
-        return "Page " + r.page() + " has to move most: " + mark(r.near()) + " " + nearMm(r)
-                + " from the binding edge has to reach " + mm(clearMm) + ".";
+        return "Page " + r.page() + " needs the largest move: " + nearMark(r) + ".";
     }
 
-    private static String kept(PageRoom r, double t) {
-        return "Page " + r.page() + " has the least room: " + outerMark(r) + " and keeps " + mm(r.outerMm() - t) + ".";
+    private String kept(PageRoom r, double t) {
+        return "Page " + r.page() + " has the smallest outer margin: " + outerMark(r) + ", "
+                + measures.down(Length.ofMeasuredMm(Math.max(0, r.outerMm() - t))) + " after the move.";
     }
 
     private String tooSmall(Fit fit) {
-        return "Page " + fit.near.page() + " has " + mark(fit.near.near()) + " " + nearMm(fit.near)
-                + " from the binding edge that has to reach " + mm(clearMm) + ", and page " + fit.outer.page()
-                + " has " + outerMark(fit.outer) + ": there is no room to move, and it would take scaling to "
-                + percent(fit.scale) + " where " + percent(settings.minimumScale()) + " is the least allowed.";
+        return "Page " + fit.near.page() + " has " + nearMark(fit.near) + ". Page " + fit.outer.page() + " has "
+                + outerMark(fit.outer) + ", so there is no room to move. Scaling to " + percent(fit.scale)
+                + " would be needed; minimum " + percent(settings.minimumScale()) + ".";
     }
 
-    private static String nearMm(PageRoom r) {
+    private String nearMark(PageRoom r) {
+        Length near = Length.ofMeasuredMm(r.nearMm());
+        Length clear = Length.ofMeasuredMm(clearMm);
         double dot = r.near() == null ? 0 : r.near().stage().coarseMm();
-        return mm(r.nearMm()) + (dot > 0 ? " (to a dot of " + mm(dot) + ")" : "");
+        return mark(r.near()) + " " + measures.beside(near, clear) + " from the binding edge"
+                + (dot > 0 ? " (measured to " + measures.mark(dot) + ")" : "") + "; "
+                + measures.beside(clear, near) + " required";
     }
 
-    private static String outerMark(PageRoom r) {
-        return mark(r.outer()) + " " + mm(r.outerMm()) + " from its outer edge";
+    private String outerMark(PageRoom r) {
+        return mark(r.outer()) + " " + measures.down(Length.ofMeasuredMm(r.outerMm())) + " from its outer edge";
     }
 
     private static String mark(@Nullable Mark mark) {
@@ -311,12 +321,8 @@ public final class MovePlanner {
         if (zoneMm >= clearMm || fit(pages, zoneMm).scale < settings.minimumScale()) {
             return Optional.empty();
         }
-        return Optional.of("It would do with a binding-margin of " + mm(zoneMm)
-                + ", which is as far as the holes with their punching tolerance reach.");
-    }
-
-    private static String mm(double mm) {
-        return Length.ofMeasuredMm(mm).inMm();
+        return Optional.of("Or accept a binding margin of " + measures.up(Length.ofMeasuredMm(zoneMm))
+                + " (binding-margin). The holes, tolerance included, reach so far.");
     }
 
     static String percent(double scale) {
@@ -325,9 +331,5 @@ public final class MovePlanner {
 
     private static double up(double mm) {
         return Math.ceil(mm * STEPS_PER_MM - SLACK_MM) / STEPS_PER_MM;
-    }
-
-    private static double down(double mm) {
-        return Math.floor(mm * STEPS_PER_MM + SLACK_MM) / STEPS_PER_MM;
     }
 }

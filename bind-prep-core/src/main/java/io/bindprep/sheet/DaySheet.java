@@ -14,6 +14,8 @@ import io.bindprep.report.words.SafetyLine;
 import io.bindprep.report.words.VerdictSentence;
 import io.bindprep.wording.Counted;
 import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
+import io.bindprep.wording.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -77,7 +79,7 @@ public record DaySheet(
                 summary(day),
                 day.list().stream().map(DaySheet::line).toList(),
                 day.heldBack().stream().map(DaySheet::heldBack).toList(),
-                supplies(day.supplies()),
+                supplies(day),
                 quote(day),
                 quoteNotes(day),
                 SafetyLine.TEXT,
@@ -129,9 +131,8 @@ public record DaySheet(
         Report report = entry.job().report();
         List<String> settings = new ArrayList<>();
         for (Day.Made made : entry.settings()) {
-            String before = made.before();
-            settings.add(
-                    made.setting().label() + ": " + made.value() + (before == null ? "" : " (was " + before + ")"));
+            String before = made.saidBefore();
+            settings.add(made.setting().label() + ": " + made.said() + (before == null ? "" : " (was " + before + ")"));
         }
         if (entry.settings().isEmpty()) {
             settings.add("Nothing to change.");
@@ -166,14 +167,15 @@ public record DaySheet(
         return job.name() + ": " + VerdictSentence.of(job.report()) + first;
     }
 
-    private static List<List<String>> supplies(Supplies supplies) {
+    private static List<List<String>> supplies(Day day) {
+        Supplies supplies = day.supplies();
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("What", "Size", "Needed", "Overs", "Issue"));
         for (Supplies.Sheets s : supplies.sheets()) {
             String press = s.sheet();
             rows.add(List.of(
                     s.stock() + (s.cover() ? ", covers" : ""),
-                    (press == null ? "" : "press sheet " + press + ", ") + LengthText.area(s.width(), s.height()),
+                    (press == null ? "" : "press sheet " + press + ", ") + area(day, s),
                     "" + s.needed(),
                     "" + s.overs(),
                     Counted.of(s.total(), "sheet")));
@@ -198,6 +200,12 @@ public record DaySheet(
                     ""));
         }
         return rows;
+    }
+
+    /** In the day's units, or in those of the sheet itself where the day has both. */
+    private static String area(Day day, Supplies.Sheets s) {
+        boolean both = day.measures().units() == Units.BOTH;
+        return (both ? Measures.ofPaper(s.width(), s.height()) : day.measures()).area(s.width(), s.height());
     }
 
     private static List<List<String>> quote(Day day) {

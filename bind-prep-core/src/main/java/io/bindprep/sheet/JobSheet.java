@@ -119,7 +119,7 @@ public record JobSheet(
                 report.run().steps(),
                 cautions(report),
                 report.plan().because().stream()
-                        .map(Sentences::of)
+                        .map(reason -> Sentences.of(reason, report.measures()))
                         .map(OperatorText::of)
                         .toList(),
                 digest,
@@ -174,7 +174,7 @@ public record JobSheet(
             String name = bound.size() == 1 ? "" : "Volume " + volume + pages(lifts);
             parts.add(new VolumeSettings(
                     name,
-                    OperatorSetting.of(plan, lifts, top, report.measures()),
+                    OperatorSetting.of(plan, lifts, top, report),
                     new EdgeDrawing(plan, top, report.job().bindingEdge() == BindingEdge.LEFT, report.measures())));
         }
         return parts;

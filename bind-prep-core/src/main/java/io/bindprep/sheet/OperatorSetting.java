@@ -2,9 +2,9 @@ package io.bindprep.sheet;
 
 import io.bindprep.binding.Plan;
 import io.bindprep.catalogue.Element;
+import io.bindprep.check.Report;
 import io.bindprep.run.Lift;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
 import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
 import java.util.ArrayList;
@@ -20,9 +20,11 @@ import java.util.stream.Collectors;
  */
 public record OperatorSetting(String label, String value, String note) {
     private static final int MOST_RANGES = 6;
+    private static final String FINER = "on a finer scale ";
 
     /** The settings in the order in which they are made. */
-    static List<OperatorSetting> of(Plan plan, List<Lift> lifts, boolean top, Measures measures) {
+    static List<OperatorSetting> of(Plan plan, List<Lift> lifts, boolean top, Report report) {
+        Measures measures = report.measures();
         List<OperatorSetting> all = new ArrayList<>();
         all.add(die(plan, measures));
         if (plan.row().holes().isEmpty()) {
@@ -34,13 +36,16 @@ public record OperatorSetting(String label, String value, String note) {
         if (!dial.matches("[0-9].*|fixed")) {
             all.add(new OperatorSetting("Depth dial", dial, "gives the distance in the next box"));
         }
-        all.add(depth(plan, measures));
+        all.add(depth(plan, report));
         all.add(guide(plan, top, measures));
         all.add(lift(lifts, measures));
         all.add(element(plan));
         Length closer = plan.closer();
-        if (plan.element() != null && closer != null) {
-            all.add(new OperatorSetting("Closer", measures.size(closer), LengthText.both(closer)));
+        Element element = plan.element();
+        if (element != null && closer != null) {
+            boolean named = closer.equals(element.size());
+            all.add(new OperatorSetting(
+                    "Closer", named ? element.name() : measures.size(closer), measures.sold(closer)));
         }
         return all;
     }
@@ -62,11 +67,14 @@ public record OperatorSetting(String label, String value, String note) {
                 plan.row().holes().size() + " holes stay; pins count from the side guide");
     }
 
-    private static OperatorSetting depth(Plan plan, Measures measures) {
+    private static OperatorSetting depth(Plan plan, Report report) {
+        Measures measures = report.measures();
+        List<Length> others =
+                report.whatIf().stream().map(w -> w.plan().edgeDistance()).toList();
         return new OperatorSetting(
                 "Binding edge to hole centre",
-                measures.set(plan.edgeDistance()),
-                "exactly " + measures.exact(plan.edgeDistance()) + "; paper outside the hole "
+                measures.set(plan.edgeDistance(), others),
+                FINER + measures.mark(plan.edgeDistance(), others) + "; paper outside the hole "
                         + measures.mark(plan.depth().outside()));
     }
 
@@ -75,12 +83,12 @@ public record OperatorSetting(String label, String value, String note) {
         Length off = plan.row().guideOff();
         String scale = off.equals(Length.ZERO)
                 ? ""
-                : "by its own scale " + measures.exact(first.minus(off)) + ", as measured; ";
+                : "by its own scale " + measures.mark(first.minus(off)) + ", as measured; ";
         return new OperatorSetting(
                 "Side guide",
                 measures.set(first),
-                scale + "first hole's centre from the " + (top ? "left" : "head") + ", exactly "
-                        + measures.exact(first)
+                scale + "first hole's centre from the " + (top ? "left" : "head") + "; " + FINER
+                        + measures.mark(first)
                         + (plan.sameEndToGuide() ? "; THE SAME END TO THE GUIDE ON EVERY LIFT" : ""));
     }
 

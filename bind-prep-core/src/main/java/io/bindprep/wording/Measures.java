@@ -3,6 +3,8 @@ package io.bindprep.wording;
 import io.bindprep.unit.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Collection;
+import java.util.List;
 import java.util.function.Function;
 
 /**
@@ -11,14 +13,24 @@ import java.util.function.Function;
  * <p>Settings go to 0.5 mm or 1/32 in, the divisions of a ruler; thicknesses and places of marks to 0.1 mm or 0.01 in.
  *
  * @param units the units shown
+ * @param whole whether millimetres keep their hundredths, for programs
  */
-public record Measures(Units units) {
+public record Measures(Units units, boolean whole) {
     private static final BigDecimal HALF_MM = new BigDecimal("0.5");
+    private static final int NOISE = 6;
     private static final long PER_INCH = Length.ofInch(1, 1).units();
     private static final Length SIZE_STEP = Length.ofInch(1, 8);
 
     /** Millimetres only. */
     public static final Measures METRIC = new Measures(Units.METRIC);
+
+    /** Millimetres with their hundredths, for reports that programs read. */
+    public static final Measures EXACT = new Measures(Units.METRIC, true);
+
+    /** Lengths as fine as a hand can use them. */
+    public Measures(Units units) {
+        this(units, false);
+    }
 
     /** Inches where both sides of the paper are whole eighths of an inch (8.5 x 11 in, 6 x 9 in), else millimetres. */
     public static Measures ofPaper(Length width, Length height) {
@@ -31,9 +43,48 @@ public record Measures(Units units) {
         return shown(length, Measures::setMm, l -> LengthText.inches(thirtySeconds(l)));
     }
 
+    /** A distance to set by hand, shown finer where it would read as one of the others that it is not. */
+    public String set(Length length, Collection<Length> others) {
+        return apart(length, others, List.of(this::set, this::mark, this::exact));
+    }
+
     /** A place on a page: "3.0 mm", "0.12 in". */
     public String mark(Length length) {
-        return shown(length, l -> fixed(l.mm(), 1) + " mm", l -> fixed(l.inches(), 2) + " in");
+        return tenths(length, RoundingMode.HALF_UP);
+    }
+
+    /** A place, shown finer where it would read as one of the others that it is not. */
+    public String mark(Length length, Collection<Length> others) {
+        return apart(length, others, List.of(this::mark, this::exact));
+    }
+
+    /** A distance to move or to keep free, rounded up, so that what is said is enough: "6.6 mm". */
+    public String up(Length length) {
+        return tenths(length, RoundingMode.CEILING);
+    }
+
+    /** A distance that there is, or the most that may be, rounded down: "6.5 mm". */
+    public String down(Length length) {
+        return tenths(length, RoundingMode.FLOOR);
+    }
+
+    /** A deviation or tolerance of a machine, which is measured finer than a hand can set: "0.13 mm", "0.005 in". */
+    public String fine(Length length) {
+        return shown(length, Length::inMm, l -> LengthText.plain(BigDecimal.valueOf(l.inches()), 3) + " in");
+    }
+
+    private String tenths(Length length, RoundingMode rounding) {
+        return shown(length, l -> fixed(l.mm(), 1, rounding) + " mm", l -> fixed(l.inches(), 2, rounding) + " in");
+    }
+
+    private static String apart(Length length, Collection<Length> others, List<Function<Length, String>> finer) {
+        for (Function<Length, String> way : finer) {
+            String said = way.apply(length);
+            if (others.stream().allMatch(o -> o.equals(length) || !way.apply(o).equals(said))) {
+                return said;
+            }
+        }
+        return LengthText.exact(length);
     }
 
     /** A place beside its limit, shown finer where both would look alike. */
@@ -49,8 +100,8 @@ public record Measures(Units units) {
     /** A stretch on a page: "15.5 to 18.5 mm". */
     public String marks(double startMm, double endMm) {
         return switch (units) {
-            case METRIC -> fixed(startMm, 1) + " to " + fixed(endMm, 1) + " mm";
-            case INCH -> fixed(startMm / Length.ofInch(1, 1).mm(), 2) + " to " + new Measures(Units.INCH).mark(endMm);
+            case METRIC -> mark(startMm).replace(" mm", "") + " to " + mark(endMm);
+            case INCH -> mark(startMm).replace(" in", "") + " to " + mark(endMm);
             case BOTH -> METRIC.marks(startMm, endMm) + " (" + new Measures(Units.INCH).marks(startMm, endMm) + ")";
         };
     }
@@ -90,12 +141,22 @@ public record Measures(Units units) {
                         + size(across);
     }
 
+    /** The size of an element or closer, which is sold in inches: "9.5 mm (3/8 in)", "3/8 in". */
+    public String sold(Length length) {
+        return whole
+                ? LengthText.both(length)
+                : units == Units.INCH ? size(length) : new Measures(Units.BOTH).size(length);
+    }
+
     /** A size as it is sold: "4.8 mm", "3/16 in". */
     public String size(Length length) {
         return shown(length, l -> LengthText.mm(l.mm()), LengthText::inches);
     }
 
     private String shown(Length length, Function<Length, String> mm, Function<Length, String> inches) {
+        if (whole) {
+            return length.inMm();
+        }
         return switch (units) {
             case METRIC -> mm.apply(length);
             case INCH -> inches.apply(length);
@@ -113,9 +174,11 @@ public record Measures(Units units) {
         return new Length(Math.floorDiv(length.units() + step / 2, step) * step);
     }
 
-    private static String fixed(double number, int decimals) {
+    // beyond a millionth of a millimetre there is only the noise of binary fractions
+    private static String fixed(double number, int decimals, RoundingMode rounding) {
         return BigDecimal.valueOf(number)
-                .setScale(decimals, RoundingMode.HALF_UP)
+                .setScale(NOISE, RoundingMode.HALF_UP)
+                .setScale(decimals, rounding)
                 .toPlainString();
     }
 }

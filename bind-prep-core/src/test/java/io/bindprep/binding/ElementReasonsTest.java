@@ -129,8 +129,8 @@ class ElementReasonsTest {
         assertThat(reasons(plan, Topic.ELEMENT))
                 .last()
                 .isEqualTo(
-                        "the likely range of 11.14 mm to 13.76 mm lies between 1/2 in and 9/16 in: up to 12.7 mm of stack"
-                                + " 1/2 in does; measure a pack of 22 sheets of offset-60, which decides at 2.67 mm (a pack of at"
+                        "the likely range of 11.14 to 13.76 mm lies between 1/2 in and 9/16 in: a stack of 12.7 mm or less"
+                                + " goes on 1/2 in; measure a pack of 22 sheets of offset-60, which decides at 2.67 mm (a pack of at"
                                 + " least 0.1 in: F. T. Carson, NBS Research Paper RP69, 1929)");
     }
 
@@ -146,7 +146,7 @@ class ElementReasonsTest {
                 .last()
                 .asString()
                 .startsWith(
-                        "at its thinnest of 31 mm the stack would go on 1-1/4 in: up to 31.75 mm of stack 1-1/4 in does;");
+                        "at its thinnest of 31 mm the stack would go on 1-1/4 in: a stack of 31.75 mm or less goes on 1-1/4 in;");
     }
 
     @ParameterizedTest

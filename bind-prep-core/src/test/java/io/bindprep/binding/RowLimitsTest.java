@@ -348,7 +348,7 @@ class RowLimitsTest {
         assertThat(Fixtures.reasons(plan, Topic.SKEW))
                 .singleElement()
                 .asString()
-                .startsWith("a sheet may sit skewed by " + rise + " mm over the 279.4 mm from first to last hole: ")
+                .startsWith("maximum skew " + rise + " mm over the 279.4 mm from first to last hole: ")
                 .contains(why, "1.2 mm (common practice, no source)")
                 .endsWith("holes 1 mm off their place, so a greater skew may reach it");
     }

@@ -21,7 +21,7 @@ class DayOrderTest {
         values.put(Setting.PINS, pins == 0 ? PunchState.ALL_IN : "pull " + pins);
         values.put(Setting.CLOSER, "closer " + closer);
         values.put(Setting.SIDE_GUIDE, "guide " + guide);
-        return new PunchState(values);
+        return new PunchState(values, values);
     }
 
     private static Changes cost(List<DayOrder.Ends> jobs, List<Integer> order) {

@@ -10,6 +10,7 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.report.json.JsonDay;
 import io.bindprep.request.Pile;
 import io.bindprep.request.PlanRequest;
+import io.bindprep.sheet.DaySheet;
 import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
@@ -62,6 +63,41 @@ class DayTest {
         assertThat(day.list().get(1).settings()).isEmpty();
         assertThat(day.list().get(2).settings()).extracting(Day.Made::setting).contains(Setting.DIE, Setting.CLOSER);
         assertThat(day.list().get(3).settings()).isEmpty();
+    }
+
+    /** 5.08 and 5.15 mm both are 5 mm by a ruler; a stop that moves is told, and no two settings read the same. */
+    @Test
+    void depthsThatRoundAlikeAreToldApart() throws Exception {
+        Day day = BindPrep.day(
+                List.of(
+                        job("a", 10, Map.of("pitch", "3:1", "depth", "5.08 mm")),
+                        job("b", 10, Map.of("pitch", "3:1", "depth", "5.15 mm"))),
+                null);
+        assertThat(day.changes().of(Setting.DEPTH)).isEqualTo(1);
+        assertThat(day.list().get(1).settings()).singleElement().satisfies(made -> {
+            assertThat(made.setting()).isEqualTo(Setting.DEPTH);
+            assertThat(made.value()).startsWith("5.15 mm");
+            assertThat(made.said()).isEqualTo("5.2 mm");
+            assertThat(made.saidBefore()).isEqualTo("5.1 mm");
+        });
+        assertThat(JsonDay.write(day)).contains("5.15 mm");
+    }
+
+    /** A day of one paper is in its units; one of both has both, so that a change is told in one of them. */
+    @Test
+    void aDayIsToldInTheUnitsOfItsPaper() throws Exception {
+        Map<String, Object> letter = Map.of("pitch", "3:1", "trim", "letter");
+        Day inches = BindPrep.day(List.of(job("a", 10, letter), job("b", 20, letter)), null);
+        assertThat(String.join("\n", DaySheet.of(inches).text()))
+                .contains("Depth: 3/16 in", "8-1/2 x 11 in", "Closer: wire 3/16 in")
+                .doesNotContain(" mm");
+        Day both = BindPrep.day(List.of(job("a", 10, letter), job("b", 10, Map.of("pitch", "2:1"))), null);
+        assertThat(String.join("\n", DaySheet.of(both).text()))
+                .contains("(was 5 mm (3/16 in))", "8-1/2 x 11 in", "210 x 297 mm");
+        Day metric = BindPrep.day(List.of(job("a", 10, Map.of("pitch", "3:1"))), null);
+        assertThat(String.join("\n", DaySheet.of(metric).text()))
+                .contains("Depth: 5 mm", "first hole 9 mm from the head")
+                .doesNotContain("5.08", "8.8 mm");
     }
 
     /** By hand: 10 leaves in 10 + 5 + 20 + 5 copies are 400 sheets; one lift a copy is 40 strokes; a piece for each copy. */

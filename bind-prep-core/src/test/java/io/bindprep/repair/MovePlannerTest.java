@@ -10,6 +10,7 @@ import io.bindprep.marks.Stage;
 import io.bindprep.page.Move;
 import io.bindprep.page.PageEdge;
 import io.bindprep.problem.SettingException;
+import io.bindprep.wording.Measures;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,7 +47,7 @@ class MovePlannerTest {
     }
 
     private static MovePlan plan(ShiftSettings settings, PageRoom... rooms) {
-        return MovePlanner.plan(settings, CLEAR, ZONE, List.of(rooms));
+        return MovePlanner.plan(settings, CLEAR, ZONE, List.of(rooms), Measures.METRIC);
     }
 
     @Test
@@ -62,7 +63,8 @@ class MovePlannerTest {
         MovePlan plan = plan(ShiftSettings.builtIn(), new PageRoom(1, PageEdge.LEFT, 210, dots, null, false, null));
         // 9.525 - (4 - 0.2) = 5.725
         assertThat(plan.moves()).containsExactly(new Move(PageEdge.LEFT, 5.73, 1));
-        assertThat(plan.because().get(0)).contains("3.8 mm (to a dot of 0.2 mm)");
+        assertThat(plan.because().get(0))
+                .contains("3.8 mm from the binding edge (measured to 0.2 mm); 9.5 mm required.");
     }
 
     @Test
@@ -75,8 +77,10 @@ class MovePlannerTest {
                         new Move(PageEdge.RIGHT, 6.53, 1),
                         new Move(PageEdge.LEFT, 6.53, 1));
         assertThat(plan.because()).hasSize(2);
-        assertThat(plan.because().get(0)).contains("Page 2", "\"word 2\"", "3 mm", "9.53 mm");
-        assertThat(plan.because().get(1)).contains("Page 2", "20 mm", "13.47 mm");
+        assertThat(plan.because().get(0))
+                .isEqualTo(
+                        "Page 2 needs the largest move: text (\"word 2\") 3.0 mm from the binding edge; 9.5 mm required.");
+        assertThat(plan.because().get(1)).contains("Page 2", "20.0 mm", "13.4 mm after the move");
     }
 
     @Test
@@ -150,12 +154,13 @@ class MovePlannerTest {
         MovePlan plan = plan(settings(false, null, null, "99 %"), room(1, 3, 0), room(2, 0, 8), room(3, 0, 0));
         assertThat(plan.moves()).isEmpty();
         assertThat(plan.refusals()).hasSize(3);
-        assertThat(plan.refusals().get(0)).contains("Page 1", "3 mm", "9.53 mm", "page 2", "8 mm", "98.22 %", "99 %");
-        assertThat(plan.refusals().get(1)).contains("page-by-page", "page 1.");
+        assertThat(plan.refusals().get(0))
+                .contains("Page 1", "3.0 mm", "9.5 mm", "Page 2", "8.0 mm", "98.22 %", "99 %");
+        assertThat(plan.refusals().get(1)).isEqualTo("Move only page 1, by its own distance (page-by-page).");
 
         // to 7.06 it is 4.06 of move: 8 - 4.06 is less than 5; scaled (205 - 7.06) / 199 = 0.99467
         MovePlan narrower = plan(settings(false, null, null, "99 %"), room(1, 3, 8));
-        assertThat(narrower.refusals().get(1)).contains("binding-margin of 7.06 mm");
+        assertThat(narrower.refusals().get(1)).contains("binding margin of 7.1 mm (binding-margin)");
     }
 
     @Test
@@ -182,7 +187,7 @@ class MovePlannerTest {
                 .containsExactly(new Move(PageEdge.LEFT, 6, 1), new Move(PageEdge.RIGHT, 6, 1));
         assertThat(plan(six, room(1, 0, 5.99), room(2, 3, 0)).refusals())
                 .satisfiesExactly(
-                        r -> assertThat(r).contains("6 mm", "page 1", "At most 5.99 mm"),
+                        r -> assertThat(r).contains("6 mm", "page 1", "Move by 5.9 mm or less"),
                         r -> assertThat(r).contains("keep \"1\""));
     }
 
@@ -198,7 +203,7 @@ class MovePlannerTest {
                 double outer = random.nextInt(3) == 0 ? 0 : 0.01 + random.nextDouble() * 15;
                 rooms.add(room(page, near, outer));
             }
-            MovePlan plan = MovePlanner.plan(settings(false, null, null, "50 %"), CLEAR, ZONE, rooms);
+            MovePlan plan = MovePlanner.plan(settings(false, null, null, "50 %"), CLEAR, ZONE, rooms, Measures.METRIC);
             Move move = plan.moves().get(0);
             if (rooms.stream().allMatch(r -> r.near() == null)) {
                 assertThat(move.nothing()).isTrue();

@@ -308,6 +308,17 @@ class SheetPdfTest {
                 .doesNotContain("Plan only");
     }
 
+    /** Letter is drawn in inches: no millimetre stands on its sheet but the bar's and the element's that is sold by them. */
+    @Test
+    void aSheetKeepsToTheUnitsOfItsPaper() throws Exception {
+        String letter = flat(text(pdf(JobSheet.of(cookbook), SheetPaper.LETTER)));
+        assertThat(letter.replace("This bar is 100 mm long", "")).doesNotContainPattern("[0-9] mm\\b");
+        String a4 = flat(page(pdf(JobSheet.of(handbook), SheetPaper.A4), 1));
+        assertThat(a4)
+                .contains("8 Closer 3/16 in 4.8 mm (3/16 in)", "on a finer scale 5.1 mm")
+                .doesNotContain("5.08 mm", "4.76 mm");
+    }
+
     @Test
     void noPrintIsTooSmallToRead() throws Exception {
         try (PDDocument document = Loader.loadPDF(pdf(JobSheet.of(cookbook), SheetPaper.A4))) {

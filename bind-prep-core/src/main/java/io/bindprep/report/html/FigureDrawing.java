@@ -11,7 +11,7 @@ import io.bindprep.picture.CloseUpWindow;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.picture.Picture;
 import io.bindprep.wording.Counted;
-import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -31,8 +31,10 @@ final class FigureDrawing {
     private final Plan plan;
     private final PageReport page;
     private final EdgeFrame frame;
+    private final Measures measures;
 
-    FigureDrawing(Plan plan, PageReport page) {
+    FigureDrawing(Plan plan, PageReport page, Measures measures) {
+        this.measures = measures;
         this.plan = plan;
         this.page = page;
         this.frame = EdgeFrame.of(page);
@@ -187,7 +189,7 @@ final class FigureDrawing {
         StringBuilder alt = new StringBuilder("Close-up ")
                 .append(letter(index))
                 .append(" of the binding edge, ")
-                .append(LengthText.mm(window.startMm(), window.endMm()))
+                .append(measures.marks(window.startMm(), window.endMm()))
                 .append(" from ")
                 .append(frame.origin());
         List<Integer> pins = plan.row().holes().stream()

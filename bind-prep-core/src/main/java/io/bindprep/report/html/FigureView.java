@@ -24,8 +24,8 @@ public record FigureView(String label, String value, String note) {
                         : copies + " copies: " + (long) copies * r.block().printedSheets() + " sheets"));
         figures.add(new FigureView(
                 "Stack",
-                r.stack().nominal().inMm(),
-                r.stack().min().inMm() + " to " + r.stack().max().inMm()));
+                r.measures().thickness(r.stack().nominal()),
+                r.measures().thicknesses(r.stack().min(), r.stack().max())));
         Element element = plan.element();
         figures.add(new FigureView(
                 "Element",

@@ -3,7 +3,7 @@ package io.bindprep.report.html;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.Stage;
-import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
 
 /**
@@ -15,15 +15,15 @@ import io.bindprep.wording.PageLists;
  */
 public record HitView(
         int number, String verdict, String kind, String words, String near, String along, String pin, String decided) {
-    static HitView of(int number, Hit hit) {
+    static HitView of(int number, Hit hit, Measures measures) {
         Mark m = hit.mark();
         return new HitView(
                 number,
                 Texts.lower(hit.verdict()),
                 Texts.lower(m.kind()),
                 Texts.clean(m.words()),
-                LengthText.mm(m.nearMm()),
-                LengthText.mm(m.alongStartMm(), m.alongEndMm()),
+                measures.mark(m.nearMm()),
+                measures.marks(m.alongStartMm(), m.alongEndMm()),
                 PageLists.compact(hit.pins()),
                 m.stage() == Stage.GEOMETRY ? "outline" : "pixels");
     }

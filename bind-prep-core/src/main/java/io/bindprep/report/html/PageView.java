@@ -1,13 +1,13 @@
 package io.bindprep.report.html;
 
-import io.bindprep.binding.Plan;
 import io.bindprep.check.PageReport;
+import io.bindprep.check.Report;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.PageVerdict;
 import io.bindprep.picture.CloseUp;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.picture.Picture;
-import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -47,24 +47,25 @@ public record PageView(
         return PageLink.id(page);
     }
 
-    static PageView of(Plan plan, PageReport page, PagePicture picture) {
+    static PageView of(Report report, PageReport page, PagePicture picture) {
+        Measures measures = report.measures();
         EdgeFrame frame = EdgeFrame.of(page);
-        FigureDrawing draughtsman = new FigureDrawing(plan, page);
+        FigureDrawing draughtsman = new FigureDrawing(report.plan(), page, measures);
         Picture whole = picture.whole();
         List<Labelled> closeUps = new ArrayList<>();
         for (CloseUp c : picture.closeUps()) {
             int i = closeUps.size();
-            String caption = LengthText.mm(c.window().startMm(), c.window().endMm()) + " from " + frame.origin();
+            String caption = measures.marks(c.window().startMm(), c.window().endMm()) + " from " + frame.origin();
             closeUps.add(new Labelled(FigureDrawing.letter(i), caption, draughtsman.closeUp(c, picture.depthMm(), i)));
         }
         List<HitView> hits = new ArrayList<>();
         for (Hit hit : page.verdict().hits()) {
-            hits.add(HitView.of(hits.size() + 1, hit));
+            hits.add(HitView.of(hits.size() + 1, hit, measures));
         }
         return new PageView(
                 page.facts().page(),
                 Texts.lower(page.verdict().verdict()),
-                LengthText.area(page.facts().trimWidth(), page.facts().trimHeight()) + ", "
+                measures.area(page.facts().trimWidth(), page.facts().trimHeight()) + ", "
                         + (page.place().recto() ? "recto" : "verso") + ", bound at its " + frame.name() + " edge",
                 page.verdict().unchecked(),
                 picture.problem(),

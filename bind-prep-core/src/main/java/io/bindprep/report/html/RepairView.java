@@ -50,9 +50,8 @@ public record RepairView(
             counts.add(row("After", after));
             for (PicturePair pair : pictures) {
                 pairs.add(new Pair(
-                        PageView.of(
-                                before.plan(), before.pages().get(pair.before().page() - 1), pair.before()),
-                        PageView.of(after.plan(), after.pages().get(pair.after().page() - 1), pair.after())));
+                        PageView.of(before, before.pages().get(pair.before().page() - 1), pair.before()),
+                        PageView.of(after, after.pages().get(pair.after().page() - 1), pair.after())));
             }
         }
         return new RepairView(

@@ -64,11 +64,11 @@ public record ReportView(
         for (PageReport page : r.pages()) {
             PagePicture picture = byPage.get(page.facts().page());
             if (picture != null) {
-                pages.add(PageView.of(r.plan(), page, picture));
+                pages.add(PageView.of(r, page, picture));
                 shown.add(page.facts().page());
             } else if (page.verdict().verdict() != Verdict.CLEAR) {
                 if (rest.size() < MOST_ROWS) {
-                    rest.add(RestView.of(page));
+                    rest.add(RestView.of(page, r.measures()));
                     shown.add(page.facts().page());
                 } else {
                     beyond++;
@@ -76,8 +76,8 @@ public record ReportView(
             }
         }
         List<String> because = new ArrayList<>();
-        r.stack().because().forEach(reason -> because.add(Sentences.of(reason)));
-        r.plan().because().forEach(reason -> because.add(Sentences.of(reason)));
+        r.stack().because().forEach(reason -> because.add(Sentences.of(reason, r.measures())));
+        r.plan().because().forEach(reason -> because.add(Sentences.of(reason, r.measures())));
         return new ReportView(
                 Texts.clean(r.document().file()),
                 r.document().sha256(),

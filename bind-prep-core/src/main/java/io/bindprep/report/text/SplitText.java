@@ -67,12 +67,12 @@ public final class SplitText {
                 ? "no element"
                 : "element " + after.plan().element().name();
         lines.more(Counted.of(block.leaves().size(), "leaf") + " with its covers, "
-                + after.stack().nominal().inMm() + ", " + element + ".");
+                + after.measures().thickness(after.stack().nominal()) + ", " + element + ".");
         double most = made.moves().stream().mapToDouble(Move::awayMm).max().orElse(0);
         if (most > 0 || !made.blanks().isEmpty()) {
             lines.more((most > 0
-                            ? "Content moved by up to "
-                                    + Length.ofMeasuredMm(most).inMm() + " away from the binding edge"
+                            ? "Content moved by up to " + after.measures().up(Length.ofMeasuredMm(most))
+                                    + " away from the binding edge"
                             : "Nothing moved")
                     + (made.blanks().isEmpty()
                             ? "."

@@ -6,19 +6,28 @@ import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.LiftLimit;
 import io.bindprep.job.Clearances.Clearance;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Measures;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** English of the reasons of a plan. */
 final class BindingWords {
-    private BindingWords() {}
+    private final Measures m;
 
-    static String of(Reason reason) {
+    private BindingWords(Measures m) {
+        this.m = m;
+    }
+
+    static String of(Reason reason, Measures measures) {
+        return new BindingWords(measures).of(reason);
+    }
+
+    private String of(Reason reason) {
         return switch (reason.topic()) {
             case PITCH -> pitch((Reason.OfPitch) reason);
             case ELEMENT -> element((Reason.OfElement) reason);
-            case DEPTH -> DepthWords.of((Reason.OfDepth) reason);
+            case DEPTH -> DepthWords.of((Reason.OfDepth) reason, m);
             case ROW -> row((Reason.OfRow) reason);
             case PINS -> pins((Reason.OfPins) reason);
             case HANGER -> hanger((Reason.HangerGap) reason);
@@ -30,7 +39,7 @@ final class BindingWords {
         };
     }
 
-    private static String pitch(Reason.OfPitch reason) {
+    private String pitch(Reason.OfPitch reason) {
         if (reason instanceof Reason.PitchAsked r) {
             return "pitch " + r.pitch() + " as the job says";
         }
@@ -42,7 +51,7 @@ final class BindingWords {
         }
         if (reason instanceof Reason.PitchByStack r) {
             return "pitch " + (r.thin() ? "3:1" : "2:1") + ": the stack of "
-                    + r.stack().inMm()
+                    + m.thickness(r.stack())
                     + (r.thin() ? " goes" : " does not go")
                     + " on the largest 3:1 wire of 9/16 in (common practice, no source)";
         }
@@ -55,13 +64,13 @@ final class BindingWords {
         }
         Reason.RingsByEdge r = (Reason.RingsByEdge) reason;
         return r.us()
-                ? "three rings R3i-US (XJDF 2.2 F.3): the binding edge of "
-                        + r.edge().inMm() + " is that of a US sheet"
-                : "two rings R2m-ISO (ISO 838:1974): the binding edge of "
-                        + r.edge().inMm() + " is not that of a US sheet";
+                ? "three rings R3i-US (XJDF 2.2 F.3): the binding edge of " + m.size(r.edge())
+                        + " is that of a US sheet"
+                : "two rings R2m-ISO (ISO 838:1974): the binding edge of " + m.size(r.edge())
+                        + " is not that of a US sheet";
     }
 
-    private static String element(Reason.OfElement reason) {
+    private String element(Reason.OfElement reason) {
         if (reason instanceof Reason.NoSizes r) {
             return "no element: no sizes are known for " + r.pattern();
         }
@@ -72,7 +81,7 @@ final class BindingWords {
         if (reason instanceof Reason.Smallest r) {
             Integer sheets = r.sheets();
             String size =
-                    sheets != null ? sheets + " sheets" : r.element().size().inMm();
+                    sheets != null ? sheets + " sheets" : m.size(r.element().size());
             return "element " + r.element().name() + ": " + need(r.need()) + "; the smallest " + r.group()
                     + " that takes it (" + size + ", " + r.element().source() + ")";
         }
@@ -81,66 +90,67 @@ final class BindingWords {
         Element large = r.large();
         PackMeasure measure = r.measure();
         return (large == null
-                        ? "at its thinnest of " + r.thinnest().inMm() + " the stack would go on " + small
-                        : "the likely range of " + r.thinnest().inMm() + " to "
-                                + r.thickest().inMm() + " lies between " + small + " and " + large.name())
-                + ": up to " + measure.stackAtMost().inMm() + " of stack " + small + " does; measure a pack of "
+                        ? "at its thinnest of " + m.thickness(r.thinnest()) + " the stack would go on " + small
+                        : "the likely range of " + m.thicknesses(r.thinnest(), r.thickest()) + " lies between " + small
+                                + " and " + large.name())
+                + ": a stack of " + m.down(measure.stackAtMost()) + " or less goes on " + small + "; measure a pack of "
                 + measure.sheets() + " sheets of " + measure.stock()
                 + (measure.packAtMost().compareTo(Length.ZERO) > 0
-                        ? ", which decides at " + measure.packAtMost().inMm()
+                        ? ", which decides at " + m.down(measure.packAtMost())
                         : "")
                 + " (" + r.source() + ")";
     }
 
-    private static String need(Reason.Need need) {
+    private String need(Reason.Need need) {
         if (need instanceof Reason.InSheets n) {
-            return "the nominal stack of " + n.stack().inMm() + " is as thick as " + n.sheets()
+            return "the nominal stack of " + m.thickness(n.stack()) + " is as thick as " + n.sheets()
                     + " sheets of 20 lb bond";
         }
         Reason.InSize n = (Reason.InSize) need;
         Clearance rule = n.rule();
         Length outside = n.outside();
         return (n.atMost() ? "the stack of at most " : "the nominal stack of ")
-                + n.stack().inMm() + " with "
-                + n.clearance().inMm() + " of clearance ("
+                + m.thickness(n.stack()) + " with "
+                + m.exact(n.clearance()) + " of clearance ("
                 + (rule == null ? "as the job says" : "rule \"" + rule.name() + "\": " + rule.source()) + ") needs "
-                + n.stack().plus(n.clearance()).inMm()
+                + m.up(n.stack().plus(n.clearance()))
                 + (outside == null
                         ? ""
-                        : ", and the coil turns round the stack's edge with " + outside.inMm()
+                        : ", and the coil turns round the stack's edge with " + m.mark(outside)
                                 + " of paper outside the holes (derived)");
     }
 
-    private static String row(Reason.OfRow reason) {
+    private String row(Reason.OfRow reason) {
         if (reason instanceof Reason.EdgeTooLong r) {
-            return noRow(r.edge()) + "longer than the " + r.longest().inMm() + " that punches take";
+            return noRow(r.edge()) + "longer than the " + m.size(r.longest()) + " that punches take";
         }
         if (reason instanceof Reason.EdgeTooShort r) {
             return noRow(r.edge()) + "too short for a hole with its web";
         }
         if (reason instanceof Reason.WholeRow r) {
-            return r.holes() + " whole holes on " + r.edge().inMm() + ", the first "
-                    + r.first().inMm() + " from the end, " + r.web().inMm() + " of paper left at the ends, at least "
-                    + r.minimumWeb().inMm() + " asked for (by the " + (r.asked() ? "job" : "punch")
+            return r.holes() + " whole holes on " + m.size(r.edge()) + ", the first "
+                    + m.mark(r.first()) + " from the end, " + m.beside(r.web(), r.minimumWeb())
+                    + " of paper left at the ends, at least " + m.beside(r.minimumWeb(), r.web())
+                    + " asked for (by the " + (r.asked() ? "job" : "punch")
                     + "; no standard gives it); "
                     + (r.fixedGuide()
                             ? "the guide of the punch is fixed"
                             : "row centred by the side guide (XJDF 2.2, Appendix F)");
         }
         if (reason instanceof Reason.FirstPinOff r) {
-            return "pin 1 stands " + r.off().abs().inMm()
+            return "pin 1 stands " + m.fine(r.off().abs())
                     + (positive(r.off()) ? " too far from" : " too near to")
-                    + " the fixed guide, as measured to " + r.tolerance().inMm();
+                    + " the fixed guide, as measured to " + m.fine(r.tolerance());
         }
         Reason.RowStretched r = (Reason.RowStretched) reason;
-        return "the row of pins was measured " + r.stretch().abs().inMm()
+        return "the row of pins was measured " + m.fine(r.stretch().abs())
                 + (positive(r.stretch()) ? " longer" : " shorter") + " than the "
-                + r.span().inMm()
-                + " of its pattern, to " + r.tolerance().inMm() + ", which grows from hole to hole";
+                + m.size(r.span())
+                + " of its pattern, to " + m.fine(r.tolerance()) + ", which grows from hole to hole";
     }
 
-    private static String noRow(Length edge) {
-        return "no hole row: the binding edge of " + edge.inMm() + " is ";
+    private String noRow(Length edge) {
+        return "no hole row: the binding edge of " + m.size(edge) + " is ";
     }
 
     private static boolean positive(Length length) {
@@ -165,34 +175,36 @@ final class BindingWords {
         return "no pin needs pulling";
     }
 
-    private static String hanger(Reason.HangerGap r) {
+    private String hanger(Reason.HangerGap r) {
         Length beside = r.beside();
-        return "hanger: no hole within " + r.width().inMm() + " in the middle of the edge ("
-                + (beside == null ? "the job's gap" : "the thumb cut with " + beside.inMm() + " of paper on both sides")
+        return "hanger: no hole within " + m.size(r.width()) + " in the middle of the edge ("
+                + (beside == null
+                        ? "the job's gap"
+                        : "the thumb cut with " + m.size(beside) + " of paper on both sides")
                 + "), which takes " + r.out()
                 + " holes out; a hole is taken out with its mirror image, so that the row stays as symmetric as it was;"
                 + " the element goes on in two pieces, of " + r.runs().get(0) + " and "
                 + r.runs().get(1);
     }
 
-    private static String feed(Reason.OfFeed reason) {
+    private String feed(Reason.OfFeed reason) {
         if (reason instanceof Reason.GuideOff r) {
             return "set the side guide so that the first hole would come to "
-                    + r.first().inMm()
+                    + m.mark(r.first())
                     + " by the guide's own scale: it was measured to bring holes "
-                    + r.off().abs().inMm()
+                    + m.fine(r.off().abs())
                     + (positive(r.off()) ? " too far from it" : " too near to it") + ", to "
-                    + r.tolerance().inMm();
+                    + m.fine(r.tolerance());
         }
         Reason.TurnedOver r = (Reason.TurnedOver) reason;
         return (r.matters() ? "the same end to the side guide on every lift" : "either end may go to the side guide")
                 + ": the holes of a leaf fed turned over would lie "
-                + r.offset().inMm() + " off the others, "
+                + m.fine(r.offset()) + " off the others, "
                 + (r.matters() ? "beyond" : "within") + " the punching tolerance of "
-                + r.punchingTolerance().inMm();
+                + m.fine(r.punchingTolerance());
     }
 
-    private static String skew(Reason.OfSkew reason) {
+    private String skew(Reason.OfSkew reason) {
         if (reason instanceof Reason.SkewUnknown r) {
             return "how skewed a sheet may sit is not known: "
                     + (r.group() == null
@@ -200,23 +212,24 @@ final class BindingWords {
                             : "the wire thickness is not known for " + r.group());
         }
         Reason.MostSkew r = (Reason.MostSkew) reason;
-        String wire = r.skew().wireThickness().inMm() + " (" + r.skew().wireThicknessSource() + ")";
-        String hole = r.holeAcross().inMm();
-        return "a sheet may sit skewed by " + r.skew().rise().inMm() + " over the "
-                + r.skew().over().inMm() + " from first to last hole: "
+        String wire = m.mark(r.skew().wireThickness()) + " (" + r.skew().wireThicknessSource() + ")";
+        String hole = m.size(r.holeAcross());
+        return "maximum skew " + m.down(r.skew().rise()) + " over the "
+                + m.size(r.skew().over())
+                + " from first to last hole: "
                 + (r.through().compareTo(r.outside()) <= 0
                         ? "the hole of " + hole + " less a wire of " + wire + " lets no more through"
                         : "the paper outside the holes is no wider, and one cut open holds nothing; the wire of "
                                 + wire + " would pass the hole of " + hole + " up to "
-                                + r.through().inMm())
-                + "; print was held against holes " + r.punchingTolerance().inMm()
+                                + m.mark(r.through()))
+                + "; print was held against holes " + m.fine(r.punchingTolerance())
                 + " off their place, so a greater skew may reach it" + slant(r.slant());
     }
 
-    private static String slant(Length slant) {
+    private String slant(Length slant) {
         return slant.equals(Length.ZERO)
                 ? ""
-                : "; of this the punch itself takes " + slant.abs().inMm() + ", by which its last hole was measured "
+                : "; of this the punch itself takes " + m.fine(slant.abs()) + ", by which its last hole was measured "
                         + (positive(slant) ? "deeper" : "shallower") + " than its first";
     }
 
@@ -228,17 +241,17 @@ final class BindingWords {
         return numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
     }
 
-    private static String lifts(Reason.Lifts r) {
+    private String lifts(Reason.Lifts r) {
         return "lifts of " + listed(r.sheets())
                 + " sheets: in order, covers by themselves, paper, board and film apart, within "
-                + r.limits().stream().map(BindingWords::limit).collect(Collectors.joining(", ")) + " (" + r.source()
+                + r.limits().stream().map(this::limit).collect(Collectors.joining(", ")) + " (" + r.source()
                 + "); the machine's manual prevails";
     }
 
     /** "1.5 mm and 2 sheets of board". */
-    private static String limit(Reason.KindLimit of) {
+    private String limit(Reason.KindLimit of) {
         LiftLimit limit = of.limit();
-        return limit.thickness().inMm() + (limit.sheets() == null ? "" : " and " + limit.sheets() + " sheets") + " of "
+        return m.mark(limit.thickness()) + (limit.sheets() == null ? "" : " and " + limit.sheets() + " sheets") + " of "
                 + of.kind().name().toLowerCase(Locale.ROOT);
     }
 
@@ -251,12 +264,12 @@ final class BindingWords {
         return "closer at the element's nominal " + r.element().name() + " (common practice, no source)";
     }
 
-    private static String margin(Reason.OfMargin reason) {
+    private String margin(Reason.OfMargin reason) {
         if (reason instanceof Reason.MarginAsked r) {
-            return "binding margin " + r.margin().inMm() + " as the job says";
+            return "binding margin " + m.mark(r.margin()) + " as the job says";
         }
         if (reason instanceof Reason.MarginOfPitch r) {
-            return "binding margin " + r.margin().inMm() + " at " + r.pitch() + ": " + r.source();
+            return "binding margin " + m.mark(r.margin()) + " at " + r.pitch() + ": " + r.source();
         }
         if (reason instanceof Reason.ToleranceStated r) {
             return tolerance(r.tolerance()) + " as the punch " + r.punch() + " was measured";
@@ -272,11 +285,11 @@ final class BindingWords {
                     case JOB -> " as the job says, more than ";
                     case USUAL -> " (" + r.source() + "), more than ";
                 }
-                + "the " + r.open().inMm() + " that the measuring of the punch leaves open at worst"
-                + (stated == null ? "" : " on top of the " + stated.inMm() + " of its file");
+                + "the " + m.fine(r.open()) + " that the measuring of the punch leaves open at worst"
+                + (stated == null ? "" : " on top of the " + m.fine(stated) + " of its file");
     }
 
-    private static String tolerance(Length tolerance) {
-        return "punching tolerance " + tolerance.inMm();
+    private String tolerance(Length tolerance) {
+        return "punching tolerance " + m.fine(tolerance);
     }
 }

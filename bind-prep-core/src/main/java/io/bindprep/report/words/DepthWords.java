@@ -12,17 +12,26 @@ import io.bindprep.binding.Reason;
 import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** English of the reasons of the depth. */
 final class DepthWords {
-    private DepthWords() {}
+    private final Measures m;
 
-    static String of(Reason.OfDepth reason) {
+    private DepthWords(Measures m) {
+        this.m = m;
+    }
+
+    static String of(Reason.OfDepth reason, Measures measures) {
+        return new DepthWords(measures).of(reason);
+    }
+
+    private String of(Reason.OfDepth reason) {
         if (reason instanceof Reason.DepthMeasured r) {
-            return "in the middle of this row the holes were measured to lie "
-                    + r.centre().inMm() + " from the binding edge at " + r.setting();
+            return "in the middle of this row the holes were measured to lie " + m.fine(r.centre())
+                    + " from the binding edge at " + r.setting();
         }
         if (reason instanceof Reason.DepthOfBook r) {
             return holes(r.setting()) + ", the same for every volume";
@@ -31,11 +40,15 @@ final class DepthWords {
         return holes(r.setting()) + " (" + r.setting().source() + "): " + ground(r.ground());
     }
 
-    private static String holes(DepthSetting setting) {
-        return "depth " + setting.name() + ", holes " + LengthText.both(setting.centre()) + " from the binding edge";
+    private String holes(DepthSetting setting) {
+        return "depth " + setting.name() + ", holes " + centre(setting) + " from the binding edge";
     }
 
-    private static String ground(DepthGround ground) {
+    private String centre(DepthSetting setting) {
+        return m.whole() ? LengthText.both(setting.centre()) : m.mark(setting.centre());
+    }
+
+    private String ground(DepthGround ground) {
         if (ground instanceof Asked g) {
             return "as the job says; " + turns(g.turns());
         }
@@ -53,34 +66,34 @@ final class DepthWords {
         return "where ring mechanisms have the holes, the centre of the pattern";
     }
 
-    private static String suggests(Weighed ground) {
+    private String suggests(Weighed ground) {
         if (ground.suggestion() instanceof ByStack by) {
-            return "the nominal stack of " + LengthText.both(by.nominal()) + " suggests " + ground.suggested()
-                    + ", as the punch's settings say; ";
+            return "the nominal stack of " + (m.whole() ? LengthText.both(by.nominal()) : m.thickness(by.nominal()))
+                    + " suggests " + ground.suggested() + ", as the punch's settings say; ";
         }
         if (ground.suggestion() instanceof BySize by) {
             return (by.largest() ? "as no element takes the whole, the largest of " : "the element of ")
-                    + LengthText.both(by.size()) + " suggests " + ground.suggested() + ", the deepest with at most "
-                    + by.paper().inMm() + " of paper outside the holes, else the shallowest ("
+                    + m.sold(by.size()) + " suggests " + ground.suggested() + ", the deepest with at most "
+                    + m.down(by.paper()) + " of paper outside the holes, else the shallowest ("
                     + by.share() + " of its size: " + by.source() + "); ";
         }
         return "no element is known, so that the shallowest is taken; ";
     }
 
-    private static String turns(Turns turns) {
+    private String turns(Turns turns) {
         Length below = turns.below();
         Length size = turns.size();
         if (below == null || size == null) {
             return "whether pages turn freely is not known without an element";
         }
         boolean freely = turns.outside().compareTo(below) < 0;
-        return turns.outside().inMm() + " of paper outside the holes is "
+        return m.beside(turns.outside(), below) + " of paper outside the holes is "
                 + (freely
-                        ? "less than the " + below.inMm() + " at which pages no longer turn freely"
-                        : "not less than " + below.inMm() + ", so that pages do not turn freely")
-                + " (sqrt(D^2 - t^2) of the element of " + size.inMm() + " and the "
+                        ? "less than the " + m.beside(below, turns.outside()) + " at which pages no longer turn freely"
+                        : "not less than " + m.beside(below, turns.outside()) + ", so that pages do not turn freely")
+                + " (sqrt(D^2 - t^2) of the element of " + m.size(size) + " and the "
                 + (turns.atMost() ? "thickest likely" : "nominal") + " stack of "
-                + turns.stack().inMm() + ", derived)";
+                + m.thickness(turns.stack()) + ", derived)";
     }
 
     private static String content(@Nullable Content content) {

@@ -166,8 +166,23 @@ public final class JobNumbers {
         entry("Binding", method + ", binding element " + element.name() + loops);
         Length closer = plan.closer();
         if (closer != null) {
-            more("Set the closer to " + measures.size(closer) + ".");
+            more("Set the closer to " + closer(element, closer, measures) + ".");
         }
+    }
+
+    /** The size to set a closer to: the element's name, as its dial has it. */
+    static String closer(Element element, Length closer, Measures measures) {
+        return closer.equals(element.size()) ? element.name() : measures.size(closer);
+    }
+
+    /** Distance from the binding edge to the hole centre, told from the other settings of the punch. */
+    static String centre(Report report) {
+        return report.measures()
+                .set(
+                        report.plan().edgeDistance(),
+                        report.whatIf().stream()
+                                .map(w -> w.plan().edgeDistance())
+                                .toList());
     }
 
     private void volumes() {
@@ -199,7 +214,7 @@ public final class JobNumbers {
                 "Punch",
                 plan.pattern() + ": " + Counted.of(row.holes().size(), "hole") + " ("
                         + measures.hole(plan.round(), plan.holeAlong(), plan.holeAcross()) + "), centre "
-                        + measures.set(plan.edgeDistance())
+                        + centre(report)
                         + " from the binding edge");
         more("Depth " + plan.depth().setting().name() + ", "
                 + decider(plan.depth().decidedBy()));

@@ -89,7 +89,7 @@ public final class JobSummary {
         Length closer = plan.closer();
         return method + ", binding element " + element.name()
                 + (plan.loops() == 0 ? "" : ", " + JobNumbers.loops(plan.pieces()))
-                + (closer == null ? "" : "; close it to " + measures.size(closer)) + ".";
+                + (closer == null ? "" : "; close it to " + JobNumbers.closer(element, closer, measures)) + ".";
     }
 
     private String punch() {
@@ -99,7 +99,7 @@ public final class JobSummary {
                 ? "No hole row fits this edge"
                 : Counted.of(plan.row().holes().size(), "hole") + " ("
                         + measures.hole(plan.round(), plan.holeAlong(), plan.holeAcross()) + "), depth "
-                        + plan.depth().setting().name() + ": centre " + measures.set(plan.edgeDistance())
+                        + plan.depth().setting().name() + ": centre " + JobNumbers.centre(report)
                         + " from the binding edge";
         int lifts = report.volumes().isEmpty()
                 ? plan.lifts().size()

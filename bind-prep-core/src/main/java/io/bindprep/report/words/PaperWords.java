@@ -1,7 +1,9 @@
 package io.bindprep.report.words;
 
 import io.bindprep.paper.StackReason;
+import io.bindprep.unit.Length;
 import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -12,24 +14,25 @@ final class PaperWords {
 
     private PaperWords() {}
 
-    static String of(StackReason reason) {
+    static String of(StackReason reason, Measures m) {
         if (reason instanceof StackReason.LeavesOf r) {
             return r.leaves() + (r.leaves() == 1 ? " leaf of " : " leaves of ")
                     + r.stock().name()
                     + (r.layers() == 1 ? "" : ", folded to " + r.layers() + " layers,") + " at "
-                    + um(r.stock().caliperUm()) + " +-" + um(r.stock().toleranceUm()) + " make " + mm(r.thicknessUm())
+                    + um(r.stock().caliperUm()) + " +-" + um(r.stock().toleranceUm()) + " make "
+                    + mm(r.thicknessUm(), m)
                     + " (" + r.stock().source() + ")";
         }
         if (reason instanceof StackReason.Tolerances r) {
-            return "tolerances are added over the leaves, for one lot drifts one way: " + mm(r.nominalUm()) + " +-"
-                    + mm(r.driftUm());
+            return "tolerances are added over the leaves, for one lot drifts one way: " + mm(r.nominalUm(), m) + " +-"
+                    + mm(r.driftUm(), m);
         }
         if (reason instanceof StackReason.NoWeight r) {
             return "no weight: the grammage of " + r.stock() + " is not known";
         }
         StackReason.Weight r = (StackReason.Weight) reason;
         List<String> sizes = r.sizes().stream()
-                .map(s -> s.width().inMm() + " x " + s.height().inMm())
+                .map(s -> m.whole() ? s.width().inMm() + " x " + s.height().inMm() : m.area(s.width(), s.height()))
                 .distinct()
                 .toList();
         return "one copy weighs " + LengthText.plain(r.grams(), 0) + " g: grammage over leaves of "
@@ -41,7 +44,7 @@ final class PaperWords {
         return LengthText.plain(um, 1) + " um";
     }
 
-    private static String mm(BigDecimal um) {
-        return LengthText.plain(um.movePointLeft(3), 2) + " mm";
+    private static String mm(BigDecimal um, Measures m) {
+        return m.thickness(Length.ofMicrometres(um));
     }
 }

@@ -6,6 +6,7 @@ import io.bindprep.repair.ShiftReport;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.Counted;
 import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -66,6 +67,7 @@ public final class RepairWords {
                     case SIDE -> "what stands beside the text";
                 };
                 said.add(said(
+                        shift.before().measures(),
                         here.get(0).awayMm(),
                         what,
                         here.stream().map(LoneMove::page).distinct().sorted().toList()));
@@ -95,6 +97,7 @@ public final class RepairWords {
         for (Map.Entry<Move, List<Integer>> group : groups.subList(0, Math.min(MOST_MOVES, groups.size()))) {
             Move move = group.getKey();
             said.add(said(
+                    shift.before().measures(),
                     move.awayMm(),
                     move.scales() ? "scaled to " + percent(move.scale()) : "at full size",
                     group.getValue()));
@@ -106,8 +109,8 @@ public final class RepairWords {
         return said;
     }
 
-    private static String said(double awayMm, String what, List<Integer> pages) {
-        return Length.ofMeasuredMm(awayMm).inMm() + " away from the binding edge, " + what + ": "
+    private static String said(Measures measures, double awayMm, String what, List<Integer> pages) {
+        return measures.up(Length.ofMeasuredMm(awayMm)) + " away from the binding edge, " + what + ": "
                 + (pages.size() == 1 ? "page " : "pages ") + PageLists.compact(pages, MOST_RANGES);
     }
 

@@ -6,15 +6,21 @@ import io.bindprep.run.Caution;
 import io.bindprep.run.MaterialReason;
 import io.bindprep.run.Step;
 import io.bindprep.volume.SplitReason;
+import io.bindprep.wording.Measures;
 import java.util.List;
 
 /** Sentences in English of what a report decides with values alone, each without a full stop unless it is whole prose. */
 public final class Sentences {
     private Sentences() {}
 
-    /** Sentence on a decision: what was compared, the numbers and their source. */
+    /** Sentence on a decision with exact numbers: what was compared, and the source. */
     public static String of(Reason reason) {
-        return BindingWords.of(reason);
+        return of(reason, Measures.EXACT);
+    }
+
+    /** Sentence on a decision with numbers as people read them. */
+    public static String of(Reason reason, Measures measures) {
+        return BindingWords.of(reason, measures);
     }
 
     /** Sentence on a way out where no element takes the stack. */
@@ -22,9 +28,14 @@ public final class Sentences {
         return VolumeWords.of(reason);
     }
 
-    /** Sentence on how a stack's thickness or weight came about. */
+    /** Sentence on how a stack's thickness or weight came about, with exact numbers. */
     public static String of(StackReason reason) {
-        return PaperWords.of(reason);
+        return of(reason, Measures.EXACT);
+    }
+
+    /** Sentence on how a stack's thickness or weight came about, with numbers as people read them. */
+    public static String of(StackReason reason, Measures measures) {
+        return PaperWords.of(reason, measures);
     }
 
     /** Sentence on how the materials of a run were counted. */

@@ -30,13 +30,22 @@ public final class WhatIfTable {
             boolean judged = fits && report.documentChecked();
             rows.add(List.of(
                     plan.pitchName() + " " + plan.depth().setting().name() + (w.chosen() ? " (chosen)" : ""),
-                    report.measures().mark(plan.edgeDistance()),
+                    centre(report, plan),
                     judged ? Integer.toString(w.hit().size()) : "-",
                     judged ? Integer.toString(w.tight().size()) : "-",
                     judged ? Integer.toString(w.unchecked().size()) : "-",
                     fits ? element(plan) : "no hole row fits"));
         }
         return rows;
+    }
+
+    private static String centre(Report report, Plan plan) {
+        return report.measures()
+                .mark(
+                        plan.edgeDistance(),
+                        report.whatIf().stream()
+                                .map(w -> w.plan().edgeDistance())
+                                .toList());
     }
 
     private static String element(Plan plan) {
@@ -54,8 +63,8 @@ public final class WhatIfTable {
 
     private static String line(Report report, WhatIf w) {
         Plan plan = w.plan();
-        String setting = plan.pitchName() + " " + plan.depth().setting().name() + ", "
-                + report.measures().mark(plan.edgeDistance()) + (w.chosen() ? " (chosen)" : "") + ": ";
+        String setting = plan.pitchName() + " " + plan.depth().setting().name() + ", " + centre(report, plan)
+                + (w.chosen() ? " (chosen)" : "") + ": ";
         if (plan.row().holes().isEmpty()) {
             return setting + "no hole row fits this edge.";
         }

@@ -148,7 +148,7 @@ public final class DocumentRepair {
                     .map(page -> OuterEdge.room(pdf, page, depth))
                     .toList();
             MovePlan plan = MovePlanner.plan(
-                    settings, judge.clearMm(), before.plan().holeZone().mm(), rooms);
+                    settings, judge.clearMm(), before.plan().holeZone().mm(), rooms, before.measures());
             return new Planned(plan, LonePlan.NONE, rooms, edited.encrypted(), edited.signatures(), edited.claims());
         }
     }

@@ -132,7 +132,7 @@ final class RepairNotes {
         List<Integer> hidden = cut.stream().filter(p -> !ranOff(p)).toList();
         if (!runOff.isEmpty()) {
             notes.add("On " + pages(runOff)
-                    + " matter runs off the binding edge in the file itself and stays cut there: see"
+                    + " content runs off the binding edge in the file itself and stays cut there. See"
                     + " whether anything is lost.");
         }
         if (!hidden.isEmpty()) {
@@ -172,7 +172,7 @@ final class RepairNotes {
         if (!gaps.isEmpty()) {
             double most = gaps.stream().mapToDouble(p -> move(p).awayMm()).max().orElse(0);
             notes.add("The tint or picture that ran through the binding edge no longer reaches it on " + pages(gaps)
-                    + ": up to " + mm(most)
+                    + ": up to " + upTo(most)
                     + " of bare paper will show beside the binding. Have the art made wider there,"
                     + " or accept it.");
         }
@@ -218,8 +218,8 @@ final class RepairNotes {
         if (!bleeding.isEmpty()) {
             double most =
                     bleeding.stream().mapToDouble(p -> move(p).awayMm()).max().orElse(0);
-            notes.add(
-                    "What runs off the outer edge on " + pages(bleeding) + " loses up to " + mm(most) + " more there.");
+            notes.add("What runs off the outer edge on " + pages(bleeding) + " loses up to " + upTo(most)
+                    + " more there.");
         }
         if (settings.gutter() == null) {
             return;
@@ -230,8 +230,9 @@ final class RepairNotes {
                 .map(PageRoom::page)
                 .toList();
         if (!near.isEmpty()) {
-            notes.add("Matter on " + pages(near) + " comes nearer the outer edge than " + mm(outer)
-                    + ": see that the printer prints so far out and that the trim is true.");
+            notes.add("Content on " + pages(near) + " comes nearer the outer edge than "
+                    + before.measures().exact(settings.outerMargin())
+                    + ". See that the printer prints so far out and that the trim is true.");
         }
         List<Integer> unchecked = planned.rooms().stream()
                 .filter(r -> r.unchecked() != null)
@@ -247,7 +248,7 @@ final class RepairNotes {
         return (pages.size() == 1 ? "page " : "pages ") + PageLists.compact(List.copyOf(pages), MOST_RANGES);
     }
 
-    private static String mm(double mm) {
-        return Length.ofMeasuredMm(mm).inMm();
+    private String upTo(double mm) {
+        return before.measures().up(Length.ofMeasuredMm(mm));
     }
 }

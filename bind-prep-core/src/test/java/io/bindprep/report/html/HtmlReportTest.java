@@ -148,7 +148,7 @@ class HtmlReportTest {
                 picture(1));
         assertThat(html)
                 .contains("<rect class=\"hole\" x=\"5.65\" y=\"3.1\" width=\"3.97\" height=\"3.97\"")
-                .contains("100 to 118 mm from the left edge");
+                .contains("100.0 to 118.0 mm from the left edge");
     }
 
     @Test

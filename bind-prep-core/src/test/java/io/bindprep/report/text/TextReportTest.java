@@ -48,7 +48,7 @@ class TextReportTest {
 
                         File      thesis.pdf: 84 pages, A4, 81 clear, 1 tight, 2 hit
                         Book      42 leaves, 4.9 mm thick (4.6 to 5.2 mm); bond-20.
-                        Binding   wire 3:1, binding element 3/8 in, 34 loops; close it to 9.5 mm.
+                        Binding   wire 3:1, binding element 3/8 in, 34 loops; close it to 3/8 in.
                         Punch     34 holes (square, 4 mm), depth middle: centre 5 mm from the binding edge. Pull pins 35-36;
                                   3 lifts per copy.
                         NOTE      1 note: header-junk. To read it: --notes
@@ -65,7 +65,7 @@ class TextReportTest {
 
                         File      thesis.pdf: 84 pages, A4, all clear
                         Book      42 leaves, 4.9 mm thick (4.6 to 5.2 mm); bond-20.
-                        Binding   wire 3:1, binding element 3/8 in, 34 loops; close it to 9.5 mm.
+                        Binding   wire 3:1, binding element 3/8 in, 34 loops; close it to 3/8 in.
                         Punch     34 holes (square, 4 mm), depth middle: centre 5 mm from the binding edge. Pull pins 35-36;
                                   3 lifts per copy.
                         Punch a waste sheet first. The machine's manual, site rules and local law come before this report.
