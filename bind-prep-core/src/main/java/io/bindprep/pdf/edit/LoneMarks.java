@@ -94,7 +94,8 @@ final class LoneMarks {
         }
         own.takeOut(piece.start(), piece.end());
         own.before(
-                piece.start(), (name.equals("'") ? "T*\n" : "") + offset(-text.advance() / text.emSize() * 1000) + "\n");
+                piece.start(),
+                (name.equals("'") ? "T*\n" : "") + offset(-text.advance() / text.emSize() * 1000) + "\n");
     }
 
     private static String name(Piece piece) {
