@@ -28,7 +28,7 @@ class ShiftCommandTest {
                 .containsPattern("pages +clear +tight +hit +not checked")
                 .containsPattern("Before +100 +93 +5 +2 +0")
                 .containsPattern("After +100 +100 +0 +0 +0")
-                .contains("6.55 mm away from the binding edge, at full size: pages 1-100", "Page 14", "full size")
+                .contains("0.26 in away from the binding edge, at full size: pages 1-100", "Page 14", "full size")
                 .doesNotContain("\u001b");
         assertThat(Cli.run("check", out()).exit()).isZero();
     }
@@ -39,7 +39,7 @@ class ShiftCommandTest {
         assertThat(run.exit()).isZero();
         assertThat(run.out())
                 .contains("the content of 7 pages moved")
-                .containsPattern("1.03 mm away from the binding edge, at full size: pages 40-44");
+                .containsPattern("0.05 in away from the binding edge, at full size: pages 40-44");
     }
 
     @Test
@@ -80,7 +80,7 @@ class ShiftCommandTest {
     void aRefusalIsOneWithTheNumbersAndWritesNothing() {
         Cli run = Cli.run("shift", HIT, "-o", out(), "--binding-margin", "40 mm", "--minimum-scale", "99");
         assertThat(run.exit()).isEqualTo(1);
-        assertThat(run.out().replaceAll("\\s+", " ")).contains("Not repaired, and nothing written", "40 mm", "99 %");
+        assertThat(run.out().replaceAll("\\s+", " ")).contains("Not repaired, and nothing written", "1.57 in required", "99 %");
         assertThat(Path.of(out())).doesNotExist();
     }
 
