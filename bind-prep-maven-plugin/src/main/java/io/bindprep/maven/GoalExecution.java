@@ -102,7 +102,7 @@ final class GoalExecution {
         Made earlier = upToDate.earlier(key);
         Made made = earlier;
         if (made == null) {
-            ImageReaders.register();
+            PluginReaders.register();
             made = work.make(document, task.request().reading(folder.inputs()));
         }
         SummaryRow row = made.row();

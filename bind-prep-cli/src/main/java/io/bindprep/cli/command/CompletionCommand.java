@@ -7,7 +7,7 @@ import java.util.function.Supplier;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 
 /** {@code bind-prep completion}: what teaches a shell the commands, options and words. */
 @Command(
@@ -24,12 +24,8 @@ import picocli.CommandLine.Option;
             "  bind-prep completion > ~/.local/share/bash-completion/completions/bind-prep"
         })
 public final class CompletionCommand implements Callable<Integer> {
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "show this help")
-    @SuppressWarnings("unused") // read by picocli
-    private boolean help;
+    @Mixin
+    private final Help help = new Help();
 
     private final PrintWriter out;
     private final Supplier<CommandLine> whole;

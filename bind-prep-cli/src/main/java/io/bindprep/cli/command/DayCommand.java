@@ -30,11 +30,9 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code bind-prep day}: several jobs in the order that changes least, with one list of supplies. */
 @Command(
@@ -102,16 +100,8 @@ public final class DayCommand implements Callable<Integer> {
     @Mixin
     private final SheetOutput sheet = new SheetOutput();
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "show this help")
-    @SuppressWarnings("unused") // read by picocli
-    private boolean help;
-
-    @Spec
-    @SuppressWarnings("NullAway.Init") // set by picocli before call
-    private CommandSpec command;
+    @Mixin
+    private final Help help = new Help();
 
     private final PrintWriter out;
     private final PrintWriter err;
@@ -128,7 +118,7 @@ public final class DayCommand implements Callable<Integer> {
         readers.register();
         Path target = output;
         DayFormat form = target == null ? DayFormat.PDF : form(target);
-        DayFiles read = new DayFiles(passwordFile == null ? null : NamedFiles.password(command, passwordFile));
+        DayFiles read = new DayFiles(passwordFile == null ? null : NamedFiles.password(help.command(), passwordFile));
         String at = "";
         try {
             Rates rates = ratesFile == null ? null : RatesInput.read(ratesFile);
@@ -161,7 +151,7 @@ public final class DayCommand implements Callable<Integer> {
             String form = FileEnding.form(target, null, SheetFormat.ids());
             return DayFormat.valueOf(form.toUpperCase(Locale.ROOT));
         } catch (IllegalArgumentException e) {
-            throw new ParameterException(command.commandLine(), "--output: " + e.getMessage(), e);
+            throw new ParameterException(help.command().commandLine(), "--output: " + e.getMessage(), e);
         }
     }
 

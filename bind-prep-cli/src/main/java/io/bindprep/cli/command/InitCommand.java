@@ -18,11 +18,10 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code bind-prep init}: a commented job or punch file to begin with. */
 @Command(
@@ -59,16 +58,8 @@ public final class InitCommand implements Callable<Integer> {
     @Option(names = "--force", description = "write over a file that is there")
     private boolean force;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "show this help")
-    @SuppressWarnings("unused") // read by picocli
-    private boolean help;
-
-    @Spec
-    @SuppressWarnings("NullAway.Init") // set by picocli before call
-    private CommandSpec spec;
+    @Mixin
+    private final Help help = new Help();
 
     private final PrintWriter out;
 
@@ -82,7 +73,7 @@ public final class InitCommand implements Callable<Integer> {
             throw wrong("--like goes with --punch");
         }
         Path target = file != null ? file : punch ? PUNCH : JOB;
-        String name = NamedFiles.yamlStem(spec, target);
+        String name = NamedFiles.yamlStem(help.command(), target);
         String text = punch ? punchText(name) : JobText.builtIn();
         if (!force && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
             throw wrong(target + " is there already; give another name, or --force to write over it");
@@ -110,6 +101,6 @@ public final class InitCommand implements Callable<Integer> {
     }
 
     private ParameterException wrong(String message) {
-        return new ParameterException(spec.commandLine(), message);
+        return new ParameterException(help.command().commandLine(), message);
     }
 }

@@ -19,11 +19,10 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code bind-prep list}: what a job may name, each row with its source. */
 @Command(
@@ -83,16 +82,8 @@ public final class ListCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", description = "text or json")
     private Format format = Format.text;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "show this help")
-    @SuppressWarnings("unused") // read by picocli
-    private boolean help;
-
-    @Spec
-    @SuppressWarnings("NullAway.Init") // set by picocli before call
-    private CommandSpec spec;
+    @Mixin
+    private final Help help = new Help();
 
     private final PrintWriter out;
     private final PrintWriter err;
@@ -110,14 +101,14 @@ public final class ListCommand implements Callable<Integer> {
         boolean table = sections.size() == 1;
         if (words.size() == 2 && !table) {
             throw new ParameterException(
-                    spec.commandLine(),
+                    help.command().commandLine(),
                     "no table \"" + words.get(0) + "\"; known: " + sectionWords() + meant(words.get(0), tableWords()));
         }
         String name = words.size() > (table ? 1 : 0) ? words.get(words.size() - 1) : null;
         JobSettings own = JobSettings.empty();
         own = tables == null ? own : own.with("tables", tables);
         own = punch == null ? own : own.with("punch", punch);
-        JobInput job = new JobInput(spec, jobFile, own);
+        JobInput job = new JobInput(help.command(), jobFile, own);
         try {
             return list(job.read().catalogue(), sections, name);
         } catch (SettingException e) {
@@ -139,7 +130,7 @@ public final class ListCommand implements Callable<Integer> {
             List<String> known = new ArrayList<>(CatalogueText.names(catalogue, sections));
             known.addAll(sections.size() == 1 ? List.of() : tableWords());
             throw new ParameterException(
-                    spec.commandLine(),
+                    help.command().commandLine(),
                     "nothing is called \"" + name + "\" in the "
                             + (sections.size() == 1 ? sections.get(0).word() : "tables; tables: " + sectionWords())
                             + meant(name, known));

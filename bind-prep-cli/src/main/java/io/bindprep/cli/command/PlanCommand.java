@@ -32,10 +32,8 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** {@code bind-prep plan}: how to bind a pile of paper for which there is no document. */
 @Command(
@@ -112,16 +110,8 @@ public final class PlanCommand implements Callable<Integer> {
     @Option(names = "--job", paramLabel = "FILE", description = "job file, YAML or JSON")
     private @Nullable Path jobFile;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "show this help")
-    @SuppressWarnings("unused") // read by picocli
-    private boolean help;
-
-    @Spec
-    @SuppressWarnings("NullAway.Init") // set by picocli before call
-    private CommandSpec command;
+    @Mixin
+    private final Help help = new Help();
 
     private final PrintWriter out;
     private final PrintWriter err;
@@ -135,12 +125,12 @@ public final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        JobInput input = new JobInput(command, jobFile);
+        JobInput input = new JobInput(help.command(), jobFile);
         Path target = output;
         String form = target == null ? "" : form(target);
         if (ratesFile != null && format == Format.json) {
             throw new ParameterException(
-                    command.commandLine(),
+                    help.command().commandLine(),
                     "--rates: the JSON of a plan holds no quote; leave --format out, or use bind-prep day with -o day.json");
         }
         try {
@@ -176,7 +166,7 @@ public final class PlanCommand implements Callable<Integer> {
         try {
             return FileEnding.form(target, null, List.of("pdf", "html", "json", XJDF));
         } catch (IllegalArgumentException e) {
-            throw new ParameterException(command.commandLine(), "--output: " + e.getMessage(), e);
+            throw new ParameterException(help.command().commandLine(), "--output: " + e.getMessage(), e);
         }
     }
 

@@ -12,7 +12,7 @@ import java.util.List;
  * @param step of quantisation; 1 where nothing is quantised
  * @param blocks those met in packets
  */
-record Band(int right, int below, int x0, int y0, int x1, int y1, int planes, float step, List<Block> blocks) {
+record Band(int right, int below, int x0, int y0, int x1, int y1, int planes, float step, List<CodeBlock> blocks) {
     Band(int right, int below, int x0, int y0, int x1, int y1, int planes, float step) {
         this(right, below, x0, y0, x1, y1, planes, step, new ArrayList<>());
     }

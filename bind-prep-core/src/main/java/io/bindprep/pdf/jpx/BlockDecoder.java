@@ -103,7 +103,7 @@ final class BlockDecoder {
      *
      * @param raised bits by which a region of interest is raised
      */
-    int[] decode(Block block, Band band, Coding coding, int raised, byte[] packets) {
+    int[] decode(CodeBlock block, Band band, Coding coding, int raised, byte[] packets) {
         width = block.x1 - block.x0;
         height = block.y1 - block.y0;
         row = width + 2;
@@ -124,7 +124,7 @@ final class BlockDecoder {
         }
         coder.resetContexts();
         int pass = 2;
-        for (Block.Segment segment : block.segments) {
+        for (CodeBlock.Segment segment : block.segments) {
             byte[] bytes = new byte[segment.bytes() + 2];
             segment.copy(packets, bytes);
             bytes[bytes.length - 2] = -1;

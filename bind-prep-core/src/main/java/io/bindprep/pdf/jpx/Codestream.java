@@ -22,7 +22,7 @@ final class Codestream {
     private final JpxFile file;
     private final Settings main;
     private final Map<Integer, Part> tiles = new HashMap<>();
-    private @Nullable Bytes packedHeaders;
+    private @Nullable ByteReader packedHeaders;
     private boolean whole = true;
 
     /** Contents of the parts of one tile. */
@@ -70,12 +70,12 @@ final class Codestream {
 
     static Codestream read(JpxFile file) throws IOException {
         Codestream stream = new Codestream(file);
-        Bytes in = new Bytes(file.data(), file.from(), file.end());
+        ByteReader in = new ByteReader(file.data(), file.from(), file.end());
         in.u16();
         TreeMap<Integer, byte[]> packed = new TreeMap<>();
         int marker = in.u16();
         while (marker != SOT) {
-            Bytes content = content(marker, in);
+            ByteReader content = content(marker, in);
             if (content != null && marker == PPM) {
                 packed.put(content.u8(), rest(content));
             } else if (content != null) {
@@ -86,13 +86,13 @@ final class Codestream {
         if (!packed.isEmpty()) {
             ByteArrayOutputStream all = new ByteArrayOutputStream();
             packed.values().forEach(all::writeBytes);
-            stream.packedHeaders = new Bytes(all.toByteArray(), 0, all.size());
+            stream.packedHeaders = new ByteReader(all.toByteArray(), 0, all.size());
         }
         stream.parts(in);
         return stream;
     }
 
-    private static byte[] rest(Bytes in) throws IOException {
+    private static byte[] rest(ByteReader in) throws IOException {
         byte[] bytes = new byte[in.left()];
         for (int i = 0; i < bytes.length; i++) {
             bytes[i] = (byte) in.u8();
@@ -100,7 +100,7 @@ final class Codestream {
         return bytes;
     }
 
-    private static @Nullable Bytes content(int marker, Bytes in) throws IOException {
+    private static @Nullable ByteReader content(int marker, ByteReader in) throws IOException {
         if (marker >= FIRST_BARE && marker <= LAST_BARE) {
             return null;
         }
@@ -111,7 +111,7 @@ final class Codestream {
     }
 
     /** Reads tile after tile; the first one's marker is read already. */
-    private void parts(Bytes in) throws IOException {
+    private void parts(ByteReader in) throws IOException {
         int marker = SOT;
         while (marker == SOT) {
             int begin = in.at() - 2;
@@ -128,7 +128,7 @@ final class Codestream {
             }
             Part part = tiles.computeIfAbsent(index, i -> new Part(new Settings(main)));
             for (marker = in.u16(); marker != SOD; marker = in.u16()) {
-                Bytes content = content(marker, in);
+                ByteReader content = content(marker, in);
                 if (content != null && marker == PPT) {
                     part.headers.put(content.u8(), rest(content));
                 } else if (content != null) {

@@ -27,7 +27,7 @@ record Coding(
     private static final int HIGH_THROUGHPUT = 64;
     private static final int MOST_LEVELS = 32;
 
-    static Coding read(Bytes in, boolean ownPrecincts) throws IOException {
+    static Coding read(ByteReader in, boolean ownPrecincts) throws IOException {
         int levels = in.u8();
         int w = (in.u8() & 15) + 2;
         int h = (in.u8() & 15) + 2;

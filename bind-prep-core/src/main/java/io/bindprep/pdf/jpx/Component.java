@@ -76,7 +76,7 @@ final class Component {
         int top = apart == 1 ? into.y0 : into.y0 + 1 - band.below() >> 1;
         int right = apart == 1 ? into.x1 : into.x1 + 1 - band.right() >> 1;
         int bottom = apart == 1 ? into.y1 : into.y1 + 1 - band.below() >> 1;
-        for (Block block : band.blocks()) {
+        for (CodeBlock block : band.blocks()) {
             if (!block.met || block.x0 >= right || block.x1 <= left || block.y0 >= bottom || block.y1 <= top) {
                 continue;
             }

@@ -29,7 +29,7 @@ record JpxFile(
             return new JpxFile(data, 0, data.length, size(data, 0), false, null, null, -1);
         }
         Boxes boxes = new Boxes();
-        boxes.read(new Bytes(data, 0, data.length), true);
+        boxes.read(new ByteReader(data, 0, data.length), true);
         if (boxes.from < 0) {
             throw new IOException("it holds no codestream");
         }
@@ -38,7 +38,7 @@ record JpxFile(
     }
 
     private static Size size(byte[] data, int from) throws IOException {
-        Bytes in = new Bytes(data, from, data.length);
+        ByteReader in = new ByteReader(data, from, data.length);
         if (in.u16() != CODESTREAM || in.u16() != SIZ) {
             throw new IOException("its codestream begins wrongly");
         }
@@ -54,7 +54,7 @@ record JpxFile(
         private int @Nullable [][] mapped;
         private int alpha = -1;
 
-        void read(Bytes in, boolean outermost) throws IOException {
+        void read(ByteReader in, boolean outermost) throws IOException {
             while (in.left() >= 8 && from < 0) {
                 long length = in.i32() & 0xffffffffL;
                 int type = in.i32();
@@ -74,7 +74,7 @@ record JpxFile(
                     end = from + (int) body;
                     return;
                 }
-                Bytes box = in.part((int) body);
+                ByteReader box = in.part((int) body);
                 switch (type) {
                     case 0x6a703268 -> { // jp2h, which holds boxes
                         if (outermost) {
@@ -91,7 +91,7 @@ record JpxFile(
         }
 
         /** The first that is told holds; all but sYCC are told by their number of channels well enough. */
-        private void colour(Bytes box) throws IOException {
+        private void colour(ByteReader box) throws IOException {
             boolean numbered = box.u8() == 1;
             box.u16();
             if (!coloured) {
@@ -100,7 +100,7 @@ record JpxFile(
             }
         }
 
-        private void palette(Bytes box) throws IOException {
+        private void palette(ByteReader box) throws IOException {
             int entries = box.u16();
             int columns = box.u8();
             int[] bits = new int[columns];
@@ -117,7 +117,7 @@ record JpxFile(
             palette = read;
         }
 
-        private void mapping(Bytes box) throws IOException {
+        private void mapping(ByteReader box) throws IOException {
             int n = box.left() / 4;
             int[][] read = new int[n][2];
             for (int i = 0; i < n; i++) {
@@ -129,7 +129,7 @@ record JpxFile(
             mapped = read;
         }
 
-        private void definitions(Bytes box) throws IOException {
+        private void definitions(ByteReader box) throws IOException {
             int n = box.u16();
             for (int i = 0; i < n; i++) {
                 int channel = box.u16();

@@ -203,7 +203,7 @@ final class Packets {
     }
 
     private void block(Resolution.Cell cell, int b, int layer, Coding coding, Bodies bodies) throws IOException {
-        Block block = cell.blocks.get(b);
+        CodeBlock block = cell.blocks.get(b);
         boolean included = block.met ? head.bit() == 1 : cell.included.below(head, b, layer + 1);
         if (!included) {
             return;
@@ -225,7 +225,7 @@ final class Packets {
             }
         }
         while (passes > 0) {
-            Block.Segment segment = block.open(coding);
+            CodeBlock.Segment segment = block.open(coding);
             int n = Math.min(passes, segment.room());
             int bits = block.lengthBits + 31 - Integer.numberOfLeadingZeros(n);
             if (bits > 31) {
@@ -255,10 +255,10 @@ final class Packets {
 
     /** Bytes of a packet's blocks, which follow its header. */
     private static final class Bodies {
-        private final List<Block.Segment> segments = new ArrayList<>();
+        private final List<CodeBlock.Segment> segments = new ArrayList<>();
         private int[] lengths = new int[16];
 
-        void add(Block.Segment segment, int passes, int length) {
+        void add(CodeBlock.Segment segment, int passes, int length) {
             if (segments.size() == lengths.length) {
                 lengths = Arrays.copyOf(lengths, 2 * lengths.length);
             }

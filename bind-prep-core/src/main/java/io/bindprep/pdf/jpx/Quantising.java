@@ -9,7 +9,7 @@ import java.io.IOException;
  * @param guard guard bits
  */
 record Quantising(boolean derived, int guard, int[] exponents, int[] mantissas) {
-    static Quantising read(Bytes in) throws IOException {
+    static Quantising read(ByteReader in) throws IOException {
         int style = in.u8();
         int form = style & 31;
         int n = form == 0 ? in.left() : in.left() / 2;

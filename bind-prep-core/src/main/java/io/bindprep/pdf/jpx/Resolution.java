@@ -26,7 +26,7 @@ final class Resolution {
 
     /** Code blocks of one band in one precinct. */
     static final class Cell {
-        final List<Block> blocks = new ArrayList<>();
+        final List<CodeBlock> blocks = new ArrayList<>();
         final TagTree included;
         final TagTree zeroPlanes;
         final Band band;
@@ -134,7 +134,7 @@ final class Resolution {
             for (int i = 0; i < acrossBlocks * downBlocks; i++) {
                 int x = (left >> bw) + i % acrossBlocks << bw;
                 int y = (top >> bh) + i / acrossBlocks << bh;
-                cell.blocks.add(new Block(
+                cell.blocks.add(new CodeBlock(
                         Math.max(x, left),
                         Math.max(y, top),
                         Math.min(x + (1 << bw), right),

@@ -89,7 +89,7 @@ final class Settings {
     }
 
     /** Takes in a marker's content; those that say nothing of coding are passed over. */
-    void take(int marker, Bytes in) throws IOException {
+    void take(int marker, ByteReader in) throws IOException {
         switch (marker) {
             case COD -> {
                 int style = in.u8();
@@ -129,7 +129,7 @@ final class Settings {
         }
     }
 
-    private void changes(Bytes in) throws IOException {
+    private void changes(ByteReader in) throws IOException {
         List<Progression> read = new ArrayList<>();
         while (in.left() >= (components < 257 ? 7 : 9)) {
             int resolution = in.u8();
@@ -145,11 +145,11 @@ final class Settings {
         changes = read;
     }
 
-    private int index(Bytes in) throws IOException {
+    private int index(ByteReader in) throws IOException {
         return components < 257 ? in.u8() : in.u16();
     }
 
-    private int component(Bytes in) throws IOException {
+    private int component(ByteReader in) throws IOException {
         int c = index(in);
         if (c >= components) {
             throw new IOException("it names a component that it does not have");

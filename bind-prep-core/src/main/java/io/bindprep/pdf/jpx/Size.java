@@ -26,7 +26,7 @@ record Size(
 
     static final int MOST_BITS = 16;
 
-    static Size read(Bytes in) throws IOException {
+    static Size read(ByteReader in) throws IOException {
         in.u16(); // capabilities
         int x1 = in.u31();
         int y1 = in.u31();

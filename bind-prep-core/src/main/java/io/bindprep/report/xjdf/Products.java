@@ -83,12 +83,12 @@ final class Products {
     }
 
     private void binding() {
-        Element element = new Element(report, book.plan());
+        LooseBinding element = new LooseBinding(report, book.plan());
         xml.open("Intent", "Name", "BindingIntent");
         xml.open(
                 "BindingIntent",
                 "BindingSide",
-                Element.edge(report.job().bindingEdge()),
+                LooseBinding.edge(report.job().bindingEdge()),
                 "BindingType",
                 element.bindingType(),
                 "ChildRefs",

@@ -59,10 +59,10 @@ public final class XjdfTicket {
         if (punched) {
             resources(xml, "HoleMakingParams", "1", books, book -> {
                 xml.open("HoleMakingParams");
-                new Holes(report, book.plan()).write(xml);
+                new HolePattern(report, book.plan()).write(xml);
                 xml.close();
             });
-            resources(xml, "LooseBindingParams", "2", books, book -> new Element(report, book.plan()).params(xml));
+            resources(xml, "LooseBindingParams", "2", books, book -> new LooseBinding(report, book.plan()).params(xml));
         }
         media(xml, report, books, punched);
         if (report.documentChecked()) {

@@ -420,7 +420,7 @@ class XjdfTicketTest {
                 .map(e -> e.getAttribute("value"))
                 .filter(v -> !v.equals("None") && !v.endsWith("-generic"))
                 .toList();
-        assertThat(Holes.CATALOG).containsExactlyInAnyOrderElementsOf(known);
+        assertThat(HolePattern.CATALOG).containsExactlyInAnyOrderElementsOf(known);
     }
 
     @Test

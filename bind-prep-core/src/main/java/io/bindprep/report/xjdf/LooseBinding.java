@@ -1,18 +1,19 @@
 package io.bindprep.report.xjdf;
 
 import io.bindprep.binding.Plan;
+import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.Method;
 import io.bindprep.check.Report;
 import io.bindprep.job.BindingEdge;
 import io.bindprep.xml.XmlText;
 
-/** Element in XJDF's words: twin-loop wire is a comb of wire there, told by its shape. */
-final class Element {
+/** The binding element in XJDF's words: twin-loop wire is a comb of wire there, told by its shape. */
+final class LooseBinding {
     private final Report report;
     private final Plan plan;
     private final Method method;
 
-    Element(Report report, Plan plan) {
+    LooseBinding(Report report, Plan plan) {
         this.report = report;
         this.plan = plan;
         this.method = plan.method();
@@ -50,7 +51,7 @@ final class Element {
     /** BindingIntent's LooseBinding. */
     void intent(XmlText xml) {
         xml.open("LooseBinding", "Diameter", diameter());
-        if (Holes.CATALOG.contains(plan.pattern())) {
+        if (HolePattern.CATALOG.contains(plan.pattern())) {
             xml.empty("HolePattern", "Pattern", plan.pattern());
         }
         switch (method) {
@@ -63,7 +64,7 @@ final class Element {
     }
 
     private String diameter() {
-        io.bindprep.catalogue.Element element = plan.element();
+        Element element = plan.element();
         return element == null ? "" : Points.of(element.size());
     }
 

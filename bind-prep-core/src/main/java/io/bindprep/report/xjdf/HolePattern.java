@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
  * origin at its lower left; Pitch is the step to the next one; HoleCount runs over the punch's pins from the side guide,
  * holes and spaces in turn, so that pulled pins are the spaces.
  */
-final class Holes {
+final class HolePattern {
     /** The patterns that XJDF 2.2 has (Appendix F); any other is written out. */
     static final Set<String> CATALOG = Set.of(
             "R2m-DIN",
@@ -50,7 +50,7 @@ final class Holes {
     private final Plan plan;
     private final List<Hole> holes;
 
-    Holes(Report report, Plan plan) {
+    HolePattern(Report report, Plan plan) {
         this.report = report;
         this.plan = plan;
         this.holes = plan.row().holes();
@@ -84,7 +84,7 @@ final class Holes {
                 "Pitch",
                 pitch,
                 "ReferenceEdge",
-                Element.edge(report.job().bindingEdge()),
+                LooseBinding.edge(report.job().bindingEdge()),
                 "Shape",
                 mixed ? "" : plan.round() ? "Round" : "Rectangular");
     }

@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** A code block: a rectangle of a subband's coefficients, and where the bytes of its passes lie. */
-final class Block {
+final class CodeBlock {
     /** Three a bit plane, of which there are 37 at most, but two. */
     private static final int MOST_PASSES = 109;
 
@@ -61,7 +61,7 @@ final class Block {
         }
     }
 
-    Block(int x0, int y0, int x1, int y1) {
+    CodeBlock(int x0, int y0, int x1, int y1) {
         this.x0 = x0;
         this.y0 = y0;
         this.x1 = x1;

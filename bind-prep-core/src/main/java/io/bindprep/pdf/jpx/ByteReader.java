@@ -3,12 +3,12 @@ package io.bindprep.pdf.jpx;
 import java.io.IOException;
 
 /** Reads numbers, the most significant byte first, from a range of bytes. */
-final class Bytes {
+final class ByteReader {
     private final byte[] data;
     private final int end;
     private int at;
 
-    Bytes(byte[] data, int from, int end) {
+    ByteReader(byte[] data, int from, int end) {
         this.data = data;
         this.at = from;
         this.end = Math.min(end, data.length);
@@ -54,8 +54,8 @@ final class Bytes {
     }
 
     /** The next bytes as a range of their own. */
-    Bytes part(int n) throws IOException {
-        Bytes part = new Bytes(data, at, at + n);
+    ByteReader part(int n) throws IOException {
+        ByteReader part = new ByteReader(data, at, at + n);
         skip(n);
         return part;
     }
