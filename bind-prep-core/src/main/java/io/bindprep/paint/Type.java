@@ -1,5 +1,6 @@
 package io.bindprep.paint;
 
+import io.bindprep.wording.LengthText;
 import java.io.IOException;
 import java.io.InputStream;
 import java.text.Normalizer;
@@ -63,11 +64,6 @@ public final class Type {
         return kind != Character.CONTROL && kind != Character.FORMAT && ownWidth(codePoint) >= 0;
     }
 
-    /** A number and its unit stay on one line. */
-    private static String glued(String text) {
-        return text.replaceAll("(?<=\\d) (?=(mm|in|um|g|kg|lb|ppi|pt|%)(?!\\w))", "\u00a0");
-    }
-
     private double width(int codePoint) {
         double own = ownWidth(codePoint);
         return own >= 0 ? own : others.width(codePoint);
@@ -93,7 +89,7 @@ public final class Type {
     public List<String> lines(String text, double points, double roomMm) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : settable(glued(text)).split(" +")) {
+        for (String word : settable(LengthText.glued(text)).split(" +")) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (widthMm(longer, points) <= roomMm) {
                 line = longer;

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.regex.Pattern;
 
 /**
  * Lengths as people read them, the same in every locale: millimetres first, the trade's inches beside them.
@@ -13,6 +14,7 @@ public final class LengthText {
     private static final long PER_INCH = 914_400;
     private static final BigDecimal PER_MM = BigDecimal.valueOf(36_000);
     private static final int FINEST = 64;
+    private static final Pattern BEFORE_UNIT = Pattern.compile("(?<=\\d) (?=(?:mm|in|um|g|kg|lb|ppi|pt|%)(?!\\w))");
 
     private LengthText() {}
 
@@ -86,5 +88,10 @@ public final class LengthText {
     public static String plain(BigDecimal number, int decimals) {
         BigDecimal rounded = number.setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
         return rounded.toPlainString();
+    }
+
+    /** Keeps each number and its unit on one line, by a space that does not break. */
+    public static String glued(String text) {
+        return BEFORE_UNIT.matcher(text).replaceAll("\u00a0");
     }
 }

@@ -291,6 +291,12 @@ class RunStepsTest {
                 .containsExactly(
                         "Judge the load before you lift or carry it. The run weighs about 39.4 kg. Carry it in several"
                                 + " loads.");
+        // 5 leaves are 23.4 g: said in grams, and nobody carries them in several loads
+        Run light = a4("", 10);
+        assertThat(lines(light, Work.PACK)).containsExactly("The run weighs about 23 g without elements and packing.");
+        assertThat(light.steps().get(light.steps().size() - 1).cautions())
+                .extracting(Sentences::of)
+                .containsExactly("Judge the load before you lift or carry it. The run weighs about 23 g.");
     }
 
     @Test

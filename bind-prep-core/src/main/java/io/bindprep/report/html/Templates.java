@@ -3,6 +3,7 @@ package io.bindprep.report.html;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import io.bindprep.wording.LengthText;
 import io.bindprep.wording.Printable;
 import java.util.Map;
 
@@ -19,6 +20,6 @@ public final class Templates {
                 TemplateEngine.createPrecompiled(null, ContentType.Html, Templates.class.getClassLoader(), PACKAGE);
         StringOutput out = new StringOutput();
         engine.render(template, parameters, out);
-        return Printable.page(out.toString());
+        return LengthText.glued(Printable.page(out.toString()));
     }
 }

@@ -3,10 +3,12 @@ package io.bindprep.report.words;
 import io.bindprep.run.Caution;
 import io.bindprep.run.Caution.Load;
 import io.bindprep.wording.LengthText;
+import java.math.BigDecimal;
 import java.util.Objects;
 
 /** English of the cautions; worded here, not quoted, and no legal advice. */
 final class CautionWords {
+    private static final BigDecimal KILOGRAM = BigDecimal.valueOf(1000);
     private static final String PRACTICE = "common practice, no source";
 
     private CautionWords() {}
@@ -25,17 +27,26 @@ final class CautionWords {
             case ENDS -> "Cut ends of wire and coil are sharp.";
             case CLOSER -> "Keep fingers out of the closer.";
             case RINGS -> "Rings snap shut: mind fingers.";
-            case LIFTING ->
-                "Judge the load before you lift or carry it. The run weighs "
-                        + weight(Objects.requireNonNull(caution.load(), "lifting has a load"))
-                        + ". Carry it in several loads.";
+            case LIFTING -> lifting(Objects.requireNonNull(caution.load(), "lifting has a load"));
         };
     }
 
-    /** "about 12.5 kg". */
+    private static String lifting(Load load) {
+        String judged = "Judge the load before you lift or carry it. The run weighs " + weight(load) + ".";
+        return light(load) ? judged : judged + " Carry it in several loads.";
+    }
+
+    /** "about 12.5 kg", or "about 19 g" below a kilogram. */
     static String weight(Load load) {
         return (load.atLeast() ? "at least " : "about ")
-                + LengthText.plain(load.grams().movePointLeft(3), 1) + " kg";
+                + (light(load)
+                        ? LengthText.plain(load.grams(), 0) + " g"
+                        : LengthText.plain(load.grams().movePointLeft(3), 1) + " kg");
+    }
+
+    /** Returns true if a run is of less than a kilogram, which nobody parts in loads. */
+    private static boolean light(Load load) {
+        return load.grams().compareTo(KILOGRAM) < 0;
     }
 
     static String source(Caution caution) {

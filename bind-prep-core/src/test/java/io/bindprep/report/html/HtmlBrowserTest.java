@@ -286,7 +286,7 @@ class HtmlBrowserTest {
                 .get("data");
         int bars = 0;
         try (PDDocument printed = Loader.loadPDF(Base64.getDecoder().decode(base64))) {
-            assertThat(new PDFTextStripper().getText(printed)).contains("thumb cut 60 x 20 mm");
+            assertThat(new PDFTextStripper().getText(printed)).contains("thumb cut 60 x 20\u00a0mm");
             for (int page = 0; page < printed.getNumberOfPages(); page++) {
                 BufferedImage image = new PDFRenderer(printed).renderImageWithDPI(page, 254);
                 for (int y = 0; y < image.getHeight(); y++) {

@@ -69,7 +69,7 @@ class HtmlReportTest {
     @Test
     void everyFindingHasItsWordItsPagesAndWhatToDo() {
         Report report = bad().report();
-        String html = HtmlReport.write(report, List.of());
+        String html = HtmlReport.write(report, List.of()).replace('\u00a0', ' ');
         assertThat(report.findings()).isNotEmpty();
         report.findings()
                 .forEach(f -> assertThat(html)
@@ -77,6 +77,14 @@ class HtmlReportTest {
                                 "<li class=\"" + f.severity().name().toLowerCase(Locale.ROOT) + "\">",
                                 "<code>" + f.rule() + "</code>",
                                 "<b>Do:</b> " + f.remedy().replace("&", "&amp;")));
+    }
+
+    /** A number parted from its unit by the end of a line is misread; the screen of a phone breaks lines anywhere. */
+    @Test
+    void numbersKeepTheirUnits() {
+        assertThat(HtmlReport.write(bad().report(), List.of()))
+                .containsPattern("\\d\u00a0mm")
+                .doesNotContainPattern("\\d (mm|um|kg|ppi)\\b");
     }
 
     @ParameterizedTest
@@ -148,7 +156,7 @@ class HtmlReportTest {
                 picture(1));
         assertThat(html)
                 .contains("<rect class=\"hole\" x=\"5.65\" y=\"3.1\" width=\"3.97\" height=\"3.97\"")
-                .contains("100.0 to 118.0 mm from the left edge");
+                .contains("100.0 to 118.0\u00a0mm from the left edge");
     }
 
     @Test
