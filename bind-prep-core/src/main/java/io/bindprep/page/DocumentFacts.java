@@ -6,6 +6,7 @@ import java.util.List;
  * Facts of a PDF before its content is looked at.
  *
  * @param file the name shown to people: as the caller gave it
+ * @param title what the document calls itself, on one line, or empty where it says nothing of use
  * @param sha256 digest of the file's bytes, lower-case hexadecimal
  * @param pages every page in order
  * @param rightToLeft whether ViewerPreferences asks for right-to-left reading (a hint; the job decides)
@@ -17,6 +18,7 @@ import java.util.List;
  */
 public record DocumentFacts(
         String file,
+        String title,
         String sha256,
         List<PageFacts> pages,
         boolean rightToLeft,
@@ -36,7 +38,17 @@ public record DocumentFacts(
      * @param name how reports call the job
      */
     public static DocumentFacts none(String name) {
-        return new DocumentFacts(name, "", List.of(), false, 0, false, 0, List.of(), true);
+        return new DocumentFacts(name, "", "", List.of(), false, 0, false, 0, List.of(), true);
+    }
+
+    /** The document's title, else the name of its file. */
+    public String heading() {
+        return title.isEmpty() ? fileName() : title;
+    }
+
+    /** The name of the file without its folders, whichever system wrote them. */
+    public String fileName() {
+        return file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
     }
 
     /** Returns true if there is a document; a plan without one says nothing of pages. */

@@ -5,6 +5,7 @@ import io.bindprep.page.DocumentFacts;
 import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.document.Digest;
+import io.bindprep.pdf.document.DocumentTitle;
 import io.bindprep.pdf.document.FileIdentity;
 import io.bindprep.pdf.document.FileMarkers;
 import io.bindprep.pdf.document.Layers;
@@ -88,6 +89,7 @@ public final class OpenedPdf implements AutoCloseable {
                 preferences != null && "R2L".equals(preferences.getNameAsString(COSName.getPDFName("Direction")));
         DocumentFacts known = new DocumentFacts(
                 name,
+                DocumentTitle.read(document.getDocument().getTrailer()),
                 sha256.await(),
                 facts,
                 rightToLeft,

@@ -39,7 +39,8 @@ import java.util.stream.Stream;
 /**
  * Content of a job sheet, before it is laid out.
  *
- * @param title the document's name
+ * @param title the document's title, else the name of its file
+ * @param file the name of its file, without folders
  * @param good whether it may be printed and bound
  * @param verdict the answer in one sentence
  * @param faults the errors and warnings, worst first, one line each
@@ -52,6 +53,7 @@ import java.util.stream.Stream;
  */
 public record JobSheet(
         String title,
+        String file,
         boolean good,
         String verdict,
         List<String> faults,
@@ -100,7 +102,8 @@ public record JobSheet(
         String digest = report.document().sha256();
         String jobId = jobId(report.job());
         return new JobSheet(
-                title(report.document().file()),
+                report.document().heading(),
+                report.document().fileName(),
                 good,
                 VerdictSentence.of(report),
                 report.findings().stream()
@@ -125,11 +128,6 @@ public record JobSheet(
                 digest,
                 jobId,
                 "bind-prep " + (checked ? "sha256=" + digest + " " : "plan ") + "job=" + jobId);
-    }
-
-    /** A file's name without its folders, whichever system wrote them. */
-    private static String title(String file) {
-        return file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
     }
 
     /** Steps at the punch and the closer, which the operator works from; the others prepare. */

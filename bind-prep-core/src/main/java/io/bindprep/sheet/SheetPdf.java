@@ -57,7 +57,7 @@ public final class SheetPdf {
         SheetPdf pdf = new SheetPdf(sheet, new Flow(document, paper), plain, document.bold());
         pdf.paint();
         String digest = sheet.checked() ? "sha256 " + sheet.digest().substring(0, 16) : "no PDF was checked";
-        pdf.flow.finish(plain, sheet.title() + " · job " + sheet.jobId() + " · " + digest);
+        pdf.flow.finish(plain, sheet.file() + " · job " + sheet.jobId() + " · " + digest);
     }
 
     private void paint() throws IOException {

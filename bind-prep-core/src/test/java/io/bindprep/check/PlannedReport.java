@@ -45,7 +45,7 @@ final class PlannedReport {
         List<PageVerdict> clear = facts.stream()
                 .map(f -> new PageVerdict(f.page(), Verdict.CLEAR, null, List.of(), false, null))
                 .toList();
-        DocumentFacts document = new DocumentFacts("book.pdf", "00ff", facts, false, 0, false, 0, List.of(), true);
+        DocumentFacts document = new DocumentFacts("book.pdf", "", "00ff", facts, false, 0, false, 0, List.of(), true);
         return Scenario.registered(Checker.report(document, job, block, stack, plan, List.of(), split, run, clear));
     }
 

@@ -416,7 +416,7 @@ public final class Scenario {
                     return new PageFacts(p, box, box, bleed, box, trimDeclared, 0, 1);
                 })
                 .toList();
-        return new DocumentFacts(file, sha256, facts, rightToLeft, junk, repaired, lostPages, List.of(), printable);
+        return new DocumentFacts(file, "", sha256, facts, rightToLeft, junk, repaired, lostPages, List.of(), printable);
     }
 
     private Job job() {

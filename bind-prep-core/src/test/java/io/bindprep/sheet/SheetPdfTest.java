@@ -397,6 +397,7 @@ class SheetPdfTest {
         List<String> faults = Collections.nCopies(12, "ERROR page 14: " + "words and more words ".repeat(20));
         JobSheet long1 = new JobSheet(
                 title,
+                usual.file(),
                 false,
                 usual.verdict().repeat(6),
                 faults,
@@ -611,6 +612,7 @@ class SheetPdfTest {
 
     @Test
     void theTitleIsNoPath() {
-        assertThat(JobSheet.of(handbook).title()).isEqualTo("members-handbook-a4.pdf");
+        assertThat(JobSheet.of(handbook).title()).isEqualTo("Members' Handbook");
+        assertThat(JobSheet.of(handbook).file()).isEqualTo("members-handbook-a4.pdf");
     }
 }

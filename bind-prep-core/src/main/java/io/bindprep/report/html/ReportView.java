@@ -31,6 +31,7 @@ import java.util.TreeSet;
  * @param recheck comparison with an earlier check
  */
 public record ReportView(
+        String title,
         String file,
         String sha256,
         String pageCount,
@@ -79,6 +80,7 @@ public record ReportView(
         r.stack().because().forEach(reason -> because.add(Sentences.of(reason, r.measures())));
         r.plan().because().forEach(reason -> because.add(Sentences.of(reason, r.measures())));
         return new ReportView(
+                Texts.clean(r.document().heading()),
                 Texts.clean(r.document().file()),
                 r.document().sha256(),
                 r.documentChecked() ? Counted.of(r.pages().size(), "page") : "",

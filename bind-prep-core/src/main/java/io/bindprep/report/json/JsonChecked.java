@@ -80,6 +80,11 @@ record JsonChecked(
             @JsonPropertyDescription("its name, as the caller gave it")
             String file,
 
+            @JsonPropertyDescription("what the document calls itself; absent where it says nothing of use")
+            @JsonInclude(JsonInclude.Include.NON_NULL)
+            @Nullable
+            String title,
+
             @JsonPropertyDescription("digest of its bytes, hexadecimal")
             String sha256,
 
@@ -122,6 +127,9 @@ record JsonChecked(
                 r.documentChecked()
                         ? new Input(
                                 r.document().file(),
+                                r.document().title().isEmpty()
+                                        ? null
+                                        : r.document().title(),
                                 r.document().sha256(),
                                 r.document().pages().size())
                         : null,

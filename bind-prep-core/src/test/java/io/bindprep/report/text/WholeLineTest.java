@@ -47,7 +47,7 @@ class WholeLineTest {
                 block.leaves().stream().map(Leaf::stock).toList(), Length.ofInch(17, 2), Length.ofInch(11, 1));
         Plan plan = Planner.plan(job, block, stack, Length.ofInch(11, 1));
         return Checker.report(
-                new DocumentFacts("manual.pdf", "00ff", facts, false, 0, false, 0, List.of(), true),
+                new DocumentFacts("manual.pdf", "", "00ff", facts, false, 0, false, 0, List.of(), true),
                 job,
                 block,
                 stack,
