@@ -14,7 +14,7 @@ import java.util.Set;
  */
 public record LoneMove(
         int page, PageEdge bindingEdge, Zone zone, Set<Integer> numbers, Rectangle2D box, double awayMm, boolean near) {
-    /** Where on a page such things stand. */
+    /** Part of a page where such things stand. */
     public enum Zone {
         HEAD,
         FOOT,

@@ -38,7 +38,7 @@ class RunSummaryTest {
                 .report();
     }
 
-    /** What a reader sees of the table, and what besides plain words and links is in it. */
+    /** The table as a reader sees it, and what besides plain words and links is in it. */
     private static final class Seen extends AbstractVisitor {
         private final List<List<String>> rows = new ArrayList<>();
         private final Map<String, String> links = new TreeMap<>();
