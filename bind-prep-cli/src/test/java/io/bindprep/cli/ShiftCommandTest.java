@@ -80,7 +80,8 @@ class ShiftCommandTest {
     void aRefusalIsOneWithTheNumbersAndWritesNothing() {
         Cli run = Cli.run("shift", HIT, "-o", out(), "--binding-margin", "40 mm", "--minimum-scale", "99");
         assertThat(run.exit()).isEqualTo(1);
-        assertThat(run.out().replaceAll("\\s+", " ")).contains("Not repaired, and nothing written", "1.57 in required", "99 %");
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("Not repaired, and nothing written", "1.57 in required", "99 %");
         assertThat(Path.of(out())).doesNotExist();
     }
 
