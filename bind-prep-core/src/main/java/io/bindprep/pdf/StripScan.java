@@ -6,6 +6,7 @@ import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.document.Layers;
 import io.bindprep.pdf.document.LeanDocument;
+import io.bindprep.pdf.document.PageAttempt;
 import io.bindprep.pdf.document.PageTree;
 import io.bindprep.pdf.ink.BasicsCollector;
 import io.bindprep.pdf.ink.FoundMark;
@@ -70,16 +71,19 @@ final class StripScan {
 
     /** Marks of a page, as {@link OpenedPdf#scan(int, PageEdge, double, double)}. */
     PageMarks marks(int page, PageEdge edge, double depthMm, double clearMm) {
-        return SharedMemory.orElse(
-                () -> MEMORY.run(() -> look(page, edge, depthMm, clearMm)),
-                () -> unread(page, SharedMemory.PAGE_ASKS_TOO_MUCH));
+        return PageAttempt.answer(
+                () -> MEMORY.<PageMarks, IOException, NoninvertibleTransformException>run(
+                        () -> look(page, edge, depthMm, clearMm)),
+                "its content cannot be read",
+                why -> unread(page, why));
     }
 
     private static PageMarks unread(int page, String why) {
         return new PageMarks(page, List.of(), why);
     }
 
-    private PageMarks look(int page, PageEdge edge, double depthMm, double clearMm) {
+    private PageMarks look(int page, PageEdge edge, double depthMm, double clearMm)
+            throws IOException, NoninvertibleTransformException {
         forgetMany();
         String problem = problems.get(page - 1);
         if (problem != null) {
@@ -89,15 +93,7 @@ final class StripScan {
         if (contentLost(dictionary)) {
             return unread(page, "its content is missing from the file");
         }
-        try {
-            return read(page, dictionary, edge, depthMm, clearMm);
-        } catch (Budget.Spent e) {
-            return unread(page, String.valueOf(e.getMessage()));
-        } catch (StackOverflowError e) {
-            return unread(page, "it is nested too deep");
-        } catch (IOException | RuntimeException | NoninvertibleTransformException e) {
-            return unread(page, "its content cannot be read");
-        }
+        return read(page, dictionary, edge, depthMm, clearMm);
     }
 
     /** Forgets what was parsed of pages looked at before, and with it what was made of it. */

@@ -78,6 +78,11 @@ public final class ProblemWords {
                 + "\n  This is a bug in bind-prep, please report it, with " + with + ".";
     }
 
+    /** A few words for {@link #internal}, to stand in a list. */
+    public static String internalGist(Throwable e) {
+        return SharedMemory.ranShort(e) ? "the memory ran out" : "this is a bug in bind-prep";
+    }
+
     private static Throwable first(Throwable e) {
         Throwable first = e;
         while (first.getCause() != null) {

@@ -14,6 +14,7 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.problem.SharedMemory;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.request.CheckRequest;
+import io.bindprep.wording.ProblemWords;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -83,7 +84,7 @@ public final class FileCheck {
         } catch (RuntimeException | VirtualMachineError e) {
             // one file's trouble keeps no other from its answer
             ReportOutput.Said said = output.internal(file.name(), Problems.internal(file.name(), e));
-            String gist = SharedMemory.ranShort(e) ? "the memory ran out" : "this is a bug in bind-prep";
+            String gist = ProblemWords.internalGist(e);
             written.unchecked(index, file.name(), gist);
             return new Answer(
                     file.name(), Answer.Kind.INTERNAL, ExitCode.INTERNAL, said.out(), said.err(), gist, 0, false);

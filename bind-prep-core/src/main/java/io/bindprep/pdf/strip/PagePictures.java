@@ -3,13 +3,13 @@ package io.bindprep.pdf.strip;
 import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.document.LeanDocument;
+import io.bindprep.pdf.document.PageAttempt;
 import io.bindprep.pdf.document.PageTree;
 import io.bindprep.pdf.syntax.Budget;
 import io.bindprep.picture.CloseUp;
 import io.bindprep.picture.CloseUpWindow;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.picture.Picture;
-import io.bindprep.problem.SharedMemory;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -70,22 +70,10 @@ public final class PagePictures {
             return PagePicture.none(page, problem);
         }
         budget.startPage();
-        return SharedMemory.orElse(
-                () -> drawnOrNot(page, edge, depthMm, windows),
-                () -> PagePicture.none(page, SharedMemory.PAGE_ASKS_TOO_MUCH));
-    }
-
-    private PagePicture drawnOrNot(int page, PageEdge edge, double depthMm, List<CloseUpWindow> windows) {
-        try {
-            return drawn(page, edge, depthMm, windows);
-        } catch (Budget.Spent e) {
-            return PagePicture.none(page, String.valueOf(e.getMessage()));
-        } catch (StackOverflowError e) {
-            return PagePicture.none(page, "it is nested too deep");
-        } catch (IOException | RuntimeException e) {
-            // PDFBox's own class names and messages say nothing to people
-            return PagePicture.none(page, "its content cannot be drawn");
-        }
+        return PageAttempt.answer(
+                () -> drawn(page, edge, depthMm, windows),
+                "its content cannot be drawn",
+                why -> PagePicture.none(page, why));
     }
 
     private PagePicture drawn(int page, PageEdge edge, double depthMm, List<CloseUpWindow> windows) throws IOException {
