@@ -27,7 +27,7 @@ class PrintOrNotTest {
                 .isEqualTo(shown.group(2));
     }
 
-    /** What was planted on pages 14 and 27 was measured with other tools: see fixtures/README.md. */
+    /** Marks planted on pages 14 and 27 were measured with other tools: see fixtures/README.md. */
     @Test
     void itFindsWhatWasPlanted() throws Exception {
         assertThat(printed("cookbook-letter.pdf"))

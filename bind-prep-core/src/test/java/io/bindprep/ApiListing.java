@@ -29,7 +29,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What callers compile against, in words: every public type of ours that is met from some to begin with, with what it is,
+ * Types that callers compile against, in words: every public type of ours that is met from some to begin with, with what it is,
  * its constants, components, fields, constructors and methods, what may be null and what is thrown. Sorted, so that a
  * change of the code moves only its own lines.
  */

@@ -40,14 +40,14 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What DEVELOPERS.md says about packages is what the code does; its table is read here, so that neither drifts. */
+/** Packages as DEVELOPERS.md tells them and as the code has them; its table is read here, so that neither drifts. */
 @AnalyzeClasses(
         packages = "io.bindprep",
         importOptions = {ImportOption.DoNotIncludeTests.class, ArchitectureTest.NoTemplates.class})
 final class ArchitectureTest {
     private static final String BASE = "io.bindprep";
 
-    /** What jte compiles of templates is public and its own affair. */
+    /** Package of compiled templates: public, and jte's own affair. */
     static final class NoTemplates implements ImportOption {
         @Override
         public boolean includes(Location location) {

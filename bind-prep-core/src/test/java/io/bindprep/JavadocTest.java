@@ -26,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 class JavadocTest {
     private static final Path SOURCES = Path.of(System.getProperty("bindprep.root"), "bind-prep-core/src/main/java");
 
-    /** What says itself: constants of an enum, a record's constructor that only copies, the fields of what is serialized. */
+    /** Members that need no words: constants of an enum, a record's constructor that only copies, serialized fields. */
     private static final String SAYS_ITSELF = "[A-Z][A-Z_0-9]*\\b.*|public [A-Z]\\w* \\{|private final .*";
 
     private static final String TYPE = ".*\\b(class|record|interface|enum) [A-Z].*";
@@ -93,7 +93,7 @@ class JavadocTest {
         return component || line.strip().matches(SAYS_ITSELF) || !line.matches(TYPE) && !isForCallers(source);
     }
 
-    /** What only our own packages use may leave a plain method to its name; no type may. */
+    /** Plain methods that only our own packages use may leave it to their name; no type may. */
     private static boolean isForCallers(JavaFileObject source) throws IOException {
         String name = SOURCES.relativize(Path.of(source.toUri())).toString().replaceAll("[/\\\\]", ".");
         String type = name.replaceFirst("\\.java$", "");

@@ -20,7 +20,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
-/** What a check on another machine needs goes there and back by Java serialization, whole. */
+/** Values that a check on another machine needs go there and back by Java serialization, whole. */
 class OtherMachineTest {
     private static final Path FIXTURES = Path.of(System.getProperty("bindprep.root"), "fixtures");
 

@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
  * breaks someone's program, one that comes does not; either stands in the diff.
  */
 class PublicApiTest {
-    /** Where callers begin besides the facade: jobs are read, answers are written. */
+    /** Types where callers begin besides the facade: jobs are read, answers are written. */
     private static final List<Class<?>> WAYS_IN = List.of(
             JobReader.class,
             JsonReport.class,

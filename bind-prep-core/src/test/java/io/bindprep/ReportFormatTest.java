@@ -22,7 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class ReportFormatTest {
-    /** What can be drawn; the report is not its own, but of as many pages. */
+    /** A document that can be drawn; the report is not its own, but of as many pages. */
     private static final Path FILE = Path.of(System.getProperty("bindprep.root"), "fixtures", "cookbook-letter.pdf");
 
     private static CheckRequest request() throws Exception {

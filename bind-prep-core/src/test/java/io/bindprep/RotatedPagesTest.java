@@ -91,7 +91,7 @@ class RotatedPagesTest {
         }
     }
 
-    /** Where the nearest mark begins, counted as the row of holes is. */
+    /** Start of the nearest mark, counted as the row of holes is. */
     private static double alongRecto(PageReport page) {
         Mark mark = page.verdict().nearest();
         double length = page.facts().along(page.place().bindingEdge()).mm();

@@ -422,7 +422,7 @@ class ShiftTest {
                 .toArray();
     }
 
-    /** Where Poppler finds the only word: xMin, yMin. */
+    /** Place where Poppler finds the only word: xMin, yMin. */
     private static double[] word(Path file) throws Exception {
         Process process = new ProcessBuilder("pdftotext", "-bbox", file.toString(), "-").start();
         String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

@@ -9,7 +9,7 @@ import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.Map;
 
-/** What one run of the command, in this process, answered. */
+/** Answer of one run of the command, in this process. */
 public record Cli(int exit, String out, String err) {
     static final Path ROOT = Path.of(System.getProperty("bindprep.root"));
     static final Terminal NONE = new Terminal(false, false, Map.of());

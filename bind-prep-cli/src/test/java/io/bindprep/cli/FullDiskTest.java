@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What each command leaves on a disk of 16 KiB: one that the system mounts in memory, in a name space of its own. */
+/** Files that each command leaves on a disk of 16 KiB, which the system mounts in memory in a name space of its own. */
 class FullDiskTest {
     private static final String JAVA =
             Path.of(System.getProperty("java.home"), "bin", "java").toString();
@@ -39,7 +39,7 @@ class FullDiskTest {
                 .isEmpty();
     }
 
-    /** What a shell says in which anyone may mount. */
+    /** Answer of a shell in which anyone may mount. */
     private static String shell(String script, String... words) throws Exception {
         List<String> all = new ArrayList<>(List.of("unshare", "--map-root-user", "--mount", "sh", "-c", script, "sh"));
         all.addAll(List.of(words));

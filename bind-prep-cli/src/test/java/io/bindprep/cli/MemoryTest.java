@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Where Java's memory runs out a sentence says so, wherever it was. */
+/** A sentence where Java's memory runs out, wherever it was. */
 class MemoryTest {
     private static final Path BOOK = Cli.ROOT.resolve("fixtures/members-handbook-a4.pdf");
 

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What is said of an element, and what to measure where two would do; by hand from JCP's calipers. */
+/** Reasons of an element, and the measure to take where two would do; by hand from JCP's calipers. */
 class ElementReasonsTest {
     private static final Length NONE = Length.ZERO;
 

@@ -41,7 +41,7 @@ record Fixtures(
     static final Length LETTER = Length.ofInch(11, 1);
     static final Length A5 = Length.ofMm(210);
 
-    /** What a plan says of a topic. */
+    /** Reasons that a plan gives for a topic. */
     static List<String> reasons(Plan plan, Reason.Topic topic) {
         return plan.because().stream()
                 .filter(r -> r.topic() == topic)

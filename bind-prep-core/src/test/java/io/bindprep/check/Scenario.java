@@ -59,7 +59,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * What the stages before hand to the check, built step by step: A4 pages bound left on 3:1 wire, all clear, until said
+ * Input of the check, as the stages before hand it on, built step by step: A4 pages bound left on 3:1 wire, all clear, until said
  * otherwise. Invented, but for the sizes.
  */
 public final class Scenario {
@@ -161,7 +161,7 @@ public final class Scenario {
         return this;
     }
 
-    /** How far a page's BleedBox lies beyond its TrimBox, in units of its user space; less than 0 within it. */
+    /** Distance of a page's BleedBox beyond its TrimBox, in units of its user space; less than 0 within it. */
     public Scenario bleed(int page, double units) {
         bleedUnits[page - 1] = units;
         return this;

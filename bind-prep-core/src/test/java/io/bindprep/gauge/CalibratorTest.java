@@ -145,7 +145,7 @@ class CalibratorTest {
                 .anyMatch(t -> t.contains("would come to 8.5 mm by the guide's own scale"));
     }
 
-    /** How lifts differ, by the punch's file, and what the measuring left open add up; a job that allows more keeps it. */
+    /** Sum of how lifts differ, by the punch's file, and what the measuring left open; a job that allows more keeps it. */
     @Test
     void whatTheMeasuringLeftOpenWidensThePunchingTolerance() throws Exception {
         Calibration found = calibrated(

@@ -14,7 +14,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
-/** What is drawn on a page of a PDF, taken from its operators; millimetres from the top left. */
+/** Marks drawn on a page of a PDF, taken from its operators; millimetres from the top left. */
 record PrintedPage(double widthMm, double heightMm, List<Line> lines, List<Box> boxes, List<Word> words) {
     private static final double MM = 25.4 / 72;
 

@@ -35,7 +35,7 @@ class RoundTripTest {
     private record Case(
             String name, String punch, Map<String, Object> settings, TestSheet sheet, SheetOperator operator) {}
 
-    /** What a punch does, by itself: errors over the row of holes. */
+    /** Errors of a punch by itself, over the row of holes. */
     private record Truth(double depth, double side, double skew, double pitch) {}
 
     @BeforeAll

@@ -118,7 +118,7 @@ final class SheetOperator {
         return targets;
     }
 
-    /** How long the bar of 100 mm is drawn. */
+    /** Length at which the bar of 100 mm is drawn. */
     double bar() {
         return bar;
     }
@@ -127,7 +127,7 @@ final class SheetOperator {
         return rungs.size();
     }
 
-    /** What the reading page, printed to a scale, says of a distance from the edge of the paper: that of the nearest line. */
+    /** Reading of a distance from the edge of the paper on the reading page, printed to a scale: that of the nearest line. */
     double onReadingPage(double mm, double scale) {
         return rungs.stream()
                 .min(Comparator.comparing(r -> Math.abs(r.from() * scale - mm)))
@@ -135,7 +135,7 @@ final class SheetOperator {
                 .says();
     }
 
-    /** What the scale along the edge says of a place in the drawing's own millimetres: between the numbered ticks. */
+    /** Reading of a place, in the drawing's own millimetres, on the scale along the edge: between the numbered ticks. */
     double onEdgeScale(double place) {
         Double after = edgeScale.higherKey(place);
         // beyond the last number the ticks go on

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What people are told of a key is what the reader does with it. */
+/** Descriptions of keys say what the reader does with them. */
 class JobKeyDescriptionsTest {
     static Stream<KeyDescription> keys() {
         return JobReader.descriptions().stream();

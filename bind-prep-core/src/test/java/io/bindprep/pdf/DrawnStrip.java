@@ -139,7 +139,7 @@ record DrawnStrip(int width, int height, byte[] rgb) {
         return ink;
     }
 
-    /** Whether a dot is inked, so many dots in from an edge and from the head (the left). */
+    /** Returns true if a dot is inked, so many dots in from an edge and from the head (the left). */
     private boolean inked(PageEdge edge, int in, int along, int lightest) {
         int at = 3
                 * switch (edge) {

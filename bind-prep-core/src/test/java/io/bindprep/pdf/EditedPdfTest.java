@@ -438,7 +438,7 @@ class EditedPdfTest {
 
     private static final String TEXT = " 0 g 14.04 60.04 20 3 re f 40.04 80.04 20 3 re f ";
 
-    /** What stays, drawn alone, and what moves, drawn alone and moved, make up the page: nothing else is on it. */
+    /** The part that stays and the part that moves, each drawn alone, make up the page: nothing else is on it. */
     private void assertStays(String clip, String background, Move move, int right) throws Exception {
         byte[] after = staying(PageMaker.page(100, 150).draw(clip + background + TEXT), move);
         byte[] ground = PageMaker.page(100, 150).draw(background).bytes();

@@ -23,7 +23,7 @@ import org.apache.pdfbox.cos.COSString;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What prints and what does not, operator by operator: ISO 32000-1:2008 (clauses named at each check). */
+/** Marks that print and marks that do not, operator by operator: ISO 32000-1:2008 (clauses named at each check). */
 class InkPassTest {
     private static final String FONT = "/F 4 Tf";
     private static final COSName OC = COSName.OC;

@@ -27,7 +27,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What is taken in and what is sent back, each with a sentence of its own. */
+/** Files taken in and files sent back, each with a sentence of its own. */
 class IntakeTest {
     private static final Path FIXTURES =
             Path.of(System.getProperty("bindprep.root", "..")).resolve("fixtures");

@@ -18,7 +18,7 @@ import org.apache.pdfbox.cos.COSStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What is seen of a whole page on the way; lengths are worked out by hand from the operators. */
+/** Facts seen of a whole page on the way; lengths are worked out by hand from the operators. */
 class PageBasicsTest {
     @TempDir
     Path folder;

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Where a square is drawn is stated in each test; boxes, turns and user units by ISO 32000-1:2008, 7.7.3.3 and 8.3.2. */
+/** Each test states where a square is drawn; boxes, turns and user units by ISO 32000-1:2008, 7.7.3.3 and 8.3.2. */
 class PagePicturesTest {
     @TempDir
     Path folder;

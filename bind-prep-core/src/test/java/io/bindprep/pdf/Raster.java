@@ -73,7 +73,7 @@ public record Raster(int width, int height, byte[] grey) {
         return new Raster(w, h, grey);
     }
 
-    /** Whether a command can be run. */
+    /** Returns true if a command can be run. */
     public static boolean onPath(String command) {
         for (String folder : System.getenv().getOrDefault("PATH", "").split(java.io.File.pathSeparator)) {
             if (Files.isExecutable(Path.of(folder, command))) {
@@ -88,7 +88,7 @@ public record Raster(int width, int height, byte[] grey) {
         return x < 0 || y < 0 || x >= width || y >= height ? 255 : grey[y * width + x] & 0xff;
     }
 
-    /** How many dots differ clearly from another picture moved right and down by so many dots, of those both show. */
+    /** Count of dots that differ clearly from another picture moved right and down by so many dots, of those both show. */
     public int unlike(Raster other, int right, int down) {
         int unlike = 0;
         for (int y = Math.max(0, down); y < Math.min(height, other.height + down); y++) {

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * What geometry can't settle: soft masks, blending, patterns, clips by text, covers, white, pictures over other things.
+ * Marks that geometry can't settle: soft masks, blending, patterns, clips by text, covers, white, pictures over other things.
  *
  * <p>What should be seen follows from ISO 32000-1:2008 (clauses at each check).
  */

@@ -37,7 +37,7 @@ class StripCasesTest {
     private static final double ALIKE_MM = 0.3;
     private static final String RECORD = "strip-cases.csv";
 
-    /** Where Poppler does not decide: it draws for a screen, where other annotations show, and it leaves out the last dash. */
+    /** Cases that Poppler does not decide: it draws for a screen, where other annotations show, and leaves out the last dash. */
     private static final Map<String, String> OTHERWISE = Map.of(
             "an annotation that does not print", "ghostscript",
             "an annotation to print only", "ghostscript",

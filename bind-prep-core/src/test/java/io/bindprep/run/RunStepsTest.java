@@ -32,7 +32,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What the steps say, word for word, with every number by hand. */
+/** Words of the steps, one by one, with every number by hand. */
 class RunStepsTest {
     private static final Length W = Length.ofMm(210);
     private static final Length H = Length.ofMm(297);

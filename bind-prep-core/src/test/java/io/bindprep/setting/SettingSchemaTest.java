@@ -41,7 +41,7 @@ class SettingSchemaTest {
         return ShapeSchema.of("urn:bindprep:schema:punch:1", "punch file of bind-prep", PunchFile.descriptions());
     }
 
-    /** What a schema finds wrong with a YAML file, in words. */
+    /** Faults that a schema finds in a YAML file, in words. */
     private static List<String> wrong(String schema, String yaml) {
         Schema rules = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(schema);

@@ -27,7 +27,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-/** How it looks, prints and is read aloud is tested in a browser. */
+/** Text of the sheet; looks, print and reading aloud are tested in a browser. */
 class SheetHtmlTest {
     private static final Path FIXTURES =
             Path.of(System.getProperty("bindprep.root")).resolve("fixtures");

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What stands beside the command: judged by bash and groff themselves, where they are installed. */
+/** Files that stand beside the command: judged by bash and groff themselves, where they are installed. */
 class ShareFilesTest {
     private static final Path BASH = Path.of("/usr/bin/bash");
     private static final Path GROFF = Path.of("/usr/bin/groff");
