@@ -127,7 +127,7 @@ public final class BindPrep {
     }
 
     /**
-     * Draws a proof of one PDF: the holes, the binding margin and what was found as layers and annotations over a copy. The
+     * Draws a proof of one PDF: the holes, the margin and the findings as layers and annotations over a copy. The
      * input is not changed; the output is written whole or not at all.
      *
      * @throws UnreadableInputException where the file is not a PDF that can be opened

@@ -131,7 +131,7 @@ public record Plan(
         return row.offset().compareTo(punchingTolerance()) > 0;
     }
 
-    /** Binding edge to the far side of the holes, punching tolerance included. */
+    /** Binding edge to the far side of the holes, tolerance included. */
     public Length holeZone() {
         return edgeDistance.plus(holeAcross().half()).plus(punchingTolerance());
     }

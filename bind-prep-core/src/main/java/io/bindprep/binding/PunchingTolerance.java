@@ -9,7 +9,7 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Punching tolerance: as the job says, else as the punch's file says, else that of the limits.
+ * Tolerance of the holes: as the job says, else as the punch's file says, else that of the limits.
  *
  * <p>Of a punch that was measured it is never less than what the measuring left open, on top of what its file says: how
  * lifts differ and how well the punch is known add up at worst.

@@ -314,7 +314,7 @@ public sealed interface Reason {
     /** The closer is set to the nominal size. */
     record CloserNominal(Element element) implements OfCloser {}
 
-    /** Reasons of the binding margin and the punching tolerance. */
+    /** Reasons of margin and tolerance. */
     sealed interface OfMargin extends Reason {
         @Override
         default Topic topic() {
@@ -322,20 +322,20 @@ public sealed interface Reason {
         }
     }
 
-    /** The job gives the binding margin. */
+    /** The job gives the margin. */
     record MarginAsked(Length margin) implements OfMargin {}
 
-    /** The binding margin of a pitch. */
+    /** The margin of a pitch. */
     record MarginOfPitch(Length margin, String pitch, String source) implements OfMargin {}
 
-    /** The punch's file gives the punching tolerance. */
+    /** The punch's file gives the tolerance. */
     record ToleranceStated(Length tolerance, String punch) implements OfMargin {}
 
-    /** The usual punching tolerance, as nobody measured the punch. */
+    /** The usual tolerance, as nobody measured the punch. */
     record ToleranceUsual(Length tolerance, String source) implements OfMargin {}
 
     /**
-     * The punching tolerance of a punch that was measured.
+     * The tolerance of a punch that was measured.
      *
      * @param open what the measuring left open at worst
      * @param stated what the punch's file says on top of that; null for nothing

@@ -75,12 +75,12 @@ public final class Limits {
         return OURS.notes();
     }
 
-    /** The binding margin of wire of a pitch; that of 2:1 where it has none of its own. */
+    /** The margin of wire of a pitch; that of 2:1 where it has none of its own. */
     public Limit wireMargin(String pitchName) {
         return find(MARGIN + pitchName).orElseGet(() -> row("margin-2:1"));
     }
 
-    /** Distance beyond the holes that other elements' binding margins keep. */
+    /** Distance beyond the holes that other elements' margins keep. */
     public Limit marginBeyondHoles() {
         return row("margin-beyond-holes");
     }
@@ -110,7 +110,7 @@ public final class Limits {
         return row("cut");
     }
 
-    /** Punching tolerance, either way, of a punch that nobody measured. */
+    /** Tolerance, either way, of a punch that nobody measured. */
     public Limit punchingTolerance() {
         return row("punching-tolerance");
     }

@@ -7,6 +7,7 @@ import io.bindprep.setting.ValueShape.Items;
 import io.bindprep.setting.ValueShape.Parts;
 import io.bindprep.setting.ValueShape.Text;
 import io.bindprep.setting.ValueShape.Whole;
+import io.bindprep.wording.Terms;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -126,7 +127,7 @@ final class PunchKeys {
                     PUNCHING_TOLERANCE,
                     "how far its holes were measured to lie off, either way",
                     null,
-                    "not measured: the job's punching tolerance holds",
+                    "not measured: the job's " + Terms.PUNCHING_TOLERANCE + " holds",
                     "",
                     ValueShape.length(),
                     "0.5 mm"),

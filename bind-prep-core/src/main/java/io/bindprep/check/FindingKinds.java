@@ -4,6 +4,7 @@ import static io.bindprep.check.Severity.ERROR;
 import static io.bindprep.check.Severity.NOTE;
 import static io.bindprep.check.Severity.WARNING;
 
+import io.bindprep.wording.Terms;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,22 +20,26 @@ public final class FindingKinds {
                     "acceptance-unmet",
                     "The job accepts a finding that is not there, or no longer what was seen.",
                     "Look at it again, then accept it anew or remove the entry (accept)."),
-            seen(ERROR, "annotation-hit", "A printing annotation lies in a hole, punching tolerance included.", MOVE),
+            seen(
+                    ERROR,
+                    "annotation-hit",
+                    "A printing annotation lies in a hole, " + Terms.PUNCHING_TOLERANCE + " included.",
+                    MOVE),
             seen(
                     WARNING,
                     "annotation-tight",
-                    "A printing annotation lies between the holes or inside the binding margin.",
+                    "A printing annotation lies between the holes or inside the " + Terms.BINDING_MARGIN + ".",
                     MOVE_OR_ACCEPT),
             kind(
                     WARNING,
                     "appearance-missing",
                     "A form field, link border or comment has no appearance, so what prints depends on the viewer.",
                     "Ask for an export with forms and comments flattened, or print a proof first."),
-            seen(ERROR, "art-hit", "Drawn art lies in a hole, punching tolerance included.", MOVE),
+            seen(ERROR, "art-hit", "Drawn art lies in a hole, " + Terms.PUNCHING_TOLERANCE + " included.", MOVE),
             seen(
                     WARNING,
                     "art-tight",
-                    "Drawn art lies between the holes or inside the binding margin.",
+                    "Drawn art lies between the holes or inside the " + Terms.BINDING_MARGIN + ".",
                     MOVE_OR_ACCEPT),
             seen(
                     NOTE,
@@ -44,7 +49,7 @@ public final class FindingKinds {
             kind(
                     WARNING,
                     "binding-margin-inside-hole-zone",
-                    "The binding margin of the job is narrower than the hole zone.",
+                    "The " + Terms.BINDING_MARGIN + " of the job is narrower than the " + Terms.HOLE_ZONE + ".",
                     "Use a wider margin, or that of the pattern (binding-margin)."),
             kind(
                     WARNING,
@@ -142,7 +147,11 @@ public final class FindingKinds {
                     "header-junk",
                     "Bytes stand before the PDF header.",
                     "If the printer refuses the file, ask for a plain export."),
-            seen(ERROR, "image-hit", "What prints of a picture lies in a hole, punching tolerance included.", MOVE),
+            seen(
+                    ERROR,
+                    "image-hit",
+                    "What prints of a picture lies in a hole, " + Terms.PUNCHING_TOLERANCE + " included.",
+                    MOVE),
             kind(
                     WARNING,
                     "image-resolution",
@@ -151,10 +160,14 @@ public final class FindingKinds {
             seen(
                     WARNING,
                     "image-tight",
-                    "What prints of a picture lies between the holes or inside the binding margin.",
+                    "What prints of a picture lies between the holes or inside the " + Terms.BINDING_MARGIN + ".",
                     MOVE_OR_ACCEPT),
-            seen(ERROR, "line-hit", "A line lies in a hole, punching tolerance included.", MOVE),
-            seen(WARNING, "line-tight", "A line lies between the holes or inside the binding margin.", MOVE_OR_ACCEPT),
+            seen(ERROR, "line-hit", "A line lies in a hole, " + Terms.PUNCHING_TOLERANCE + " included.", MOVE),
+            seen(
+                    WARNING,
+                    "line-tight",
+                    "A line lies between the holes or inside the " + Terms.BINDING_MARGIN + ".",
+                    MOVE_OR_ACCEPT),
             kind(
                     List.of(ERROR, WARNING),
                     "page-rotated",
@@ -240,8 +253,12 @@ public final class FindingKinds {
                     "tabs-beyond-covers",
                     "Tabs extend beyond the covers.",
                     "To protect the tabs, cut the covers wider by as much."),
-            seen(ERROR, "text-hit", "Text lies in a hole, punching tolerance included.", MOVE),
-            seen(WARNING, "text-tight", "Text lies between the holes or inside the binding margin.", MOVE_OR_ACCEPT),
+            seen(ERROR, "text-hit", "Text lies in a hole, " + Terms.PUNCHING_TOLERANCE + " included.", MOVE),
+            seen(
+                    WARNING,
+                    "text-tight",
+                    "Text lies between the holes or inside the " + Terms.BINDING_MARGIN + ".",
+                    MOVE_OR_ACCEPT),
             kind(
                     WARNING,
                     "trim-outside-bleed",

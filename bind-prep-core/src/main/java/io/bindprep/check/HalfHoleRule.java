@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * {@code half-hole}: a leaf shorter at the binding edge than the others, flush with them at the head, ends in a hole of the
- * row; the punching tolerance counts. A page that lies on its side is the business of {@link SizeRule}.
+ * row; the tolerance counts. A page that lies on its side is the business of {@link SizeRule}.
  */
 final class HalfHoleRule implements Rule {
     /** Within the widest cutting tolerance of ISO 216:2007, 7.1 a leaf is as long as the others. */

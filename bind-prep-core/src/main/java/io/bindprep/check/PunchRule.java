@@ -11,6 +11,7 @@ import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
+import io.bindprep.wording.Terms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -36,7 +37,7 @@ final class PunchRule implements Rule {
                     Severity.ERROR,
                     "No hole row fits the binding edge of "
                             + s.measures().exact(s.plan().row().length())
-                            + ". The pages were checked against the binding margin only.",
+                            + ". The pages were checked against the " + Terms.BINDING_MARGIN + " only.",
                     "Ask for the document at the size of its leaves, or correct the job (binding-edge, trim)."));
         }
         if (!fixed.isEmpty()) {
@@ -80,7 +81,7 @@ final class PunchRule implements Rule {
                     "The hole row " + (slants ? "slants, as the punch was measured" : "is not symmetric")
                             + ". The holes of a leaf fed the other way would lie "
                             + s.measures().beside(off, s.plan().punchingTolerance())
-                            + " off the others and miss the element; punching tolerance "
+                            + " off the others and miss the element; " + Terms.PUNCHING_TOLERANCE + " "
                             + s.measures().beside(s.plan().punchingTolerance(), off) + ".",
                     "Put the " + (top ? "left end" : "head") + " to the side guide on every lift, covers too, or "
                             + (slants
@@ -96,10 +97,10 @@ final class PunchRule implements Rule {
                     "binding-margin-inside-hole-zone",
                     Severity.WARNING,
                     List.of(),
-                    "The binding margin of "
+                    "The " + Terms.BINDING_MARGIN + " of "
                             + s.measures()
                                     .beside(s.plan().bindingMargin(), s.plan().holeZone())
-                            + " is narrower than the hole zone; the holes, tolerance included, reach "
+                            + " is narrower than the " + Terms.HOLE_ZONE + "; the holes, tolerance included, reach "
                             + s.measures().beside(s.plan().holeZone(), s.plan().bindingMargin()) + ".",
                     "Use a wider margin, or that of the pattern (binding-margin).",
                     s.plan().bindingMargin().mm(),

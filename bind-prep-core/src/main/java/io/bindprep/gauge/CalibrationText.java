@@ -2,6 +2,7 @@ package io.bindprep.gauge;
 
 import io.bindprep.catalogue.Deviation;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Terms;
 
 /** Tells people what a calibration found. */
 public final class CalibrationText {
@@ -48,7 +49,7 @@ public final class CalibrationText {
                 .append(
                         ".\nPlans take the holes where they were found; what stays open, the slant of the row included, is up to ")
                 .append(found.open().inMm())
-                .append(", and punching tolerance is never less.\n");
+                .append(", and " + Terms.PUNCHING_TOLERANCE + " is never less.\n");
         if (found.punch().firstPin() == null && !found.side().value().equals(Length.ZERO)) {
             out.append("Set the side guide by ")
                     .append(found.side().value().abs().inMm())

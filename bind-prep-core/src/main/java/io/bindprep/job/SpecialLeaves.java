@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Leaves and pages that are not like the others. */
 public record SpecialLeaves(List<Tab> tabs, List<FoldOut> foldOuts, List<Rotated> rotated, List<OtherSize> sizes) {
-    /** Distance of folds from the trim and the hole zone where nothing is said; common practice, no source. */
+    /** Distance of folds from the trim and the holes where nothing is said; common practice, no source. */
     public static final Length FOLD_ALLOWANCE = Length.ofMm(3);
 
     /** All leaves alike. */
@@ -35,7 +35,7 @@ public record SpecialLeaves(List<Tab> tabs, List<FoldOut> foldOuts, List<Rotated
      * Pages on leaves that are folded in.
      *
      * @param panels how many panels each leaf has, the bound one included
-     * @param allowance how far each fold stays short of the trim, and the folded-in end clear of the hole zone
+     * @param allowance how far each fold stays short of the trim, and the folded-in end clear of the holes
      * @param stock its own stock; null for that of the block
      */
     public record FoldOut(

@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Holds a page's marks against the holes of the plan.
  *
- * <p>A hole is taken with the punching tolerance tolerance all round. A mark that only touches it is not punched; one exactly at
- * the binding margin is not tight.
+ * <p>A hole is taken with its tolerance all round. A mark that only touches it is not punched; one exactly at
+ * the margin is not tight.
  */
 public final class PageJudge {
     /** Numbers in a PDF are single floats: on a page of 1 m they are true to about this, millimetres. */
@@ -131,7 +131,7 @@ public final class PageJudge {
         return place.mirrored() ? edgeLengthMm - fromHead.mm() : fromHead.mm();
     }
 
-    // half an ellipse about the middle of the binding edge, punching tolerance all round
+    // half an ellipse about the middle of the binding edge, tolerance all round
     private boolean cutAway(Mark mark, PagePlace place, double edgeLengthMm) {
         if (cut == null || mark.nearMm() >= cutDepthMm) {
             return false;

@@ -6,7 +6,7 @@ import java.util.List;
  * Holes and zones of every page of one size and side.
  *
  * @param lengthMm length of the binding edge
- * @param zoneMm how far in the holes reach, their punching tolerance included
+ * @param zoneMm reach of the holes, tolerance included
  * @param marginMm what live matter keeps from the binding edge
  * @param holes the holes themselves
  * @param reach each hole as far as it may lie off its place

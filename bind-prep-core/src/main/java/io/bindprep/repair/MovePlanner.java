@@ -8,6 +8,7 @@ import io.bindprep.unit.Length;
 import io.bindprep.wording.LengthText;
 import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
+import io.bindprep.wording.Terms;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -58,7 +59,7 @@ public final class MovePlanner {
      * The moves of a document.
      *
      * @param clearMm what keeps this far from the binding edge is clear
-     * @param zoneMm how far the holes reach, punching tolerance included
+     * @param zoneMm reach of the holes, tolerance included
      * @param rooms every page in order
      * @param measures units of its words
      */
@@ -321,7 +322,7 @@ public final class MovePlanner {
         if (zoneMm >= clearMm || fit(pages, zoneMm).scale < settings.minimumScale()) {
             return Optional.empty();
         }
-        return Optional.of("Or accept a binding margin of " + measures.up(Length.ofMeasuredMm(zoneMm))
+        return Optional.of("Or accept a " + Terms.BINDING_MARGIN + " of " + measures.up(Length.ofMeasuredMm(zoneMm))
                 + " (binding-margin). The holes, tolerance included, reach so far.");
     }
 

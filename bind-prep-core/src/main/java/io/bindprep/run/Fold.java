@@ -11,7 +11,7 @@ import java.util.List;
  * @param pages the pages they carry, ascending
  * @param flat how far the unfolded leaf reaches from the binding edge
  * @param panels how many panels, the bound one included
- * @param most how far it may reach at most, so that its folds keep clear of the hole zone and the trim
+ * @param most how far it may reach at most, so that its folds keep clear of the holes and the trim
  * @param fewest panels that would do; {@code Integer.MAX_VALUE} where none do
  * @param folds where it is folded, from the binding edge along the unfolded leaf; empty where it does not fit or needs none
  */
@@ -51,8 +51,8 @@ public record Fold(List<Integer> pages, Length flat, int panels, Length most, in
      *
      * @param flat how far it reaches from the binding edge, unfolded
      * @param book how far the book's leaf reaches
-     * @param allowance what folds keep from the trim and from the hole zone
-     * @param zone binding edge to the far side of the holes, punching tolerance included
+     * @param allowance what folds keep from the trim and from the holes
+     * @param zone binding edge to the far side of the holes, tolerance included
      */
     public static int fewest(Length flat, Length book, Length allowance, Length zone) {
         if (flat.compareTo(book) <= 0) {

@@ -2,6 +2,7 @@ package io.bindprep.sheet;
 
 import io.bindprep.binding.Plan;
 import io.bindprep.wording.Measures;
+import io.bindprep.wording.Terms;
 
 /**
  * The binding edge with its holes, to be drawn at true size.
@@ -26,8 +27,8 @@ public record EdgeDrawing(Plan plan, boolean top, boolean left, Measures measure
 
     /** Words below the drawing: its lines, and the lengths that it is drawn by. */
     String caption() {
-        String lines = "Dashed line: hole zone " + measures.mark(plan.holeZone()) + ". Dotted line: binding margin "
-                + measures.mark(plan.bindingMargin()) + ".";
+        String lines = "Dashed line: " + Terms.HOLE_ZONE + " " + measures.mark(plan.holeZone()) + ". Dotted line: "
+                + Terms.BINDING_MARGIN + " " + measures.mark(plan.bindingMargin()) + ".";
         return plan.row().holes().isEmpty()
                 ? lines
                 : lines + " Pitch " + measures.exact(plan.pitch()) + ", edge "

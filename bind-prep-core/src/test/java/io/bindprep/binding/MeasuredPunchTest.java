@@ -12,6 +12,7 @@ import io.bindprep.catalogue.Pattern;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.catalogue.PunchLike;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Terms;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -246,7 +247,7 @@ class MeasuredPunchTest {
             throws Exception {
         Plan plan = plan(punch(PATTERN, 21, null, stated, ALL), asked == null ? null : Length.ofMm(asked));
         assertThat(plan.punchingTolerance()).isEqualTo(Length.ofMm(punchingTolerance));
-        assertThat(Fixtures.reasons(plan, Topic.MARGIN)).contains("punching tolerance " + why);
+        assertThat(Fixtures.reasons(plan, Topic.MARGIN)).contains(Terms.PUNCHING_TOLERANCE + " " + why);
     }
 
     @ParameterizedTest
@@ -254,8 +255,9 @@ class MeasuredPunchTest {
             nullValues = "-",
             delimiter = '|',
             value = {
-                "-|-|1|punching tolerance 1 mm either way, as nobody measured the punch (common practice, no source: as true as a jogged lift goes in by hand)",
-                "0.8|-|0.8|punching tolerance 0.8 mm as the punch ours was measured",
+                "-|-|1|" + Terms.PUNCHING_TOLERANCE
+                        + " 1 mm either way, as nobody measured the punch (common practice, no source: as true as a jogged lift goes in by hand)",
+                "0.8|-|0.8|" + Terms.PUNCHING_TOLERANCE + " 0.8 mm as the punch ours was measured",
                 "0.8|0.5|0.5|-"
             })
     void registrationOfAPunchThatNobodyCalibrated(String stated, String asked, String punchingTolerance, String why)

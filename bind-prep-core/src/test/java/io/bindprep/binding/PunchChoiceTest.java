@@ -15,6 +15,7 @@ import io.bindprep.catalogue.Punch;
 import io.bindprep.problem.SettingException;
 import io.bindprep.report.words.Sentences;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Terms;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -189,17 +190,16 @@ class PunchChoiceTest {
         assertThat(reasons(wire, Topic.CLOSER))
                 .containsExactly("closer at the element's nominal 5/16 in (common practice, no source)");
         assertThat(reasons(wire, Topic.MARGIN))
-                .containsExactly(
-                        "binding margin 9.53 mm at 3:1: G. Markovits, \"Good Wire Work is a Balancing Act\", Printing"
-                                + " News");
+                .containsExactly(Terms.BINDING_MARGIN
+                        + " 9.53 mm at 3:1: G. Markovits, \"Good Wire Work is a Balancing Act\", Printing" + " News");
         // 4.76 mm of centre, 1.59 of hole and 1/4 in
         Plan comb = Fixtures.of(Method.COMB).plan(42, A4);
         assertThat(reasons(comb, Topic.CLOSER)).isEmpty();
         assertThat(reasons(comb, Topic.MARGIN))
-                .containsExactly(
-                        "binding margin 12.7 mm at 9/16 in: 1/4 in beyond the holes (a college print shop's guide)");
+                .containsExactly(Terms.BINDING_MARGIN
+                        + " 12.7 mm at 9/16 in: 1/4 in beyond the holes (a college print shop's guide)");
         assertThat(reasons(
                         Fixtures.of(Method.WIRE).bindingMargin(Length.ofMm(7)).plan(42, A4), Topic.MARGIN))
-                .containsExactly("binding margin 7 mm as the job says");
+                .containsExactly(Terms.BINDING_MARGIN + " 7 mm as the job says");
     }
 }

@@ -16,6 +16,7 @@ import io.bindprep.report.words.Sentences;
 import io.bindprep.table.NamedText;
 import io.bindprep.table.OwnTables;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Terms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -256,7 +257,7 @@ class RowLimitsTest {
         assertThat(plan.sameEndToGuide()).isEqualTo(sameEnd);
         assertThat(Fixtures.reasons(plan, Topic.FEED))
                 .containsExactly(how + ": the holes of a leaf fed turned over would lie 1 mm off the others, " + where
-                        + " the punching tolerance of 1 mm");
+                        + " the " + Terms.PUNCHING_TOLERANCE + " of 1 mm");
     }
 
     @Test

@@ -11,6 +11,7 @@ import io.bindprep.proof.Comment;
 import io.bindprep.proof.Outline;
 import io.bindprep.proof.ProofPage;
 import io.bindprep.proof.Strip;
+import io.bindprep.wording.Terms;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -255,7 +256,7 @@ class ProofPainterTest {
         try (PDDocument document = Loader.loadPDF(after)) {
             PDOptionalContentProperties layers = document.getDocumentCatalog().getOCProperties();
             assertThat(layers.getGroupNames())
-                    .containsExactly("hidden", "binding: holes", "binding: binding margin", "binding: hits");
+                    .containsExactly("hidden", "binding: holes", "binding: " + Terms.BINDING_MARGIN, "binding: hits");
             assertThat(layers.isGroupEnabled("binding: hits")).isTrue();
             Layers printing = new Layers(document.getDocumentCatalog().getCOSObject());
             assertThat(printing.prints(layers.getGroup("binding: holes").getCOSObject()))

@@ -11,6 +11,7 @@ import io.bindprep.page.Move;
 import io.bindprep.page.PageEdge;
 import io.bindprep.problem.SettingException;
 import io.bindprep.wording.Measures;
+import io.bindprep.wording.Terms;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -160,7 +161,7 @@ class MovePlannerTest {
 
         // to 7.06 it is 4.06 of move: 8 - 4.06 is less than 5; scaled (205 - 7.06) / 199 = 0.99467
         MovePlan narrower = plan(settings(false, null, null, "99 %"), room(1, 3, 8));
-        assertThat(narrower.refusals().get(1)).contains("binding margin of 7.1 mm (binding-margin)");
+        assertThat(narrower.refusals().get(1)).contains(Terms.BINDING_MARGIN + " of 7.1 mm (binding-margin)");
     }
 
     @Test

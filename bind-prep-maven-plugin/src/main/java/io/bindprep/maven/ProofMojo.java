@@ -8,7 +8,7 @@ import org.apache.maven.project.MavenProjectHelper;
 import org.apache.maven.settings.crypto.SettingsDecrypter;
 
 /**
- * Writes a proof of each PDF, NAME.proof.pdf: a copy with the holes, the binding margin and what was found as layers and
+ * Writes a proof of each PDF, NAME.proof.pdf: a copy with the holes, the margin and the findings as layers and
  * comments that do not print. Findings fail no build; a PDF that its owner locked against changes does.
  */
 @Mojo(name = "proof", defaultPhase = LifecyclePhase.PACKAGE, threadSafe = true, requiresProject = false)

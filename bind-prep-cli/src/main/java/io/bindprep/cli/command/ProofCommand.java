@@ -6,6 +6,7 @@ import io.bindprep.cli.console.Terminal;
 import io.bindprep.proof.ProofReport;
 import io.bindprep.report.text.ProofText;
 import io.bindprep.request.ProofRequest;
+import io.bindprep.wording.Terms;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,7 +19,8 @@ import picocli.CommandLine.Option;
 @Command(
         name = "proof",
         addMethodSubcommands = false,
-        description = "Writes a copy of a PDF with the holes, the binding margin and what was found drawn over it.",
+        description = "Writes a copy of a PDF with the holes, the " + Terms.BINDING_MARGIN
+                + " and the findings drawn over it.",
         customSynopsis = "bind-prep proof [OPTIONS] FILE -o FILE",
         sortOptions = false,
         exitCodeListHeading = "%nExit codes:%n",

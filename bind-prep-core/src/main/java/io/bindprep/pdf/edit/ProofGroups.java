@@ -1,5 +1,6 @@
 package io.bindprep.pdf.edit;
 
+import io.bindprep.wording.Terms;
 import java.util.List;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
@@ -21,7 +22,7 @@ final class ProofGroups {
     private static final COSName CATEGORY = COSName.getPDFName("Category");
 
     private final COSObject holes = group("binding: holes");
-    private final COSObject margin = group("binding: binding margin");
+    private final COSObject margin = group("binding: " + Terms.BINDING_MARGIN);
     private final COSObject hits = group("binding: hits");
 
     COSObject holes() {

@@ -7,6 +7,7 @@ import io.bindprep.check.Outcome;
 import io.bindprep.check.PageReport;
 import io.bindprep.check.Report;
 import io.bindprep.marks.Verdict;
+import io.bindprep.wording.Terms;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -92,11 +93,12 @@ record JsonChecked(
 
     /** Pages by verdict. */
     record Verdicts(
-            @JsonPropertyDescription("nothing that prints lies in the holes, the hole zone or the binding margin")
+            @JsonPropertyDescription(
+                    "nothing that prints lies in the holes, the " + Terms.HOLE_ZONE + " or the " + Terms.BINDING_MARGIN)
             long clear,
 
             @JsonPropertyDescription(
-                    "no hole is hit, but something lies between the holes or inside the binding margin")
+                    "no hole is hit, but something lies between the holes or inside the " + Terms.BINDING_MARGIN)
             long tight,
 
             @JsonPropertyDescription("the holes would cut something that prints")

@@ -9,6 +9,7 @@ import io.bindprep.binding.Skew;
 import io.bindprep.catalogue.Element;
 import io.bindprep.catalogue.Method;
 import io.bindprep.report.words.Sentences;
+import io.bindprep.wording.Terms;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -97,7 +98,7 @@ record JsonPlan(
         @JsonPropertyDescription("how far a hole may lie off its place, either way")
         BigDecimal punchingToleranceMm,
 
-        @JsonPropertyDescription("binding edge to the far side of the holes, punching tolerance included")
+        @JsonPropertyDescription("binding edge to the far side of the holes, " + Terms.PUNCHING_TOLERANCE + " included")
         BigDecimal holeZoneMm,
 
         @JsonPropertyDescription("elements that the likely range of the stack lies between, smaller first")

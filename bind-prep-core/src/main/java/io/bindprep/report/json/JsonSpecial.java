@@ -3,6 +3,7 @@ package io.bindprep.report.json;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import io.bindprep.job.SpecialLeaves;
 import io.bindprep.paper.Stock;
+import io.bindprep.wording.Terms;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -40,7 +41,7 @@ record JsonSpecial(
             @JsonPropertyDescription("of each leaf, the bound one included")
             int panels,
 
-            @JsonPropertyDescription("what folds keep from the trim and the hole zone")
+            @JsonPropertyDescription("what folds keep from the trim and the " + Terms.HOLE_ZONE)
             BigDecimal allowanceMm,
 
             @JsonPropertyDescription("their own stock; null for that of the block")

@@ -5,6 +5,7 @@ import io.bindprep.binding.Plan;
 import io.bindprep.catalogue.Element;
 import io.bindprep.check.WhatIf;
 import io.bindprep.wording.PageLists;
+import io.bindprep.wording.Terms;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
@@ -28,7 +29,7 @@ record JsonWhatIf(
                 "holes of the row; 0 where it does not fit the edge, so that no page was held against holes")
         int holes,
 
-        @JsonPropertyDescription("binding edge to the far side of the holes, punching tolerance included")
+        @JsonPropertyDescription("binding edge to the far side of the holes, " + Terms.PUNCHING_TOLERANCE + " included")
         BigDecimal holeZoneMm,
 
         @JsonPropertyDescription("pages whose content the holes would cut, as ranges")

@@ -4,6 +4,7 @@ import io.bindprep.proof.ProofReport;
 import io.bindprep.report.words.VerdictSentence;
 import io.bindprep.wording.Counted;
 import io.bindprep.wording.PageLists;
+import io.bindprep.wording.Terms;
 
 /** Writes what became of a proof as a few lines of text. */
 public final class ProofText {
@@ -43,7 +44,7 @@ public final class ProofText {
         lines.entry(
                 Lines.Tint.NONE,
                 "Layers",
-                "binding: holes, binding: binding margin, binding: hits; shown, not printed.");
+                "binding: holes, binding: " + Terms.BINDING_MARGIN + ", binding: hits; shown, not printed.");
         lines.entry(Lines.Tint.NONE, "Use", "For looking at. Print from the client's file, never from a proof.");
     }
 }

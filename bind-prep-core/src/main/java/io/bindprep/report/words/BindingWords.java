@@ -7,6 +7,7 @@ import io.bindprep.catalogue.LiftLimit;
 import io.bindprep.job.Clearances.Clearance;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.Measures;
+import io.bindprep.wording.Terms;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -200,7 +201,7 @@ final class BindingWords {
         return (r.matters() ? "the same end to the side guide on every lift" : "either end may go to the side guide")
                 + ": the holes of a leaf fed turned over would lie "
                 + m.fine(r.offset()) + " off the others, "
-                + (r.matters() ? "beyond" : "within") + " the punching tolerance of "
+                + (r.matters() ? "beyond" : "within") + " the " + Terms.PUNCHING_TOLERANCE + " of "
                 + m.fine(r.punchingTolerance());
     }
 
@@ -266,10 +267,10 @@ final class BindingWords {
 
     private String margin(Reason.OfMargin reason) {
         if (reason instanceof Reason.MarginAsked r) {
-            return "binding margin " + m.mark(r.margin()) + " as the job says";
+            return Terms.BINDING_MARGIN + " " + m.mark(r.margin()) + " as the job says";
         }
         if (reason instanceof Reason.MarginOfPitch r) {
-            return "binding margin " + m.mark(r.margin()) + " at " + r.pitch() + ": " + r.source();
+            return Terms.BINDING_MARGIN + " " + m.mark(r.margin()) + " at " + r.pitch() + ": " + r.source();
         }
         if (reason instanceof Reason.ToleranceStated r) {
             return tolerance(r.tolerance()) + " as the punch " + r.punch() + " was measured";
@@ -290,6 +291,6 @@ final class BindingWords {
     }
 
     private String tolerance(Length tolerance) {
-        return "punching tolerance " + m.fine(tolerance);
+        return Terms.PUNCHING_TOLERANCE + " " + m.fine(tolerance);
     }
 }

@@ -23,6 +23,7 @@ import io.bindprep.wording.Counted;
 import io.bindprep.wording.LengthText;
 import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
+import io.bindprep.wording.Terms;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -236,7 +237,7 @@ public final class JobNumbers {
                     + (plan.lifts().equals(List.of(1)) ? " sheet" : " sheets") + strokes());
         }
         more("The holes, tolerance included, reach " + measures.mark(plan.holeZone())
-                + " from the binding edge; binding margin " + measures.mark(plan.bindingMargin())
+                + " from the binding edge; " + Terms.BINDING_MARGIN + " " + measures.mark(plan.bindingMargin())
                 + ".");
     }
 
