@@ -245,11 +245,11 @@ class BatchTest {
     void theSummaryNamesTheWorstFirstAndCountsTheRest() {
         Summary summary = new Summary();
         IntStream.range(0, 20)
-                .forEach(i -> summary.add(
-                        new Answer("f" + i, Answer.Kind.FINDINGS, 1, "", "", i % 10 + " errors", i % 10, false)));
-        summary.add(new Answer("bad\u001b[31m", Answer.Kind.UNREADABLE, 3, "", "", "it is empty", 0, false));
-        summary.add(new Answer("good", Answer.Kind.GOOD, 0, "", "", "", 0, false));
-        List<String> lines = summary.text().lines().toList();
+                .forEach(i ->
+                        summary.add(new Answer("f" + i, Answer.Kind.FINDINGS, 1, "", "", i % 10 + " errors", i % 10)));
+        summary.add(new Answer("bad\u001b[31m", Answer.Kind.UNREADABLE, 3, "", "", "it is empty", 0));
+        summary.add(new Answer("good", Answer.Kind.GOOD, 0, "", "", "", 0));
+        List<String> lines = summary.text(22).lines().toList();
         assertThat(lines.get(0)).isEqualTo("22 files: 1 unreadable, 20 with findings, 1 good");
         assertThat(lines.get(1)).isEqualTo("  unreadable      bad?[31m: it is empty");
         assertThat(lines.get(2)).isEqualTo("  findings        f9: 9 errors");

@@ -90,7 +90,7 @@ class FullDiskTest {
                 "--write",
                 "json=large.json");
         assertThat(said)
-                .contains("bind-prep: --write: cannot write large.json: the disk is full")
+                .contains("bind-prep: --write: cannot write old.pdf, large.json: the disk is full")
                 .endsWith("\nexit 2\nold.pdf\nsmall.xml\nan older result\n");
     }
 
@@ -112,6 +112,60 @@ class FullDiskTest {
                         "1"))
                 .contains("bind-prep: --out: cannot write ./book.pdf.html: the disk is full")
                 .contains("\nexit 2\n.bind-prep-ledger\nold.pdf\nan older result\n");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1", "2"})
+    void aBatchEndsWithOneMessageAndSaysWhatWasNotChecked(String threads) throws Exception {
+        Path in = Files.createDirectory(temp.resolve("in"));
+        for (int i = 10; i < 50; i++) {
+            Files.copy(Path.of(fixture("cookbook-letter.pdf")), in.resolve("book-" + i + ".pdf"));
+        }
+        String said = run(
+                List.of(),
+                "check",
+                in.toString(),
+                "--threads",
+                threads,
+                "--format",
+                "jsonl",
+                "--write",
+                "json=./",
+                "--write",
+                "html=./");
+        assertThat(said.lines().filter(line -> line.contains("the disk is full")))
+                .as(said)
+                .hasSize(1);
+        assertThat(said)
+                .contains("cannot write ./book-10.json, ./book-10.html: the disk is full", "1 file: 1 with findings")
+                .contains("Not checked: 39 of 40 files, as the run ended early; nothing is known of them")
+                .contains("exit 2\nold.pdf\n");
+    }
+
+    @Test
+    void aWatchEndsToo() throws Exception {
+        Path in = Files.createDirectory(temp.resolve("in"));
+        Files.copy(Path.of(fixture("cookbook-letter.pdf")), in.resolve("a.pdf"));
+        Files.copy(Path.of(fixture("cookbook-letter.pdf")), in.resolve("b.pdf"));
+        String said = run(
+                List.of(),
+                "check",
+                "--watch",
+                in.toString(),
+                "--out",
+                ".",
+                "--reports",
+                "html",
+                "--threads",
+                "1",
+                "--interval",
+                "1");
+        assertThat(said)
+                .contains("cannot write ./a.pdf.html: the disk is full")
+                .contains("bind-prep: the watch ends here, as the disk of . is full: make room there")
+                .contains("Not checked: 1 of 2 files")
+                .doesNotContain("b.pdf.html")
+                .contains("exit 2\n");
     }
 
     @ParameterizedTest

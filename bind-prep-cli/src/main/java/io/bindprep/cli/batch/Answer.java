@@ -1,5 +1,8 @@
 package io.bindprep.cli.batch;
 
+import io.bindprep.cli.output.ReportFiles;
+import java.util.List;
+
 /**
  * Answer for one file, in words already: the report itself need not be kept until its turn comes.
  *
@@ -10,13 +13,32 @@ package io.bindprep.cli.batch;
  * @param err its part of standard error; "" for none
  * @param gist a few words for a list of many
  * @param weight the more, the worse among its kind
- * @param unwritten whether one of its reports could not be written
+ * @param reports whether its reports are written
  */
 public record Answer(
-        String name, Kind kind, int exit, String out, String err, String gist, int weight, boolean unwritten) {
+        String name, Kind kind, int exit, String out, String err, String gist, int weight, Reports reports) {
+    /** State of the reports of a file. */
+    public enum Reports {
+        /** All that were asked for are written. */
+        WRITTEN,
+        /** One could not be written. */
+        UNWRITTEN,
+        /** One found no room on its disk; those of the next files will find none either. */
+        DISK_FULL;
+
+        static Reports of(List<ReportFiles.Unwritten> unwritten) {
+            return unwritten.isEmpty() ? WRITTEN : ReportFiles.full(unwritten) ? DISK_FULL : UNWRITTEN;
+        }
+    }
+
+    /** An answer of which every report is written. */
+    public Answer(String name, Kind kind, int exit, String out, String err, String gist, int weight) {
+        this(name, kind, exit, out, err, gist, weight, Reports.WRITTEN);
+    }
+
     /** Result kept for the summary; its output is printed already and not worth the memory. */
     Answer brief() {
-        return new Answer(name, kind, exit, "", "", gist, weight, unwritten);
+        return new Answer(name, kind, exit, "", "", gist, weight, reports);
     }
 
     /** Worst first. */

@@ -69,8 +69,8 @@ public final class BatchCheck {
                         progress.resume();
                         summary.add(answer);
                         worst[0] = Math.max(worst[0], answer.exit());
-                        // nobody reads on: the rest would be for nothing
-                        return !out.checkError();
+                        // nobody reads on, or no report finds room: the rest would be for nothing
+                        return !out.checkError() && answer.reports() != Answer.Reports.DISK_FULL;
                     });
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

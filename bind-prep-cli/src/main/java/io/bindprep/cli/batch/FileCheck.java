@@ -79,15 +79,13 @@ public final class FileCheck {
             ReportOutput.Said said = output.wrongSetting(file.name(), e, input.problem(e));
             String gist = "--" + e.key() + ": " + e.getMessage();
             written.unchecked(index, file.name(), gist);
-            return new Answer(
-                    file.name(), Answer.Kind.WRONG_SETTING, ExitCode.USAGE, said.out(), said.err(), gist, 0, false);
+            return new Answer(file.name(), Answer.Kind.WRONG_SETTING, ExitCode.USAGE, said.out(), said.err(), gist, 0);
         } catch (RuntimeException | VirtualMachineError e) {
             // one file's trouble keeps no other from its answer
             ReportOutput.Said said = output.internal(file.name(), Problems.internal(file.name(), e));
             String gist = ProblemWords.internalGist(e);
             written.unchecked(index, file.name(), gist);
-            return new Answer(
-                    file.name(), Answer.Kind.INTERNAL, ExitCode.INTERNAL, said.out(), said.err(), gist, 0, false);
+            return new Answer(file.name(), Answer.Kind.INTERNAL, ExitCode.INTERNAL, said.out(), said.err(), gist, 0);
         }
     }
 
@@ -95,7 +93,7 @@ public final class FileCheck {
         long begun = System.nanoTime();
         Report report = engine.check(request);
         Duration took = Duration.ofNanos(System.nanoTime() - begun);
-        String unwritten = written.told(written.write(index, request, report, took));
+        List<ReportFiles.Unwritten> unwritten = written.write(index, request, report, took);
         ReportOutput.Said said = output.report(report);
         int exit = Math.max(
                 report.failed() ? ExitCode.FINDINGS : ExitCode.GOOD,
@@ -107,14 +105,14 @@ public final class FileCheck {
                 kind,
                 exit,
                 said.out(),
-                said.err() + unwritten,
+                said.err() + written.told(unwritten),
                 gist(report),
                 errors,
-                !unwritten.isEmpty());
+                Answer.Reports.of(unwritten));
     }
 
     private Answer unreadable(int index, InputFile file, UnreadableInputException e) {
-        String unwritten = written.told(written.unreadable(index, file.name(), e));
+        List<ReportFiles.Unwritten> unwritten = written.unreadable(index, file.name(), e);
         ReportOutput.Said said = output.unreadable(file.name(), e);
         String message = String.valueOf(e.getMessage());
         // the name stands before it already
@@ -126,10 +124,10 @@ public final class FileCheck {
                 Answer.Kind.UNREADABLE,
                 ExitCode.UNREADABLE,
                 said.out(),
-                said.err() + unwritten,
+                said.err() + written.told(unwritten),
                 gist,
                 0,
-                !unwritten.isEmpty());
+                Answer.Reports.of(unwritten));
     }
 
     private static String gist(Report report) {

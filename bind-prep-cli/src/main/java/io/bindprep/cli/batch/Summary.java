@@ -25,6 +25,12 @@ public final class Summary {
     private final PriorityQueue<Bad> worst = new PriorityQueue<>(WORST_FIRST.reversed());
     private int files;
 
+    /** Number of files taken in. */
+    public int files() {
+        return files;
+    }
+
+    /** Takes in a file. */
     public void add(Answer answer) {
         counts.merge(answer.kind(), 1, Integer::sum);
         if (answer.kind() != Answer.Kind.GOOD) {
@@ -36,8 +42,12 @@ public final class Summary {
         files++;
     }
 
-    /** Lines that end in a line feed. */
-    public String text() {
+    /**
+     * Lines that end in a line feed.
+     *
+     * @param asked number of files that were to be checked
+     */
+    public String text(int asked) {
         List<String> parts = new ArrayList<>();
         int bad = 0;
         for (Map.Entry<Answer.Kind, Integer> count : counts.entrySet()) {
@@ -47,9 +57,16 @@ public final class Summary {
         }
         StringBuilder text = new StringBuilder();
         text.append(files)
-                .append(files == 1 ? " file: " : " files: ")
-                .append(String.join(", ", parts))
+                .append(files == 1 ? " file" : " files")
+                .append(parts.isEmpty() ? "" : ": " + String.join(", ", parts))
                 .append('\n');
+        if (files < asked) {
+            text.append("Not checked: ")
+                    .append(asked - files)
+                    .append(" of ")
+                    .append(asked)
+                    .append(" files, as the run ended early; nothing is known of them\n");
+        }
         List<Bad> named = new ArrayList<>(worst);
         named.sort(WORST_FIRST);
         for (Bad one : named) {

@@ -230,7 +230,7 @@ public final class CheckCommand implements Callable<Integer> {
             err.print(unwritten);
             exit = unwritten.isEmpty() ? exit : Math.max(exit, ExitCode.USAGE);
             if (inputs.several()) {
-                err.print(summary.text());
+                err.print(summary.text(files.size()));
             }
             return exit;
         } catch (SettingException e) {

@@ -4,6 +4,8 @@ import io.bindprep.cli.console.ExitCode;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -27,6 +29,13 @@ public final class CompletionCommand implements Callable<Integer> {
     @Mixin
     private final Help help = new Help();
 
+    // picocli names a list of words by the label of its option, so that two of one label would share one list
+    private static final Pattern LISTED =
+            Pattern.compile("(?<before> local )\\w+(?<after>_option_args=\\(.*\\) # --(?<option>[a-z-]+) values)");
+
+    private static final Pattern OFFERED = Pattern.compile(
+            "(?<before>'--(?<option>[a-z-]+)'\\)\n.*\n *COMPREPLY=.*\\$\\{)\\w+(?<after>_option_args\\[)");
+
     private final PrintWriter out;
     private final Supplier<CommandLine> whole;
 
@@ -43,6 +52,12 @@ public final class CompletionCommand implements Callable<Integer> {
     }
 
     public static String script(CommandLine line) {
-        return AutoComplete.bash("bind-prep", line).replace("\r\n", "\n");
+        String script = AutoComplete.bash("bind-prep", line).replace("\r\n", "\n");
+        return named(OFFERED.matcher(named(LISTED.matcher(script))));
+    }
+
+    private static String named(Matcher words) {
+        return words.replaceAll(found -> Matcher.quoteReplacement(
+                words.group("before") + words.group("option").replace('-', '_') + words.group("after")));
     }
 }

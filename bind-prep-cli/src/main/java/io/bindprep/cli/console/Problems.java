@@ -42,6 +42,11 @@ public final class Problems {
 
     /** A file named by an option that the system will not let us write. */
     public static String cannotWrite(String option, Path file, IOException e) {
+        return cannotWrite(option, file.toString(), e);
+    }
+
+    /** One or more files, parted by commas, that the system will not let us write for one reason. */
+    public static String cannotWrite(String option, String file, IOException e) {
         String instead = e instanceof FileSystemException ? "" : "; make room there, or name another place";
         return "bind-prep: " + option + ": cannot write " + file + ": " + ProblemWords.unwritten(e) + instead;
     }

@@ -1,14 +1,10 @@
 package io.bindprep.cli.job;
 
-import io.bindprep.catalogue.Catalogue;
 import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
-import io.bindprep.report.catalogue.CatalogueSection;
-import io.bindprep.report.catalogue.CatalogueText;
 import io.bindprep.setting.KeyDescription;
 import io.bindprep.setting.ValueShape;
 import java.util.List;
-import java.util.Locale;
 import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -50,30 +46,9 @@ public final class JobOptions {
                 // a list, as in a group picocli takes a repeated option without a word
                 .type(List.class)
                 .auxiliaryTypes(String.class)
-                .completionCandidates(() -> words(row).iterator())
+                .completionCandidates(() -> ShellWords.of(row).iterator())
                 .order(order)
                 .build();
-    }
-
-    // asked only where a shell is taught
-    private static List<String> words(KeyDescription row) {
-        if (row.shape() instanceof ValueShape.Words words) {
-            return words.words();
-        }
-        CatalogueSection section = switch (row.key()) {
-            case "stock" -> CatalogueSection.STOCKS;
-            case "trim", "press-sheet" -> CatalogueSection.SIZES;
-            case "punch" -> CatalogueSection.PUNCHES;
-            default -> null;
-        };
-        if (section == null) {
-            return List.of();
-        }
-        List<String> names = CatalogueText.names(Catalogue.builtIn(), List.of(section));
-        // a shell minds case, and nobody types a size in capitals
-        return section == CatalogueSection.SIZES
-                ? names.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList()
-                : names;
     }
 
     // words that will do or an example, and what holds where nothing is said

@@ -5,14 +5,38 @@ import io.bindprep.cli.console.Problems;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.request.CheckRequest;
 import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The files that reports are written to; safe on several threads for different inputs. */
 public interface ReportFiles {
     /** A report that could not be written, and why. */
-    record Unwritten(Path file, IOException why) {}
+    record Unwritten(Path file, IOException why) {
+        /** Returns true if its disk has no room, so that no other report will find any there either. */
+        boolean full() {
+            try {
+                Path folder = file.toAbsolutePath().getParent();
+                return !(why instanceof FileSystemException)
+                        && folder != null
+                        && Files.getFileStore(folder).getUsableSpace() < ROOM;
+            } catch (IOException e) {
+                return false;
+            }
+        }
+    }
+
+    /** Bytes that a report hardly does without. */
+    long ROOM = 64 * 1024;
+
+    /** Returns true if one of them found no room on its disk. */
+    static boolean full(List<Unwritten> unwritten) {
+        return unwritten.stream().anyMatch(Unwritten::full);
+    }
 
     /** The option that asks for them. */
     String option();
@@ -33,11 +57,20 @@ public interface ReportFiles {
     /** Notes that a document was not checked for another reason, in a sentence. */
     void unchecked(int input, String name, String why);
 
-    /** Reports that could not be written in words, a line each; empty where all are. */
+    /** Reports that could not be written in words, a line each, those of a full disk in one; empty where all are. */
     default String told(List<Unwritten> unwritten) {
+        Map<Boolean, List<Unwritten>> byRoom = unwritten.stream().collect(Collectors.partitioningBy(Unwritten::full));
+        List<Unwritten> full = byRoom.getOrDefault(true, List.of());
         StringBuilder lines = new StringBuilder();
-        unwritten.forEach(u ->
-                lines.append(Problems.cannotWrite(option(), u.file(), u.why())).append('\n'));
+        if (!full.isEmpty()) {
+            String files = full.stream().map(u -> u.file().toString()).collect(Collectors.joining(", "));
+            lines.append(Problems.cannotWrite(option(), files, full.get(0).why()))
+                    .append('\n');
+        }
+        byRoom.getOrDefault(false, List.of())
+                .forEach(u -> lines.append(
+                                Problems.cannotWrite(option(), u.file().toString(), u.why()))
+                        .append('\n'));
         return lines.toString();
     }
 }

@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 
@@ -52,7 +53,10 @@ public final class Watch {
     private final Settling settling = new Settling();
     private final Set<String> refused = new HashSet<>();
     private final Set<String> unwritten = new HashSet<>();
+    private final Object bell = new Object();
     private volatile boolean stopping;
+    private boolean full;
+    private int waiting;
     private int worst = ExitCode.GOOD;
 
     /**
@@ -104,13 +108,31 @@ public final class Watch {
         return worst;
     }
 
-    /** Ends it; may be called from another thread, which then interrupts the one that runs. */
+    /** Ends it once the files at hand are done; called from another thread, which may interrupt the one that runs. */
     void stop() {
-        stopping = true;
+        synchronized (bell) {
+            stopping = true;
+            bell.notifyAll();
+        }
+    }
+
+    /** Returns true if it ended as the disk of the reports is full. */
+    boolean full() {
+        return full;
+    }
+
+    /** Number of files that were found and not checked when it ended. */
+    int waiting() {
+        return waiting;
     }
 
     private void pause() throws InterruptedException {
-        Thread.sleep(settings.interval().toMillis());
+        synchronized (bell) {
+            long end = System.nanoTime() + settings.interval().toNanos();
+            for (long left = end - System.nanoTime(); !stopping && left > 0; left = end - System.nanoTime()) {
+                bell.wait(Math.max(1, left / 1_000_000));
+            }
+        }
     }
 
     /** Until each file of the first look is checked, or is seen to grow. */
@@ -210,19 +232,27 @@ public final class Watch {
         WatchedReports reports = new WatchedReports(settings.out(), settings.reports(), files, read);
         FileCheck check = checker.of(reports);
         boolean[] more = {true};
+        waiting = files.size();
         try {
             InOrder.run(
                     files.size(),
                     threads,
-                    i -> check.answer(
-                            i, new InputFile(files.get(i).file(), files.get(i).name(), null), (done, total) -> {}),
+                    // what is begun is finished, nothing is begun any more
+                    i -> Optional.of(i)
+                            .filter(any -> !stopping)
+                            .map(any -> check.answer(
+                                    i,
+                                    new InputFile(
+                                            files.get(i).file(), files.get(i).name(), null),
+                                    (done, total) -> {})),
                     new Predicate<>() {
                         private int next;
 
                         @Override
-                        public boolean test(Answer answer) {
+                        public boolean test(Optional<Answer> answer) {
                             int i = next++;
-                            more[0] = !stopping && answered(files.get(i), digests.get(i), answer, reports, ledger);
+                            more[0] = answer.isPresent()
+                                    && answered(files.get(i), digests.get(i), answer.get(), reports, ledger);
                             return more[0];
                         }
                     });
@@ -233,6 +263,7 @@ public final class Watch {
     }
 
     private boolean answered(WatchedFile found, String sha256, Answer answer, WatchedReports reports, Ledger ledger) {
+        waiting--;
         if (!found.stamp().holds(found.file())) {
             return true; // it changed meanwhile: looked at again
         }
@@ -242,13 +273,14 @@ public final class Watch {
             }
             boolean more = listener.checked(answer);
             worst = Math.max(worst, answer.exit());
-            if (answer.unwritten()) {
+            full = answer.reports() == Answer.Reports.DISK_FULL;
+            if (answer.reports() == Answer.Reports.WRITTEN) {
+                done(found, sha256, ledger);
+            } else {
                 unwritten.add(found.name());
                 settling.postpone(found.name(), found.stamp());
-            } else {
-                done(found, sha256, ledger);
             }
-            return more;
+            return more && !full;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

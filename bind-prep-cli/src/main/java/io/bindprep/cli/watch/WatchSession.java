@@ -21,7 +21,11 @@ import org.jspecify.annotations.Nullable;
 
 /** A watch as a command: what it prints, its exit code, and its end by Ctrl-C or a signal to terminate. */
 public final class WatchSession {
-    private static final int MOST_SECONDS_TO_END = 10;
+    // service managers give a service 90 s or so before they kill it (common practice, no source)
+    private static final int MOST_SECONDS_TO_END = 80;
+
+    // what ends sooner needs no word
+    private static final int SOON_MILLIS = 500;
 
     private final PrintWriter out;
     private final PrintWriter err;
@@ -53,14 +57,18 @@ public final class WatchSession {
         Watch watch = new Watch(settings, checker, threads, digest, read, err, this::told);
         CountDownLatch ended = new CountDownLatch(1);
         Thread watching = Thread.currentThread();
-        Thread hook = new Thread(() -> end(watch, watching, ended));
+        Thread hook = new Thread(() -> end(watch, watching, ended, settings.once()));
         Runtime.getRuntime().addShutdownHook(hook);
         try {
             int worst = watch.run();
-            if (settings.once()) {
-                err.print(summary.text());
+            if (watch.full()) {
+                err.println("bind-prep: the watch ends here, as the disk of " + settings.out()
+                        + " is full: make room there, or name another folder (--out), and start it again");
             }
-            return settings.once() ? worst : ExitCode.GOOD;
+            if (settings.once() || watch.full()) {
+                err.print(summary.text(summary.files() + watch.waiting()));
+            }
+            return settings.once() || watch.full() ? worst : ExitCode.GOOD;
         } catch (IOException e) {
             err.println(Problems.cannotWrite("--out", settings.out().resolve(Ledger.NAME), e));
             return ExitCode.USAGE;
@@ -80,7 +88,7 @@ public final class WatchSession {
         }
         out.flush();
         // what is wrong with the file stands in its line; what is wrong with us or the disk does not
-        if (answer.unwritten() || answer.kind() == Answer.Kind.INTERNAL) {
+        if (answer.reports() != Answer.Reports.WRITTEN || answer.kind() == Answer.Kind.INTERNAL) {
             err.print(answer.err());
             err.flush();
         }
@@ -88,12 +96,22 @@ public final class WatchSession {
     }
 
     // runs in the process's end; the exit code would be that of the signal, though all ended as it should
-    private void end(Watch watch, Thread watching, CountDownLatch ended) {
+    private void end(Watch watch, Thread watching, CountDownLatch ended, boolean told) {
         watch.stop();
-        watching.interrupt();
         try {
-            if (ended.await(MOST_SECONDS_TO_END, TimeUnit.SECONDS)) {
+            boolean done = ended.await(SOON_MILLIS, TimeUnit.MILLISECONDS);
+            if (!done) {
+                err.println("bind-prep: told to end; finishing the file at hand");
+                err.flush();
+                done = ended.await(MOST_SECONDS_TO_END, TimeUnit.SECONDS);
+            }
+            if (!done) {
+                watching.interrupt();
+                done = ended.await(SOON_MILLIS, TimeUnit.MILLISECONDS);
+            }
+            if (done) {
                 err.println("bind-prep: stopped; what was not finished is checked the next time");
+                err.print(told ? "" : summary.text(summary.files() + watch.waiting()));
                 err.flush();
                 out.flush();
                 Runtime.getRuntime().halt(ExitCode.GOOD);

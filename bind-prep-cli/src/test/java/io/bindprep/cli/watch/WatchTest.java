@@ -6,10 +6,20 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import io.bindprep.BindPrep;
+import io.bindprep.ReportFormat;
 import io.bindprep.cli.Cli;
 import io.bindprep.cli.batch.Engine;
+import io.bindprep.cli.batch.FileCheck;
+import io.bindprep.cli.output.ReportOutput;
+import io.bindprep.cli.output.TextOutput;
 import io.bindprep.files.Inputs;
+import io.bindprep.job.Job;
+import io.bindprep.job.JobReader;
+import io.bindprep.job.JobSettings;
+import io.bindprep.report.text.TextStyle;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -21,6 +31,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
@@ -29,6 +41,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.json.JsonMapper;
 
 class WatchTest {
@@ -370,7 +384,56 @@ class WatchTest {
         second.destroy();
         assertThat(second.waitFor(20, TimeUnit.SECONDS)).isTrue();
         assertThat(Files.readAllLines(temp.resolve("said"))).hasSize(1);
+        assertThat(Files.readString(temp.resolve("err")))
+                .endsWith("bind-prep: stopped; what was not finished is checked the next time\n1 file: 1 good\n");
         assertThat(files(out)).noneMatch(name -> name.endsWith(".tmp"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2})
+    void toldToEndItFinishesTheFilesAtHandAndBeginsNoOther(int threads) throws Exception {
+        for (String name : List.of("a.pdf", "b.pdf", "c.pdf")) {
+            Files.copy(GOOD, in.resolve(name));
+        }
+        CountDownLatch begun = new CountDownLatch(threads);
+        CountDownLatch go = new CountDownLatch(1);
+        Engine slow = request -> {
+            begun.countDown();
+            try {
+                assertThat(go.await(60, TimeUnit.SECONDS)).isTrue();
+            } catch (InterruptedException e) {
+                throw new AssertionError("the file at hand was given up", e);
+            }
+            return BindPrep.check(request);
+        };
+        ReportOutput output = new TextOutput(new PrintWriter(Writer.nullWriter()), TextStyle.PLAIN, true);
+        Job job = JobReader.toJob(JobSettings.empty());
+        List<String> checked = new ArrayList<>();
+        Watch watch = new Watch(
+                new WatchOptions.Settings(in, out, List.of(ReportFormat.JSON), false, Duration.ofSeconds(1)),
+                reports -> new FileCheck(slow, job, null, null, output, reports, new Semaphore(threads)),
+                threads,
+                "a".repeat(64),
+                Inputs.NONE,
+                new PrintWriter(Writer.nullWriter()),
+                answer -> checked.add(answer.name()));
+        Thread other = new Thread(() -> {
+            try {
+                assertThat(begun.await(60, TimeUnit.SECONDS)).isTrue();
+            } catch (InterruptedException e) {
+                throw new AssertionError(e);
+            }
+            watch.stop();
+            go.countDown();
+        });
+        other.start();
+        assertThat(watch.run()).isZero();
+        other.join();
+        List<String> all = files(in).stream().sorted().toList();
+        assertThat(checked).containsExactlyElementsOf(all.subList(0, threads));
+        assertThat(watch.waiting()).isEqualTo(all.size() - threads);
+        assertThat(ledgerLines()).isEqualTo(threads);
+        assertThat(files(out).stream().filter(name -> name.endsWith(".json"))).hasSize(threads);
     }
 
     private Process start() throws IOException {
