@@ -4,7 +4,7 @@ import io.bindprep.files.PdfSource;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import io.bindprep.marks.PageMarks;
 import io.bindprep.page.PageEdge;
-import io.bindprep.pdf.strip.StripDrawer;
+import io.bindprep.pdf.strip.LeftOut;
 import io.bindprep.pdf.strip.StripRaster;
 import io.bindprep.pdf.syntax.Budget;
 import io.bindprep.problem.UnreadableInputException;
@@ -50,8 +50,8 @@ class ScanFuzzTest {
             }
             StripRaster.Source whole =
                     pdf.strip(pdf.page(1), pdf.facts().pages().get(0), PageEdge.LEFT, 15);
-            StripRaster all = whole.draw(StripDrawer.Left.NOTHING);
-            StripRaster near = pdf.lean(whole).draw(StripDrawer.Left.NOTHING);
+            StripRaster all = whole.draw(LeftOut.NOTHING);
+            StripRaster near = pdf.lean(whole).draw(LeftOut.NOTHING);
             if (!Arrays.equals(all.rgb(), near.rgb())) {
                 throw new IllegalStateException("another strip");
             }

@@ -26,6 +26,11 @@ public record PageMarks(
         return new PageMarks(page, marks, unchecked, seen.with(basics.edgePictures()));
     }
 
+    /** The same marks, not analysed whole; a reason said before stays. */
+    public PageMarks unchecked(String why) {
+        return new PageMarks(page, marks, unchecked == null ? why : unchecked, basics);
+    }
+
     public PageMarks {
         marks = List.copyOf(marks);
     }

@@ -1,5 +1,6 @@
 package io.bindprep.pdf;
 
+import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageMarks;
 import io.bindprep.page.Box;
 import io.bindprep.page.PageEdge;
@@ -116,7 +117,9 @@ final class StripScan {
         PageMarks marks = problem == null && SecondLook.isNeeded(found, clearMm)
                 ? SecondLook.settled(page, found, lean(strip(dictionary, f, edge, depthMm)))
                 : new PageMarks(page, found.stream().map(m -> m.mark).toList(), problem);
-        return marks.with(basics.basics());
+        String guess = engine.guess();
+        boolean hit = marks.marks().stream().anyMatch(m -> m.kind() != MarkKind.BACKGROUND && m.nearMm() < clearMm);
+        return (guess == null || hit ? marks : marks.unchecked(guess)).with(basics.basics());
     }
 
     private static StripCollector collector(PageFacts f, PageEdge edge, double depthMm)

@@ -325,4 +325,72 @@ class MissedInkTest {
             assertThat(pdf.scan(1, PageEdge.LEFT, 15).unchecked()).isEqualTo("it holds more than 8 unknown operators");
         }
     }
+
+    private double nearest(String operators, UnaryOperator<PageMaker> more) {
+        return marks(operators, more).stream().mapToDouble(Mark::nearMm).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** Where Poppler, MuPDF and Ghostscript, two of them at least, drew the first ink of these when tried. */
+    @Test
+    void faultsAreDrawnAsReadersDrawThem() {
+        String mark = " 0 g 4 100 6 3 re f";
+        assertThat(nearest("W n" + mark, m -> m)).as("a clip by no path").isCloseTo(4, within(0.1));
+        assertThat(nearest("<< /A 1 >>" + mark, m -> m)).as("operands too many").isCloseTo(4, within(0.1));
+        assertThat(nearest("1 2" + mark, m -> m)).as("operands too many").isCloseTo(4, within(0.1));
+        assertThat(nearest("3 50 l 6 50 l S" + mark, m -> m))
+                .as("a line from nowhere")
+                .isCloseTo(4, within(0.1));
+        assertThat(nearest(mark + " 2 50 m 3 50 l", m -> m))
+                .as("a path at the end")
+                .isCloseTo(4, within(0.1));
+        assertThat(nearest("(x) w (x) gs 12 Do /A J" + mark, m -> m))
+                .as("other kinds")
+                .isCloseTo(4, within(0.1));
+        assertThat(nearest("/Pattern cs /No scn 3 50 9 9 re f" + mark, m -> m)).isCloseTo(4, within(0.1));
+        assertThat(nearest("/No sh" + mark, m -> m)).as("no shading").isCloseTo(4, within(0.1));
+        assertThat(nearest("BT /No 4 Tf 5 100 Td (H) Tj ET", m -> m))
+                .as("no font")
+                .isCloseTo(5.3, within(0.4));
+        assertThat(nearest("/F 4 Tf 5 100 Td (A) Tj", font(simple("Some", "H"))))
+                .as("text outside of a text object")
+                .isCloseTo(5.3, within(0.4));
+    }
+
+    /** ISO 32000-1:2008: 8.6.6.3 (initial colour), 8.6.5.4 (Lab), 10.5 (transfer), 11.3.5 (blending). */
+    @Test
+    void whiteIsInkOnlyWhereItPrints() {
+        String area = " 4 100 6 3 re f";
+        COSArray indexed = new COSArray();
+        indexed.add(COSName.INDEXED);
+        indexed.add(COSName.DEVICERGB);
+        indexed.add(COSInteger.ONE);
+        indexed.add(new COSString(new byte[] {-1, -1, -1, 0, 0, 0}));
+        assertThat(nearest("/I cs" + area, m -> m.resource(COSName.COLORSPACE, "I", indexed)))
+                .isInfinite();
+        COSDictionary point = new COSDictionary();
+        point.setItem(COSName.WHITE_POINT, numbers(0.9642f, 1, 0.8249f));
+        COSArray lab = new COSArray();
+        lab.add(COSName.LAB);
+        lab.add(point);
+        UnaryOperator<PageMaker> withLab = m -> m.resource(COSName.COLORSPACE, "L", lab);
+        assertThat(nearest("/L cs 100 -40 60 scn" + area, withLab)).isCloseTo(4, within(0.1));
+        assertThat(nearest("/L cs 100 0 0 scn" + area, withLab)).isInfinite();
+        COSDictionary function = new COSDictionary();
+        function.setInt(COSName.FUNCTION_TYPE, 2);
+        function.setItem(COSName.DOMAIN, numbers(0, 1));
+        function.setItem(COSName.C0, numbers(1));
+        function.setItem(COSName.C1, numbers(1));
+        function.setInt(COSName.N, 1);
+        COSDictionary vanish = new COSDictionary();
+        vanish.setItem(COSName.getPDFName("TR"), function);
+        assertThat(nearest("/G gs 0 g" + area, m -> m.resource(COSName.EXT_G_STATE, "G", vanish)))
+                .as("readers differ in transfer functions: what one of them draws counts")
+                .isCloseTo(4, within(0.1));
+        COSDictionary difference = new COSDictionary();
+        difference.setName(COSName.BM, "Difference");
+        assertThat(marks(
+                        ".8 .9 .7 rg 0 0 210 297 re f /G gs 1 g" + area,
+                        m -> m.resource(COSName.EXT_G_STATE, "G", difference)))
+                .anyMatch(mark -> mark.kind() == MarkKind.ART && Math.abs(mark.nearMm() - 4) < 0.3);
+    }
 }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.bindprep.files.PdfSource;
 import io.bindprep.page.PageEdge;
-import io.bindprep.pdf.strip.StripDrawer;
+import io.bindprep.pdf.strip.LeftOut;
 import io.bindprep.pdf.strip.StripRaster;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -34,8 +34,8 @@ class StripContentTest {
     private static void assertSame(OpenedPdf pdf, int page, PageEdge edge, String what) throws Exception {
         StripRaster.Source whole = strip(pdf, page, edge);
         StripRaster.Source lean = pdf.lean(whole);
-        StripRaster all = whole.draw(StripDrawer.Left.NOTHING);
-        StripRaster some = lean.draw(StripDrawer.Left.NOTHING);
+        StripRaster all = whole.draw(LeftOut.NOTHING);
+        StripRaster some = lean.draw(LeftOut.NOTHING);
         assertThat(some.problem()).as(what).isEqualTo(all.problem());
         assertThat(some.rgb()).as(what).isEqualTo(all.rgb());
     }

@@ -23,6 +23,9 @@ import org.jspecify.annotations.Nullable;
  */
 record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Colorants colorants) {
     private static final double NEAR = 0.002;
+    /** CIE a and b of a white; what is lightest and has a hue still prints. */
+    private static final double LEAST_CHROMA = 1;
+
     private static final int MOST_NESTED = 4;
     private static final int MOST_COLORANTS = 32;
     private static final int MOST_PALETTE = 256 * MOST_COLORANTS;
@@ -173,9 +176,13 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Co
         return colorants.spot ? Tone.SPOT : Tone.INK;
     }
 
-    /** The tone that a space starts with (8.6.5 and on: all but Indexed start as ink or cannot be white). */
+    /** The tone that a space starts with (8.6.5 and on: ink, or the first colour of a palette). */
     Tone initial() {
-        return family == Family.NONE ? Tone.NOTHING : ink();
+        return switch (family) {
+            case NONE -> Tone.NOTHING;
+            case INDEXED_LIGHT, INDEXED_INKS -> palette(0);
+            default -> ink();
+        };
     }
 
     /** The tone of the operands of a colour operator. */
@@ -199,7 +206,7 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Co
                 }
                 yield all(v, NEAR, false) ? Tone.WHITE : ink();
             }
-            case LAB -> white(v[0] >= 99.8);
+            case LAB -> white(v[0] >= 99.8 && chroma(v) <= LEAST_CHROMA);
             case NONE -> Tone.NOTHING;
             case INDEXED_LIGHT, INDEXED_INKS -> palette((int) v[0]);
             case OTHER -> Tone.INK;
@@ -218,6 +225,10 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Co
             }
         }
         return Tone.WHITE;
+    }
+
+    private static double chroma(double[] lab) {
+        return lab.length < 3 ? 0 : Math.hypot(lab[1], lab[2]);
     }
 
     private static boolean all(double[] v, double limit, boolean atLeast) {

@@ -6,15 +6,11 @@ import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNumber;
-import org.apache.pdfbox.pdmodel.common.function.PDFunction;
 
 /** Parts of a graphics state parameter dictionary that matter to ink (ISO 32000-1:2008, Table 58). */
 final class ExtGState {
     private static final COSName TR2 = COSName.getPDFName("TR2");
     private static final int MOST_DASHES = 64;
-    private static final int MOST_TRANSFERS = 4;
-    /** Lighter is white, as vector ink of 3 % is a mark. */
-    private static final double WHITE = 0.98;
 
     private ExtGState() {}
 
@@ -40,25 +36,13 @@ final class ExtGState {
         COSBase transfer = state.getDictionaryObject(TR2);
         transfer = transfer == null ? state.getDictionaryObject(COSName.TR) : transfer;
         if (transfer != null) {
-            ink.whiteInks = inksWhite(transfer);
+            Transfer functions = Transfer.of(transfer);
+            ink.whiteInks = functions != null && functions.inksWhite();
         }
         COSArray dash = state.getCOSArray(COSName.D);
         if (dash != null && dash.getObject(0) instanceof COSArray lengths) {
             dash(ink, lengths, dash.getObject(1) instanceof COSNumber phase ? phase.floatValue() : 0);
         }
-    }
-
-    /** Returns true for a transfer function, or one of four, that gives white a tone (ISO 32000-1:2008, 10.5). */
-    private static boolean inksWhite(COSBase transfer) throws IOException {
-        if (transfer instanceof COSArray four) {
-            for (int i = 0; i < Math.min(four.size(), MOST_TRANSFERS); i++) {
-                if (inksWhite(four.getObject(i))) {
-                    return true;
-                }
-            }
-            return false;
-        }
-        return transfer instanceof COSDictionary && PDFunction.create(transfer).eval(new float[] {1})[0] < WHITE;
     }
 
     static void dash(InkState ink, COSArray lengths, double phase) {

@@ -7,12 +7,16 @@ import io.bindprep.pdf.syntax.Budget;
 import io.bindprep.pdf.syntax.ContentSource;
 import io.bindprep.pdf.syntax.Lexer;
 import io.bindprep.pdf.syntax.Operands;
+import io.bindprep.pdf.syntax.Operators;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.NoSuchElementException;
+import java.util.Set;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -44,19 +48,24 @@ public final class InkEngine extends PaintEngine {
     /** Longer content is not changed within; it can only be moved as a whole. */
     private static final int MOST_FOLLOWED = 32 * 1024 * 1024;
 
-    /** More unknown operators of a page than these are noise; common practice, no source. */
+    /** More unknown operators of a page than these, and than one in so many, are noise; common practice, no source. */
     private static final int MOST_STRAYS = 8;
 
     /** No place at all, for a follower that wants every character and line. */
     public static final Rectangle2D NOWHERE = new Rectangle2D.Double(-1e9, -1e9, 0, 0);
 
+    private static final int STRAY_SHARE = 10;
+
     private final FormContents formContents = new FormContents();
     private final LeanDocument objects;
     private int compatibility;
     private int strays;
+    private int operatorsRead;
     private int clipRule = -1;
     private COSDictionary inline = new COSDictionary();
     private @Nullable ContentWalk walk;
+    /** Forms and pictures being drawn, by identity. */
+    private final Set<COSStream> drawing = Collections.newSetFromMap(new IdentityHashMap<>());
 
     public InkEngine(LeanDocument objects, Layers layers, Budget budget) {
         super(new Fonts(), layers, budget);
@@ -71,7 +80,7 @@ public final class InkEngine extends PaintEngine {
         begin(dictionary, visible, collector, whole);
         interpret(dictionary.getDictionaryObject(COSName.CONTENTS), false, BROKEN_OFF);
         if (!path.isEmpty()) {
-            problem(BROKEN_OFF);
+            passedOver("a line or area is begun at its end and not drawn");
         }
         path.clear();
         endUnclosed();
@@ -161,29 +170,38 @@ public final class InkEngine extends PaintEngine {
         glyphNested = 0;
         compatibility = 0;
         strays = 0;
+        operatorsRead = 0;
         forced = null;
         clipRule = -1;
         lastOperator = "";
         operators = 0;
         annotation = null;
         clippingText = false;
+        drawing.clear();
     }
 
     @Override
     void operator(String name, Lexer read) throws IOException {
         budget.operator();
+        operatorsRead++;
         if (isTopLevel()) {
             lastOperator = name;
             operators++;
         }
         inline = read.image();
         try {
-            if (!graphics(name, read.operands()) && !text(name, read.operands()) && compatibility == 0) {
+            Operands operands = read.operandsTaken();
+            if (!graphics(name, operands) && !text(name, operands) && compatibility == 0) {
                 strayOperator();
+            }
+        } catch (ClassCastException e) {
+            if (Operators.mismatched(name, read.operandsTaken())) {
+                passedOver("the operands of an operator are of another kind");
+            } else {
+                problem("its operator \"" + name + "\" cannot be carried out");
             }
         } catch (IOException
                 | ArithmeticException
-                | ClassCastException
                 | IndexOutOfBoundsException
                 | IllegalArgumentException
                 | IllegalStateException
@@ -195,7 +213,7 @@ public final class InkEngine extends PaintEngine {
 
     /** Viewers pass over an operator that nobody knows; many of them are no content but noise. */
     private void strayOperator() {
-        if (++strays > MOST_STRAYS) {
+        if (++strays > MOST_STRAYS && strays * STRAY_SHARE > operatorsRead) {
             problem("it holds more than " + MOST_STRAYS + " unknown operators");
         } else {
             passedOver("an unknown operator");
@@ -234,11 +252,8 @@ public final class InkEngine extends PaintEngine {
             case "Q" -> restoreGraphicsState();
             case "gs" -> extGState((COSName) o.get(0));
             case "Tf" -> font((COSName) o.get(0), o.number(1));
-            case "ET" -> {
-                endTextClip();
-                return false;
-            }
-            case "sh" -> shade();
+            case "ET" -> endTextClip();
+            case "sh" -> shade((COSName) o.get(0));
             case "Do" -> xobject((COSName) o.get(0));
             case "BI" -> image(inline, COSName.IM);
             case "BMC" -> beginMarked();
@@ -275,10 +290,9 @@ public final class InkEngine extends PaintEngine {
             if (near && strokes && ink.strokeAlpha > 0) {
                 strokePath();
             }
-            if (clipRule >= 0) {
-                ink.clip = path.isEmpty()
-                        ? Clip.of(new Rectangle2D.Double())
-                        : ink.clip.narrowedTo(path.outline(clipRule));
+            // without any path readers go on with the clip they have
+            if (clipRule >= 0 && !path.isEmpty()) {
+                ink.clip = ink.clip.narrowedTo(path.outline(clipRule));
             }
         } finally {
             clipRule = -1;
@@ -307,6 +321,18 @@ public final class InkEngine extends PaintEngine {
         if (!layers.prints(stream.getDictionaryObject(COSName.OC))) {
             return;
         }
+        if (!drawing.add(stream)) {
+            passedOver("a form draws itself");
+            return;
+        }
+        try {
+            xobject(stream);
+        } finally {
+            drawing.remove(stream);
+        }
+    }
+
+    private void xobject(COSStream stream) throws IOException {
         String kind = stream.getNameAsString(COSName.SUBTYPE, "");
         if (kind.equals("Image")) {
             image(stream, COSName.IMAGE_MASK);

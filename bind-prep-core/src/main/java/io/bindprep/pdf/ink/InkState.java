@@ -98,7 +98,10 @@ public final class InkState {
         if (tone == Tone.WHITE && overprint && space.leavesOthers(onlyInkedOverprint)) {
             return Tone.NOTHING;
         }
-        return tone == Tone.WHITE && whiteInks ? Tone.INK : tone;
+        if (tone == Tone.WHITE && whiteInks) {
+            return Tone.INK;
+        }
+        return tone == Tone.WHITE && !plainBlend ? Tone.BLENDED_WHITE : tone;
     }
 
     /** A paint's effect on bare paper. */
@@ -110,6 +113,8 @@ public final class InkState {
         PATTERN,
         /** The paper's own white: shows only over ink. */
         WHITE,
+        /** White that is blended with what lies below, which may darken it (ISO 32000-1:2008, 11.3.5). */
+        BLENDED_WHITE,
         /** Paints nothing (the colorant None). */
         NOTHING
     }

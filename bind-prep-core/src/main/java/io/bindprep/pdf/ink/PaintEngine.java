@@ -59,13 +59,20 @@ public abstract class PaintEngine extends TextEngine {
 
     /** Art that may need bleed: what surely prints, of the page itself. */
     final void noteArt(Rectangle2D bounds, Tone tone) {
-        boolean prints = tone != Tone.WHITE && tone != Tone.NOTHING && !ink.doubtfulAt(ink.fillAlpha);
+        boolean prints = tone != Tone.WHITE
+                && tone != Tone.BLENDED_WHITE
+                && tone != Tone.NOTHING
+                && !ink.doubtfulAt(ink.fillAlpha);
         if (prints && forced == null && glyphNested == 0) {
             basics.art(bounds, ink.clip);
         }
     }
 
-    final void shade() {
+    final void shade(COSName name) {
+        if (!(resource(COSName.SHADING, name) instanceof COSDictionary shading) || !Shadings.complete(shading)) {
+            passedOver("the shading \"" + name.getName() + "\" is missing or incomplete");
+            return;
+        }
         if (isHidden() || ink.fillAlpha <= 0) {
             return;
         }

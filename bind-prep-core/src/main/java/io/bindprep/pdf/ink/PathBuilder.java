@@ -125,8 +125,7 @@ final class PathBuilder {
 
     void line(Matrix m, double ax, double ay) {
         if (!started) {
-            move(m, ax, ay); // broken but common: readers begin the path here
-            return;
+            return; // readers pass over a line from nowhere
         }
         count();
         hereX = x(m, ax, ay);

@@ -1,6 +1,7 @@
 package io.bindprep.pdf.ink;
 
 import io.bindprep.pdf.document.Layers;
+import io.bindprep.pdf.ink.InkState.Tone;
 import io.bindprep.pdf.syntax.Budget;
 import io.bindprep.pdf.syntax.ContentSource;
 import io.bindprep.pdf.syntax.Lexer;
@@ -28,6 +29,9 @@ import org.jspecify.annotations.Nullable;
  */
 public abstract class StateEngine {
     private static final int MOST_NESTED = 24;
+    /** Stands in for a font that is named and not there. */
+    private static final COSDictionary UNNAMED = unnamed();
+
     private static final int MOST_STATES = 4_000;
 
     final Layers layers;
@@ -48,11 +52,21 @@ public abstract class StateEngine {
     private int nested;
     private boolean coloursCount = true;
     private @Nullable String problem;
+    private @Nullable String missingFont;
+    private boolean missingFontShows;
 
     StateEngine(Fonts fonts, Layers layers, Budget budget) {
         this.fonts = fonts;
         this.layers = layers;
         this.budget = budget;
+    }
+
+    private static COSDictionary unnamed() {
+        COSDictionary font = new COSDictionary();
+        font.setItem(COSName.TYPE, COSName.FONT);
+        font.setItem(COSName.SUBTYPE, COSName.TYPE1);
+        font.setName(COSName.BASE_FONT, "Helvetica");
+        return font;
     }
 
     final void reset(Rectangle2D visible, PDResources ofPage) {
@@ -65,6 +79,8 @@ public abstract class StateEngine {
         nested = 0;
         coloursCount = true;
         problem = null;
+        missingFont = null;
+        missingFontShows = false;
         path.clear();
     }
 
@@ -129,6 +145,16 @@ public abstract class StateEngine {
         return problem;
     }
 
+    /** Reason why the page is not read whole unless it is hit anyway: no two readers show that text alike; null for none. */
+    public final @Nullable String guess() {
+        return missingFontShows ? "its font \"" + missingFont + "\" is missing" : null;
+    }
+
+    /** Notes a font that visible text uses. */
+    final void shows(TextFont font) {
+        missingFontShows |= font.dictionary() == UNNAMED;
+    }
+
     final void problem(String what) {
         if (problem == null) {
             problem = what;
@@ -174,8 +200,9 @@ public abstract class StateEngine {
     void font(COSName name, float size) throws IOException {
         ink.text.size = size;
         if (!(resource(COSName.FONT, name) instanceof COSDictionary dictionary)) {
-            problem("its font \"" + name.getName() + "\" is missing");
-            ink.text.font = null;
+            passedOver("the font \"" + name.getName() + "\" is missing");
+            missingFont = name.getName();
+            ink.text.font = fonts.get(UNNAMED); // two of three readers take some sans serif
             return;
         }
         try {
@@ -228,10 +255,22 @@ public abstract class StateEngine {
                 ink.strokeSpace = ColourSpace.of(o.get(0), getResources());
                 ink.stroke = ink.strokeSpace.initial();
             }
-            case "sc", "scn" -> ink.fill = ink.fillSpace.tone(o);
-            default -> ink.stroke = ink.strokeSpace.tone(o);
+            case "sc", "scn" -> ink.fill = paints(o) ? ink.fillSpace.tone(o) : Tone.NOTHING;
+            default -> ink.stroke = paints(o) ? ink.strokeSpace.tone(o) : Tone.NOTHING;
         }
         return true;
+    }
+
+    /** Returns false for a pattern that no reader draws, for it is not there or not whole (three tried). */
+    private boolean paints(List<COSBase> o) {
+        if (o.isEmpty() || !(o.get(o.size() - 1) instanceof COSName name)) {
+            return true;
+        }
+        if (Shadings.drawn(resource(COSName.PATTERN, name) instanceof COSDictionary pattern ? pattern : null)) {
+            return true;
+        }
+        passedOver("the pattern \"" + name.getName() + "\" is missing or incomplete");
+        return false;
     }
 
     void fill(ColourSpace space, List<COSBase> o) {

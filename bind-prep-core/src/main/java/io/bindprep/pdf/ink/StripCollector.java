@@ -156,7 +156,7 @@ public class StripCollector {
         }
         Shape framed = toFrame.createTransformedShape(visible);
         Rectangle2D box = Clip.cut(Outlines.bounds(framed), frameOf(window));
-        if (isSliver(box, Outlines.bounds(toFrame.createTransformedShape(outline)))) {
+        if (isSliver(box, Outlines.bounds(toFrame.createTransformedShape(outline))) && isAtEnd(box)) {
             return;
         }
         MarkKind kind = kindOf(paint, box);
@@ -175,6 +175,15 @@ public class StripCollector {
             return;
         }
         record(framed, box, kind, paint, doubtful);
+    }
+
+    /** Returns true if a box touches an end of the strip; a clip as thin as that still prints a line. */
+    private boolean isAtEnd(Rectangle2D box) {
+        Rectangle2D all = frameOf(strip);
+        return box.getMinX() <= all.getMinX() + SLIVER_MM
+                || box.getMaxX() >= all.getMaxX() - SLIVER_MM
+                || box.getMinY() <= all.getMinY() + SLIVER_MM
+                || box.getMaxY() >= all.getMaxY() - SLIVER_MM;
     }
 
     /** Returns true for what float numbers leave within the page of an outline that lies beyond it. */

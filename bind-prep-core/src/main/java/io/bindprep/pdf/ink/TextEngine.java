@@ -61,17 +61,13 @@ public abstract class TextEngine extends StateEngine {
         TextState t = ink.text;
         switch (name) {
             case "BT" -> t.begin();
-            case "ET" -> t.end();
-            case "Td" -> moveLine(num(o, 0), num(o, 1));
+            case "Td" -> t.moveLine(num(o, 0), num(o, 1));
             case "TD" -> {
                 t.leading = -num(o, 1);
-                moveLine(num(o, 0), num(o, 1));
+                t.moveLine(num(o, 0), num(o, 1));
             }
-            case "T*" -> moveLine(0, -t.leading);
-            case "Tm" -> {
-                t.inside = true;
-                t.set(num(o, 0), num(o, 1), num(o, 2), num(o, 3), num(o, 4), num(o, 5));
-            }
+            case "T*" -> t.moveLine(0, -t.leading);
+            case "Tm" -> t.set(num(o, 0), num(o, 1), num(o, 2), num(o, 3), num(o, 4), num(o, 5));
             case "Tc" -> t.charSpacing = num(o, o.size() - 1);
             case "Tw" -> t.wordSpacing = num(o, 0);
             case "Tz" -> t.scale = num(o, 0) / 100;
@@ -83,13 +79,13 @@ public abstract class TextEngine extends StateEngine {
             }
             case "Tj", "TJ" -> show(o.parts(0), name.equals("TJ"));
             case "'" -> {
-                moveLine(0, -t.leading);
+                t.moveLine(0, -t.leading);
                 show(o.parts(0), false);
             }
             case "\"" -> {
                 t.wordSpacing = num(o, 0);
                 t.charSpacing = num(o, 1);
-                moveLine(0, -t.leading);
+                t.moveLine(0, -t.leading);
                 show(o.parts(2), false);
             }
             default -> {
@@ -99,17 +95,11 @@ public abstract class TextEngine extends StateEngine {
         return true;
     }
 
-    private void moveLine(float x, float y) {
-        if (ink.text.inside) {
-            ink.text.moveLine(x, y);
-        }
-    }
-
     private void show(@Nullable ShownText parts, boolean array) throws IOException {
         TextState t = ink.text;
         TextFont font = t.font;
         // no font has been set: nobody knows what would be shown, and nobody shows it
-        if (parts == null || parts.isArray() != array || !t.inside || font == null) {
+        if (parts == null || parts.isArray() != array || font == null) {
             return;
         }
         run = null;
@@ -192,6 +182,7 @@ public abstract class TextEngine extends StateEngine {
         clippingText |= ink.text.mode.isClip();
         if (!isHidden() && ink.text.mode != RenderingMode.NEITHER && ink.text.mode != RenderingMode.NEITHER_CLIP) {
             basics.font(font.dictionary());
+            shows(font);
         }
         Path2D.Double outline = run;
         run = null;

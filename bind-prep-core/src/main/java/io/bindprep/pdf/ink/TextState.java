@@ -22,13 +22,10 @@ final class TextState {
     float leading;
     float rise;
     RenderingMode mode = RenderingMode.FILL;
-    /** Tells whether a text object has begun: outside of one nothing is shown. */
-    boolean inside;
-
-    float a;
+    float a = 1;
     float b;
     float c;
-    float d;
+    float d = 1;
     float e;
     float f;
     /** The line's start differs from the text matrix by its offset alone. */
@@ -46,7 +43,6 @@ final class TextState {
         s.leading = leading;
         s.rise = rise;
         s.mode = mode;
-        s.inside = inside;
         s.a = a;
         s.b = b;
         s.c = c;
@@ -59,12 +55,7 @@ final class TextState {
     }
 
     void begin() {
-        inside = true;
         set(1, 0, 0, 1, 0, 0);
-    }
-
-    void end() {
-        inside = false;
     }
 
     void set(float na, float nb, float nc, float nd, float ne, float nf) {

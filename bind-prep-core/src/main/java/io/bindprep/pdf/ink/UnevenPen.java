@@ -10,6 +10,11 @@ import org.jspecify.annotations.Nullable;
 public final class UnevenPen {
     private UnevenPen() {}
 
+    /** Returns true if a state's pen is round on the page. */
+    public static boolean isRound(PDGraphicsState state) {
+        return Strokes.isRound(state.getCurrentTransformationMatrix().createAffineTransform());
+    }
+
     /** The outline of a path of user space stroked as a state says; null where the pen is round. */
     public static @Nullable Path2D outline(Path2D path, PDGraphicsState state) {
         AffineTransform t = state.getCurrentTransformationMatrix().createAffineTransform();

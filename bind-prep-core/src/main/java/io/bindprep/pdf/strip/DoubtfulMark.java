@@ -4,6 +4,7 @@ import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Stage;
 import io.bindprep.pdf.ink.FoundMark;
+import io.bindprep.pdf.ink.InkState.Tone;
 import io.bindprep.pdf.ink.StripCollector;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -64,8 +65,13 @@ final class DoubtfulMark {
         boolean[] near = ink.grown(ink.inside);
         boolean[] differs = new boolean[near.length];
         boolean any = false;
+        boolean white = f.paint.tone() == Tone.BLENDED_WHITE;
         for (int i = 0; i < near.length; i++) {
-            differs[i] = near[i] && whole.off(without, ink.x0 + i % ink.w, ink.y0 + i / ink.w) >= LEAST_DIFFERENCE;
+            int x = ink.x0 + i % ink.w;
+            int y = ink.y0 + i / ink.w;
+            differs[i] = near[i]
+                    && whole.off(without, x, y) >= LEAST_DIFFERENCE
+                    && (!white || whole.ink(x, y) >= LEAST_DIFFERENCE);
             any |= differs[i];
         }
         return any ? ink.cutTo(differs, f) : null;

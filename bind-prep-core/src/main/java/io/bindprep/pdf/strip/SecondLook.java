@@ -35,7 +35,7 @@ public final class SecondLook {
     private final List<FoundMark> found;
     private final StripRaster.Source source;
     private final StripRaster whole;
-    private final Map<FoundMark, Mark> left = new IdentityHashMap<>();
+    private final Map<FoundMark, Mark> remaining = new IdentityHashMap<>();
     private final List<EdgePicture> pictures = new ArrayList<>();
     private int alone;
     private @Nullable StripRaster withoutPictures;
@@ -53,7 +53,7 @@ public final class SecondLook {
 
     /** The marks of a page, each settled by the stage it says. */
     public static PageMarks settled(int page, List<FoundMark> found, StripRaster.Source source) throws IOException {
-        SecondLook look = new SecondLook(found, source, source.draw(StripDrawer.Left.NOTHING));
+        SecondLook look = new SecondLook(found, source, source.draw(LeftOut.NOTHING));
         List<Mark> marks = look.marks();
         return new PageMarks(page, marks, look.whole.problem()).withPictures(look.pictures);
     }
@@ -66,18 +66,25 @@ public final class SecondLook {
                 marks.addAll(PictureInk.marks(whole, without(f), f, found, pictures));
             } else if (!f.doubtful || f.paint.tone() == Tone.SPOT) {
                 marks.add(f.mark);
-            } else if (f.paint.tone() == Tone.WHITE) {
-                if (DoubtfulMark.whiteStandsOut(whole, f.mark)) {
-                    marks.add(DoubtfulMark.seen(f.mark));
-                }
             } else {
-                Mark mark = left.get(f);
+                Mark mark = remaining.get(f);
+                if (mark == null && isWhiteLettering(f) && DoubtfulMark.whiteStandsOut(whole, f.mark)) {
+                    mark = DoubtfulMark.seen(f.mark);
+                }
                 if (mark != null) {
                     marks.add(mark);
                 }
             }
         }
         return marks;
+    }
+
+    /** White areas are there to cover; what else is white may be read upon a tint. */
+    private static boolean isWhiteLettering(FoundMark f) {
+        return f.paint.tone() == Tone.WHITE
+                || f.paint.tone() == Tone.BLENDED_WHITE
+                        && f.mark.kind() != MarkKind.ART
+                        && f.mark.kind() != MarkKind.BACKGROUND;
     }
 
     private void settleDoubtful() throws IOException {
@@ -88,11 +95,11 @@ public final class SecondLook {
         if (doubtful.isEmpty()) {
             return;
         }
-        StripRaster without = source.draw(left(sources(doubtful)));
+        StripRaster without = source.draw(leavingOut(sources(doubtful)));
         for (FoundMark f : doubtful) {
             Mark mark = without.leftAllOut() ? DoubtfulMark.differing(whole, without, f) : f.mark;
             if (mark != null) {
-                left.put(f, mark);
+                remaining.put(f, mark);
             }
         }
         if (without.leftAllOut() && sources(doubtful).size() > 1) {
@@ -107,7 +114,7 @@ public final class SecondLook {
     private void dropOneByOne() throws IOException {
         List<Source> sources = new ArrayList<>(sources(found.stream()
                 .filter(f -> {
-                    Mark mark = left.get(f);
+                    Mark mark = remaining.get(f);
                     return mark != null && mark.kind() != MarkKind.BACKGROUND; // of those one note is as good as two
                 })
                 .toList()));
@@ -118,9 +125,9 @@ public final class SecondLook {
         Set<Source> out = new LinkedHashSet<>();
         for (Source s : sources) {
             out.add(s);
-            StripRaster without = source.draw(left(out));
+            StripRaster without = source.draw(leavingOut(out));
             if (without.leftAllOut() && DoubtfulMark.same(whole, without)) {
-                left.keySet().removeIf(f -> f.source.equals(s));
+                remaining.keySet().removeIf(f -> f.source.equals(s));
             } else {
                 out.remove(s);
             }
@@ -136,11 +143,11 @@ public final class SecondLook {
         StripRaster without;
         if (alone < MOST_ALONE) {
             alone++;
-            without = source.draw(left(Set.of(picture.source)));
+            without = source.draw(leavingOut(Set.of(picture.source)));
         } else {
             if (withoutPictures == null) {
-                withoutPictures = source.draw(
-                        left(sources(found.stream().filter(FoundMark::isPicture).toList())));
+                withoutPictures = source.draw(leavingOut(
+                        sources(found.stream().filter(FoundMark::isPicture).toList())));
             }
             without = withoutPictures;
         }
@@ -153,7 +160,7 @@ public final class SecondLook {
         return sources;
     }
 
-    private static StripDrawer.Left left(Set<Source> out) {
+    private static LeftOut leavingOut(Set<Source> out) {
         Map<Integer, String> operators = new HashMap<>();
         Set<COSDictionary> annotations = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Source s : out) {
@@ -164,6 +171,6 @@ public final class SecondLook {
                 annotations.add(annotation);
             }
         }
-        return new StripDrawer.Left(operators, annotations);
+        return new LeftOut(operators, annotations);
     }
 }

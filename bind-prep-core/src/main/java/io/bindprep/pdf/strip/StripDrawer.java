@@ -3,15 +3,11 @@ package io.bindprep.pdf.strip;
 import io.bindprep.pdf.document.Layers;
 import io.bindprep.pdf.ink.StandIn;
 import io.bindprep.pdf.ink.TextEngine;
-import io.bindprep.pdf.ink.UnevenPen;
 import io.bindprep.pdf.syntax.Budget;
-import java.awt.Paint;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -20,18 +16,13 @@ import org.apache.pdfbox.pdmodel.MissingResourceException;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType3Font;
-import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
-import org.apache.pdfbox.pdmodel.graphics.color.PDPattern;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.form.PDTransparencyGroup;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
-import org.apache.pdfbox.pdmodel.graphics.pattern.PDShadingPattern;
-import org.apache.pdfbox.pdmodel.graphics.shading.PDShading;
 import org.apache.pdfbox.pdmodel.graphics.state.PDGraphicsState;
 import org.apache.pdfbox.pdmodel.graphics.state.PDTextState;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
-import org.apache.pdfbox.rendering.PageDrawer;
 import org.apache.pdfbox.rendering.PageDrawerParameters;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
@@ -41,36 +32,24 @@ import org.jspecify.annotations.Nullable;
  * Draws a page with some of its operators and annotations left out, within the page's budget, and notes what PDFBox would
  * only log: a picture that cannot be decoded must not pass as blank.
  */
-public final class StripDrawer extends PageDrawer {
+final class StripDrawer extends MendedDrawer {
     /** A group whose own usage says that it does not print: how PDFBox is told that {@link Layers} hides something. */
     private static final COSDictionary HIDDEN = hidden();
 
-    private final Left left;
+    private final LeftOut leftOut;
     private final Layers layers;
     private final Budget budget;
     private final Rectangle2D near;
     private final DrawnPictures pictures;
     private final int @Nullable [] numbers;
+
     private int nested;
     private int operators;
-    private int leftOut;
+    /** Count of parts that were to be left out, met so far. */
+    private int met;
+
     private boolean mute;
     private boolean jpx;
-    private @Nullable String problem;
-
-    /**
-     * Parts left out of a drawing.
-     *
-     * @param operators the page's own operators by their number from 1, with their names to make sure
-     * @param annotations compared by identity
-     */
-    public record Left(Map<Integer, String> operators, Set<COSDictionary> annotations) {
-        public static final Left NOTHING = new Left(Map.of(), Set.of());
-
-        int size() {
-            return operators.size() + annotations.size();
-        }
-    }
 
     /**
      * Draws what lies in a rectangle of user space, which has some room around the strip.
@@ -80,7 +59,7 @@ public final class StripDrawer extends PageDrawer {
      */
     StripDrawer(
             PageDrawerParameters parameters,
-            Left left,
+            LeftOut leftOut,
             Layers layers,
             Budget budget,
             Rectangle2D near,
@@ -91,7 +70,7 @@ public final class StripDrawer extends PageDrawer {
         this.near = near;
         this.pictures = pictures;
         this.numbers = numbers;
-        this.left = left;
+        this.leftOut = leftOut;
         this.layers = layers;
         this.budget = budget;
     }
@@ -107,15 +86,9 @@ public final class StripDrawer extends PageDrawer {
         return group;
     }
 
-    /** Reason why something could not be drawn; null where everything was. */
-    @Nullable
-    String problem() {
-        return problem;
-    }
-
     /** Returns true if all that was to be left out was met and left out. */
     boolean leftAllOut() {
-        return leftOut == left.size();
+        return met == leftOut.size();
     }
 
     @Override
@@ -123,9 +96,9 @@ public final class StripDrawer extends PageDrawer {
         budget.operator();
         boolean own = nested == 0;
         if (own) {
-            String name = left.operators().get(number(operators++));
+            String name = leftOut.operators().get(number(operators++));
             mute = operator.getName().equals(name);
-            leftOut += mute ? 1 : 0;
+            met += mute ? 1 : 0;
         }
         nested++;
         try {
@@ -148,39 +121,21 @@ public final class StripDrawer extends PageDrawer {
         if (e instanceof MissingResourceException && operator.getName().equals("Do")) {
             return; // nobody draws it, and a finding tells of it
         }
-        problem = switch (operator.getName()) {
-            case "Do", "BI" ->
-                jpx ? "a JPEG 2000 picture in it cannot be decoded" : "a picture in it cannot be decoded";
-            default -> "its operator \"" + operator.getName() + "\" cannot be drawn";
-        };
+        problem(
+                switch (operator.getName()) {
+                    case "Do", "BI" ->
+                        jpx ? "a JPEG 2000 picture in it cannot be decoded" : "a picture in it cannot be decoded";
+                    default -> "its operator \"" + operator.getName() + "\" cannot be drawn";
+                });
         jpx = false;
     }
 
     @Override
     public void strokePath() throws IOException {
-        Path2D outline = mute ? null : UnevenPen.outline(getLinePath(), getGraphicsState());
         if (mute) {
             endPath();
-        } else if (outline == null) {
-            super.strokePath();
         } else {
-            fillAsStroke(outline);
-        }
-    }
-
-    /** PDFBox strokes with a round pen only: another pen's line is filled by its outline, in the colour of lines. */
-    private void fillAsStroke(Path2D outline) throws IOException {
-        saveGraphicsState();
-        try {
-            PDGraphicsState state = getGraphicsState();
-            state.setNonStrokingColorSpace(state.getStrokingColorSpace());
-            state.setNonStrokingColor(state.getStrokingColor());
-            state.setNonStrokeAlphaConstant(state.getAlphaConstant());
-            getLinePath().reset();
-            getLinePath().append(outline, false);
-            super.fillPath(Path2D.WIND_NON_ZERO);
-        } finally {
-            restoreGraphicsState();
+            super.strokePath();
         }
     }
 
@@ -197,23 +152,7 @@ public final class StripDrawer extends PageDrawer {
     @Override
     public void shadingFill(COSName name) throws IOException {
         if (!mute) {
-            watch(getResources().getShading(name));
             super.shadingFill(name);
-        }
-    }
-
-    @Override
-    protected Paint getPaint(PDColor color) throws IOException {
-        if (color.getColorSpace() instanceof PDPattern space
-                && space.getPattern(color) instanceof PDShadingPattern pattern) {
-            watch(pattern.getShading());
-        }
-        return super.getPaint(color);
-    }
-
-    private void watch(@Nullable PDShading shading) {
-        if (shading == null || !Shadings.complete(shading.getCOSObject())) {
-            problem = "a shading in it is incomplete";
         }
     }
 
@@ -295,8 +234,8 @@ public final class StripDrawer extends PageDrawer {
     public void showAnnotation(PDAnnotation annotation) throws IOException {
         nested++; // no operator of an appearance is the page's own
         try {
-            if (left.annotations().contains(annotation.getCOSObject())) {
-                leftOut++;
+            if (leftOut.annotations().contains(annotation.getCOSObject())) {
+                met++;
             } else {
                 super.showAnnotation(annotation);
             }

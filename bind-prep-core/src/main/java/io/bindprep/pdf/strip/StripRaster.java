@@ -86,12 +86,12 @@ public record StripRaster(
             return new Source(document, lean, facts, edge, depthMm, layers, budget, cache, pictures, content.numbers());
         }
 
-        public StripRaster draw(StripDrawer.Left left) throws IOException {
-            return StripRaster.of(this, left);
+        public StripRaster draw(LeftOut leftOut) throws IOException {
+            return StripRaster.of(this, leftOut);
         }
     }
 
-    private static StripRaster of(Source s, StripDrawer.Left left) throws IOException {
+    private static StripRaster of(Source s, LeftOut leftOut) throws IOException {
         PageEdge edge = s.edge;
         boolean side = edge.upright();
         double pageW = s.facts.trimWidth().mm();
@@ -115,7 +115,7 @@ public record StripRaster(
             COSBase layers = s.document.getDocumentCatalog().getCOSObject().getDictionaryObject(COSName.OCPROPERTIES);
             one.getDocumentCatalog().getCOSObject().setItem(COSName.OCPROPERTIES, layers);
             one.setResourceCache(s.cache);
-            Renderer renderer = new Renderer(one, left, s);
+            Renderer renderer = new Renderer(one, leftOut, s);
             renderer.setSubsamplingAllowed(true);
             float scale = (float) (s.facts.mmPerUnit() * DOTS_PER_MM);
             renderer.renderPageToGraphics(0, g, scale, scale, RenderDestination.PRINT);
@@ -199,20 +199,20 @@ public record StripRaster(
     }
 
     private static final class Renderer extends PDFRenderer {
-        private final StripDrawer.Left left;
+        private final LeftOut leftOut;
         private final Source source;
         private @Nullable StripDrawer drawer;
 
-        Renderer(PDDocument document, StripDrawer.Left left, Source source) {
+        Renderer(PDDocument document, LeftOut leftOut, Source source) {
             super(document);
-            this.left = left;
+            this.leftOut = leftOut;
             this.source = source;
         }
 
         @Override
         protected PageDrawer createPageDrawer(PageDrawerParameters parameters) throws IOException {
             drawer = new StripDrawer(
-                    parameters, left, source.layers, source.budget, source.near(), source.pictures, source.numbers);
+                    parameters, leftOut, source.layers, source.budget, source.near(), source.pictures, source.numbers);
             return drawer;
         }
     }

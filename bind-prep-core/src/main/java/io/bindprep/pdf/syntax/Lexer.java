@@ -19,6 +19,7 @@ public final class Lexer {
     private final ObjectReader objects;
     private COSDictionary image = new COSDictionary();
     private boolean broken;
+    private int takes;
 
     public Lexer(ContentSource source) {
         in = new Scanner(source);
@@ -44,6 +45,12 @@ public final class Lexer {
 
     /** The operands of the operator read last. */
     public Operands operands() {
+        return operands;
+    }
+
+    /** The same without those in front that are more than the operator takes, as readers pass over them. */
+    public Operands operandsTaken() {
+        operands.last(takes);
         return operands;
     }
 
@@ -110,7 +117,13 @@ public final class Lexer {
     }
 
     private @Nullable String word() throws IOException {
-        String word = Operators.name(in.operator());
+        int place = Operators.find(in.operator());
+        if (place < 0) {
+            takes = Integer.MAX_VALUE;
+            return Operators.UNKNOWN;
+        }
+        takes = Operators.takesAt(place);
+        String word = Operators.nameAt(place);
         switch (word) {
             case "true" -> operands.put(COSBoolean.TRUE);
             case "false" -> operands.put(COSBoolean.FALSE);

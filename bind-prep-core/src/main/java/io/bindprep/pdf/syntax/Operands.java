@@ -66,6 +66,16 @@ public final class Operands extends AbstractList<COSBase> {
         }
     }
 
+    /** Leaves the last of them only. */
+    void last(int count) {
+        int more = size - count;
+        if (more > 0) {
+            System.arraycopy(numbers, more, numbers, 0, count);
+            System.arraycopy(others, more, others, 0, count);
+            size = count;
+        }
+    }
+
     boolean isNumber(int i) {
         return i < size && others[i] == null;
     }

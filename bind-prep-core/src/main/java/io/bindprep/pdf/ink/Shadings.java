@@ -1,16 +1,19 @@
-package io.bindprep.pdf.strip;
+package io.bindprep.pdf.ink;
 
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.jspecify.annotations.Nullable;
 
-/** Tells whether a shading says what it must: PDFBox draws nothing of one that does not, without a word. */
-final class Shadings {
+/** Tells whether a shading says what it must: no reader draws anything of one that does not (three tried). */
+public final class Shadings {
+    /** ISO 32000-1:2008, Table 76. */
+    private static final int SHADING_PATTERN = 2;
+
     private Shadings() {}
 
     /** ISO 32000-1:2008, 8.7.4.5, tables 78 to 84. */
-    static boolean complete(@Nullable COSDictionary shading) {
+    public static boolean complete(@Nullable COSDictionary shading) {
         if (shading == null || !shading.containsKey(COSName.COLORSPACE) && !shading.containsKey(COSName.CS)) {
             return false;
         }
@@ -21,6 +24,13 @@ final class Shadings {
             case 4, 5, 6, 7 -> shading instanceof COSStream;
             default -> false;
         };
+    }
+
+    /** Returns true for a pattern that readers draw: a tiling, or a shading that is complete. */
+    public static boolean drawn(@Nullable COSDictionary pattern) {
+        return pattern != null
+                && (pattern.getInt(COSName.PATTERN_TYPE) != SHADING_PATTERN
+                        || complete(pattern.getCOSDictionary(COSName.SHADING)));
     }
 
     private static boolean numbers(COSDictionary shading, int count) {
