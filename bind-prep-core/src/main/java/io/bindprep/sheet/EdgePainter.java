@@ -19,9 +19,12 @@ final class EdgePainter {
     /** Of one piece: numbers above, paper, numbers below. */
     private static final double ABOVE = 8;
 
-    private static final double PAPER = 16;
+    private static final double PAPER = 13;
     private static final double BELOW = 6;
     private static final double GUIDE = 16;
+
+    /** Holes of a row that are all numbered. */
+    private static final int FEW = 8;
     private static final double SMALL = 6.5;
 
     /** Paper between a hole and the line at which the edge breaks off. */
@@ -237,7 +240,7 @@ final class EdgePainter {
         pen.line(at, centre - 0.7, at, centre + 0.7);
         pen.line(at - 0.7, centre, at + 0.7, centre);
         boolean ends = hole.equals(first()) || hole.equals(last());
-        if (ends || hole.pin() % 5 == 0) {
+        if (ends || hole.pin() % 5 == 0 || plan.row().holes().size() <= FEW) {
             pen.width(0.15);
             pen.line(at, edge - 0.8, at, edge - 2);
             pen.centred(false, SMALL, at, edge - 2.6, "" + hole.pin());

@@ -20,7 +20,7 @@ import io.bindprep.run.Lift;
 import io.bindprep.run.Materials;
 import io.bindprep.run.Step;
 import io.bindprep.run.StockNeed;
-import io.bindprep.wording.LengthText;
+import io.bindprep.volume.Volume;
 import io.bindprep.wording.Measures;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -65,7 +65,7 @@ public record JobSheet(
         Order order,
         List<List<String>> materials,
         List<Step> steps,
-        List<Caution> cautions,
+        List<String> cautions,
         List<String> reasons,
         String digest,
         String jobId,
@@ -163,13 +163,17 @@ public record JobSheet(
         List<BookPart> bound = BookPart.parts(report.block(), report.stack(), report.plan(), report.split());
         List<VolumeSettings> parts = new ArrayList<>();
         boolean top = report.job().bindingEdge() == BindingEdge.TOP;
+        boolean checked = report.documentChecked();
         for (int i = 0; i < bound.size(); i++) {
             Plan plan = bound.get(i).plan();
             int volume = i + 1;
             List<Lift> lifts = report.run().lifts().stream()
                     .filter(l -> l.volume() == volume)
                     .toList();
-            String name = bound.size() == 1 ? "" : "Volume " + volume + pages(lifts);
+            String name = bound.size() == 1
+                    ? ""
+                    : "Volume " + volume + " of " + bound.size()
+                            + (checked ? pages(lifts) : pages(report.volumes().get(i)));
             parts.add(new VolumeSettings(
                     name,
                     OperatorSetting.of(plan, lifts, top, report),
@@ -186,6 +190,10 @@ public record JobSheet(
                 .mapToInt(Integer::intValue)
                 .summaryStatistics();
         return pages.getCount() == 0 ? "" : ", pages " + pages.getMin() + "-" + pages.getMax();
+    }
+
+    private static String pages(Volume planned) {
+        return ", pages " + planned.firstPage() + "-" + planned.lastPage();
     }
 
     /** The answer in large print: the first sentence of the verdict. */
@@ -213,15 +221,17 @@ public record JobSheet(
                 : first == null || last == null
                         ? "blank"
                         : first.equals(last) ? "page " + first : "pages " + first + "-" + last;
-        String kind = (lift.cover() ? "cover, " : "")
-                + switch (lift.kind()) {
+        String kind =
+                switch (lift.kind()) {
                     case PAPER -> "";
-                    case BOARD -> "board, ";
-                    case FILM -> "film, ";
+                    case BOARD -> "board ";
+                    case FILM -> "film ";
                 };
+        String one = lift.cover() ? "cover" : "leaf";
+        String many = lift.cover() ? "covers" : "leaves";
         return new LiftLine(
                 lift.volume(),
-                (lift.leaves() == 1 ? "1 leaf" : lift.leaves() + " leaves") + ", " + kind + pages + ", "
+                lift.leaves() + " " + kind + (lift.leaves() == 1 ? one : many) + ", " + pages + ", "
                         + measures.thickness(lift.thickness()));
     }
 
@@ -259,13 +269,8 @@ public record JobSheet(
             rows.add(List.of(
                     "weight without elements",
                     whole ? "" : "without " + String.join(", ", materials.unweighed()),
-                    least + LengthText.plain(copy, 0) + " g",
-                    least
-                            + LengthText.plain(
-                                    copy.multiply(BigDecimal.valueOf(materials.copies()))
-                                            .movePointLeft(3),
-                                    1)
-                            + " kg",
+                    least + measures.weight(copy),
+                    least + measures.weight(copy.multiply(BigDecimal.valueOf(materials.copies()))),
                     "",
                     ""));
         }
@@ -278,10 +283,10 @@ public record JobSheet(
         return usual ? "" : ", " + measures.area(need.width(), need.height());
     }
 
-    private static List<Caution> cautions(Report report) {
+    private static List<String> cautions(Report report) {
         Set<Caution> all = new LinkedHashSet<>(report.run().cautions());
         report.run().steps().forEach(s -> all.addAll(s.cautions()));
-        return List.copyOf(all);
+        return all.stream().map(c -> Sentences.of(c, report.measures())).toList();
     }
 
     /** The name of a step, "Print". */

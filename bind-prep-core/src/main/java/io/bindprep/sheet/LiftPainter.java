@@ -4,6 +4,8 @@ import io.bindprep.paint.Ink;
 import io.bindprep.paint.Type;
 import java.io.IOException;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Sets the lifts of a copy, or of one volume of it, to be ticked off. */
 final class LiftPainter {
@@ -12,57 +14,106 @@ final class LiftPainter {
     /** Boxes of one lift on a line, beside its pages. */
     private static final int MOST_BOXES = 16;
 
+    private static final double TALLY = 6;
+
     private final JobSheet sheet;
     private final Flow flow;
     private final Type plain;
     private final Type bold;
+    private final List<String> lifts;
 
-    LiftPainter(JobSheet sheet, Flow flow, Type plain, Type bold) {
+    /**
+     * Layout of the lifts.
+     *
+     * @param boxes of one lift; one where a tally counts the copies
+     * @param across lifts on a line
+     */
+    private record Layout(double points, double step, int boxes, int across) {
+        double height(int lifts) {
+            return (lifts + across - 1) / across * step;
+        }
+    }
+
+    LiftPainter(JobSheet sheet, int volume, Flow flow, Type plain, Type bold) {
         this.sheet = sheet;
         this.flow = flow;
         this.plain = plain;
         this.bold = bold;
+        List<JobSheet.LiftLine> own =
+                sheet.lifts().stream().filter(l -> l.volume() == volume).toList();
+        this.lifts = IntStream.range(0, own.size())
+                .mapToObj(i -> "Lift " + (i + 1) + ": " + own.get(i).text())
+                .toList();
     }
 
-    /** A box for each lift of each copy; for more copies than fit a line, a tally. */
-    void paint(int volume) throws IOException {
+    /**
+     * A box for each lift of each copy; a tally for more copies than fit a line, or where only that leaves the page so
+     * much room for the steps that follow.
+     */
+    void paint(double follows) throws IOException {
+        Layout layout = layout(follows);
+        boolean tally = layout.boxes < sheet.copies();
         flow.heading(
                 bold,
-                (sheet.copies() <= MOST_BOXES ? "Lifts, a box for every copy · " : "Lifts: tick each off · ")
+                (tally ? "Lifts: tick each off · " : "Lifts, a box for every copy · ")
                         + sheet.strokes() + (sheet.strokes() == 1 ? " stroke" : " strokes")
-                        + " in all",
+                        + (sheet.parts().size() > 1 ? " for all volumes" : " in all"),
                 6);
-        double step = 5.3;
-        List<JobSheet.LiftLine> lifts =
-                sheet.lifts().stream().filter(l -> l.volume() == volume).toList();
-        boolean boxes = sheet.copies() <= MOST_BOXES;
-        double width = boxes && sheet.copies() > 3 ? flow.room() : flow.room() / 2;
-        int across = width < flow.room() ? 2 : 1;
-        for (int i = 0; i < lifts.size(); i += across) {
-            flow.need(step);
-            for (int side = 0; side < across && i + side < lifts.size(); side++) {
-                lift(i + side + 1, lifts.get(i + side), flow.left() + side * width, width, boxes ? sheet.copies() : 1);
+        double width = flow.room() / layout.across;
+        for (int i = 0; i < lifts.size(); i += layout.across) {
+            flow.need(layout.step);
+            for (int side = 0; side < layout.across && i + side < lifts.size(); side++) {
+                lift(lifts.get(i + side), flow.left() + side * width, width, layout);
             }
-            flow.down(step);
+            flow.down(layout.step);
         }
-        if (!boxes) {
-            flow.need(6);
-            String tally = "Tally of " + sheet.copies() + " copies punched:";
-            flow.ink().text(plain, 9, flow.left(), flow.y() + 4.6, tally);
+        if (tally) {
+            flow.need(TALLY);
+            flow.ink().text(plain, 9, flow.left(), flow.y() + 4.6, "Tally of " + sheet.copies() + " copies punched:");
             flow.ink().width(0.15);
             flow.ink().line(flow.left() + 50, flow.y() + 5, flow.left() + flow.room(), flow.y() + 5);
-            flow.down(6);
+            flow.down(TALLY);
         }
     }
 
-    private void lift(int number, JobSheet.LiftLine lift, double x, double width, int boxes) throws IOException {
+    private Layout layout(double follows) {
+        List<Layout> all = Stream.of(
+                        sheet.copies() <= MOST_BOXES ? layout(9, 5.3, sheet.copies()) : null,
+                        sheet.copies() <= MOST_BOXES ? layout(8, 4.6, sheet.copies()) : null,
+                        sheet.copies() > 1 ? layout(9, 5.3, 1) : null,
+                        layout(8, 4.6, 1),
+                        layout(7.5, 4.2, 1))
+                .filter(l -> l != null)
+                .toList();
+        return all.stream()
+                .filter(l -> flow.fits(Flow.HEADING
+                        + l.height(lifts.size())
+                        + (l.boxes < sheet.copies() ? TALLY : 0)
+                        + follows))
+                .findFirst()
+                .orElse(all.get(all.size() - 1));
+    }
+
+    /** As many lifts on a line as the longest leaves room for. */
+    private Layout layout(double points, double step, int boxes) {
+        double longest =
+                lifts.stream().mapToDouble(l -> plain.widthMm(l, points)).max().orElse(0);
+        int across = (int) Math.floor(flow.room() / (longest + boxes * BOX + 5));
+        return new Layout(points, step, boxes, Math.max(1, Math.min(3, across)));
+    }
+
+    private void lift(String text, double x, double width, Layout layout) throws IOException {
         Ink ink = flow.ink();
         ink.width(0.3);
-        double room = width - boxes * BOX - 4;
-        String text = "Lift " + number + ": " + lift.text();
-        ink.text(plain, 9, x, flow.y() + 4.2, plain.lines(text, 9, room).get(0));
-        for (int box = 0; box < boxes; box++) {
-            ink.box(x + room + box * BOX, flow.y() + 1, 3.6, 3.6, false);
+        double room = width - layout.boxes * BOX - 4;
+        ink.text(
+                plain,
+                layout.points,
+                x,
+                flow.y() + 4.2,
+                plain.lines(text, layout.points, room).get(0));
+        for (int box = 0; box < layout.boxes; box++) {
+            ink.box(x + room + box * BOX, flow.y() + 1, 3.4, 3.4, false);
         }
     }
 }

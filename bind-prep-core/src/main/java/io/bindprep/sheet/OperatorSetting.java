@@ -10,6 +10,7 @@ import io.bindprep.wording.PageLists;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -20,7 +21,9 @@ import java.util.stream.Collectors;
  */
 public record OperatorSetting(String label, String value, String note) {
     private static final int MOST_RANGES = 6;
-    private static final String FINER = "on a finer scale ";
+
+    /** Settings without a name of their own on the dial: a length that the job gives, or the only one. */
+    private static final Pattern LENGTH_OR_NONE = Pattern.compile("fixed|[0-9].* (?:mm|cm|in|pt)");
 
     /** The settings in the order in which they are made. */
     static List<OperatorSetting> of(Plan plan, List<Lift> lifts, boolean top, Report report) {
@@ -33,19 +36,19 @@ public record OperatorSetting(String label, String value, String note) {
         }
         all.add(pins(plan));
         String dial = plan.depth().setting().name();
-        if (!dial.matches("[0-9].*|fixed")) {
+        if (!LENGTH_OR_NONE.matcher(dial).matches()) {
             all.add(new OperatorSetting("Depth dial", dial, "gives the distance in the next box"));
         }
-        all.add(depth(plan, report));
+        all.add(depth(plan, measures));
         all.add(guide(plan, top, measures));
         all.add(lift(lifts, measures));
         all.add(element(plan));
         Length closer = plan.closer();
         Element element = plan.element();
         if (element != null && closer != null) {
-            boolean named = closer.equals(element.size());
-            all.add(new OperatorSetting(
-                    "Closer", named ? element.name() : measures.size(closer), measures.sold(closer)));
+            String size = closer.equals(element.size()) ? element.name() : measures.size(closer);
+            String sold = measures.sold(closer);
+            all.add(new OperatorSetting("Closer", size, sold.equals(size) ? "as the element" : sold));
         }
         return all;
     }
@@ -67,15 +70,17 @@ public record OperatorSetting(String label, String value, String note) {
                 plan.row().holes().size() + " holes stay; pins count from the side guide");
     }
 
-    private static OperatorSetting depth(Plan plan, Report report) {
-        Measures measures = report.measures();
-        List<Length> others =
-                report.whatIf().stream().map(w -> w.plan().edgeDistance()).toList();
+    private static OperatorSetting depth(Plan plan, Measures measures) {
         return new OperatorSetting(
                 "Binding edge to hole centre",
-                measures.set(plan.edgeDistance(), others),
-                FINER + measures.mark(plan.edgeDistance(), others) + "; paper outside the hole "
+                measures.set(plan.edgeDistance()),
+                finer(plan.edgeDistance(), measures) + "paper outside the hole "
                         + measures.mark(plan.depth().outside()));
+    }
+
+    /** The length as a finer scale shows it, where that is another. */
+    private static String finer(Length length, Measures measures) {
+        return measures.setExactly(length) ? "" : "on a finer scale " + measures.mark(length) + "; ";
     }
 
     private static OperatorSetting guide(Plan plan, boolean top, Measures measures) {
@@ -87,8 +92,7 @@ public record OperatorSetting(String label, String value, String note) {
         return new OperatorSetting(
                 "Side guide",
                 measures.set(first),
-                scale + "first hole's centre from the " + (top ? "left" : "head") + "; " + FINER
-                        + measures.mark(first)
+                scale + finer(first, measures) + "first hole's centre from the " + (top ? "left" : "head")
                         + (plan.sameEndToGuide() ? "; THE SAME END TO THE GUIDE ON EVERY LIFT" : ""));
     }
 

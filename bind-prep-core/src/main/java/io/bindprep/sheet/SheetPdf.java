@@ -4,7 +4,6 @@ import io.bindprep.paint.Ink;
 import io.bindprep.paint.PaintedPdf;
 import io.bindprep.paint.Type;
 import io.bindprep.report.words.JobNumbers;
-import io.bindprep.report.words.Sentences;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -63,6 +62,7 @@ public final class SheetPdf {
     private void paint() throws IOException {
         new TitleBlock(sheet, plain, bold).paint(flow);
         verdict();
+        StepPainter steps = new StepPainter(flow, plain, bold);
         for (int part = 0; part < sheet.parts().size(); part++) {
             if (part > 0) {
                 flow.nextPage();
@@ -73,12 +73,17 @@ public final class SheetPdf {
             if (part == 0) {
                 cautions();
             }
-            new LiftPainter(sheet, flow, plain, bold).paint(part + 1);
+            // steps are the same for every volume, so they stand with the first
+            double follows = part == 0 ? steps.height(sheet.atThePunch()) : 0;
+            new LiftPainter(sheet, part + 1, flow, plain, bold).paint(follows);
+            if (part == 0) {
+                steps.paint(
+                        "At the punch, in this order" + (sheet.parts().size() > 1 ? ", for every volume" : ""),
+                        sheet.atThePunch());
+            }
         }
-        StepPainter steps = new StepPainter(flow, plain, bold);
-        steps.paint("At the punch, in this order", sheet.atThePunch());
-        // page 1 is the operator's own, unless the steps run on beyond it
-        if (flow.page() == 1) {
+        // page 1 and those of volumes are for the operator, unless the steps run on beyond them
+        if (flow.page() == 1 || sheet.parts().size() > 1) {
             flow.nextPage();
         }
         steps.paint("Before the punch", sheet.before());
@@ -235,9 +240,10 @@ public final class SheetPdf {
 
     /** All in one paragraph below the drawing, so that they stay on the operator's page however long the steps are. */
     private void cautions() throws IOException {
-        String all = sheet.cautions().stream().map(Sentences::of).collect(Collectors.joining("  ! "));
-        flow.need(flow.height(plain, 7, 0, "! " + all));
-        flow.paragraph(plain, 7, 0, "! " + all);
+        // the sign and the first word of its caution stay on one line
+        String all = sheet.cautions().stream().map(c -> "!\u00a0" + c).collect(Collectors.joining("  "));
+        flow.need(flow.height(plain, 7, 0, all));
+        flow.paragraph(plain, 7, 0, all);
     }
 
     private void numbers() throws IOException {

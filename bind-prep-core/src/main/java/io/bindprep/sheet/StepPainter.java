@@ -52,6 +52,16 @@ final class StepPainter {
         }
     }
 
+    /** The height of steps with their heading, set as close as may be. */
+    double height(List<Step> steps) {
+        return steps.isEmpty()
+                ? 0
+                : Flow.HEADING
+                        + steps.stream()
+                                .mapToDouble(s -> height(s, CLOSE) + CLOSE.gap)
+                                .sum();
+    }
+
     private double height(Step step, Print print) {
         double text = Sentences.of(step).stream()
                 .mapToDouble(i -> flow.height(plain, print.points, INDENT, i))

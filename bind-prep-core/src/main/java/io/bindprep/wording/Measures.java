@@ -18,6 +18,17 @@ import java.util.function.Function;
 public record Measures(Units units, boolean whole) {
     private static final BigDecimal HALF_MM = new BigDecimal("0.5");
     private static final int NOISE = 6;
+    private static final double NEAR = 1e-6;
+    private static final BigDecimal KILOGRAM = BigDecimal.valueOf(1000);
+    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+
+    /** Grams of an avoirdupois ounce, a sixteenth of 453.59237 g (NIST SP 811, appendix B.8). */
+    private static final BigDecimal OUNCE = new BigDecimal("28.349523125");
+
+    private static final BigDecimal OUNCES = BigDecimal.valueOf(16);
+
+    /** Micrometres of a thousandth of an inch. */
+    private static final BigDecimal MIL = new BigDecimal("25.4");
     private static final long PER_INCH = Length.ofInch(1, 1).units();
     private static final Length SIZE_STEP = Length.ofInch(1, 8);
 
@@ -46,6 +57,43 @@ public record Measures(Units units, boolean whole) {
     /** A distance to set by hand, shown finer where it would read as one of the others that it is not. */
     public String set(Length length, Collection<Length> others) {
         return apart(length, others, List.of(this::set, this::mark, this::exact));
+    }
+
+    /** Returns true if a distance as it is set by hand is no rounder than on a finer scale. */
+    public boolean setExactly(Length length) {
+        boolean mm = Math.abs(length.mm() * 2 - Math.rint(length.mm() * 2)) < NEAR;
+        boolean inches = thirtySeconds(length).equals(length);
+        return switch (units) {
+            case METRIC -> mm;
+            case INCH -> inches;
+            case BOTH -> mm && inches;
+        };
+    }
+
+    /** A weight: "56 g", "2.3 kg", "826 kg"; "2.0 oz", "5.1 lb" in inches. */
+    public String weight(BigDecimal grams) {
+        return switch (units) {
+            case METRIC -> mass(grams, KILOGRAM, "g", "kg");
+            case INCH -> mass(grams.divide(OUNCE, NOISE, RoundingMode.HALF_UP), OUNCES, "oz", "lb");
+            case BOTH -> METRIC.weight(grams) + " (" + new Measures(Units.INCH).weight(grams) + ")";
+        };
+    }
+
+    private static String mass(BigDecimal small, BigDecimal perLarge, String unit, String largeUnit) {
+        if (small.compareTo(perLarge) < 0) {
+            return LengthText.plain(small, unit.equals("oz") ? 1 : 0) + " " + unit;
+        }
+        BigDecimal large = small.divide(perLarge, NOISE, RoundingMode.HALF_UP);
+        return LengthText.plain(large, large.compareTo(HUNDRED) < 0 ? 1 : 0) + " " + largeUnit;
+    }
+
+    /** Thickness of one sheet: "94 um", "3.7 mil". */
+    public String caliper(BigDecimal um) {
+        return switch (units) {
+            case METRIC -> LengthText.plain(um, 1) + " um";
+            case INCH -> LengthText.plain(um.divide(MIL, NOISE, RoundingMode.HALF_UP), 1) + " mil";
+            case BOTH -> METRIC.caliper(um) + " (" + new Measures(Units.INCH).caliper(um) + ")";
+        };
     }
 
     /** A place on a page: "3.0 mm", "0.12 in". */

@@ -129,8 +129,8 @@ class RunPlannerTest {
         assertThat(run.lifts().get(1).thickness()).isEqualTo(Length.ofInch(14 * 37, 10_000));
         assertThat(text(run, Work.PUNCH))
                 .contains(
-                        "1 (cover) (film), 3 x 14, 1 (cover) (board)",
-                        "715 strokes in all for 200 copies, covers of several copies together");
+                        "1 film cover, 3 x 14 leaves, 1 board cover",
+                        "715 strokes in all for 200 copies. Punch the covers of several copies together");
     }
 
     @ParameterizedTest
@@ -157,7 +157,7 @@ class RunPlannerTest {
         for (String other : List.of("coil", "comb", "rings")) {
             assertThat(text(a4("binding: " + other, 84), Work.COVERS)).contains("reading order");
         }
-        assertThat(text(a4("binding: coil", 84), Work.CLOSE)).contains("crimp");
+        assertThat(text(a4("binding: coil", 84), Work.CLOSE)).contains("Crimp");
     }
 
     @ParameterizedTest
@@ -199,7 +199,7 @@ class RunPlannerTest {
                                 .map(c -> Sentences.of(c) + Sentences.source(c))
                                 .toList()))
                 .contains(
-                        "local law",
+                        "Local law",
                         "site rules",
                         "manual",
                         "1910.212",

@@ -261,9 +261,7 @@ class RunStepsTest {
         List<String> punch = lines(run, Work.PUNCH);
         assertThat(punch).hasSize(2);
         assertThat(punch.get(0))
-                .startsWith("Volume 1: 10 lifts per copy, in order: 10 x 14 sheets. Thickest"
-                        + " lift: 1.7 mm. Volume 2: 11 lifts per copy, in order: 15, ")
-                .endsWith(" sheets. Thickest lift: 1.8 mm.");
+                .isEqualTo("21 lifts per copy: 10 of volume 1, 11 of volume 2. Thickest lift: 1.8 mm.");
         assertThat(punch.get(1)).isEqualTo("63 strokes in all for 3 copies.");
         assertThat(run.lifts()).filteredOn(l -> l.volume() == 2).hasSize(11);
         // 140 and 160 x 0.0047 in are as thick as 178 and 204 sheets of 20 lb bond: 3/4 in takes 190, 7/8 in 215
@@ -276,7 +274,7 @@ class RunStepsTest {
         Run one = run("stock: offset-60", Pages.of(600, 210, 297), null, new Bookmark("Fish", 281));
         assertThat(lines(one, Work.PUNCH).get(1)).isEqualTo("21 strokes in all.");
         assertThat(lines(a4("", 10), Work.PUNCH))
-                .containsExactly("1 lift per copy, in order: 5 sheets. Thickest lift: 0.5 mm.", "1 stroke in all.");
+                .containsExactly("1 lift per copy, in order: 5 leaves. Thickest lift: 0.5 mm.", "1 stroke in all.");
     }
 
     @Test
@@ -306,18 +304,18 @@ class RunStepsTest {
         // sheets, 3/8 in (Wikipedia "Comb binding": 55)
         Run wire = a4("", 84);
         assertThat(lines(wire, Work.THREAD))
-                .containsExactly("Cut wire 5/16 in to 34 loops and hang the copy in it, one loop per hole.");
+                .containsExactly("Cut wire 5/16 in to 34 loops. Hang the copy in it, one loop per hole.");
         assertThat(lines(wire, Work.CLOSE).get(0))
                 .isEqualTo("Set the closer to 5/16 in, the nominal size of the wire.");
         // 297 less 4.4 of hole and 3.175 of web are 45.6 pitches of 6.35 mm
         assertThat(lines(a4("binding: coil", 84), Work.THREAD))
                 .containsExactly(
-                        "Lean the binding edge into a curve and screw coil 8 mm through all 46 holes from one end.");
+                        "Curve the binding edge a little. From one end, screw coil 8 mm through all 46 holes.");
         assertThat(lines(a4("binding: comb", 84), Work.THREAD))
                 .containsExactly(
-                        "Cut comb 3/8 in to 21 rings, open it on the machine no wider than needed and hang the copy"
-                                + " on it, a ring in every hole.");
+                        "Cut comb 3/8 in to 21 rings. Open it on the machine no wider than needed. Hang the copy on it,"
+                                + " a ring in every hole.");
         assertThat(lines(a4("binding: rings", 84), Work.THREAD))
-                .containsExactly("Open the mechanism of 16 mm, both halves at once, and lay the copy on its 2 rings.");
+                .containsExactly("Open the 16 mm mechanism, both halves at once. Lay the copy on its 2 rings.");
     }
 }

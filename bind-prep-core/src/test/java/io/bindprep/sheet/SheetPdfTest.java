@@ -50,6 +50,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -249,7 +250,7 @@ class SheetPdfTest {
         String page = flat(page(pdf, 1));
         assertThat(sheet.cautions())
                 .isNotEmpty()
-                .allSatisfy(c -> assertThat(page).contains(flat(Sentences.of(c))));
+                .allSatisfy(c -> assertThat(page).contains(flat(c)));
         assertThat(sheet.atThePunch())
                 .isNotEmpty()
                 .allSatisfy(step -> assertThat(Sentences.of(step))
@@ -286,14 +287,81 @@ class SheetPdfTest {
                         calendar, SheetPaper.A4, Map.of("binding-edge", "top", "sides", "one", "hanger", "90 mm")));
     }
 
+    /** Thick books have many lifts; boxes give way to a tally and closer print before the steps leave the page. */
+    @ParameterizedTest
+    @CsvSource({
+        "a4, wire, 150, 12, A4",
+        "a4, rings, 250, 4, A4",
+        "letter, comb, 200, 5, LETTER",
+        "letter, coil, 300, 250, LETTER",
+        "a4, comb, 380, 1, A4"
+    })
+    void manyLiftsLeaveRoomForTheSteps(String trim, String binding, int leaves, int copies, SheetPaper paper)
+            throws Exception {
+        Map<String, Object> job = Map.of(
+                "trim", trim, "binding", binding, "copies", copies, "covers", Map.of("back", "coverboard-30"));
+        JobSheet sheet = JobSheet.of(
+                BindPrep.plan(new PlanRequest("p", JobReader.toJob(JobSettings.of(job)), Pile.ofLeaves(leaves))));
+        assertThat(sheet.parts()).hasSize(1);
+        byte[] pdf = pdf(sheet, paper);
+        assertDisjoint(pdf);
+        String page = flat(page(pdf, 1));
+        assertThat(sheet.atThePunch()).allSatisfy(step -> assertThat(Sentences.of(step))
+                .allSatisfy(i -> assertThat(page).contains(flat(i))));
+        assertThat(sheet.lifts()).allSatisfy(lift -> assertThat(page).contains(flat(lift.text())));
+    }
+
+    /** Each volume has a page of its own, with its own pages named; steps stand with the first. */
+    @Test
+    void eachVolumeHasItsPageWithItsPagesNamed() throws Exception {
+        Job job = JobReader.toJob(JobSettings.of(Map.of("trim", "a4", "copies", 250)));
+        JobSheet sheet = JobSheet.of(BindPrep.plan(new PlanRequest("p", job, Pile.ofPages(1400))));
+        byte[] pdf = pdf(sheet, SheetPaper.A4);
+        // the same pages as the finding names
+        assertThat(sheet.faults().get(0)).contains("3 volumes (pages 1-466, 467-934, 935-1400)");
+        assertThat(flat(page(pdf, 1)))
+                .contains("VOLUME 1 OF 3, PAGES 1-466: SETTINGS", "AT THE PUNCH, IN THIS ORDER, FOR EVERY VOLUME");
+        assertThat(flat(page(pdf, 2))).contains("VOLUME 2 OF 3, PAGES 467-934: SETTINGS");
+        assertThat(flat(page(pdf, 3)))
+                .contains("VOLUME 3 OF 3, PAGES 935-1400: SETTINGS")
+                .doesNotContain("AT THE PUNCH");
+        assertThat(page(pdf, 4)).startsWith("BEFORE THE PUNCH");
+    }
+
+    /** A hand sets 1/32 in; the dial's own name stands as large, be it a number. */
+    @Test
+    void settingsAreToWhatAHandCanSet() throws Exception {
+        JobSheet coil = JobSheet.of(report("cookbook-letter.pdf", Map.of("binding", "coil")));
+        assertThat(coil.parts().get(0).settings())
+                .allSatisfy(s -> assertThat(s.value()).doesNotMatch("0\\.\\d+ in"))
+                .allSatisfy(s -> assertThat(s.note()).doesNotContain("finer scale 1/"));
+        JobSettings settings = JobSettings.of(Map.of("punch", "shop-punch.yaml"));
+        Job shop = JobReader.toJob(
+                settings, JobFiles.read(settings, (file, beside) -> Files.readString(FIXTURES.resolve(file))));
+        JobSheet own = JobSheet.of(BindPrep.check(
+                CheckRequest.of(FIXTURES.resolve("members-handbook-a4.pdf"), "members-handbook-a4.pdf", shop)));
+        assertThat(own.parts().get(0).settings())
+                .anySatisfy(s -> assertThat(s).extracting("label", "value").containsExactly("Depth dial", "1"));
+        JobSheet given = JobSheet.of(report("members-handbook-a4.pdf", Map.of("depth", "5 mm")));
+        assertThat(given.parts().get(0).settings())
+                .noneMatch(s -> s.label().equals("Depth dial"))
+                .anySatisfy(s -> assertThat(s.value() + ": " + s.note())
+                        .startsWith("5 mm: paper outside the hole"));
+        JobSheet wire = JobSheet.of(cookbook);
+        assertThat(wire.parts().get(0).settings())
+                .anySatisfy(s -> assertThat(s)
+                        .extracting("label", "value", "note")
+                        .containsExactly("Closer", "3/8 in", "as the element"));
+    }
+
     /** A book of three volumes has steps that come after the last; what can hurt someone stands before them all. */
     @Test
     void cautionsOfVolumesStandOnPageOne() throws Exception {
         JobSheet sheet = JobSheet.of(report("cookbook-letter.pdf", Map.of("stock", "coverboard-48", "copies", 2)));
         assertThat(sheet.parts()).hasSize(3);
         String page = flat(page(pdf(sheet, SheetPaper.LETTER), 1));
-        assertThat(sheet.cautions()).allSatisfy(c -> assertThat(page).contains(flat(Sentences.of(c))));
-        assertThat(Sentences.of(sheet.atThePunch().get(1)).get(0)).contains("in order: 17 x 1 (board) sheets");
+        assertThat(sheet.cautions()).allSatisfy(c -> assertThat(page).contains(flat(c)));
+        assertThat(Sentences.of(sheet.atThePunch().get(1)).get(0)).contains("50 lifts per copy: 17 of volume 1, ");
     }
 
     @Test
@@ -312,7 +380,8 @@ class SheetPdfTest {
     @Test
     void aSheetKeepsToTheUnitsOfItsPaper() throws Exception {
         String letter = flat(text(pdf(JobSheet.of(cookbook), SheetPaper.LETTER)));
-        assertThat(letter.replace("This bar is 100 mm long", "")).doesNotContainPattern("[0-9] mm\\b");
+        assertThat(letter.replace("This bar is 100 mm long", "")).doesNotContainPattern("[0-9] (?:mm|um|g|kg)\\b");
+        assertThat(letter).contains("4.7 mil per sheet", "3:1 deep, 0.24 in", "3:1 shallow, 0.20 in", "23.6 lb");
         String a4 = flat(page(pdf(JobSheet.of(handbook), SheetPaper.A4), 1));
         assertThat(a4)
                 .contains("8 Closer 3/16 in 4.8 mm (3/16 in)", "on a finer scale 5.1 mm")
@@ -584,7 +653,7 @@ class SheetPdfTest {
             text.setEndPage(1);
             assertThat(text.getText(document))
                     .contains("Job no.", "Customer", "Due", "Initials", "FACE DOWN", "Thread", "Close", "Check")
-                    .contains("local law", "trained people")
+                    .contains("Local law", "trained people")
                     .doesNotContain("MATERIALS", "WHY");
             text.setStartPage(2);
             text.setEndPage(2);

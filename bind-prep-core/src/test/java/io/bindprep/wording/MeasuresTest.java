@@ -11,6 +11,31 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Values worked out by hand; 1 in is 25.4 mm exactly (international yard and pound agreement, 1959). */
 class MeasuresTest {
+    /** A pound is 453.59237 g, an ounce a sixteenth of it (NIST SP 811, appendix B.8). */
+    @Test
+    void weightsAndCalipersInTheUnitsOfThePaper() {
+        Measures inch = new Measures(Units.INCH);
+        assertThat(inch.weight(new BigDecimal("453.59237"))).isEqualTo("1 lb");
+        assertThat(inch.weight(new BigDecimal("453"))).isEqualTo("16 oz");
+        assertThat(inch.weight(new BigDecimal("56.7"))).isEqualTo("2 oz");
+        assertThat(inch.weight(new BigDecimal("22679.6"))).isEqualTo("50 lb");
+        assertThat(Measures.METRIC.weight(new BigDecimal("999.4"))).isEqualTo("999 g");
+        assertThat(Measures.METRIC.weight(new BigDecimal("2345"))).isEqualTo("2.3 kg");
+        assertThat(Measures.METRIC.weight(new BigDecimal("825900"))).isEqualTo("826 kg");
+        assertThat(new Measures(Units.BOTH).weight(new BigDecimal("1000"))).isEqualTo("1 kg (2.2 lb)");
+        // 0.0037 in
+        assertThat(inch.caliper(new BigDecimal("93.98"))).isEqualTo("3.7 mil");
+        assertThat(Measures.METRIC.caliper(new BigDecimal("93.98"))).isEqualTo("94 um");
+    }
+
+    @Test
+    void aSettingIsExactWhereAFinerScaleShowsTheSame() {
+        assertThat(Measures.METRIC.setExactly(Length.parse("108.5 mm"))).isTrue();
+        assertThat(Measures.METRIC.setExactly(Length.parse("8.8 mm"))).isFalse();
+        assertThat(new Measures(Units.INCH).setExactly(Length.parse("1/4 in"))).isTrue();
+        assertThat(new Measures(Units.INCH).setExactly(Length.parse("6.2 mm"))).isFalse();
+    }
+
     private static final Measures METRIC = Measures.METRIC;
     private static final Measures INCH = new Measures(Units.INCH);
     private static final Measures BOTH = new Measures(Units.BOTH);

@@ -2,7 +2,7 @@ package io.bindprep.report.words;
 
 import io.bindprep.run.Caution;
 import io.bindprep.run.Caution.Load;
-import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import java.math.BigDecimal;
 import java.util.Objects;
 
@@ -13,35 +13,32 @@ final class CautionWords {
 
     private CautionWords() {}
 
-    static String of(Caution caution) {
+    static String of(Caution caution, Measures measures) {
         return switch (caution.kind()) {
             case MANUAL ->
-                "This sheet is no safety instruction: local law, site rules and the machine's manual come first, and only"
+                "This sheet is no safety instruction. Local law, site rules and the machine's manual come first. Only"
                         + " trained people run punches, cutters and closers.";
-            case GUARDS -> "Keep guards in place and hands out of the punch; never reach past the point where it cuts.";
+            case GUARDS -> "Keep guards in place and hands out of the punch. Never reach past the point where it cuts.";
             case GUILLOTINE -> "Only trained, authorised people use a guillotine.";
             case ISOLATE -> "Switch off and isolate a powered punch before pins are changed or a jam is cleared.";
             case WASTE_FIRST ->
-                "Punch a waste sheet of the stock first and lay it on a proof; never exceed the lift that the punch's maker"
-                        + " allows, whatever stands here.";
+                "Punch a waste sheet of the stock first and lay it on a proof. Never exceed the lift that the punch's maker"
+                        + " allows, whatever this sheet says.";
             case ENDS -> "Cut ends of wire and coil are sharp.";
             case CLOSER -> "Keep fingers out of the closer.";
-            case RINGS -> "Rings snap shut: mind fingers.";
-            case LIFTING -> lifting(Objects.requireNonNull(caution.load(), "lifting has a load"));
+            case RINGS -> "Rings snap shut. Keep fingers clear.";
+            case LIFTING -> lifting(Objects.requireNonNull(caution.load(), "lifting has a load"), measures);
         };
     }
 
-    private static String lifting(Load load) {
-        String judged = "Judge the load before you lift or carry it. The run weighs " + weight(load) + ".";
+    private static String lifting(Load load, Measures measures) {
+        String judged = "Judge the load before you lift or carry it. The run weighs " + weight(load, measures) + ".";
         return light(load) ? judged : judged + " Carry it in several loads.";
     }
 
-    /** "about 12.5 kg", or "about 19 g" below a kilogram. */
-    static String weight(Load load) {
-        return (load.atLeast() ? "at least " : "about ")
-                + (light(load)
-                        ? LengthText.plain(load.grams(), 0) + " g"
-                        : LengthText.plain(load.grams().movePointLeft(3), 1) + " kg");
+    /** "about 12.5 kg", "at least 19 g". */
+    static String weight(Load load, Measures measures) {
+        return (load.atLeast() ? "at least " : "about ") + measures.weight(load.grams());
     }
 
     /** Returns true if a run is of less than a kilogram, which nobody parts in loads. */

@@ -46,20 +46,20 @@ final class ClosingWords {
     private String thread(Plan plan) {
         return switch (job.binding()) {
             case WIRE ->
-                "Cut wire " + name(plan) + " to " + cut(plan, "loop") + " and hang the copy in it, one loop per hole"
-                        + hanger(plan) + ".";
+                "Cut " + cut(plan, "wire", "loop") + " Hang the copy in " + (inTwo(plan) ? "them" : "it")
+                        + ", one loop per hole." + hanger(plan);
             case COIL ->
-                "Lean the binding edge into a curve and screw coil " + name(plan)
+                "Curve the binding edge a little. From one end, screw coil " + name(plan)
                         + " through all "
-                        + plan.row().holes().size() + " holes from one end.";
+                        + plan.row().holes().size() + " holes.";
             case COMB ->
-                "Cut comb " + name(plan) + " to "
-                        + cut(plan, "ring")
-                        + ", open it on the machine no wider than needed and hang the copy on it,"
+                "Cut " + cut(plan, "comb", "ring")
+                        + (inTwo(plan)
+                                ? " Open each on the machine no wider than needed. Hang the copy on them,"
+                                : " Open it on the machine no wider than needed. Hang the copy on it,")
                         + " a ring in every hole.";
             case RINGS ->
-                "Open the mechanism of " + name(plan)
-                        + ", both halves at once, and lay the copy" + " on its "
+                "Open the " + name(plan) + " mechanism, both halves at once. Lay the copy on its "
                         + plan.row().holes().size() + " rings.";
         };
     }
@@ -72,10 +72,10 @@ final class ClosingWords {
                         "Close the first copy and look at it. Closed too far, loops are crushed; too little, leaves"
                                 + " fall out. Correct the closer.");
             case COIL ->
-                List.of("Cut the coil a little beyond both ends of the sheet and crimp the ends inwards, so that"
-                        + " it can neither run out nor catch.");
-            case COMB -> List.of("Let the comb close slowly and see that every ring end lies under the spine.");
-            case RINGS -> List.of("Close the rings and see that they meet without a gap.");
+                List.of("Cut the coil a little beyond both ends of the leaves. Crimp the ends inwards, so that the coil"
+                        + " can neither run out nor catch.");
+            case COMB -> List.of("Let the comb close slowly. See that every ring end lies under the spine.");
+            case RINGS -> List.of("Close the rings. See that they meet without a gap.");
         };
     }
 
@@ -89,16 +89,21 @@ final class ClosingWords {
                 + " to the back. The seam of the wire is then hidden inside it.";
     }
 
-    /** "34 loops", or "12 and 12 loops, two pieces". */
-    private static String cut(Plan plan, String noun) {
+    /** "wire 3/16 in to 34 loops.", or "two pieces of wire 3/16 in, 12 and 12 loops." */
+    private static String cut(Plan plan, String kind, String noun) {
         List<Integer> pieces = plan.pieces();
-        return pieces.size() < 2
-                ? StepWords.counted(plan.loops(), noun)
-                : pieces.get(0) + " and " + pieces.get(1) + " " + noun + "s, two pieces";
+        return inTwo(plan)
+                ? "two pieces of " + kind + " " + name(plan) + ", " + pieces.get(0) + " and "
+                        + StepWords.counted(pieces.get(1), noun) + "."
+                : kind + " " + name(plan) + " to " + StepWords.counted(plan.loops(), noun) + ".";
+    }
+
+    private static boolean inTwo(Plan plan) {
+        return plan.pieces().size() > 1;
     }
 
     private static String hanger(Plan plan) {
-        return plan.row().gap() == null ? "" : "; lay the hanger in the gap, its ends in the loops, before closing";
+        return plan.row().gap() == null ? "" : " Before closing, lay the hanger in the gap, its ends in the loops.";
     }
 
     private static String name(Plan plan) {

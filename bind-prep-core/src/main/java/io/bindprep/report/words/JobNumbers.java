@@ -20,7 +20,6 @@ import io.bindprep.run.StockNeed;
 import io.bindprep.unit.Length;
 import io.bindprep.volume.Volume;
 import io.bindprep.wording.Counted;
-import io.bindprep.wording.LengthText;
 import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
 import io.bindprep.wording.Terms;
@@ -119,8 +118,8 @@ public final class JobNumbers {
                 .sum();
     }
 
-    private static String stock(Stock stock) {
-        return stock.name() + ", " + LengthText.plain(stock.caliperUm(), 1) + " um per sheet; " + stock.source();
+    private String stock(Stock stock) {
+        return stock.name() + ", " + measures.caliper(stock.caliperUm()) + " per sheet; " + stock.source();
     }
 
     private void covers() {
@@ -132,7 +131,7 @@ public final class JobNumbers {
         }
     }
 
-    private static void cover(List<String> covers, String side, @Nullable Cover cover) {
+    private void cover(List<String> covers, String side, @Nullable Cover cover) {
         if (cover != null) {
             covers.add(side + " " + stock(cover.stock()) + (cover.printed() == null ? ", blank" : ", printed"));
         }
@@ -142,17 +141,17 @@ public final class JobNumbers {
         Stack s = report.stack();
         BigDecimal weight = s.weightG();
         return measures.thickness(s.nominal()) + ", range " + measures.thicknesses(s.min(), s.max()) + "; "
-                + (weight == null ? atLeast(report.run().materials()) : LengthText.plain(weight, 0) + " g per copy");
+                + (weight == null ? atLeast(report.run().materials()) : measures.weight(weight) + " per copy");
     }
 
-    private static String atLeast(Materials materials) {
+    private String atLeast(Materials materials) {
         if (materials.unweighed().isEmpty()) {
             return "weight unknown: a stock gives no grammage";
         }
         String unknown = "weight of " + String.join(", ", materials.unweighed()) + " unknown";
         return materials.knownCopyG().signum() == 0
                 ? unknown
-                : "at least " + LengthText.plain(materials.knownCopyG(), 0) + " g per copy, " + unknown;
+                : "at least " + measures.weight(materials.knownCopyG()) + " per copy, " + unknown;
     }
 
     private void binding() {
@@ -176,14 +175,9 @@ public final class JobNumbers {
         return closer.equals(element.size()) ? element.name() : measures.size(closer);
     }
 
-    /** Distance from the binding edge to the hole centre, told from the other settings of the punch. */
+    /** Distance from the binding edge to the hole centre. */
     static String centre(Report report) {
-        return report.measures()
-                .set(
-                        report.plan().edgeDistance(),
-                        report.whatIf().stream()
-                                .map(w -> w.plan().edgeDistance())
-                                .toList());
+        return report.measures().set(report.plan().edgeDistance());
     }
 
     private void volumes() {
@@ -234,7 +228,7 @@ public final class JobNumbers {
             more(Counted.of(report.run().lifts().size(), "lift") + " per copy, all volumes together" + strokes());
         } else if (!plan.lifts().isEmpty()) {
             more(Counted.of(plan.lifts().size(), "lift") + " per copy: " + lifts(plan.lifts())
-                    + (plan.lifts().equals(List.of(1)) ? " sheet" : " sheets") + strokes());
+                    + (plan.lifts().equals(List.of(1)) ? " leaf" : " leaves") + strokes());
         }
         more("The holes, tolerance included, reach " + measures.mark(plan.holeZone())
                 + " from the binding edge; " + Terms.BINDING_MARGIN + " " + measures.mark(plan.bindingMargin())
@@ -271,7 +265,7 @@ public final class JobNumbers {
         }
         Skew skew = plan.skew();
         if (skew != null) {
-            more("Maximum skew over the row: " + measures.mark(skew.rise()) + ".");
+            more("Maximum skew over the row: " + measures.down(skew.rise()) + ".");
         }
     }
 
@@ -282,11 +276,11 @@ public final class JobNumbers {
                 + (pieces.size() < 2 ? "" : " in two pieces of " + pieces.get(0) + " and " + pieces.get(1));
     }
 
-    /** "14, 14, 13" in the order of punching; where there are many, the rest is counted. */
+    /** "3 x 14, 13" in the order of punching; where there are many, the rest is counted. */
     private static String lifts(List<Integer> lifts) {
-        String first = lifts.stream().limit(MOST_LIFTS).map(String::valueOf).collect(Collectors.joining(", "));
-        int rest = lifts.stream().skip(MOST_LIFTS).mapToInt(Integer::intValue).sum();
-        return rest == 0 ? first : first + " and " + (lifts.size() - MOST_LIFTS) + " more lifts of " + rest;
+        List<String> all = StepWords.alike(lifts.stream().map(String::valueOf).toList());
+        String first = String.join(", ", all.subList(0, Math.min(MOST_LIFTS, all.size())));
+        return all.size() <= MOST_LIFTS ? first : first + " and more";
     }
 
     private void whatIf() {

@@ -50,7 +50,12 @@ public final class Sentences {
 
     /** Sentence of a caution. */
     public static String of(Caution caution) {
-        return CautionWords.of(caution);
+        return of(caution, Measures.METRIC);
+    }
+
+    /** Sentence of a caution, with its load in the units of the paper. */
+    public static String of(Caution caution, Measures measures) {
+        return CautionWords.of(caution, measures);
     }
 
     /** Source that a caution rests on; it is worded here, not quoted, and is no legal advice. */

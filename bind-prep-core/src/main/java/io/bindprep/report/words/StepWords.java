@@ -15,7 +15,6 @@ import io.bindprep.run.StepValues;
 import io.bindprep.run.StockNeed;
 import io.bindprep.run.Use;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
 import io.bindprep.wording.Measures;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -29,6 +28,8 @@ import java.util.stream.IntStream;
 final class StepWords {
     /** Lifts alike in a row from which on they are counted. */
     private static final int FEW = 3;
+
+    private static final int MOST_VOLUMES = 6;
 
     private final Job job;
     private final Measures measures;
@@ -59,7 +60,7 @@ final class StepWords {
                 words.folds.stream().filter(Fold::fits).map(words::fold).toList();
             case SET_PUNCH -> List.of(words.each(i -> words.setPunch(words.plans.get(i))));
             case JOG -> List.of(words.jog());
-            case PUNCH -> List.of(words.each(words::punch), words.strokes());
+            case PUNCH -> List.of(words.punch(), words.strokes());
             case COVERS, THREAD, CLOSE, TURN_COVER -> ClosingWords.of(step.work(), words.job, words.plans);
             case CHECK -> words.check();
             case PACK -> List.of(words.pack());
@@ -178,17 +179,38 @@ final class StepWords {
                         : ".");
     }
 
-    private String punch(int index) {
-        List<Lift> own = lifts.stream().filter(l -> l.volume() == index + 1).toList();
+    /** The lifts in order; those of volumes are counted, as each volume has a list of its own. */
+    private String punch() {
         String thickest = measures.thickness(
-                own.stream().map(Lift::thickness).max(Length::compareTo).orElse(Length.ZERO));
-        return counted(own.size(), "lift") + " per copy, in order: "
-                + inOrder(own.stream().map(StepWords::lift).toList())
-                + " sheets. Thickest lift: " + thickest + ".";
+                lifts.stream().map(Lift::thickness).max(Length::compareTo).orElse(Length.ZERO));
+        return counted(lifts.size(), "lift") + " per copy" + (plans.size() > 1 ? volumes() : inOrder())
+                + ". Thickest lift: " + thickest + ".";
     }
 
-    /** "1 (cover), 3 x 13, 12": lifts alike that follow one another are counted. */
-    private static String inOrder(List<String> lifts) {
+    private String volumes() {
+        return plans.size() > MOST_VOLUMES
+                ? " in " + plans.size() + " volumes"
+                : IntStream.rangeClosed(1, plans.size())
+                        .mapToObj(v -> lifts.stream()
+                                        .filter(l -> l.volume() == v)
+                                        .count() + " of volume " + v)
+                        .collect(Collectors.joining(", ", ": ", ""));
+    }
+
+    /** ", in order: 1 film cover, 3 x 13, 12 leaves, 1 board cover": the noun stands once, behind the last number. */
+    private String inOrder() {
+        List<String> said = new ArrayList<>(alike(lifts.stream().map(StepWords::lift).toList()));
+        for (int i = said.size() - 1; i >= 0; i--) {
+            if (said.get(i).matches("[0-9x ]+")) {
+                said.set(i, said.get(i) + (said.get(i).matches("(.* )?1") ? " leaf" : " leaves"));
+                break;
+            }
+        }
+        return ", in order: " + String.join(", ", said);
+    }
+
+    /** "1 cover, 3 x 13, 12": lifts alike that follow one another are counted. */
+    static List<String> alike(List<String> lifts) {
         List<String> said = new ArrayList<>();
         for (int from = 0, to; from < lifts.size(); from = to) {
             String lift = lifts.get(from);
@@ -198,17 +220,19 @@ final class StepWords {
             }
             said.add(to - from < FEW ? String.join(", ", lifts.subList(from, to)) : to - from + " x " + lift);
         }
-        return String.join(", ", said);
+        return said;
     }
 
     private static String lift(Lift lift) {
-        return lift.leaves()
-                + (lift.cover() ? " (cover)" : "")
-                + switch (lift.kind()) {
+        String kind =
+                switch (lift.kind()) {
                     case PAPER -> "";
-                    case BOARD -> " (board)";
-                    case FILM -> " (film)";
+                    case BOARD -> "board ";
+                    case FILM -> "film ";
                 };
+        return lift.cover()
+                ? counted(lift.leaves(), kind + "cover")
+                : lift.leaves() + (kind.isEmpty() ? "" : " " + kind + (lift.leaves() == 1 ? "leaf" : "leaves"));
     }
 
     private String strokes() {
@@ -216,7 +240,7 @@ final class StepWords {
                 ? counted(strokes, "stroke") + " in all."
                 : counted(strokes, "stroke") + " in all for " + job.copies() + " copies"
                         + (strokes < (long) lifts.size() * job.copies()
-                                ? ", covers of several copies together, each stock in lifts of its own."
+                                ? ". Punch the covers of several copies together, each stock in its own lifts."
                                 : ".");
     }
 
@@ -226,8 +250,8 @@ final class StepWords {
                 "Leaf through each copy. Pages are in order, every leaf is on every loop, leaves turn freely, no hole is torn.");
         BigDecimal copy = materials.copyG();
         if (copy != null) {
-            lines.add("A copy weighs about " + LengthText.plain(copy, 0)
-                    + " g without its element. A lighter copy may miss a leaf.");
+            lines.add("A copy weighs about " + measures.weight(copy)
+                    + " without its element. A lighter copy may miss a leaf.");
         }
         return lines;
     }
@@ -235,7 +259,7 @@ final class StepWords {
     private String pack() {
         List<String> unknown = materials.unweighed();
         Load load = new Load(materials.knownRunG(), materials.runG() == null);
-        return "The run weighs " + CautionWords.weight(load) + " without elements and packing"
+        return "The run weighs " + CautionWords.weight(load, measures) + " without elements and packing"
                 + (unknown.isEmpty() ? "." : "; the weight of " + String.join(", ", unknown) + " is not known.");
     }
 

@@ -40,12 +40,7 @@ public final class WhatIfTable {
     }
 
     private static String centre(Report report, Plan plan) {
-        return report.measures()
-                .mark(
-                        plan.edgeDistance(),
-                        report.whatIf().stream()
-                                .map(w -> w.plan().edgeDistance())
-                                .toList());
+        return report.measures().mark(plan.edgeDistance());
     }
 
     private static String element(Plan plan) {

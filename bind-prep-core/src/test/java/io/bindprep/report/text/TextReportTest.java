@@ -164,10 +164,10 @@ class TextReportTest {
                 TextReport.write(Scenario.of(4).covers().lifts(1, 14, 14, 13, 1).report(), TextStyle.PLAIN.withNotes());
         assertThat(text)
                 .contains("Covers    front bond-20, 94 um per sheet; JCP O-63 (1999), printed; back bond-20")
-                .contains("5 lifts per copy: 1, 14, 14, 13, 1 sheets.");
+                .contains("5 lifts per copy: 1, 14, 14, 13, 1 leaves.");
         String many = TextReport.write(
                 Scenario.of(4).lifts(9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 8, 7).report(), TextStyle.PLAIN.withNotes());
-        assertThat(many).contains("9, 9 and 2 more lifts of 15 sheets.");
+        assertThat(many).contains("14 lifts per copy: 12 x 9, 8, 7 leaves.");
     }
 
     @ParameterizedTest
