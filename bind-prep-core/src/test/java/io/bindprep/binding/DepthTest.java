@@ -169,7 +169,7 @@ class DepthTest {
         Plan plan = choices.settle(List.of(unchecked, unchecked, unchecked)).plan();
         assertThat(plan.because())
                 .extracting(Sentences::of)
-                .anyMatch(t -> t.contains("of 4 that could not be read whole"));
+                .anyMatch(t -> t.contains("; 4 not checked"));
     }
 
     @Test
@@ -268,7 +268,7 @@ class DepthTest {
         Plan thick = job.plan(80, A4, own);
         assertThat(thick.element().name()).isEqualTo("1/2 in");
         assertThat(thick.closerTakes()).isEqualTo(own.elements());
-        assertThat(thick.because()).extracting(Sentences::of).anyMatch(t -> t.contains("which the element is not"));
+        assertThat(thick.because()).extracting(Sentences::of).anyMatch(t -> t.contains("but not this element"));
         assertThat(job.plan(10, A4).punchingTolerance()).isEqualTo(Length.ofMm(1));
         assertThat(job.punchingTolerance(Length.ofMm(2)).plan(10, A4, own).punchingTolerance())
                 .isEqualTo(Length.ofMm(2));

@@ -93,8 +93,8 @@ class MeasuredPunchTest {
         assertThat(Fixtures.reasons(plan, Topic.FEED))
                 .first()
                 .isEqualTo(
-                        "set the side guide so that the first hole would come to 27.5 mm by the guide's own scale: it"
-                                + " was measured to bring holes 0.4 mm too far from it, to 0.1 mm");
+                        "set the side guide's own scale to 27.5 mm for the first hole: it was measured to place holes"
+                                + " 0.4 mm too far from it, to within 0.1 mm");
         assertThat(Fixtures.reasons(plan, Topic.ROW))
                 .last()
                 .isEqualTo("the row of pins was measured 1.2 mm longer than the 240 mm of its pattern, to 0.3 mm, which"
@@ -122,7 +122,7 @@ class MeasuredPunchTest {
         assertThat(Fixtures.reasons(plan, Topic.FEED))
                 .first()
                 .asString()
-                .contains("come to 29.5 mm", "0.4 mm too near to it");
+                .contains("own scale to 29.5 mm", "0.4 mm too near to it");
         assertThat(Fixtures.reasons(plan, Topic.ROW)).last().asString().contains("1.2 mm shorter than the 240 mm");
         assertThat(Fixtures.reasons(plan, Topic.SKEW))
                 .last()
@@ -233,15 +233,15 @@ class MeasuredPunchTest {
             delimiter = '|',
             value = {
                 // 0.47 mm is left open; 1 mm is common practice, no source
-                "-|-|1|1 mm (common practice, no source: as true as a jogged lift goes in by hand), more than the 0.47 mm that the measuring of the punch leaves open at worst",
-                "0.8|-|1.27|1.27 mm: the 0.47 mm that the measuring of the punch leaves open at worst on top of the 0.8 mm"
-                        + " of its file",
-                "-|0.3|0.47|0.47 mm: the 0.47 mm that the measuring of the punch leaves open at worst",
-                "-|0.47|0.47|0.47 mm: the 0.47 mm that the measuring of the punch leaves open at worst",
-                "-|0.48|0.48|0.48 mm as the job says, more than the 0.47 mm that the measuring of the punch leaves open at"
+                "-|-|1|1 mm (common practice, no source: as true as a jogged lift goes in by hand), more than the 0.47 mm that calibration leaves open at worst",
+                "0.8|-|1.27|1.27 mm: the 0.47 mm that calibration leaves open at worst, plus the 0.8 mm"
+                        + " of the punch's file",
+                "-|0.3|0.47|0.47 mm: the 0.47 mm that calibration leaves open at worst",
+                "-|0.47|0.47|0.47 mm: the 0.47 mm that calibration leaves open at worst",
+                "-|0.48|0.48|0.48 mm as the job says, more than the 0.47 mm that calibration leaves open at"
                         + " worst",
-                "0.8|2|2|2 mm as the job says, more than the 0.47 mm that the measuring of the punch leaves open at worst on"
-                        + " top of the 0.8 mm of its file"
+                "0.8|2|2|2 mm as the job says, more than the 0.47 mm that calibration leaves open at worst,"
+                        + " plus the 0.8 mm of the punch's file"
             })
     void registrationIsNeverLessThanWhatIsLeftOpen(String stated, String asked, String punchingTolerance, String why)
             throws Exception {
@@ -256,8 +256,8 @@ class MeasuredPunchTest {
             delimiter = '|',
             value = {
                 "-|-|1|" + Terms.PUNCHING_TOLERANCE
-                        + " 1 mm either way, as nobody measured the punch (common practice, no source: as true as a jogged lift goes in by hand)",
-                "0.8|-|0.8|" + Terms.PUNCHING_TOLERANCE + " 0.8 mm as the punch ours was measured",
+                        + " 1 mm either way: the punch was not measured (common practice, no source: as true as a jogged lift goes in by hand)",
+                "0.8|-|0.8|" + Terms.PUNCHING_TOLERANCE + " 0.8 mm, as measured on the punch ours",
                 "0.8|0.5|0.5|-"
             })
     void registrationOfAPunchThatNobodyCalibrated(String stated, String asked, String punchingTolerance, String why)

@@ -52,7 +52,7 @@ class PlannerTest {
                         "element 5/16 in",
                         "34 whole holes",
                         "pull pins 35, 36",
-                        "lifts of 14, 14, 14",
+                        "lifts of 3 x 14 leaves",
                         "XJDF",
                         "common practice, no source");
     }
@@ -109,7 +109,7 @@ class PlannerTest {
         assertThat(plan.chosen().straddles().stream().map(Element::name).toList())
                 .containsExactly("1/2 in", "9/16 in");
         assertThat(plan.element()).isEqualTo(plan.chosen().straddles().get(1));
-        assertThat(plan.because()).extracting(Sentences::of).anyMatch(b -> b.contains("measure a pack"));
+        assertThat(plan.because()).extracting(Sentences::of).anyMatch(b -> b.contains("Measure a pack"));
     }
 
     @ParameterizedTest

@@ -48,12 +48,12 @@ class PunchChoiceTest {
         Plan fine = Fixtures.of(Method.WIRE).clearance(null).planOf(Fixtures.exactly(most), A4);
         assertThat(reasons(fine, Topic.PITCH))
                 .containsExactly(
-                        "pitch 3:1: the stack of 12.22 mm goes on the largest 3:1 wire of 9/16 in (common practice, no"
+                        "pitch 3:1: the largest 3:1 wire, 9/16 in, takes the stack of 12.22 mm (common practice, no"
                                 + " source)");
         Plan wide = Fixtures.of(Method.WIRE).clearance(null).planOf(Fixtures.exactly(most.plus(ONE)), A4);
         assertThat(reasons(wide, Topic.PITCH))
                 .containsExactly(
-                        "pitch 2:1: the stack of 12.22 mm does not go on the largest 3:1 wire of 9/16 in (common"
+                        "pitch 2:1: the largest 3:1 wire, 9/16 in, does not take the stack of 12.22 mm (common"
                                 + " practice, no source)");
     }
 
@@ -96,7 +96,7 @@ class PunchChoiceTest {
         assertThat(choices.settings()).extracting(Plan::pitchName).containsOnly(pitch);
         assertThat(choices.others()).hasSize(3).extracting(Plan::pitchName).containsOnly(other);
         assertThat(reasons(choices.others().get(0), Topic.PITCH))
-                .containsExactly("pitch " + other + " to compare with");
+                .containsExactly("pitch " + other + ", for comparison");
     }
 
     @Test
@@ -191,13 +191,13 @@ class PunchChoiceTest {
                 .containsExactly("closer at the element's nominal 5/16 in (common practice, no source)");
         assertThat(reasons(wire, Topic.MARGIN))
                 .containsExactly(Terms.BINDING_MARGIN
-                        + " 9.53 mm at 3:1: G. Markovits, \"Good Wire Work is a Balancing Act\", Printing" + " News");
+                        + " 9.53 mm at 3:1 (G. Markovits, \"Good Wire Work is a Balancing Act\", Printing" + " News)");
         // 4.76 mm of centre, 1.59 of hole and 1/4 in
         Plan comb = Fixtures.of(Method.COMB).plan(42, A4);
         assertThat(reasons(comb, Topic.CLOSER)).isEmpty();
         assertThat(reasons(comb, Topic.MARGIN))
                 .containsExactly(Terms.BINDING_MARGIN
-                        + " 12.7 mm at 9/16 in: 1/4 in beyond the holes (a college print shop's guide)");
+                        + " 12.7 mm at 9/16 in (1/4 in beyond the holes (a college print shop's guide))");
         assertThat(reasons(
                         Fixtures.of(Method.WIRE).bindingMargin(Length.ofMm(7)).plan(42, A4), Topic.MARGIN))
                 .containsExactly(Terms.BINDING_MARGIN + " 7 mm as the job says");

@@ -171,7 +171,7 @@ class RowLimitsTest {
                 .startsWith(
                         "hanger: no hole within 250 mm in the middle of the edge (the job's gap), which takes 30 holes"
                                 + " out")
-                .endsWith("in two pieces, of 2 and 2");
+                .endsWith("in two pieces, for 2 and 2 holes");
         assertThatThrownBy(() -> Fixtures.of(Method.WIRE)
                         .hanger(new Hanger(Length.ofMm(260), null))
                         .plan(10, A4))
@@ -199,17 +199,17 @@ class RowLimitsTest {
         assertThat(Fixtures.reasons(plain, Topic.PINS))
                 .singleElement()
                 .asString()
-                .startsWith("pull pins 35, 36 counted");
+                .startsWith("pull pins 35, 36, counted");
         Plan hung = Fixtures.of(Method.WIRE)
                 .hanger(new Hanger(Length.ofMm(90), null))
                 .plan(10, A4);
         assertThat(Fixtures.reasons(hung, Topic.PINS)).hasSize(2);
-        assertThat(Fixtures.reasons(hung, Topic.PINS).get(0)).startsWith("pull pins 35, 36 counted");
+        assertThat(Fixtures.reasons(hung, Topic.PINS).get(0)).startsWith("pull pins 35, 36, counted");
         assertThat(Fixtures.reasons(hung, Topic.PINS).get(1))
                 .isEqualTo("pull pins 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23 too, for the hanger's gap");
         // 22 pins that all cut holes on 11 in (RFC 3806 twentyTwoHoleUS)
         Plan whole = Fixtures.of(Method.WIRE).punch("rfc3806-22-hole-us").plan(10, LETTER);
-        assertThat(Fixtures.reasons(whole, Topic.PINS)).containsExactly("no pin needs pulling");
+        assertThat(Fixtures.reasons(whole, Topic.PINS)).containsExactly("no pin to pull");
         // all 36 pins stay: 35 would be cut open, 12 to 23 stand in the gap
         Plan fixed = Fixtures.of(Method.WIRE)
                 .hanger(new Hanger(Length.ofMm(90), null))
@@ -223,7 +223,7 @@ class RowLimitsTest {
         Plan between = Fixtures.of(Method.WIRE)
                 .hanger(new Hanger(Length.ofMm(1), null))
                 .plan(10, A4, punch(WIRE, 34, "", "all"));
-        assertThat(Fixtures.reasons(between, Topic.PINS)).containsExactly("no pin needs pulling");
+        assertThat(Fixtures.reasons(between, Topic.PINS)).containsExactly("no pin to pull");
     }
 
     @Test
@@ -232,14 +232,14 @@ class RowLimitsTest {
         // 34 pitches of 1/3 in are 287.87 mm: 4.57 on either side, less half of 5/32 in
         assertThat(Fixtures.reasons(own, Topic.ROW))
                 .containsExactly(
-                        "35 whole holes on 297 mm, the first 4.57 mm from the end, 2.58 mm of paper left at the"
-                                + " ends, at least 2 mm asked for (by the job; no standard gives it); row centred by the side guide"
+                        "35 whole holes on 297 mm, the first 4.57 mm from the end. Paper left at the ends:"
+                                + " 2.58 mm; minimum 2 mm (set by the job; no standard gives it). The side guide centres the row"
                                 + " (XJDF 2.2, Appendix F)");
         Plan fixed = Fixtures.of(Method.COMB).plan(10, A4, punch(COMB, 20, "10 mm", "all"));
         assertThat(Fixtures.reasons(fixed, Topic.ROW))
                 .containsExactly(
-                        "20 whole holes on 297 mm, the first 10 mm from the end, 6.5 mm of paper left at the ends,"
-                                + " at least 1 mm asked for (by the punch; no standard gives it); the guide of the punch is fixed");
+                        "20 whole holes on 297 mm, the first 10 mm from the end. Paper left at the ends:"
+                                + " 6.5 mm; minimum 1 mm (set by the punch; no standard gives it). The punch's side guide is fixed");
     }
 
     @ParameterizedTest
@@ -256,7 +256,7 @@ class RowLimitsTest {
         assertThat(plan.row().offset()).isEqualTo(Length.ofMm(1));
         assertThat(plan.sameEndToGuide()).isEqualTo(sameEnd);
         assertThat(Fixtures.reasons(plan, Topic.FEED))
-                .containsExactly(how + ": the holes of a leaf fed turned over would lie 1 mm off the others, " + where
+                .containsExactly(how + ": a leaf fed turned over has its holes 1 mm off the others, " + where
                         + " the " + Terms.PUNCHING_TOLERANCE + " of 1 mm");
     }
 
@@ -331,18 +331,18 @@ class RowLimitsTest {
         assertThat(one.row().holes()).hasSize(1);
         assertThat(one.skew()).isNull();
         assertThat(Fixtures.reasons(one, Topic.SKEW))
-                .containsExactly("how skewed a sheet may sit is not known: there is no row that could slant");
+                .containsExactly("maximum skew: not known, as there is no row that could slant");
     }
 
     @ParameterizedTest
     @CsvSource({
         // 3.96875 mm of hole less a wire of 1.2 are 2.76875; so much paper lies outside it at 2.76875 + 1.984375, in
         // whole units of 1/914400 in
-        "4.753111111,2.77,lets no more through",
-        "4.753083333,2.77,would pass the hole of 3.97 mm up to 2.77 mm",
-        "4.75,2.77,would pass the hole of 3.97 mm up to 2.77 mm",
+        "4.753111111,2.77,has no more room in the hole of 3.97 mm",
+        "4.753083333,2.77,has 2.77 mm of room in the hole of 3.97 mm",
+        "4.75,2.77,has 2.77 mm of room in the hole of 3.97 mm",
         // half of the hole is 1.984375
-        "1.985,0,would pass the hole of 3.97 mm up to 2.77 mm"
+        "1.985,0,has 2.77 mm of room in the hole of 3.97 mm"
     })
     void whatLimitsTheSkew(String depth, String rise, String why) throws Exception {
         Plan plan = Fixtures.of(Method.WIRE).depth(depth + " mm").plan(10, A4);
@@ -351,7 +351,7 @@ class RowLimitsTest {
                 .asString()
                 .startsWith("maximum skew " + rise + " mm over the 279.4 mm from first to last hole: ")
                 .contains(why, "1.2 mm (common practice, no source)")
-                .endsWith("holes 1 mm off their place, so a greater skew may reach it");
+                .endsWith("holes 1 mm off their place; a greater skew may reach it");
     }
 
     @Test
@@ -371,6 +371,6 @@ class RowLimitsTest {
             assertThat(skew == null ? null : skew.rise()).isEqualTo(id.equals("narrow") ? Length.ZERO : null);
         }
         assertThat(said)
-                .contains("how skewed a sheet may sit is not known: the wire thickness is not known for staples");
+                .contains("maximum skew: not known, as no wire thickness is known for staples");
     }
 }

@@ -69,7 +69,7 @@ class RowPlanTest {
                 .extracting(Sentences::of)
                 .singleElement()
                 .asString()
-                .contains("90 mm", "7 holes", "two pieces, of 8 and 8");
+                .contains("90 mm", "7 holes", "two pieces, for 8 and 8 holes");
     }
 
     @Test

@@ -48,13 +48,12 @@ final class BindingWords {
             return "pitch " + r.pitch() + ", which the punch " + r.punch() + " cuts";
         }
         if (reason instanceof Reason.PitchCompared r) {
-            return "pitch " + r.pitch() + " to compare with";
+            return "pitch " + r.pitch() + ", for comparison";
         }
         if (reason instanceof Reason.PitchByStack r) {
-            return "pitch " + (r.thin() ? "3:1" : "2:1") + ": the stack of "
-                    + m.thickness(r.stack())
-                    + (r.thin() ? " goes" : " does not go")
-                    + " on the largest 3:1 wire of 9/16 in (common practice, no source)";
+            return "pitch " + (r.thin() ? "3:1" : "2:1") + ": the largest 3:1 wire, 9/16 in, "
+                    + (r.thin() ? "takes" : "does not take") + " the stack of " + m.thickness(r.stack())
+                    + " (common practice, no source)";
         }
         if (reason instanceof Reason.CombPitch) {
             return "pitch 9/16 in: the comb of XJDF 2.2 F.9 and RFC 3806";
@@ -76,8 +75,8 @@ final class BindingWords {
             return "no element: no sizes are known for " + r.pattern();
         }
         if (reason instanceof Reason.TooThick r) {
-            return "no element: " + need(r.need()) + ", the largest " + r.group() + " is "
-                    + r.largest().name() + " (" + r.largest().source() + ")";
+            return "no element: " + need(r.need()) + "; the largest " + r.group() + ", "
+                    + r.largest().name() + ", takes less (" + r.largest().source() + ")";
         }
         if (reason instanceof Reason.Smallest r) {
             Integer sheets = r.sheets();
@@ -91,15 +90,14 @@ final class BindingWords {
         Element large = r.large();
         PackMeasure measure = r.measure();
         return (large == null
-                        ? "at its thinnest of " + m.thickness(r.thinnest()) + " the stack would go on " + small
-                        : "the likely range of " + m.thicknesses(r.thinnest(), r.thickest()) + " lies between " + small
+                        ? "at its thinnest, " + m.thickness(r.thinnest()) + ", the stack goes on " + small
+                        : "the stack, likely " + m.thicknesses(r.thinnest(), r.thickest()) + ", falls between " + small
                                 + " and " + large.name())
-                + ": a stack of " + m.down(measure.stackAtMost()) + " or less goes on " + small + "; measure a pack of "
-                + measure.sheets() + " sheets of " + measure.stock()
+                + ". Measure a pack of " + measure.sheets() + " sheets of " + measure.stock()
                 + (measure.packAtMost().compareTo(Length.ZERO) > 0
-                        ? ", which decides at " + m.down(measure.packAtMost())
-                        : "")
-                + " (" + r.source() + ")";
+                        ? ": at " + m.down(measure.packAtMost()) + " or less use " + small + ", which"
+                        : "; " + small)
+                + " takes a stack of " + m.down(measure.stackAtMost()) + " (" + r.source() + ")";
     }
 
     private String need(Reason.Need need) {
@@ -117,7 +115,7 @@ final class BindingWords {
                 + m.up(n.stack().plus(n.clearance()))
                 + (outside == null
                         ? ""
-                        : ", and the coil turns round the stack's edge with " + m.mark(outside)
+                        : ", and the coil turns round " + m.mark(outside)
                                 + " of paper outside the holes (derived)");
     }
 
@@ -130,13 +128,13 @@ final class BindingWords {
         }
         if (reason instanceof Reason.WholeRow r) {
             return r.holes() + " whole holes on " + m.size(r.edge()) + ", the first "
-                    + m.mark(r.first()) + " from the end, " + m.beside(r.web(), r.minimumWeb())
-                    + " of paper left at the ends, at least " + m.beside(r.minimumWeb(), r.web())
-                    + " asked for (by the " + (r.asked() ? "job" : "punch")
-                    + "; no standard gives it); "
+                    + m.mark(r.first()) + " from the end. Paper left at the ends: " + m.beside(r.web(), r.minimumWeb())
+                    + "; minimum " + m.beside(r.minimumWeb(), r.web())
+                    + " (set by the " + (r.asked() ? "job" : "punch")
+                    + "; no standard gives it). "
                     + (r.fixedGuide()
-                            ? "the guide of the punch is fixed"
-                            : "row centred by the side guide (XJDF 2.2, Appendix F)");
+                            ? "The punch's side guide is fixed"
+                            : "The side guide centres the row (XJDF 2.2, Appendix F)");
         }
         if (reason instanceof Reason.FirstPinOff r) {
             return "pin 1 stands " + m.fine(r.off().abs())
@@ -160,9 +158,9 @@ final class BindingWords {
 
     private static String pins(Reason.OfPins reason) {
         if (reason instanceof Reason.EndPins r) {
-            return "pull " + pinsOf(r.pins()) + " counted from the side guide: on or beside the end of the sheet"
-                    + " they would cut a hole open (Printing Impressions, Feb 2005); those off it by less than a pitch go"
-                    + " too, should a sheet slip (our own guard, no source)";
+            return "pull " + pinsOf(r.pins()) + ", counted from the side guide: at the end of the sheet"
+                    + " they would cut an open hole (Printing Impressions, Feb 2005). A pin less than a pitch off the end"
+                    + " goes too, in case a sheet slips (our own guard, no source)";
         }
         if (reason instanceof Reason.GapPins r) {
             return "pull " + pinsOf(r.pins()) + " too, for the hanger's gap";
@@ -173,7 +171,7 @@ final class BindingWords {
                     + (r.gap() ? " holes into the hanger's gap" : " a hole open or too near the end")
                     + " and cannot be pulled";
         }
-        return "no pin needs pulling";
+        return "no pin to pull";
     }
 
     private String hanger(Reason.HangerGap r) {
@@ -183,34 +181,34 @@ final class BindingWords {
                         ? "the job's gap"
                         : "the thumb cut with " + m.size(beside) + " of paper on both sides")
                 + "), which takes " + r.out()
-                + " holes out; a hole is taken out with its mirror image, so that the row stays as symmetric as it was;"
-                + " the element goes on in two pieces, of " + r.runs().get(0) + " and "
-                + r.runs().get(1);
+                + " holes out. Each goes with its mirror image, so that the row stays symmetric."
+                + " The element goes on in two pieces, for " + r.runs().get(0) + " and "
+                + r.runs().get(1) + " holes";
     }
 
     private String feed(Reason.OfFeed reason) {
         if (reason instanceof Reason.GuideOff r) {
-            return "set the side guide so that the first hole would come to "
+            return "set the side guide's own scale to "
                     + m.mark(r.first())
-                    + " by the guide's own scale: it was measured to bring holes "
+                    + " for the first hole: it was measured to place holes "
                     + m.fine(r.off().abs())
-                    + (positive(r.off()) ? " too far from it" : " too near to it") + ", to "
+                    + (positive(r.off()) ? " too far from it" : " too near to it") + ", to within "
                     + m.fine(r.tolerance());
         }
         Reason.TurnedOver r = (Reason.TurnedOver) reason;
         return (r.matters() ? "the same end to the side guide on every lift" : "either end may go to the side guide")
-                + ": the holes of a leaf fed turned over would lie "
-                + m.fine(r.offset()) + " off the others, "
+                + ": a leaf fed turned over has its holes "
+                + m.beside(r.offset(), r.punchingTolerance()) + " off the others, "
                 + (r.matters() ? "beyond" : "within") + " the " + Terms.PUNCHING_TOLERANCE + " of "
-                + m.fine(r.punchingTolerance());
+                + m.beside(r.punchingTolerance(), r.offset());
     }
 
     private String skew(Reason.OfSkew reason) {
         if (reason instanceof Reason.SkewUnknown r) {
-            return "how skewed a sheet may sit is not known: "
+            return "maximum skew: not known, as "
                     + (r.group() == null
                             ? "there is no row that could slant"
-                            : "the wire thickness is not known for " + r.group());
+                            : "no wire thickness is known for " + r.group());
         }
         Reason.MostSkew r = (Reason.MostSkew) reason;
         String wire = m.mark(r.skew().wireThickness()) + " (" + r.skew().wireThicknessSource() + ")";
@@ -219,18 +217,17 @@ final class BindingWords {
                 + m.size(r.skew().over())
                 + " from first to last hole: "
                 + (r.through().compareTo(r.outside()) <= 0
-                        ? "the hole of " + hole + " less a wire of " + wire + " lets no more through"
-                        : "the paper outside the holes is no wider, and one cut open holds nothing; the wire of "
-                                + wire + " would pass the hole of " + hole + " up to "
-                                + m.mark(r.through()))
-                + "; print was held against holes " + m.fine(r.punchingTolerance())
-                + " off their place, so a greater skew may reach it" + slant(r.slant());
+                        ? "a wire of " + wire + " has no more room in the hole of " + hole
+                        : "the paper outside the holes is no wider, and an open hole holds nothing. A wire of "
+                                + wire + " has " + m.mark(r.through()) + " of room in the hole of " + hole)
+                + ". Print was checked for holes " + m.mark(r.punchingTolerance())
+                + " off their place; a greater skew may reach it" + slant(r.slant());
     }
 
     private String slant(Length slant) {
         return slant.equals(Length.ZERO)
                 ? ""
-                : "; of this the punch itself takes " + m.fine(slant.abs()) + ", by which its last hole was measured "
+                : ". Of this the punch itself takes " + m.fine(slant.abs()) + ": its last hole was measured "
                         + (positive(slant) ? "deeper" : "shallower") + " than its first";
     }
 
@@ -243,10 +240,14 @@ final class BindingWords {
     }
 
     private String lifts(Reason.Lifts r) {
-        return "lifts of " + listed(r.sheets())
-                + " sheets: in order, covers by themselves, paper, board and film apart, within "
+        return "lifts of "
+                + String.join(
+                        ", ",
+                        StepWords.alike(
+                                r.sheets().stream().map(String::valueOf).toList()))
+                + " leaves: in order; covers apart; paper, board and film apart; within "
                 + r.limits().stream().map(this::limit).collect(Collectors.joining(", ")) + " (" + r.source()
-                + "); the machine's manual prevails";
+                + "). The machine's manual prevails";
     }
 
     /** "1.5 mm and 2 sheets of board". */
@@ -259,7 +260,7 @@ final class BindingWords {
     private static String closer(Reason.OfCloser reason) {
         if (reason instanceof Reason.CloserTakes r) {
             return "the closer of the punch " + r.punch() + " takes "
-                    + r.sizes().text() + (r.taken() ? "" : ", which the element is not");
+                    + r.sizes().text() + (r.taken() ? "" : ", but not this element");
         }
         Reason.CloserNominal r = (Reason.CloserNominal) reason;
         return "closer at the element's nominal " + r.element().name() + " (common practice, no source)";
@@ -270,13 +271,13 @@ final class BindingWords {
             return Terms.BINDING_MARGIN + " " + m.mark(r.margin()) + " as the job says";
         }
         if (reason instanceof Reason.MarginOfPitch r) {
-            return Terms.BINDING_MARGIN + " " + m.mark(r.margin()) + " at " + r.pitch() + ": " + r.source();
+            return Terms.BINDING_MARGIN + " " + m.mark(r.margin()) + " at " + r.pitch() + " (" + r.source() + ")";
         }
         if (reason instanceof Reason.ToleranceStated r) {
-            return tolerance(r.tolerance()) + " as the punch " + r.punch() + " was measured";
+            return tolerance(r.tolerance()) + ", as measured on the punch " + r.punch();
         }
         if (reason instanceof Reason.ToleranceUsual r) {
-            return tolerance(r.tolerance()) + " either way, as nobody measured the punch (" + r.source() + ")";
+            return tolerance(r.tolerance()) + " either way: the punch was not measured (" + r.source() + ")";
         }
         Reason.ToleranceMeasured r = (Reason.ToleranceMeasured) reason;
         Length stated = r.stated();
@@ -286,11 +287,11 @@ final class BindingWords {
                     case JOB -> " as the job says, more than ";
                     case USUAL -> " (" + r.source() + "), more than ";
                 }
-                + "the " + m.fine(r.open()) + " that the measuring of the punch leaves open at worst"
-                + (stated == null ? "" : " on top of the " + m.fine(stated) + " of its file");
+                + "the " + m.fine(r.open()) + " that calibration leaves open at worst"
+                + (stated == null ? "" : ", plus the " + m.fine(stated) + " of the punch's file");
     }
 
     private String tolerance(Length tolerance) {
-        return Terms.PUNCHING_TOLERANCE + " " + m.fine(tolerance);
+        return Terms.PUNCHING_TOLERANCE + " " + m.mark(tolerance);
     }
 }

@@ -34,10 +34,10 @@ final class DepthWords {
                     + " from the binding edge at " + r.setting();
         }
         if (reason instanceof Reason.DepthOfBook r) {
-            return holes(r.setting()) + ", the same for every volume";
+            return holes(r.setting()) + ", as for every volume";
         }
         Reason.DepthChosen r = (Reason.DepthChosen) reason;
-        return holes(r.setting()) + " (" + r.setting().source() + "): " + ground(r.ground());
+        return holes(r.setting()) + " (" + r.setting().source() + "), " + ground(r.ground());
     }
 
     private String holes(DepthSetting setting) {
@@ -50,62 +50,59 @@ final class DepthWords {
 
     private String ground(DepthGround ground) {
         if (ground instanceof Asked g) {
-            return "as the job says; " + turns(g.turns());
+            return "as the job says. " + turns(g.turns());
         }
         if (ground instanceof OnlySetting g) {
-            return "the only setting of the punch; " + turns(g.turns());
+            return "the only setting of the punch. " + turns(g.turns());
         }
         if (ground instanceof Weighed g) {
             Turns suggested = g.suggestedTurns();
             return suggests(g)
-                    + (suggested == null ? "" : "at " + g.suggested() + " " + turns(suggested) + "; ")
+                    + (suggested == null ? "" : "At " + g.suggested() + ": " + turns(suggested) + ". ")
                     + turns(g.turns())
-                    + (g.shallowest() ? ", the shallowest there is" : "")
+                    + (g.shallowest() ? ". It is the shallowest setting" : "")
                     + content(g.content());
         }
-        return "where ring mechanisms have the holes, the centre of the pattern";
+        return "where ring mechanisms have their rings";
     }
 
     private String suggests(Weighed ground) {
         if (ground.suggestion() instanceof ByStack by) {
-            return "the nominal stack of " + (m.whole() ? LengthText.both(by.nominal()) : m.thickness(by.nominal()))
-                    + " suggests " + ground.suggested() + ", as the punch's settings say; ";
+            return "by the stack. The nominal stack of " + (m.whole() ? LengthText.both(by.nominal()) : m.thickness(by.nominal()))
+                    + " suggests " + ground.suggested() + ", as the punch's settings say. ";
         }
         if (ground.suggestion() instanceof BySize by) {
-            return (by.largest() ? "as no element takes the whole, the largest of " : "the element of ")
-                    + m.sold(by.size()) + " suggests " + ground.suggested() + ", the deepest with at most "
-                    + m.down(by.paper()) + " of paper outside the holes, else the shallowest ("
-                    + by.share() + " of its size: " + by.source() + "); ";
+            return "by the element. "
+                    + (by.largest() ? "No element takes the whole stack; the largest, " : "The element, ")
+                    + m.sold(by.size()) + ", suggests " + ground.suggested() + ": the deepest with at most "
+                    + m.down(by.paper()) + " of paper outside the holes, " + by.share()
+                    + " of the element's size, else the shallowest (" + by.source() + "). ";
         }
-        return "no element is known, so that the shallowest is taken; ";
+        return "the shallowest, as no element is known. ";
     }
 
     private String turns(Turns turns) {
         Length below = turns.below();
         Length size = turns.size();
         if (below == null || size == null) {
-            return "whether pages turn freely is not known without an element";
+            return "Turning of pages: not known without an element";
         }
         boolean freely = turns.outside().compareTo(below) < 0;
-        return m.beside(turns.outside(), below) + " of paper outside the holes is "
-                + (freely
-                        ? "less than the " + m.beside(below, turns.outside()) + " at which pages no longer turn freely"
-                        : "not less than " + m.beside(below, turns.outside()) + ", so that pages do not turn freely")
-                + " (sqrt(D^2 - t^2) of the element of " + m.size(size) + " and the "
-                + (turns.atMost() ? "thickest likely" : "nominal") + " stack of "
-                + m.thickness(turns.stack()) + ", derived)";
+        return (freely ? "Pages turn freely: " : "Pages turn stiffly: ") + m.beside(turns.outside(), below)
+                + " of paper outside the holes, limit " + m.beside(below, turns.outside())
+                + " (sqrt(D^2 - t^2): element " + m.size(size) + ", "
+                + (turns.atMost() ? "thickest likely" : "nominal") + " stack "
+                + m.thickness(turns.stack()) + "; derived)";
     }
 
     private static String content(@Nullable Content content) {
         if (content == null) {
-            return "; the content was not looked at";
+            return ". Content: not checked";
         }
         return content.counts().stream()
-                        .map(c -> c.setting() + " hits " + c.pages().hit() + " and has "
+                        .map(c -> c.setting() + " " + c.pages().hit() + " hit, "
                                 + c.pages().tight() + " tight")
-                        .collect(Collectors.joining(", ", "; of the pages ", ""))
-                + (content.unchecked() == 0
-                        ? ""
-                        : ", and of " + content.unchecked() + " that could not be read whole nothing is known");
+                        .collect(Collectors.joining("; ", ". Pages: ", ""))
+                + (content.unchecked() == 0 ? "" : "; " + content.unchecked() + " not checked");
     }
 }
