@@ -25,6 +25,7 @@ final class EdgePainter {
 
     /** Holes of a row that are all numbered. */
     private static final int FEW = 8;
+
     private static final double SMALL = 6.5;
 
     /** Paper between a hole and the line at which the edge breaks off. */

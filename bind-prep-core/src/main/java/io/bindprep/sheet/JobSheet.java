@@ -221,12 +221,11 @@ public record JobSheet(
                 : first == null || last == null
                         ? "blank"
                         : first.equals(last) ? "page " + first : "pages " + first + "-" + last;
-        String kind =
-                switch (lift.kind()) {
-                    case PAPER -> "";
-                    case BOARD -> "board ";
-                    case FILM -> "film ";
-                };
+        String kind = switch (lift.kind()) {
+            case PAPER -> "";
+            case BOARD -> "board ";
+            case FILM -> "film ";
+        };
         String one = lift.cover() ? "cover" : "leaf";
         String many = lift.cover() ? "covers" : "leaves";
         return new LiftLine(

@@ -56,7 +56,8 @@ final class LiftPainter {
         flow.heading(
                 bold,
                 (tally ? "Lifts: tick each off · " : "Lifts, a box for every copy · ")
-                        + sheet.strokes() + (sheet.strokes() == 1 ? " stroke" : " strokes")
+                        + sheet.strokes()
+                        + (sheet.strokes() == 1 ? " stroke" : " strokes")
                         + (sheet.parts().size() > 1 ? " for all volumes" : " in all"),
                 6);
         double width = flow.room() / layout.across;
@@ -86,10 +87,8 @@ final class LiftPainter {
                 .filter(l -> l != null)
                 .toList();
         return all.stream()
-                .filter(l -> flow.fits(Flow.HEADING
-                        + l.height(lifts.size())
-                        + (l.boxes < sheet.copies() ? TALLY : 0)
-                        + follows))
+                .filter(l -> flow.fits(
+                        Flow.HEADING + l.height(lifts.size()) + (l.boxes < sheet.copies() ? TALLY : 0) + follows))
                 .findFirst()
                 .orElse(all.get(all.size() - 1));
     }

@@ -29,6 +29,7 @@ public record Measures(Units units, boolean whole) {
 
     /** Micrometres of a thousandth of an inch. */
     private static final BigDecimal MIL = new BigDecimal("25.4");
+
     private static final long PER_INCH = Length.ofInch(1, 1).units();
     private static final Length SIZE_STEP = Length.ofInch(1, 8);
 

@@ -109,8 +109,7 @@ class DepthReasonsTest {
                 .plan();
         assertThat(why(hit))
                 .startsWith("depth shallow, ")
-                .endsWith(
-                        ". Pages: shallow 0 hit, 3 tight; middle 4 hit, 0 tight; 2 not checked");
+                .endsWith(". Pages: shallow 0 hit, 3 tight; middle 4 hit, 0 tight; 2 not checked");
         assertThat(hit.depth().decidedBy()).isEqualTo(Decider.CONTENT);
     }
 

@@ -167,9 +167,7 @@ class DepthTest {
         PlanChoices choices = Fixtures.of(Method.WIRE).choicesOf(Fixtures.exactly(Length.ofMm(3)), A4);
         PageCount unchecked = new PageCount(0, 0, 4);
         Plan plan = choices.settle(List.of(unchecked, unchecked, unchecked)).plan();
-        assertThat(plan.because())
-                .extracting(Sentences::of)
-                .anyMatch(t -> t.contains("; 4 not checked"));
+        assertThat(plan.because()).extracting(Sentences::of).anyMatch(t -> t.contains("; 4 not checked"));
     }
 
     @Test

@@ -106,8 +106,7 @@ class MeasuredPunchTest {
         assertThat(Fixtures.reasons(plan, Topic.SKEW))
                 .singleElement()
                 .asString()
-                .endsWith("; of this the punch itself takes 0.6 mm, by which its last hole was measured deeper than its"
-                        + " first");
+                .endsWith(". Of this the punch itself takes 0.6 mm: its last hole was measured deeper than its first");
     }
 
     @Test
@@ -238,8 +237,7 @@ class MeasuredPunchTest {
                         + " of the punch's file",
                 "-|0.3|0.47|0.47 mm: the 0.47 mm that calibration leaves open at worst",
                 "-|0.47|0.47|0.47 mm: the 0.47 mm that calibration leaves open at worst",
-                "-|0.48|0.48|0.48 mm as the job says, more than the 0.47 mm that calibration leaves open at"
-                        + " worst",
+                "-|0.48|0.48|0.48 mm as the job says, more than the 0.47 mm that calibration leaves open at" + " worst",
                 "0.8|2|2|2 mm as the job says, more than the 0.47 mm that calibration leaves open at worst,"
                         + " plus the 0.8 mm of the punch's file"
             })

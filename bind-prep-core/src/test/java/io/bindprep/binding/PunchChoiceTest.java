@@ -52,9 +52,8 @@ class PunchChoiceTest {
                                 + " source)");
         Plan wide = Fixtures.of(Method.WIRE).clearance(null).planOf(Fixtures.exactly(most.plus(ONE)), A4);
         assertThat(reasons(wide, Topic.PITCH))
-                .containsExactly(
-                        "pitch 2:1: the largest 3:1 wire, 9/16 in, does not take the stack of 12.22 mm (common"
-                                + " practice, no source)");
+                .containsExactly("pitch 2:1: the largest 3:1 wire, 9/16 in, does not take the stack of 12.22 mm (common"
+                        + " practice, no source)");
     }
 
     @ParameterizedTest

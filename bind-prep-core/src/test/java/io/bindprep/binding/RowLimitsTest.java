@@ -231,10 +231,9 @@ class RowLimitsTest {
         Plan own = Fixtures.of(Method.WIRE).minimumWeb(Length.ofMm(2)).plan(10, A4);
         // 34 pitches of 1/3 in are 287.87 mm: 4.57 on either side, less half of 5/32 in
         assertThat(Fixtures.reasons(own, Topic.ROW))
-                .containsExactly(
-                        "35 whole holes on 297 mm, the first 4.57 mm from the end. Paper left at the ends:"
-                                + " 2.58 mm; minimum 2 mm (set by the job; no standard gives it). The side guide centres the row"
-                                + " (XJDF 2.2, Appendix F)");
+                .containsExactly("35 whole holes on 297 mm, the first 4.57 mm from the end. Paper left at the ends:"
+                        + " 2.58 mm; minimum 2 mm (set by the job; no standard gives it). The side guide centres the row"
+                        + " (XJDF 2.2, Appendix F)");
         Plan fixed = Fixtures.of(Method.COMB).plan(10, A4, punch(COMB, 20, "10 mm", "all"));
         assertThat(Fixtures.reasons(fixed, Topic.ROW))
                 .containsExactly(
@@ -256,8 +255,8 @@ class RowLimitsTest {
         assertThat(plan.row().offset()).isEqualTo(Length.ofMm(1));
         assertThat(plan.sameEndToGuide()).isEqualTo(sameEnd);
         assertThat(Fixtures.reasons(plan, Topic.FEED))
-                .containsExactly(how + ": a leaf fed turned over has its holes 1 mm off the others, " + where
-                        + " the " + Terms.PUNCHING_TOLERANCE + " of 1 mm");
+                .containsExactly(how + ": a leaf fed turned over has its holes 1 mm off the others, " + where + " the "
+                        + Terms.PUNCHING_TOLERANCE + " of 1 mm");
     }
 
     @Test
@@ -370,7 +369,6 @@ class RowLimitsTest {
             Skew skew = planner.skew(planner.row(), pattern.centre(), Length.ofMm(1));
             assertThat(skew == null ? null : skew.rise()).isEqualTo(id.equals("narrow") ? Length.ZERO : null);
         }
-        assertThat(said)
-                .contains("maximum skew: not known, as no wire thickness is known for staples");
+        assertThat(said).contains("maximum skew: not known, as no wire thickness is known for staples");
     }
 }

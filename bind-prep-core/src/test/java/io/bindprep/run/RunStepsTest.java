@@ -260,8 +260,7 @@ class RunStepsTest {
         Run run = run("copies: 3\nstock: offset-60", Pages.of(600, 210, 297), null, new Bookmark("Fish", 281));
         List<String> punch = lines(run, Work.PUNCH);
         assertThat(punch).hasSize(2);
-        assertThat(punch.get(0))
-                .isEqualTo("21 lifts per copy: 10 of volume 1, 11 of volume 2. Thickest lift: 1.8 mm.");
+        assertThat(punch.get(0)).isEqualTo("21 lifts per copy: 10 of volume 1, 11 of volume 2. Thickest lift: 1.8 mm.");
         assertThat(punch.get(1)).isEqualTo("63 strokes in all for 3 copies.");
         assertThat(run.lifts()).filteredOn(l -> l.volume() == 2).hasSize(11);
         // 140 and 160 x 0.0047 in are as thick as 178 and 204 sheets of 20 lb bond: 3/4 in takes 190, 7/8 in 215

@@ -298,16 +298,17 @@ class SheetPdfTest {
     })
     void manyLiftsLeaveRoomForTheSteps(String trim, String binding, int leaves, int copies, SheetPaper paper)
             throws Exception {
-        Map<String, Object> job = Map.of(
-                "trim", trim, "binding", binding, "copies", copies, "covers", Map.of("back", "coverboard-30"));
+        Map<String, Object> job =
+                Map.of("trim", trim, "binding", binding, "copies", copies, "covers", Map.of("back", "coverboard-30"));
         JobSheet sheet = JobSheet.of(
                 BindPrep.plan(new PlanRequest("p", JobReader.toJob(JobSettings.of(job)), Pile.ofLeaves(leaves))));
         assertThat(sheet.parts()).hasSize(1);
         byte[] pdf = pdf(sheet, paper);
         assertDisjoint(pdf);
         String page = flat(page(pdf, 1));
-        assertThat(sheet.atThePunch()).allSatisfy(step -> assertThat(Sentences.of(step))
-                .allSatisfy(i -> assertThat(page).contains(flat(i))));
+        assertThat(sheet.atThePunch())
+                .allSatisfy(step -> assertThat(Sentences.of(step))
+                        .allSatisfy(i -> assertThat(page).contains(flat(i))));
         assertThat(sheet.lifts()).allSatisfy(lift -> assertThat(page).contains(flat(lift.text())));
     }
 
@@ -345,8 +346,7 @@ class SheetPdfTest {
         JobSheet given = JobSheet.of(report("members-handbook-a4.pdf", Map.of("depth", "5 mm")));
         assertThat(given.parts().get(0).settings())
                 .noneMatch(s -> s.label().equals("Depth dial"))
-                .anySatisfy(s -> assertThat(s.value() + ": " + s.note())
-                        .startsWith("5 mm: paper outside the hole"));
+                .anySatisfy(s -> assertThat(s.value() + ": " + s.note()).startsWith("5 mm: paper outside the hole"));
         JobSheet wire = JobSheet.of(cookbook);
         assertThat(wire.parts().get(0).settings())
                 .anySatisfy(s -> assertThat(s)

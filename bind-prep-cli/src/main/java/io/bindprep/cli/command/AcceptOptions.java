@@ -72,7 +72,7 @@ final class AcceptOptions {
                 .map(f -> new Acceptance(f.rule(), PageLists.compact(f.pages()), why, name, report.seen(f)))
                 .toList();
         if (found.isEmpty()) {
-            err.println("Nothing to accept; " + file + " stays as it is.");
+            err.println("Nothing to accept. " + file + " is unchanged.");
             return ExitCode.GOOD;
         }
         try {

@@ -26,7 +26,7 @@ import picocli.CommandLine.Option;
 @Command(
         name = "calibrate",
         addMethodSubcommands = false,
-        description = "Turns what was read off a punched test sheet into the file of the punch.",
+        description = "Turns the readings of a punched test sheet into the punch's file.",
         customSynopsis = "bind-prep calibrate [OPTIONS] --punch PUNCH --depth SETTING READINGS -o FILE",
         sortOptions = false,
         exitCodeListHeading = "%nExit codes:%n",
@@ -79,24 +79,23 @@ public final class CalibrateCommand implements Callable<Integer> {
             names = "--bar",
             paramLabel = "READING",
             description =
-                    "what a steel rule shows for the printed bar of 100 mm, or \"249.6 mm of 250 mm\" for more of it"
+                    "what a steel rule shows for the printed bar of 100 mm, or \"249.6 mm of 250 mm\" for a longer part of it"
                             + " (left out: all four were measured with a steel rule)")
     private @Nullable String bar;
 
-    @Option(
-            names = "--reading-error",
-            paramLabel = "LENGTH",
-            description = "how far each reading may lie off, either way (0.2 mm)")
+    @Option(names = "--reading-error", paramLabel = "LENGTH", description = "reading error, either way (0.2 mm)")
     private @Nullable String error;
 
-    @Option(names = "--afresh", description = "drop what the punch's file holds from before, as the punch was set anew")
+    @Option(
+            names = "--afresh",
+            description = "ignore earlier measurements in the punch's file, as the punch was set up anew")
     private boolean afresh;
 
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE",
             required = true,
-            description = "the punch file to write, .yaml; one that is there is replaced, the punch's own too")
+            description = "the punch file to write, .yaml; overwrites an existing file, the punch's own too")
     @SuppressWarnings("NullAway.Init") // set by picocli before call
     private Path output;
 

@@ -38,7 +38,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "day",
         addMethodSubcommands = false,
-        description = "Puts the jobs of a day in the order that changes least at the punch, with one list of supplies.",
+        description =
+                "Puts a day's jobs in the order with the fewest changes at the punch. Lists the supplies once for all.",
         customSynopsis = "bind-prep day [OPTIONS] FILE... [-o FILE]",
         sortOptions = false,
         exitCodeListHeading = "%nExit codes:%n",

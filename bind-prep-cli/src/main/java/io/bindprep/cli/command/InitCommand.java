@@ -27,7 +27,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "init",
         addMethodSubcommands = false,
-        description = "Writes a commented job file, or punch file, to begin with.",
+        description = "Writes a job file or punch file to start from, with comments.",
         customSynopsis = "bind-prep init [OPTIONS] [FILE]",
         sortOptions = false,
         exitCodeListHeading = "%nExit codes:%n",
@@ -52,10 +52,10 @@ public final class InitCommand implements Callable<Integer> {
     @Option(names = "--punch", description = "a punch file, not a job file")
     private boolean punch;
 
-    @Option(names = "--like", paramLabel = "PUNCH", description = "the built-in punch to begin with (" + LIKE + ")")
+    @Option(names = "--like", paramLabel = "PUNCH", description = "the built-in punch to start from (" + LIKE + ")")
     private @Nullable String like;
 
-    @Option(names = "--force", description = "write over a file that is there")
+    @Option(names = "--force", description = "overwrite an existing file")
     private boolean force;
 
     @Mixin

@@ -36,7 +36,7 @@ import picocli.CommandLine.Spec;
 final class OneFile {
     private static final String HTML = "html=";
 
-    @Parameters(paramLabel = "FILE", description = "the PDF file, - for standard input; it stays as it is")
+    @Parameters(paramLabel = "FILE", description = "the PDF file, - for standard input; it is not changed")
     @SuppressWarnings("NullAway.Init") // set by picocli before call
     private Path file;
 
@@ -44,7 +44,7 @@ final class OneFile {
             names = {"-o", "--output"},
             paramLabel = "FILE",
             required = true,
-            description = "the file to write; one that is there is replaced")
+            description = "the file to write; overwrites an existing file")
     @SuppressWarnings("NullAway.Init") // set by picocli before call
     private Path output;
 
@@ -54,7 +54,7 @@ final class OneFile {
     @Option(
             names = "--password-file",
             paramLabel = "FILE",
-            description = "file whose first line is the password of an encrypted PDF; what is written is not encrypted")
+            description = "file whose first line is the password of an encrypted PDF; the output is not encrypted")
     private @Nullable Path passwordFile;
 
     @Mixin

@@ -84,7 +84,7 @@ public final class PlanCommand implements Callable<Integer> {
                             + " counted from it by the stock")
     private @Nullable String stack;
 
-    @Option(names = "--name", paramLabel = "TEXT", description = "how the sheet calls the job (Job)")
+    @Option(names = "--name", paramLabel = "TEXT", description = "title of the job on the sheet (Job)")
     private String name = "Job";
 
     @Option(

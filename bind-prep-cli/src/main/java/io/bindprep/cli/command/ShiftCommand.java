@@ -55,45 +55,47 @@ public final class ShiftCommand implements Callable<Integer> {
     @Option(
             names = "--only-hit",
             description =
-                    "move only what stands too near by itself, such as page numbers and running heads; the text stays")
+                    "move only separate items that are too near, such as page numbers and running heads; the text stays")
     private boolean onlyHit;
 
     @Option(
             names = "--gutter",
             paramLabel = "LENGTH",
-            description = "move every page by this much, whatever the check finds")
+            description = "move every page by this length, whatever the check finds")
     private @Nullable String gutter;
 
     @Option(
             names = "--outer-margin",
             paramLabel = "LENGTH",
-            description = "what is moved keeps this from the outer edge (5 mm)")
+            description = "minimum distance of moved content from the outer edge (5 mm)")
     private @Nullable String outerMargin;
 
     @Option(
             names = "--minimum-scale",
             paramLabel = "PERCENT",
-            description = "where there is no room to move, scale to no less than this (90 %%)")
+            description = "smallest scale, used where there is no room to move (90 %%)")
     private @Nullable String minimumScale;
 
     @Option(
             names = "--blank-versos",
-            description = "a blank page behind each page: a one-sided document on a two-sided machine")
+            description = "add a blank page behind each page, for a one-sided document on a two-sided machine")
     private boolean blankVersos;
 
-    @Option(names = "--pad", description = "blank pages where the book leaves a back blank, so that each leaf has two")
+    @Option(names = "--pad", description = "add a blank page where a back stays blank, so that each leaf has two pages")
     private boolean pad;
 
-    @Option(names = "--allow-signed", description = "change a signed document; the copy's signatures are taken out")
+    @Option(
+            names = "--allow-signed",
+            description = "change a signed document; the signatures are removed from the copy")
     private boolean allowSigned;
 
     @Option(
             names = "--keep",
             paramLabel = "PAGES",
-            description = "pages that stay as they are, with their findings, such as \"1, 84\"")
+            description = "pages to leave unchanged, with their findings, such as \"1, 84\"")
     private @Nullable String keep;
 
-    @Option(names = "--marks", description = "new crop marks outside the bleed, where the sheet has room for them")
+    @Option(names = "--marks", description = "add crop marks outside the bleed, where the page has room")
     private boolean marks;
 
     @Option(

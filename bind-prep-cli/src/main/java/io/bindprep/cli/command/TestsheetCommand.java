@@ -19,7 +19,8 @@ import picocli.CommandLine.ParameterException;
 @Command(
         name = "testsheet",
         addMethodSubcommands = false,
-        description = "Writes a PDF to print, punch and read, to see how a punch stands; and gauges of its elements.",
+        description =
+                "Writes a test sheet: print it, punch it and read how far the punch is off. Gauges of its elements come with it.",
         customSynopsis = "bind-prep testsheet [OPTIONS] [-o FILE]",
         sortOptions = false,
         exitCodeListHeading = "%nExit codes:%n",
@@ -32,13 +33,13 @@ import picocli.CommandLine.ParameterException;
         footer = {
             "  bind-prep testsheet --trim a4 --punch bench.yaml -o testsheet.pdf",
             "  bind-prep testsheet --trim letter --binding coil --pitch 4:1",
-            "What to do with it stands on it; bind-prep calibrate takes the readings."
+            "The sheet says what to do. Give its readings to bind-prep calibrate."
         })
 public final class TestsheetCommand implements Callable<Integer> {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE",
-            description = "the file to write; one that is there is replaced (testsheet.pdf)")
+            description = "the file to write; overwrites an existing file (testsheet.pdf)")
     private Path output = Path.of("testsheet.pdf");
 
     @Mixin

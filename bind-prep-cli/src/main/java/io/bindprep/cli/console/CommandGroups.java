@@ -35,7 +35,7 @@ public final class CommandGroups implements IHelpSectionRenderer {
             }
             group(text, heading, members);
         });
-        group(text, "Besides", new ArrayList<>(left.values()));
+        group(text, "Other", new ArrayList<>(left.values()));
         return text.toString();
     }
 

@@ -5,7 +5,7 @@ import java.util.List;
 /** Groups of a job's keys in the help; one that is named nowhere comes last. */
 enum JobGroups {
     BOOK(
-            "The job, by the keys of a job file (in brackets: where nothing is said): the book",
+            "The job, by the keys of a job file (default in brackets): the book",
             "copies",
             "sides",
             "binding-edge",

@@ -141,7 +141,7 @@ class ShareFilesTest {
                 assertThat(Cli.run(verb, "--help").out()).containsPattern("\nExamples?\\b");
             }
         }
-        assertThat(help).containsSubsequence("For a document:", "check", "For jobs:", "list", "Besides:", "completion");
+        assertThat(help).containsSubsequence("For a document:", "check", "For jobs:", "list", "Other:", "completion");
     }
 
     private List<Path> pages() throws IOException {

@@ -31,7 +31,7 @@ public final class SplitText {
     private String write() {
         String file = split.before().document().file();
         if (split.volumes().isEmpty()) {
-            lines.paragraph(Lines.Tint.BAD, "Not split, and nothing written: " + file + " stays as it is.");
+            lines.paragraph(Lines.Tint.BAD, "Not split, and nothing written: " + file + " is unchanged.");
             lines.blank();
             split.refusals().forEach(r -> lines.entry(Lines.Tint.BAD, "Why", r));
         } else {

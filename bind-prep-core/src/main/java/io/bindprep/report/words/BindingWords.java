@@ -115,8 +115,7 @@ final class BindingWords {
                 + m.up(n.stack().plus(n.clearance()))
                 + (outside == null
                         ? ""
-                        : ", and the coil turns round " + m.mark(outside)
-                                + " of paper outside the holes (derived)");
+                        : ", and the coil turns round " + m.mark(outside) + " of paper outside the holes (derived)");
     }
 
     private String row(Reason.OfRow reason) {
@@ -218,8 +217,8 @@ final class BindingWords {
                 + " from first to last hole: "
                 + (r.through().compareTo(r.outside()) <= 0
                         ? "a wire of " + wire + " has no more room in the hole of " + hole
-                        : "the paper outside the holes is no wider, and an open hole holds nothing. A wire of "
-                                + wire + " has " + m.mark(r.through()) + " of room in the hole of " + hole)
+                        : "the paper outside the holes is no wider, and an open hole holds nothing. A wire of " + wire
+                                + " has " + m.mark(r.through()) + " of room in the hole of " + hole)
                 + ". Print was checked for holes " + m.mark(r.punchingTolerance())
                 + " off their place; a greater skew may reach it" + slant(r.slant());
     }
@@ -243,8 +242,7 @@ final class BindingWords {
         return "lifts of "
                 + String.join(
                         ", ",
-                        StepWords.alike(
-                                r.sheets().stream().map(String::valueOf).toList()))
+                        StepWords.alike(r.sheets().stream().map(String::valueOf).toList()))
                 + " leaves: in order; covers apart; paper, board and film apart; within "
                 + r.limits().stream().map(this::limit).collect(Collectors.joining(", ")) + " (" + r.source()
                 + "). The machine's manual prevails";

@@ -68,8 +68,9 @@ final class DepthWords {
 
     private String suggests(Weighed ground) {
         if (ground.suggestion() instanceof ByStack by) {
-            return "by the stack. The nominal stack of " + (m.whole() ? LengthText.both(by.nominal()) : m.thickness(by.nominal()))
-                    + " suggests " + ground.suggested() + ", as the punch's settings say. ";
+            return "by the stack. The nominal stack of "
+                    + (m.whole() ? LengthText.both(by.nominal()) : m.thickness(by.nominal())) + " suggests "
+                    + ground.suggested() + ", as the punch's settings say. ";
         }
         if (ground.suggestion() instanceof BySize by) {
             return "by the element. "

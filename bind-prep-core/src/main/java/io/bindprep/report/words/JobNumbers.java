@@ -29,7 +29,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.function.ToLongFunction;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The numbers of a report as people read them: file, sheets, stock, covers, stack, binding, punch, pages. */

@@ -30,7 +30,7 @@ public final class RepairWords {
                 "Nothing to move: every page is clear. " + shift.output() + " is a copy of the file as it was.";
             case REFUSED ->
                 "Not repaired, and nothing written: "
-                        + shift.before().document().file() + " stays as it is.";
+                        + shift.before().document().file() + " is unchanged.";
         };
     }
 

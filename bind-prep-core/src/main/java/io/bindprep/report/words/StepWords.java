@@ -191,15 +191,15 @@ final class StepWords {
         return plans.size() > MOST_VOLUMES
                 ? " in " + plans.size() + " volumes"
                 : IntStream.rangeClosed(1, plans.size())
-                        .mapToObj(v -> lifts.stream()
-                                        .filter(l -> l.volume() == v)
-                                        .count() + " of volume " + v)
+                        .mapToObj(
+                                v -> lifts.stream().filter(l -> l.volume() == v).count() + " of volume " + v)
                         .collect(Collectors.joining(", ", ": ", ""));
     }
 
     /** ", in order: 1 film cover, 3 x 13, 12 leaves, 1 board cover": the noun stands once, behind the last number. */
     private String inOrder() {
-        List<String> said = new ArrayList<>(alike(lifts.stream().map(StepWords::lift).toList()));
+        List<String> said =
+                new ArrayList<>(alike(lifts.stream().map(StepWords::lift).toList()));
         for (int i = said.size() - 1; i >= 0; i--) {
             if (said.get(i).matches("[0-9x ]+")) {
                 said.set(i, said.get(i) + (said.get(i).matches("(.* )?1") ? " leaf" : " leaves"));
@@ -224,12 +224,11 @@ final class StepWords {
     }
 
     private static String lift(Lift lift) {
-        String kind =
-                switch (lift.kind()) {
-                    case PAPER -> "";
-                    case BOARD -> "board ";
-                    case FILM -> "film ";
-                };
+        String kind = switch (lift.kind()) {
+            case PAPER -> "";
+            case BOARD -> "board ";
+            case FILM -> "film ";
+        };
         return lift.cover()
                 ? counted(lift.leaves(), kind + "cover")
                 : lift.leaves() + (kind.isEmpty() ? "" : " " + kind + (lift.leaves() == 1 ? "leaf" : "leaves"));

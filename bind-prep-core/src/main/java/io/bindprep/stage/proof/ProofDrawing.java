@@ -95,14 +95,14 @@ public final class ProofDrawing {
                 edited.dropSignatures();
                 notes.add(
                         "The file is digitally signed. The proof is another file, so the signatures are taken out of it;"
-                                + " the file that was signed stays as it is.");
+                                + " the file that was signed is unchanged.");
             }
             List<String> claims = edited.claims();
             if (!claims.isEmpty()) {
                 edited.dropClaims();
                 notes.add("The file claims " + String.join(" and ", claims)
                         + ". Layers and comments may break that, so the proof makes no such claim; its output intents are"
-                        + " kept. The file itself stays as it is.");
+                        + " kept. The file itself is unchanged.");
             }
             List<Integer> bare = new ArrayList<>();
             Set<Integer> wanted = new HashSet<>(pages);
