@@ -29,6 +29,9 @@ public final class CompletionCommand implements Callable<Integer> {
     @Mixin
     private final Help help = new Help();
 
+    // a shell reads the file, nothing runs it
+    private static final Pattern HASHBANG = Pattern.compile("\\A#!.*\n");
+
     // picocli names a list of words by the label of its option, so that two of one label would share one list
     private static final Pattern LISTED =
             Pattern.compile("(?<before> local )\\w+(?<after>_option_args=\\(.*\\) # --(?<option>[a-z-]+) values)");
@@ -52,7 +55,9 @@ public final class CompletionCommand implements Callable<Integer> {
     }
 
     public static String script(CommandLine line) {
-        String script = AutoComplete.bash("bind-prep", line).replace("\r\n", "\n");
+        String script = HASHBANG
+                .matcher(AutoComplete.bash("bind-prep", line).replace("\r\n", "\n"))
+                .replaceFirst("");
         return named(OFFERED.matcher(named(LISTED.matcher(script))));
     }
 
