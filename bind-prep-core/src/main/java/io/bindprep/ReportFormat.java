@@ -27,54 +27,45 @@ public enum ReportFormat {
     /** For people, one screen. */
     TEXT(".txt") {
         @Override
-        public String write(CheckRequest request, Report report) {
+        public String write(CheckRequest request, Report report, ReportContext context) {
             return TextReport.write(report, TextStyle.PLAIN);
         }
 
         @Override
-        public String unreadable(String file, UnreadableInputException why) {
+        public String unreadable(String file, UnreadableInputException why, ReportContext context) {
             return TextReport.unreadable(file, why, TextStyle.PLAIN);
         }
     },
     /** For programs, everything; described by {@code io/bindprep/schema/report.schema.json}. */
     JSON(".json") {
         @Override
-        public String write(CheckRequest request, Report report) {
+        public String write(CheckRequest request, Report report, ReportContext context) {
             return JsonReport.write(report, true);
         }
 
         @Override
-        public String unreadable(String file, UnreadableInputException why) {
+        public String unreadable(String file, UnreadableInputException why, ReportContext context) {
             return JsonReport.unreadable(file, why);
         }
     },
     /** For people, with pictures of the pages that are not clear: one file that needs no other. */
     HTML(".html") {
         @Override
-        public String write(CheckRequest request, Report report) throws UnreadableInputException {
+        public String write(CheckRequest request, Report report, ReportContext context)
+                throws UnreadableInputException {
             return HtmlReport.write(report, BindPrep.pictures(request, report));
         }
 
         @Override
-        public String unreadable(String file, UnreadableInputException why) {
+        public String unreadable(String file, UnreadableInputException why, ReportContext context) {
             return HtmlReport.unreadable(file, why);
         }
     },
     /** For code hosts and editors: SARIF 2.1.0 (OASIS). */
     SARIF(".sarif") {
         @Override
-        public String write(CheckRequest request, Report report) {
-            return SarifReport.write(report);
-        }
-
-        @Override
         public String write(CheckRequest request, Report report, ReportContext context) {
             return SarifReport.write(report, context.path());
-        }
-
-        @Override
-        public String unreadable(String file, UnreadableInputException why) {
-            return SarifReport.unreadable(file, why);
         }
 
         @Override
@@ -85,18 +76,8 @@ public enum ReportFormat {
     /** For build servers: JUnit XML, each check a test. */
     JUNIT(".junit.xml") {
         @Override
-        public String write(CheckRequest request, Report report) {
-            return JunitReport.write(report);
-        }
-
-        @Override
         public String write(CheckRequest request, Report report, ReportContext context) {
             return JunitReport.write(report, context.name(), context.took());
-        }
-
-        @Override
-        public String unreadable(String file, UnreadableInputException why) {
-            return JunitReport.unreadable(file, why);
         }
 
         @Override
@@ -107,41 +88,37 @@ public enum ReportFormat {
     /** For a print shop's other systems: XJDF 2.2 (CIP4), the ticket of the binding. */
     XJDF(".xjdf") {
         @Override
-        public String write(CheckRequest request, Report report) {
+        public String write(CheckRequest request, Report report, ReportContext context) {
             return XjdfTicket.write(report);
         }
 
         @Override
-        public String unreadable(String file, UnreadableInputException why) {
+        public String unreadable(String file, UnreadableInputException why, ReportContext context) {
             return XjdfTicket.unreadable(file, why);
         }
     },
     /** For the designer of the document: what to change, in plain words, with small pictures. */
     CLIENT(".client.html") {
         @Override
-        public String write(CheckRequest request, Report report) throws UnreadableInputException {
+        public String write(CheckRequest request, Report report, ReportContext context)
+                throws UnreadableInputException {
             return ClientHtml.write(report, BindPrep.pictures(request, report));
         }
 
         @Override
-        public String unreadable(String file, UnreadableInputException why) {
+        public String unreadable(String file, UnreadableInputException why, ReportContext context) {
             return ClientHtml.unreadable(ClientMessage.unreadable(file, why));
         }
     },
     /** The same as Markdown, without pictures; it names the one with pictures where that is written too. */
     CLIENT_MD(".client.md") {
         @Override
-        public String write(CheckRequest request, Report report) {
-            return ClientText.write(ClientMessage.of(report), "");
-        }
-
-        @Override
         public String write(CheckRequest request, Report report, ReportContext context) {
             return ClientText.write(ClientMessage.of(report), context.pictures());
         }
 
         @Override
-        public String unreadable(String file, UnreadableInputException why) {
+        public String unreadable(String file, UnreadableInputException why, ReportContext context) {
             return ClientText.write(ClientMessage.unreadable(file, why), "");
         }
     };
@@ -173,27 +150,28 @@ public enum ReportFormat {
     }
 
     /**
-     * The report in this form.
+     * The report in this form, alone.
      *
      * @param request the one that the report came from
      * @throws UnreadableInputException where the form looks at the file again and cannot open it any more
      */
-    public abstract String write(CheckRequest request, Report report) throws UnreadableInputException;
+    public String write(CheckRequest request, Report report) throws UnreadableInputException {
+        return write(request, report, ReportContext.of(report.document().file()));
+    }
 
     /**
      * The report in this form as a front end writes it, where build servers keep names and times.
      *
      * @throws UnreadableInputException as {@link #write(CheckRequest, Report)}
      */
-    public String write(CheckRequest request, Report report, ReportContext context) throws UnreadableInputException {
-        return write(request, report);
-    }
+    public abstract String write(CheckRequest request, Report report, ReportContext context)
+            throws UnreadableInputException;
 
     /** Report in this form on a file that could not be read at all, so that no older report stays in its place. */
-    public abstract String unreadable(String file, UnreadableInputException why);
+    public String unreadable(String file, UnreadableInputException why) {
+        return unreadable(file, why, ReportContext.of(file));
+    }
 
     /** The same as a front end writes it. */
-    public String unreadable(String file, UnreadableInputException why, ReportContext context) {
-        return unreadable(file, why);
-    }
+    public abstract String unreadable(String file, UnreadableInputException why, ReportContext context);
 }

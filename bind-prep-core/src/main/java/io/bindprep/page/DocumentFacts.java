@@ -1,5 +1,6 @@
 package io.bindprep.page;
 
+import io.bindprep.wording.FileNames;
 import java.util.List;
 
 /**
@@ -48,7 +49,7 @@ public record DocumentFacts(
 
     /** The name of the file without its folders, whichever system wrote them. */
     public String fileName() {
-        return file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
+        return FileNames.last(file);
     }
 
     /** Returns true if there is a document; a plan without one says nothing of pages. */

@@ -89,30 +89,8 @@ public final class DayPdf {
             return;
         }
         flow.heading(bold, heading, Math.min(8, rows.size()) * 5.0 + 2);
-        for (int row = 0; row < rows.size(); row++) {
-            List<String> cells = rows.get(row);
-            Type type = row == 0 || DaySheet.total(cells) ? bold : plain;
-            int most = 1;
-            for (int i = 0; i < cells.size(); i++) {
-                most = Math.max(most, lines(type, cells.get(i), shares[i]).size());
-            }
-            flow.need(most * 4 + 1);
-            double x = flow.left();
-            for (int i = 0; i < cells.size(); i++) {
-                double at = flow.y() + 3.6;
-                for (String line : lines(type, cells.get(i), shares[i])) {
-                    flow.ink().text(type, 8.5, x, at, line);
-                    at += 4;
-                }
-                x += flow.room() * shares[i];
-            }
-            flow.down(most * 4 + 1.0);
-            flow.ink().width(0.1);
-            flow.ink().line(flow.left(), flow.y(), flow.left() + flow.room(), flow.y());
+        for (List<String> cells : rows) {
+            flow.row(cells == rows.get(0) || DaySheet.total(cells) ? bold : plain, cells, shares);
         }
-    }
-
-    private List<String> lines(Type type, String text, double share) {
-        return type.lines(text, 8.5, flow.room() * share - 2);
     }
 }

@@ -4,12 +4,17 @@ import io.bindprep.paint.Ink;
 import io.bindprep.paint.PaintedPdf;
 import io.bindprep.paint.Type;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 
 /** Sets one thing under the other and begins a new page where the next would not fit. */
 final class Flow {
     static final double MARGIN = 11;
     private static final double FOOT = 9;
+
+    private static final double ROW = 8.5;
+    private static final double ROW_STEP = 4;
 
     /** Height of a heading. */
     static final double HEADING = 6.8;
@@ -86,6 +91,33 @@ final class Flow {
     /** The height that a paragraph takes, millimetres. */
     double height(Type type, double points, double indent, String text) {
         return type.lines(text, points, room() - indent).size() * points * 0.42;
+    }
+
+    /**
+     * A row of a table over a rule, as high as its highest cell.
+     *
+     * @param shares width of each cell, of the whole
+     */
+    void row(Type type, List<String> cells, double[] shares) throws IOException {
+        List<List<String>> lines = new ArrayList<>();
+        int most = 1;
+        for (int i = 0; i < cells.size(); i++) {
+            lines.add(type.lines(cells.get(i), ROW, room() * shares[i] - 2));
+            most = Math.max(most, lines.get(i).size());
+        }
+        need(most * ROW_STEP + 1);
+        double x = left();
+        for (int i = 0; i < cells.size(); i++) {
+            double at = y + 3.6;
+            for (String line : lines.get(i)) {
+                ink.text(type, ROW, x, at, line);
+                at += ROW_STEP;
+            }
+            x += room() * shares[i];
+        }
+        down(most * ROW_STEP + 1);
+        ink.width(0.1);
+        ink.line(left(), y, left() + room(), y);
     }
 
     /** Begins a new page unless this one is empty. */

@@ -212,29 +212,8 @@ public final class SheetPdf {
         // a table of a few rows is kept whole, a longer one runs on
         flow.heading(bold, "Materials", Math.min(8, sheet.materials().size()) * 5 + 2);
         double[] shares = {0.24, 0.26, 0.1, 0.12, 0.08, 0.2};
-        for (int row = 0; row < sheet.materials().size(); row++) {
-            List<String> cells = sheet.materials().get(row);
-            Type type = row == 0 ? bold : plain;
-            int most = 1;
-            for (int i = 0; i < cells.size(); i++) {
-                most = Math.max(
-                        most,
-                        type.lines(cells.get(i), 8.5, flow.room() * shares[i] - 2)
-                                .size());
-            }
-            flow.need(most * 4 + 1);
-            double x = flow.left();
-            for (int i = 0; i < cells.size(); i++) {
-                double at = flow.y() + 3.6;
-                for (String line : type.lines(cells.get(i), 8.5, flow.room() * shares[i] - 2)) {
-                    flow.ink().text(type, 8.5, x, at, line);
-                    at += 4;
-                }
-                x += flow.room() * shares[i];
-            }
-            flow.down(most * 4 + 1);
-            flow.ink().width(0.1);
-            flow.ink().line(flow.left(), flow.y(), flow.left() + flow.room(), flow.y());
+        for (List<String> cells : sheet.materials()) {
+            flow.row(cells == sheet.materials().get(0) ? bold : plain, cells, shares);
         }
     }
 

@@ -55,8 +55,7 @@ public final class CompletionCommand implements Callable<Integer> {
     }
 
     public static String script(CommandLine line) {
-        String script = HASHBANG
-                .matcher(AutoComplete.bash("bind-prep", line).replace("\r\n", "\n"))
+        String script = HASHBANG.matcher(AutoComplete.bash("bind-prep", line).replace("\r\n", "\n"))
                 .replaceFirst("");
         return named(OFFERED.matcher(named(LISTED.matcher(script))));
     }

@@ -16,7 +16,6 @@ import io.bindprep.files.Inputs;
 import io.bindprep.files.WholeFile;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
-import io.bindprep.sheet.DayFormat;
 import io.bindprep.sheet.DaySheet;
 import io.bindprep.sheet.SheetFormat;
 import io.bindprep.wording.Printable;
@@ -25,7 +24,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -83,11 +81,8 @@ public final class DayCommand implements Callable<Integer> {
                             + " overwrites an existing file")
     private @Nullable Path output;
 
-    @Option(
-            names = "--rates",
-            paramLabel = "FILE",
-            description = "the shop's rates, YAML or JSON, for time and cost; nothing is built in")
-    private @Nullable Path ratesFile;
+    @Mixin
+    private final RatesInput rates = new RatesInput();
 
     @Option(
             names = "--password-file",
@@ -118,11 +113,11 @@ public final class DayCommand implements Callable<Integer> {
     public Integer call() {
         readers.register();
         Path target = output;
-        DayFormat form = target == null ? DayFormat.PDF : form(target);
+        SheetFormat form = target == null ? SheetFormat.PDF : form(target);
         DayFiles read = new DayFiles(passwordFile == null ? null : NamedFiles.password(help.command(), passwordFile));
         String at = "";
         try {
-            Rates rates = ratesFile == null ? null : RatesInput.read(ratesFile);
+            Rates known = rates.read();
             List<DayEntry> entries = new ArrayList<>();
             for (Path file : files) {
                 at = file + ": ";
@@ -134,7 +129,7 @@ public final class DayCommand implements Callable<Integer> {
                 at = entry.name() + ": ";
                 jobs.add(new DayJob(entry.name(), entry.report(engine::check)));
             }
-            return told(BindPrep.day(jobs, rates), form, read.all());
+            return told(BindPrep.day(jobs, known), form, read.all());
         } catch (SettingException e) {
             err.println(Problems.setting(e, at + "settings"));
             return ExitCode.USAGE;
@@ -147,19 +142,19 @@ public final class DayCommand implements Callable<Integer> {
         }
     }
 
-    private DayFormat form(Path target) {
+    private SheetFormat form(Path target) {
         try {
-            String form = FileEnding.form(target, null, SheetFormat.ids());
-            return DayFormat.valueOf(form.toUpperCase(Locale.ROOT));
+            return SheetFormat.of(FileEnding.form(target, null, SheetFormat.ids()))
+                    .orElseThrow();
         } catch (IllegalArgumentException e) {
             throw new ParameterException(help.command().commandLine(), "--output: " + e.getMessage(), e);
         }
     }
 
-    private int told(Day day, DayFormat form, List<Path> inputs) {
+    private int told(Day day, SheetFormat form, List<Path> inputs) {
         Path target = output;
         if (target != null) {
-            Inputs kept = ratesFile == null ? Inputs.NONE : Inputs.NONE.plus("the rates", ratesFile);
+            Inputs kept = rates.plus(Inputs.NONE);
             for (Path file : inputs) {
                 kept = kept.plus("a file of the day", file);
             }

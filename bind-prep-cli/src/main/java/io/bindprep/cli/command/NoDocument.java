@@ -10,25 +10,17 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Parts shared by the commands that need a job but no document: the job file, and the exit code of what went wrong. */
 final class NoDocument {
     @Option(names = "--job", paramLabel = "FILE", description = "job file, YAML or JSON")
     private @Nullable Path jobFile;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "show this help")
-    @SuppressWarnings("unused") // read by picocli
-    private boolean help;
-
-    @Spec(Spec.Target.MIXEE)
-    @SuppressWarnings("NullAway.Init") // set by picocli before call
-    private CommandSpec command;
+    @Mixin
+    private final Help help = new Help();
 
     private final PrintWriter err;
 
@@ -43,7 +35,7 @@ final class NoDocument {
     }
 
     CommandSpec command() {
-        return command;
+        return help.command();
     }
 
     /**
@@ -52,7 +44,7 @@ final class NoDocument {
      * @param output the file that it writes
      */
     int run(Path output, Work work) {
-        JobInput input = new JobInput(command, jobFile);
+        JobInput input = new JobInput(command(), jobFile);
         try {
             Job job = input.read();
             work.with(job, input.inputs());

@@ -10,7 +10,6 @@ import io.bindprep.cli.output.FileEnding;
 import io.bindprep.day.Day;
 import io.bindprep.day.DayJob;
 import io.bindprep.day.Rates;
-import io.bindprep.files.Inputs;
 import io.bindprep.files.WholeFile;
 import io.bindprep.problem.SettingException;
 import io.bindprep.report.json.JsonReport;
@@ -95,11 +94,8 @@ public final class PlanCommand implements Callable<Integer> {
                             + " overwrites an existing file")
     private @Nullable Path output;
 
-    @Option(
-            names = "--rates",
-            paramLabel = "FILE",
-            description = "the shop's rates, YAML or JSON: adds time and cost to the text; nothing is built in")
-    private @Nullable Path ratesFile;
+    @Mixin
+    private final RatesInput rates = new RatesInput();
 
     @Mixin
     private final SheetOutput sheet = new SheetOutput();
@@ -128,26 +124,24 @@ public final class PlanCommand implements Callable<Integer> {
         JobInput input = new JobInput(help.command(), jobFile);
         Path target = output;
         String form = target == null ? "" : form(target);
-        if (ratesFile != null && format == Format.json) {
+        if (rates.given() && format == Format.json) {
             throw new ParameterException(
                     help.command().commandLine(),
                     "--rates: the JSON of a plan holds no quote; leave --format out, or use bind-prep day with -o day.json");
         }
         try {
-            Rates rates = ratesFile == null ? null : RatesInput.read(ratesFile);
+            Rates known = rates.read();
             Length measured = stack == null ? null : Scalars.length("stack", stack, THICKEST, "12 mm", "1/2 in");
             Report report = BindPrep.plan(new PlanRequest(name, input.read(), new Pile(leaves, pages, measured)));
             if (target != null) {
-                Inputs kept =
-                        ratesFile == null ? input.inputs() : input.inputs().plus("the rates", ratesFile);
-                WholeFile.write(target, stream -> write(report, form, stream), kept);
+                WholeFile.write(target, stream -> write(report, form, stream), rates.plus(input.inputs()));
             }
             if (format == Format.json) {
                 out.print(JsonReport.write(report, false));
             } else {
                 out.print(TextReport.write(report, terminal.style()));
-                if (rates != null) {
-                    quote(report, rates);
+                if (known != null) {
+                    quote(report, known);
                 }
                 if (target != null) {
                     out.println("Job sheet written: " + target);
@@ -179,8 +173,8 @@ public final class PlanCommand implements Callable<Integer> {
     }
 
     /** Time and cost of this job alone; none of a job that must not be punched. */
-    private void quote(Report report, Rates rates) {
-        Day day = BindPrep.day(List.of(new DayJob(name, report)), rates);
+    private void quote(Report report, Rates known) {
+        Day day = BindPrep.day(List.of(new DayJob(name, report)), known);
         if (day.list().isEmpty()) {
             out.println();
             out.println("No time and cost: the job cannot be punched as it is.");

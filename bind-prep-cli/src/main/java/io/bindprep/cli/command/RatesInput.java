@@ -2,17 +2,33 @@ package io.bindprep.cli.command;
 
 import io.bindprep.cli.console.Problems;
 import io.bindprep.day.Rates;
+import io.bindprep.files.Inputs;
 import io.bindprep.files.TextFile;
 import io.bindprep.problem.SettingException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
 
-/** Reads the file of a shop's rates. */
+/** File of a shop's rates. */
 final class RatesInput {
-    private RatesInput() {}
+    @Option(
+            names = "--rates",
+            paramLabel = "FILE",
+            description = "the shop's rates, YAML or JSON, for time and cost; nothing is built in")
+    private @Nullable Path file;
 
-    static Rates read(Path file) throws SettingException {
+    boolean given() {
+        return file != null;
+    }
+
+    /** The rates; null where none are given. */
+    @Nullable
+    Rates read() throws SettingException {
+        if (file == null) {
+            return null;
+        }
         try {
             return Rates.read(TextFile.read(file), file.toString());
         } catch (IOException e) {
@@ -23,5 +39,10 @@ final class RatesInput {
                     "Name a file that is there.",
                     List.of());
         }
+    }
+
+    /** Inputs that no result is written over, this file among them. */
+    Inputs plus(Inputs inputs) {
+        return file == null ? inputs : inputs.plus("the rates", file);
     }
 }

@@ -2,6 +2,7 @@ package io.bindprep.cli.output;
 
 import io.bindprep.ReportFormat;
 import io.bindprep.report.build.RunSummary;
+import io.bindprep.wording.FileNames;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -126,8 +127,7 @@ final class ReportTargets {
     }
 
     private static boolean endsAsSummary(String file) {
-        String name = file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1)
-                .toLowerCase(Locale.ROOT);
+        String name = FileNames.last(file).toLowerCase(Locale.ROOT);
         return name.equals(SUMMARY_FILE) || name.endsWith(RunSummary.ENDING);
     }
 

@@ -41,7 +41,9 @@ class ShareFilesTest {
     void theSameBytesEachTime(@TempDir Path again) throws IOException {
         ShareFiles.write(again);
         assertThat(contents(again)).isEqualTo(contents(share));
-        assertThat(Cli.run("completion").out()).isEqualTo(Files.readString(completion)).startsWith("#\n# bind-prep");
+        assertThat(Cli.run("completion").out())
+                .isEqualTo(Files.readString(completion))
+                .startsWith("#\n# bind-prep");
     }
 
     private static Map<String, String> contents(Path folder) throws IOException {

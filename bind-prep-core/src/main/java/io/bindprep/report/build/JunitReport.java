@@ -13,6 +13,7 @@ import io.bindprep.report.json.Json;
 import io.bindprep.report.words.FindingText;
 import io.bindprep.report.words.RecheckWords;
 import io.bindprep.wording.Counted;
+import io.bindprep.wording.FileNames;
 import io.bindprep.xml.XmlText;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -59,7 +60,7 @@ public final class JunitReport {
      * @throws IllegalArgumentException for a plan without a PDF, of which no page was checked
      */
     public static String write(Report report) {
-        return write(report, portable(report.document().file()), Duration.ZERO);
+        return write(report, report.document().file(), Duration.ZERO);
     }
 
     /**
@@ -75,19 +76,19 @@ public final class JunitReport {
         for (String id : ids(report)) {
             cases.add(test(id, report));
         }
-        return suite(portable(name), cases, took);
+        return suite(name, cases, took);
     }
 
     /** Report on a file that could not be read at all: the first test fails and no other is there. */
     public static String unreadable(String file, UnreadableInputException e) {
-        return unreadable(file, e, portable(file));
+        return unreadable(file, e, file);
     }
 
     /** The same under a name that is the same on every machine. */
     public static String unreadable(String file, UnreadableInputException e, String name) {
-        String message = String.valueOf(e.getMessage()).replace(file, name);
+        String message = String.valueOf(e.getMessage()).replace(file, FileNames.portable(name));
         return suite(
-                portable(name),
+                name,
                 List.of(new Case(READABLE, Result.FAILED, Json.word(e.reason()), message, message + "\n" + e.remedy())),
                 Duration.ZERO);
     }
@@ -193,16 +194,9 @@ public final class JunitReport {
         return f.since() == null ? "" : RecheckWords.of(f) + "; ";
     }
 
-    // agents check out into folders of their own, and a name that differs has no history
-    private static String portable(String file) {
-        String name = file.replace('\\', '/');
-        if (name.startsWith("/") || name.matches("[A-Za-z]:/.*")) {
-            return name.substring(name.lastIndexOf('/') + 1);
-        }
-        return name.startsWith("./") ? name.substring(2) : name;
-    }
-
-    private static String suite(String file, List<Case> cases, Duration took) {
+    private static String suite(String name, List<Case> cases, Duration took) {
+        // agents check out into folders of their own, and a name that differs has no history
+        String file = FileNames.portable(name);
         String time = took.isZero() ? "0" : String.format(Locale.ROOT, "%.3f", took.toMillis() / 1000.0);
         XmlText xml = new XmlText();
         xml.open(

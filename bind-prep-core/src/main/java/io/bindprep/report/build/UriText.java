@@ -1,5 +1,6 @@
 package io.bindprep.report.build;
 
+import io.bindprep.wording.FileNames;
 import java.nio.charset.StandardCharsets;
 
 /** File names as URI references (RFC 3986). */
@@ -11,13 +12,14 @@ final class UriText {
 
     /** A relative path as a relative reference; an absolute one as a file URI. */
     static String of(String name) {
-        if (name.matches("[A-Za-z]:[\\\\/].*")) {
+        if (FileNames.drive(name)) {
             return "file:///" + name.charAt(0) + ":" + encoded(name.substring(2).replace('\\', '/'));
         }
-        if (name.startsWith("/")) {
-            return "file://" + encoded(name);
+        if (FileNames.absolute(name)) {
+            // of a share the computer is the authority (RFC 8089, appendix E.3)
+            return name.startsWith("/") ? "file://" + encoded(name) : "file:" + encoded(name.replace('\\', '/'));
         }
-        return encoded(name.startsWith("./") ? name.substring(2) : name);
+        return encoded(FileNames.relative(name));
     }
 
     /** Returns true for a URI of {@link #of} with a scheme; a relative reference has every colon encoded. */

@@ -1,6 +1,7 @@
 package io.bindprep.report.text;
 
 import io.bindprep.report.words.ClientMessage;
+import io.bindprep.wording.FileNames;
 import io.bindprep.wording.Markdown;
 
 /** Writes a message to a designer as Markdown. */
@@ -23,7 +24,8 @@ public final class ClientText {
                     .append(
                             pictures.isEmpty()
                                     ? "Ask us for this message with pictures of the pages."
-                                    : "With pictures of the pages: " + Markdown.link(last(pictures), pictures))
+                                    : "With pictures of the pages: "
+                                            + Markdown.link(FileNames.last(pictures), pictures))
                     .append('\n');
         }
         for (ClientMessage.Moves page : message.pages()) {
@@ -42,9 +44,5 @@ public final class ClientText {
                             text.append("- ").append(Markdown.plain(line)).append('\n'));
         }
         return text.toString();
-    }
-
-    private static String last(String path) {
-        return path.substring(path.lastIndexOf('/') + 1);
     }
 }

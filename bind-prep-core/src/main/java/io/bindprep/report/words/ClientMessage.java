@@ -12,6 +12,7 @@ import io.bindprep.page.PageEdge;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.Counted;
+import io.bindprep.wording.FileNames;
 import io.bindprep.wording.LengthText;
 import io.bindprep.wording.PageLists;
 import io.bindprep.wording.Printable;
@@ -200,7 +201,7 @@ public record ClientMessage(String file, String opening, List<Moves> pages, int 
     }
 
     private static String name(String file) {
-        return Printable.with("", file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1));
+        return Printable.with("", FileNames.last(file));
     }
 
     /** The pages that are not listed, in words; empty where all are. */

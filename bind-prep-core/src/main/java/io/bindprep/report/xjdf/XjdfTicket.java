@@ -7,6 +7,7 @@ import io.bindprep.paper.Stock;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.report.words.SafetyLine;
 import io.bindprep.report.words.VerdictSentence;
+import io.bindprep.wording.FileNames;
 import io.bindprep.xml.XmlText;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
@@ -181,7 +182,7 @@ public final class XjdfTicket {
 
     /** The file's own name as far as an NMTOKEN takes it. */
     private static String nmtoken(String file) {
-        String name = file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
+        String name = FileNames.last(file);
         String stem =
                 name.toLowerCase(java.util.Locale.ROOT).endsWith(".pdf") ? name.substring(0, name.length() - 4) : name;
         String token = stem.replaceAll("[^A-Za-z0-9._-]+", "_");
