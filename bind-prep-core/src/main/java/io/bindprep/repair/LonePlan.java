@@ -8,17 +8,16 @@ import java.util.stream.Collectors;
  *
  * @param because which pages decided
  * @param notes what to know of things that move without being near the holes
- * @param refusals why it cannot be done; empty where it can
+ * @param refusal why it cannot be done; empty where it can
  */
-public record LonePlan(List<LoneMove> moves, List<String> because, List<String> notes, List<String> refusals) {
+public record LonePlan(List<LoneMove> moves, List<String> because, List<String> notes, Refusal refusal) {
     /** Nothing moves. */
-    public static final LonePlan NONE = new LonePlan(List.of(), List.of(), List.of(), List.of());
+    public static final LonePlan NONE = new LonePlan(List.of(), List.of(), List.of(), Refusal.NONE);
 
     public LonePlan {
         moves = List.copyOf(moves);
         because = List.copyOf(because);
         notes = List.copyOf(notes);
-        refusals = List.copyOf(refusals);
     }
 
     /** All moves in a few characters, for an identifier. */

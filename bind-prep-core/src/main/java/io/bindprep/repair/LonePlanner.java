@@ -227,7 +227,7 @@ public final class LonePlanner {
         needs.forEach((zone, need) -> because.add("Page " + need.page + " decides for the "
                 + name(zone) + ": " + words(need.mark) + mm(need.mark.nearMm())
                 + " from the binding edge has to reach " + mm(clearMm) + "."));
-        return new LonePlan(moves, because, notes(), List.of());
+        return new LonePlan(moves, because, notes(), Refusal.NONE);
     }
 
     private List<String> notes() {
@@ -250,7 +250,7 @@ public final class LonePlanner {
         });
         reasons.add("Without only-hit all content moves instead.");
         MovePlanner.leaving(settings, blocking, pages).ifPresent(reasons::add);
-        return new LonePlan(List.of(), List.of(), List.of(), reasons);
+        return new LonePlan(List.of(), List.of(), List.of(), Refusal.of(RefusalReason.NOT_ALONE, reasons));
     }
 
     private void fault(LoneFault fault, int page) {

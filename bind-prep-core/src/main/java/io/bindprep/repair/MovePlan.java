@@ -8,13 +8,12 @@ import java.util.List;
  *
  * @param moves by page, page n at index n - 1; none where the repair is refused
  * @param because which pages decided, with their numbers
- * @param refusals why it cannot be done, with the numbers; empty where it can
+ * @param refusal why it cannot be done, with the numbers; empty where it can
  */
-public record MovePlan(List<Move> moves, List<String> because, List<String> refusals) {
+public record MovePlan(List<Move> moves, List<String> because, Refusal refusal) {
     public MovePlan {
         moves = List.copyOf(moves);
         because = List.copyOf(because);
-        refusals = List.copyOf(refusals);
     }
 
     /** Returns true if nothing is to be moved. */

@@ -68,9 +68,9 @@ public final class MovePlanner {
         List<PageRoom> moving =
                 rooms.stream().filter(room -> !settings.keeps(room.page())).toList();
         MovePlan plan = moving.isEmpty()
-                ? new MovePlan(moves(moving, 0, 1), List.of(), List.of())
+                ? new MovePlan(moves(moving, 0, 1), List.of(), Refusal.NONE)
                 : new MovePlanner(settings, clearMm, zoneMm, moving, measures).plan();
-        if (moving.size() == rooms.size() || !plan.refusals().isEmpty()) {
+        if (moving.size() == rooms.size() || !plan.refusal().isEmpty()) {
             return plan;
         }
         Iterator<Move> moves = plan.moves().iterator();
@@ -79,7 +79,7 @@ public final class MovePlanner {
                         .map(room -> settings.keeps(room.page()) ? new Move(room.bindingEdge(), 0, 1) : moves.next())
                         .toList(),
                 plan.because(),
-                List.of());
+                Refusal.NONE);
     }
 
     /** A way out for pages that block all the others; nothing where that is every page. */
@@ -114,6 +114,7 @@ public final class MovePlanner {
                 rooms.stream().filter(r -> r.unchecked() != null).toList();
         if (!unchecked.isEmpty()) {
             return refused(
+                    RefusalReason.NOT_READ,
                     blocking(unchecked),
                     unchecked.stream()
                             .map(r -> "Page " + r.page() + " could not be read whole: " + r.unchecked()
@@ -133,6 +134,7 @@ public final class MovePlanner {
         if (!cut.isEmpty()) {
             PageRoom worst = cut.get(0);
             return refused(
+                    RefusalReason.OFF_THE_PAGE,
                     blocking(cut),
                     List.of("Moved by " + measures.exact(gutter) + ", content would run off the outer edge of "
                             + pages(cut) + ". Page " + worst.page() + " has " + outerMark(worst) + ". Move by "
@@ -141,13 +143,13 @@ public final class MovePlanner {
         List<String> because = new ArrayList<>();
         because.add("Every page moves by " + measures.exact(gutter) + ", as asked (gutter).");
         least(rooms).ifPresent(r -> because.add(kept(r, t)));
-        return new MovePlan(moves(rooms, t, 1), because, List.of());
+        return new MovePlan(moves(rooms, t, 1), because, Refusal.NONE);
     }
 
     private MovePlan together() {
         List<PageRoom> needy = needy();
         if (needy.isEmpty()) {
-            return new MovePlan(moves(rooms, 0, 1), List.of(), List.of());
+            return new MovePlan(moves(rooms, 0, 1), List.of(), Refusal.NONE);
         }
         Fit fit = fit(rooms, clearMm);
         if (fit.scale < settings.minimumScale()) {
@@ -160,9 +162,9 @@ public final class MovePlanner {
                         + " its own distance" + " (page-by-page).");
             }
             narrower(rooms).ifPresent(reasons::add);
-            return refused(blocking, reasons);
+            return refused(RefusalReason.NO_ROOM, blocking, reasons);
         }
-        return new MovePlan(moves(rooms, fit.away, fit.scale), because(fit), List.of());
+        return new MovePlan(moves(rooms, fit.away, fit.scale), because(fit), Refusal.NONE);
     }
 
     private MovePlan pageByPage() {
@@ -184,7 +186,9 @@ public final class MovePlanner {
             moves.add(new Move(room.bindingEdge(), fit.away, fit.scale));
         }
         needy().stream().min(Comparator.comparingDouble(PageRoom::nearMm)).ifPresent(r -> because.add(needs(r)));
-        return reasons.isEmpty() ? new MovePlan(moves, because, List.of()) : refused(blocking, reasons);
+        return reasons.isEmpty()
+                ? new MovePlan(moves, because, Refusal.NONE)
+                : refused(RefusalReason.NO_ROOM, blocking, reasons);
     }
 
     private static List<Integer> blocking(List<PageRoom> rooms) {
@@ -251,11 +255,11 @@ public final class MovePlanner {
         return rooms.stream().map(r -> new Move(r.bindingEdge(), away, scale)).toList();
     }
 
-    private MovePlan refused(Collection<Integer> blocking, List<String> reasons) {
+    private MovePlan refused(RefusalReason reason, Collection<Integer> blocking, List<String> reasons) {
         List<String> all = new ArrayList<>(reasons);
         int kept = settings.keep().stream().mapToInt(PageRange::count).sum();
         leaving(settings, blocking, rooms.size() + kept).ifPresent(all::add);
-        return new MovePlan(List.of(), List.of(), all);
+        return new MovePlan(List.of(), List.of(), Refusal.of(reason, all));
     }
 
     private List<String> because(Fit fit) {

@@ -3,6 +3,7 @@ package io.bindprep.repair;
 import io.bindprep.check.Report;
 import io.bindprep.page.Move;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param blanks pages of the input behind which a blank page was put
  * @param because which pages decided how far content moves
  * @param notes what to know of the file that was written
- * @param refusals why no file was written; empty where one was
+ * @param refusals why no file was written, in words; empty where one was
+ * @param reasons the same for a machine; empty where a file was written
  */
 public record ShiftReport(
         Result outcome,
@@ -30,7 +32,8 @@ public record ShiftReport(
         List<Integer> blanks,
         List<String> because,
         List<String> notes,
-        List<String> refusals) {
+        List<String> refusals,
+        Set<RefusalReason> reasons) {
     /** Result of writing. */
     public enum Result {
         /** A file with content moved or pages added; the check confirmed it. */
@@ -48,6 +51,10 @@ public record ShiftReport(
         because = List.copyOf(because);
         notes = List.copyOf(notes);
         refusals = List.copyOf(refusals);
+        reasons = Set.copyOf(reasons);
+        if (reasons.isEmpty() == (outcome == Result.REFUSED)) {
+            throw new IllegalArgumentException("a refusal has a reason, and nothing else has");
+        }
     }
 
     /** Pages of the input on which anything moved. */

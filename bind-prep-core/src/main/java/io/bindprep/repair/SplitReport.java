@@ -2,6 +2,7 @@ package io.bindprep.repair;
 
 import io.bindprep.check.Report;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Result of writing a document as volumes.
@@ -9,9 +10,15 @@ import java.util.List;
  * @param before the whole document
  * @param volumes what was written, in order; empty where nothing was
  * @param notes what to know of the files that were written
- * @param refusals why no file was written; empty where they were
+ * @param refusals why no file was written, in words; empty where they were
+ * @param reasons the same for a machine; empty where files were written
  */
-public record SplitReport(Report before, List<WrittenVolume> volumes, List<String> notes, List<String> refusals) {
+public record SplitReport(
+        Report before,
+        List<WrittenVolume> volumes,
+        List<String> notes,
+        List<String> refusals,
+        Set<RefusalReason> reasons) {
     /**
      * One volume.
      *
@@ -29,5 +36,6 @@ public record SplitReport(Report before, List<WrittenVolume> volumes, List<Strin
         volumes = List.copyOf(volumes);
         notes = List.copyOf(notes);
         refusals = List.copyOf(refusals);
+        reasons = Set.copyOf(reasons);
     }
 }

@@ -101,10 +101,10 @@ class MovePlannerTest {
         PageRoom[] rooms = {room(1, 5, 0), room(2, 3, 20), wide};
         for (boolean pageByPage : new boolean[] {false, true}) {
             MovePlan refused = plan(settings(pageByPage, null, null, null), rooms);
-            assertThat(refused.refusals()).anyMatch(r -> r.contains("keep \"3\""));
+            assertThat(refused.refusal().said()).anyMatch(r -> r.contains("keep \"3\""));
         }
         MovePlan kept = plan(ShiftSettings.builtIn().keeping("3"), rooms);
-        assertThat(kept.refusals()).isEmpty();
+        assertThat(kept.refusal().said()).isEmpty();
         assertThat(kept.moves())
                 .containsExactly(
                         new Move(PageEdge.LEFT, 6.53, 1),
@@ -116,7 +116,7 @@ class MovePlannerTest {
     void aGutterThatOnePageHasNoRoomForNamesThatPage() throws SettingException {
         PageRoom[] rooms = {room(1, 5, 20), room(2, 3, 2), room(3, 0, 20)};
         MovePlan refused = plan(settings(false, "6 mm", null, null), rooms);
-        assertThat(refused.refusals()).anyMatch(r -> r.contains("keep \"2\""));
+        assertThat(refused.refusal().said()).anyMatch(r -> r.contains("keep \"2\""));
         MovePlan kept = plan(settings(false, "6 mm", null, null).keeping("2"), rooms);
         assertThat(kept.moves().get(1).nothing()).isTrue();
         assertThat(kept.moves().get(2).awayMm()).isEqualTo(6);
@@ -125,7 +125,7 @@ class MovePlannerTest {
     @Test
     void noPageIsProposedWhereAllWouldHaveToStay() throws SettingException {
         MovePlan refused = plan(settings(false, "6 mm", null, null), room(1, 5, 2), room(2, 3, 2));
-        assertThat(refused.refusals()).noneMatch(r -> r.contains("keep"));
+        assertThat(refused.refusal().said()).noneMatch(r -> r.contains("keep"));
     }
 
     @Test
@@ -154,28 +154,28 @@ class MovePlannerTest {
     void neitherIsRefusedWithTheNumbersAndWhatWouldDo() throws SettingException {
         MovePlan plan = plan(settings(false, null, null, "99 %"), room(1, 3, 0), room(2, 0, 8), room(3, 0, 0));
         assertThat(plan.moves()).isEmpty();
-        assertThat(plan.refusals()).hasSize(3);
-        assertThat(plan.refusals().get(0))
+        assertThat(plan.refusal().said()).hasSize(3);
+        assertThat(plan.refusal().said().get(0))
                 .contains("Page 1", "3.0 mm", "9.5 mm", "Page 2", "8.0 mm", "98.22 %", "99 %");
-        assertThat(plan.refusals().get(1)).isEqualTo("Move only page 1, by its own distance (page-by-page).");
+        assertThat(plan.refusal().said().get(1)).isEqualTo("Move only page 1, by its own distance (page-by-page).");
 
         // to 7.06 it is 4.06 of move: 8 - 4.06 is less than 5; scaled (205 - 7.06) / 199 = 0.99467
         MovePlan narrower = plan(settings(false, null, null, "99 %"), room(1, 3, 8));
-        assertThat(narrower.refusals().get(1)).contains(Terms.BINDING_MARGIN + " of 7.1 mm (binding-margin)");
+        assertThat(narrower.refusal().said().get(1)).contains(Terms.BINDING_MARGIN + " of 7.1 mm (binding-margin)");
     }
 
     @Test
     void everyPageThatCannotBeMovedIsNamed() throws SettingException {
         MovePlan plan = plan(settings(true, null, null, "99 %"), room(1, 3, 3), room(2, 3, 0), room(3, 3, 3));
-        assertThat(plan.refusals()).filteredOn(r -> r.contains("Page 1")).isNotEmpty();
-        assertThat(plan.refusals()).filteredOn(r -> r.contains("Page 3")).isNotEmpty();
-        assertThat(plan.refusals()).noneMatch(r -> r.contains("Page 2"));
+        assertThat(plan.refusal().said()).filteredOn(r -> r.contains("Page 1")).isNotEmpty();
+        assertThat(plan.refusal().said()).filteredOn(r -> r.contains("Page 3")).isNotEmpty();
+        assertThat(plan.refusal().said()).noneMatch(r -> r.contains("Page 2"));
     }
 
     @Test
     void whatCouldNotBeReadIsNotMovedBlindlyButByAGutter() throws SettingException {
         PageRoom unchecked = new PageRoom(1, PageEdge.LEFT, 210, null, null, false, "its content breaks off");
-        assertThat(plan(ShiftSettings.builtIn(), unchecked).refusals().get(0))
+        assertThat(plan(ShiftSettings.builtIn(), unchecked).refusal().said().get(0))
                 .contains("Page 1", "breaks off", "gutter");
         assertThat(plan(settings(false, "6mm", null, null), unchecked).moves())
                 .containsExactly(new Move(PageEdge.LEFT, 6, 1));
@@ -186,7 +186,7 @@ class MovePlannerTest {
         ShiftSettings six = settings(false, "6mm", null, null);
         assertThat(plan(six, room(1, 0, 6), room(2, 3, 0)).moves())
                 .containsExactly(new Move(PageEdge.LEFT, 6, 1), new Move(PageEdge.RIGHT, 6, 1));
-        assertThat(plan(six, room(1, 0, 5.99), room(2, 3, 0)).refusals())
+        assertThat(plan(six, room(1, 0, 5.99), room(2, 3, 0)).refusal().said())
                 .satisfiesExactly(
                         r -> assertThat(r).contains("6 mm", "page 1", "Move by 5.9 mm or less"),
                         r -> assertThat(r).contains("keep \"1\""));

@@ -7,6 +7,7 @@ import io.bindprep.files.WholeFile;
 import io.bindprep.marks.Verdict;
 import io.bindprep.pdf.Intake;
 import io.bindprep.pdf.OpenedPdf;
+import io.bindprep.pdf.edit.CopyCheck;
 import io.bindprep.pdf.edit.EditedPdf;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
@@ -37,6 +38,7 @@ public final class ProofDrawing {
     private final List<Integer> pages;
     private final List<String> notes = new ArrayList<>();
     private final List<String> refusals = new ArrayList<>();
+    private final List<Integer> reach = new ArrayList<>();
     private int comments;
 
     public ProofDrawing(ProofRequest request, Report report) {
@@ -59,6 +61,9 @@ public final class ProofDrawing {
             TimeLimit.run(check.name(), limit -> {
                 try (OutputStream out = Scratch.write(made)) {
                     draw(limit, out);
+                }
+                if (refusals.isEmpty()) {
+                    CopyCheck.fault(made, reach).ifPresent(refusals::add);
                 }
                 return made;
             });
@@ -109,6 +114,7 @@ public final class ProofDrawing {
             List<ProofPage> drawn = ProofMaker.of(report);
             for (ProofPage page : drawn) {
                 if (wanted.contains(page.page())) {
+                    reach.add(edited.reach(page.page()));
                     comments += page.comments().size();
                     if (!edited.proof(page)) {
                         bare.add(page.page());

@@ -8,7 +8,6 @@ import io.bindprep.job.Job;
 import io.bindprep.job.PageRange;
 import io.bindprep.job.Sides;
 import io.bindprep.marks.Mark;
-import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageJudge;
 import io.bindprep.marks.PageVerdict;
 import io.bindprep.marks.Verdict;
@@ -23,6 +22,8 @@ import io.bindprep.repair.LonePlan;
 import io.bindprep.repair.MovePlan;
 import io.bindprep.repair.MovePlanner;
 import io.bindprep.repair.PageRoom;
+import io.bindprep.repair.Refusal;
+import io.bindprep.repair.RefusalReason;
 import io.bindprep.repair.ShiftReport;
 import io.bindprep.repair.ShiftReport.Result;
 import io.bindprep.repair.ShiftSettings;
@@ -32,15 +33,11 @@ import io.bindprep.stage.DocumentCheck;
 import io.bindprep.stage.TimeLimit;
 import io.bindprep.wording.PageLists;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
@@ -54,8 +51,6 @@ public final class DocumentRepair {
     private final Report before;
     private final PageJudge judge;
     private final List<Integer> blanks;
-    private final Map<Integer, Set<MarkKind>> dropped = new TreeMap<>();
-    private final List<Integer> unmarked = new ArrayList<>();
 
     private DocumentRepair(ShiftRequest request, CheckRequest check, Report before) {
         this.request = request;
@@ -92,8 +87,8 @@ public final class DocumentRepair {
     private ShiftReport run() throws UnreadableInputException, SettingException, IOException {
         Planned planned = TimeLimit.run(check.name(), this::plan);
         MovePlan plan = planned.plan();
-        if (!plan.refusals().isEmpty()) {
-            return refused(null, plan.refusals());
+        if (!plan.refusal().isEmpty()) {
+            return refused(null, plan.refusal());
         }
         if (plan.nothing() && planned.alone().moves().isEmpty() && blanks.isEmpty()) {
             WholeFile.write(request.output(), out -> Files.copy(check.file(), out), check.inputs());
@@ -107,7 +102,8 @@ public final class DocumentRepair {
                     List.of(),
                     List.of(),
                     List.of(),
-                    List.of());
+                    List.of(),
+                    Set.of());
         }
         try (Scratch made = Scratch.file()) {
             return changed(planned, made.path());
@@ -127,9 +123,9 @@ public final class DocumentRepair {
         try (OpenedPdf pdf = Intake.open(check.source())) {
             limit.extendFor(pdf.facts().pages().size());
             EditedPdf edited = pdf.edit();
-            List<String> refusals = forbidden(edited, settings, before);
-            if (!refusals.isEmpty()) {
-                return Planned.refused(refusals);
+            Refusal forbidden = forbidden(edited, settings, before);
+            if (!forbidden.isEmpty()) {
+                return Planned.refused(forbidden);
             }
             if (settings.onlyHit()) {
                 return alone(edited);
@@ -155,56 +151,73 @@ public final class DocumentRepair {
 
     private Planned alone(EditedPdf edited) {
         LonePlan alone = LoneRepair.plan(edited, before, settings, judge.clearMm());
-        if (!alone.refusals().isEmpty()) {
-            return Planned.refused(alone.refusals());
+        if (!alone.refusal().isEmpty()) {
+            return Planned.refused(alone.refusal());
         }
         List<Move> still = before.pages().stream()
                 .map(p -> new Move(p.place().bindingEdge(), 0, 1))
                 .toList();
-        MovePlan plan = new MovePlan(still, alone.because(), List.of());
+        MovePlan plan = new MovePlan(still, alone.because(), Refusal.NONE);
         return new Planned(plan, alone, List.of(), edited.encrypted(), edited.signatures(), edited.claims());
     }
 
     /** Why a document may not be changed; empty where it may. */
-    static List<String> forbidden(EditedPdf pdf, ShiftSettings settings, Report before) {
-        List<String> refusals = new ArrayList<>();
+    static Refusal forbidden(EditedPdf pdf, ShiftSettings settings, Report before) {
+        Refusal refusal = Refusal.NONE;
         if (!pdf.mayChange()) {
-            refusals.add("Its owner does not allow it to be changed: ask for a copy without that restriction, or for"
-                    + " the owner's password.");
+            refusal = refusal.and(Refusal.of(
+                    RefusalReason.OWNER,
+                    "Its owner does not allow it to be changed: ask for a copy without that restriction, or for"
+                            + " the owner's password."));
         }
         if (pdf.signatures() > 0 && !settings.allowSigned()) {
-            refusals.add("It is digitally signed, and a change would void the signature. Have the margin corrected"
-                    + " before it is signed, or take an unsigned copy for printing (allow-signed).");
+            refusal = refusal.and(Refusal.of(
+                    RefusalReason.SIGNED,
+                    "It is digitally signed, and a change would void the signature. Have the margin corrected"
+                            + " before it is signed, or take an unsigned copy for printing (allow-signed)."));
         }
         if (before.document().lostPages() > 0) {
-            refusals.add("Pages of it are lost, and a repaired copy would hide that. Ask for the file again.");
+            refusal = refusal.and(Refusal.of(
+                    RefusalReason.LOST_PAGES,
+                    "Pages of it are lost, and a repaired copy would hide that. Ask for the file again."));
         }
-        return refusals;
+        return refusal;
     }
 
     private ShiftReport changed(Planned planned, Path made)
             throws UnreadableInputException, SettingException, IOException {
         MovePlan plan = planned.plan();
         Set<Integer> cut = new TreeSet<>(settings.onlyHit() ? List.of() : runningOff());
-        Report after = made(planned, made, cut);
+        ChangedCopy copy = new ChangedCopy(request, check, before, blanks, planned, made);
+        ChangedCopy.Made first = copy.make(cut);
+        Report after = first.after();
+        if (after == null) {
+            return refused(null, first.refusal());
+        }
         RepairComparison checked = new RepairComparison(settings, before, after, plan.moves(), blanks, judge);
         // what nobody saw, beyond the edge, may have come in with the content
         cut.addAll(checked.cameIn());
         if (!cut.isEmpty()) {
-            after = made(planned, made, cut);
+            ChangedCopy.Made again = copy.make(cut);
+            after = again.after();
+            if (after == null) {
+                return refused(null, again.refusal());
+            }
             checked = new RepairComparison(settings, before, after, plan.moves(), blanks, judge);
         }
-        List<String> wrong = new ArrayList<>(checked.wrong());
+        Refusal wrong = checked.wrong();
         Set<Integer> strayed = LoneRepair.strayed(check.source(), made, planned.alone(), checked::numberAfter);
         if (!strayed.isEmpty()) {
-            wrong.add("More than was meant to would move on " + (strayed.size() == 1 ? "page " : "pages ")
-                    + PageLists.compact(List.copyOf(strayed)) + ".");
+            wrong = wrong.and(Refusal.of(
+                    RefusalReason.NOT_ALONE,
+                    "More than was meant to would move on " + (strayed.size() == 1 ? "page " : "pages ")
+                            + PageLists.compact(List.copyOf(strayed)) + "."));
         }
         if (!wrong.isEmpty()) {
             return refused(after, wrong);
         }
         List<String> notes =
-                new RepairNotes(check, before, checked, planned, dropped, unmarked).of(settings, made, cut);
+                new RepairNotes(check, before, checked, planned, copy).of(settings, made, cut);
         WholeFile.write(request.output(), out -> Files.copy(made, out), check.inputs());
         return new ShiftReport(
                 Result.CHANGED,
@@ -216,7 +229,8 @@ public final class DocumentRepair {
                 blanks,
                 plan.because(),
                 notes,
-                List.of());
+                List.of(),
+                Set.of());
     }
 
     /** Pages where a mark ends at the binding edge, and so goes on beyond it for all one knows. */
@@ -230,7 +244,7 @@ public final class DocumentRepair {
                 .toList();
     }
 
-    private ShiftReport refused(@Nullable Report after, List<String> reasons) {
+    private ShiftReport refused(@Nullable Report after, Refusal refusal) {
         return new ShiftReport(
                 Result.REFUSED,
                 request.outputName(),
@@ -241,59 +255,7 @@ public final class DocumentRepair {
                 List.of(),
                 List.of(),
                 List.of(),
-                reasons);
-    }
-
-    /** Writes the changed copy and checks it. */
-    private Report made(Planned planned, Path file, Set<Integer> cut)
-            throws UnreadableInputException, SettingException, IOException {
-        TimeLimit.run(check.name(), limit -> {
-            try (OutputStream out = Scratch.write(file)) {
-                write(planned, limit, cut, out);
-            }
-            return file;
-        });
-        Job job = BlankBacks.job(check.job(), blanks);
-        return DocumentCheck.run(
-                new CheckRequest(file, request.outputName(), job, null, check.progress(), check.helpers()));
-    }
-
-    private void write(Planned planned, TimeLimit limit, Set<Integer> cut, OutputStream out)
-            throws UnreadableInputException, IOException {
-        try (OpenedPdf pdf = Intake.open(check.source())) {
-            limit.extendFor(pdf.facts().pages().size());
-            MovePlan plan = planned.plan();
-            EditedPdf edited = pdf.edit();
-            edited.drawMarks(settings.marks());
-            if (edited.signatures() > 0) {
-                edited.dropSignatures();
-            }
-            dropped.clear();
-            for (int page = 1; page <= plan.moves().size(); page++) {
-                Move move = plan.moves().get(page - 1);
-                if (!move.nothing()) {
-                    Set<MarkKind> gone = edited.move(page, move, beyond(page, cut));
-                    if (!gone.isEmpty()) {
-                        dropped.put(page, gone);
-                    }
-                }
-            }
-            LoneRepair.apply(edited, planned.alone());
-            unmarked.clear();
-            unmarked.addAll(edited.withoutRoomForMarks());
-            edited.blanksAfter(blanks);
-            edited.save(
-                    out,
-                    plan.moves() + " " + blanks + " " + cut + (settings.marks() ? " marks" : "")
-                            + planned.alone().told());
-        }
-    }
-
-    private EditedPdf.Beyond beyond(int page, Set<Integer> cut) {
-        if (cut.contains(page)) {
-            return EditedPdf.Beyond.CUT;
-        }
-        boolean background = before.pages().get(page - 1).verdict().background();
-        return background ? EditedPdf.Beyond.STAYS : EditedPdf.Beyond.MOVES;
+                refusal.said(),
+                refusal.reasons());
     }
 }

@@ -4,11 +4,14 @@ import io.bindprep.check.Finding;
 import io.bindprep.check.Report;
 import io.bindprep.check.Severity;
 import io.bindprep.marks.Mark;
+import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.PageJudge;
 import io.bindprep.marks.PageVerdict;
 import io.bindprep.marks.Verdict;
 import io.bindprep.page.Move;
 import io.bindprep.repair.MovePlanner;
+import io.bindprep.repair.Refusal;
+import io.bindprep.repair.RefusalReason;
 import io.bindprep.repair.ShiftSettings;
 import io.bindprep.wording.PageLists;
 import java.util.ArrayList;
@@ -65,17 +68,31 @@ final class RepairComparison {
         }
         Mark first = was.nearest();
         double near = was.background() ? 0 : first == null ? judge.stripMm() : first.nearMm();
+        if (was.background() && first != null && nearest != null && stayed(first, nearest)) {
+            return false;
+        }
         Move move = moves.get(page - 1);
         return nearest != null && nearest.nearMm() < move.scale() * near + move.awayMm() - COARSE_MM;
     }
 
+    /** Part of a picture that runs through the edge may be told as a mark by itself, and stays with it. */
+    private static boolean stayed(Mark was, Mark is) {
+        return was.kind() == is.kind()
+                && (is.kind() == MarkKind.IMAGE || is.kind() == MarkKind.ART)
+                && Math.abs(was.nearMm() - is.nearMm()) < COARSE_MM
+                && Math.abs(was.alongStartMm() - is.alongStartMm()) < COARSE_MM
+                && Math.abs(was.alongEndMm() - is.alongEndMm()) < COARSE_MM;
+    }
+
     /** Why the changed document is no better than it was; empty where it is good. */
-    List<String> wrong() {
-        List<String> wrong = new ArrayList<>();
+    Refusal wrong() {
+        List<String> near = new ArrayList<>();
         Set<Integer> blocking = new TreeSet<>();
         if (after.pages().size() != before.pages().size() + blanks) {
-            return List.of("The repaired copy would have " + after.pages().size() + " pages where "
-                    + (before.pages().size() + blanks) + " belong.");
+            return Refusal.of(
+                    RefusalReason.NOT_WHOLE,
+                    "The repaired copy would have " + after.pages().size() + " pages where "
+                            + (before.pages().size() + blanks) + " belong.");
         }
         for (Verdict verdict : List.of(Verdict.UNCHECKED, Verdict.HIT, Verdict.TIGHT)) {
             List<Integer> bad = pages().filter(
@@ -84,7 +101,7 @@ final class RepairComparison {
                     .toList();
             blocking.addAll(bad);
             if (!bad.isEmpty()) {
-                wrong.add("The check of the repaired copy still finds "
+                near.add("The check of the repaired copy still finds "
                         + (bad.size() == 1 ? "page " : "pages ") + PageLists.compact(bad, MOST_RANGES) + " "
                         + word(verdict) + ".");
             }
@@ -94,18 +111,23 @@ final class RepairComparison {
                         && verdictAfter(p).verdict() != Verdict.CLEAR)
                 .boxed()
                 .toList();
-        if (!art.isEmpty() && !wrong.isEmpty()) {
-            wrong.add("A tint or picture runs through the binding edge on " + (art.size() == 1 ? "page " : "pages ")
+        if (!art.isEmpty() && !near.isEmpty()) {
+            near.add("A tint or picture runs through the binding edge on " + (art.size() == 1 ? "page " : "pages ")
                     + PageLists.compact(art, MOST_RANGES) + " and could not be kept in its place there. Have the page"
                     + " laid out anew.");
         }
         Set<String> known = before.findings().stream().map(Finding::rule).collect(Collectors.toSet());
-        after.findings().stream()
+        List<String> faults = after.findings().stream()
                 .filter(f -> f.severity() == Severity.ERROR && !known.contains(f.rule()))
-                .forEach(f ->
-                        wrong.add("The check of the repaired copy finds what was not there before: " + f.message()));
-        MovePlanner.leaving(settings, blocking, before.pages().size()).ifPresent(wrong::add);
-        return wrong;
+                .map(f -> "The check of the repaired copy finds what was not there before: " + f.message())
+                .toList();
+        Refusal wrong = near.isEmpty() ? Refusal.NONE : Refusal.of(RefusalReason.STILL_NEAR, near);
+        if (!faults.isEmpty()) {
+            wrong = wrong.and(Refusal.of(RefusalReason.NEW_FAULT, faults));
+        }
+        return MovePlanner.leaving(settings, blocking, before.pages().size())
+                .map(wrong::wayOut)
+                .orElse(wrong);
     }
 
     /** A gutter promises no page to be clear, only none to be worse. */

@@ -45,10 +45,9 @@ final class RepairNotes {
             Report before,
             RepairComparison checked,
             Planned planned,
-            Map<Integer, Set<MarkKind>> dropped,
-            List<Integer> unmarked) {
-        this.unmarked = unmarked;
-        this.dropped = dropped;
+            ChangedCopy copy) {
+        this.unmarked = copy.unmarked();
+        this.dropped = copy.dropped();
         this.check = check;
         this.before = before;
         this.checked = checked;

@@ -10,6 +10,8 @@ import io.bindprep.pdf.OpenedPdf;
 import io.bindprep.pdf.edit.EditedPdf;
 import io.bindprep.problem.SettingException;
 import io.bindprep.problem.UnreadableInputException;
+import io.bindprep.repair.Refusal;
+import io.bindprep.repair.RefusalReason;
 import io.bindprep.repair.ShiftReport;
 import io.bindprep.repair.SplitReport;
 import io.bindprep.repair.VolumePages;
@@ -26,6 +28,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The volumes that the planner proposes as files, each repaired and checked as one by itself; all are written or none. */
@@ -51,7 +54,7 @@ public final class VolumeRepair {
 
     private SplitReport run() throws UnreadableInputException, SettingException, IOException {
         if (volumes.isEmpty()) {
-            return refused(List.of(nothingToSplit()));
+            return refused(Refusal.of(RefusalReason.NO_SPLIT, nothingToSplit()));
         }
         for (int n = 1; n <= volumes.size(); n++) {
             WholeFile.check(target(n), request.check().inputs());
@@ -71,9 +74,9 @@ public final class VolumeRepair {
     }
 
     private SplitReport made(Path folder) throws UnreadableInputException, SettingException, IOException {
-        List<String> refusals = extracted(folder);
-        if (!refusals.isEmpty()) {
-            return refused(refusals);
+        Refusal forbidden = extracted(folder);
+        if (!forbidden.isEmpty()) {
+            return refused(forbidden);
         }
         List<SplitReport.WrittenVolume> parts = new ArrayList<>();
         for (int n = 1; n <= volumes.size(); n++) {
@@ -85,7 +88,7 @@ public final class VolumeRepair {
                     repaired(folder, n),
                     name,
                     request.settings()));
-            List<String> wrong = wrong(n, volume);
+            Refusal wrong = wrong(n, volume);
             if (!wrong.isEmpty()) {
                 return refused(wrong);
             }
@@ -97,33 +100,33 @@ public final class VolumeRepair {
             WholeFile.write(
                     target(n), out -> Files.copy(from, out), request.check().inputs());
         }
-        return new SplitReport(before, parts, notes(), List.of());
+        return new SplitReport(before, parts, notes(), List.of(), Set.of());
     }
 
-    private List<String> wrong(int n, ShiftReport volume) {
+    private Refusal wrong(int n, ShiftReport volume) {
         String of = "Volume " + n + ": ";
         if (volume.outcome() == ShiftReport.Result.REFUSED) {
-            return volume.refusals().stream().map(r -> of + r).toList();
+            return new Refusal(volume.reasons(), volume.refusals()).worded(r -> of + r);
         }
         Report after = volume.after();
         int expected = pages.get(n - 1).pages().size() + volume.blanks().size();
         if (after == null || after.plan().element() == null) {
-            return List.of(of + "no element takes it by itself either.");
+            return Refusal.of(RefusalReason.NO_SPLIT, of + "no element takes it by itself either.");
         }
         return after.pages().size() == expected
-                ? List.of()
-                : List.of(of + "it has " + after.pages().size() + " pages where " + expected + " belong.");
+                ? Refusal.NONE
+                : Refusal.of(RefusalReason.NOT_WHOLE, of + "it has " + after.pages().size() + " pages where " + expected + " belong.");
     }
 
     /** Each volume's pages as they are, by themselves. */
-    private List<String> extracted(Path folder) throws UnreadableInputException, SettingException, IOException {
+    private Refusal extracted(Path folder) throws UnreadableInputException, SettingException, IOException {
         return TimeLimit.run(check.name(), limit -> {
             for (int n = 1; n <= volumes.size(); n++) {
                 try (OpenedPdf pdf = Intake.open(check.source());
                         OutputStream out = Scratch.write(whole(folder, n))) {
                     limit.extendFor(pdf.facts().pages().size());
                     EditedPdf edited = pdf.edit();
-                    List<String> forbidden = DocumentRepair.forbidden(edited, request.settings(), before);
+                    Refusal forbidden = DocumentRepair.forbidden(edited, request.settings(), before);
                     if (!forbidden.isEmpty()) {
                         return forbidden;
                     }
@@ -135,7 +138,7 @@ public final class VolumeRepair {
                     edited.save(out, "pages " + own);
                 }
             }
-            return List.of();
+            return Refusal.NONE;
         });
     }
 
@@ -150,8 +153,8 @@ public final class VolumeRepair {
         return notes;
     }
 
-    private SplitReport refused(List<String> reasons) {
-        return new SplitReport(before, List.of(), List.of(), reasons);
+    private SplitReport refused(Refusal refusal) {
+        return new SplitReport(before, List.of(), List.of(), refusal.said(), refusal.reasons());
     }
 
     private static Path whole(Path folder, int n) {
