@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
@@ -37,27 +38,55 @@ public record Raster(int width, int height, byte[] grey) {
 
     /** Drawn by Poppler, a renderer that shares nothing with ours; the test is skipped where it is not installed. */
     public static Raster ofPoppler(Path pdf, int page) throws IOException, InterruptedException {
-        assumeTrue(onPath("pdftoppm"), "pdftoppm (Poppler) is not installed");
-        Path out = Files.createTempDirectory("raster");
-        Path picture = out.resolve("page.pgm");
         String number = Integer.toString(page);
-        Process process = new ProcessBuilder(
-                        "pdftoppm",
-                        "-r",
-                        "254",
-                        "-gray",
-                        "-singlefile",
-                        "-f",
-                        number,
-                        "-l",
-                        number,
-                        pdf.toString(),
-                        out.resolve("page").toString())
+        return drawn(
+                pdf,
+                "page.pgm",
+                "pdftoppm",
+                "-r",
+                "254",
+                "-gray",
+                "-singlefile",
+                "-f",
+                number,
+                "-l",
+                number,
+                pdf.toString(),
+                "page");
+    }
+
+    /** Drawn by MuPDF, another such renderer; the test is skipped where it is not installed. */
+    public static Raster ofMuPdf(Path pdf, int page) throws IOException, InterruptedException {
+        return drawn(
+                pdf,
+                "page.pgm",
+                "mutool",
+                "draw",
+                "-q",
+                "-r",
+                "254",
+                "-c",
+                "gray",
+                "-o",
+                "page.pgm",
+                pdf.toString(),
+                Integer.toString(page));
+    }
+
+    private static Raster drawn(Path pdf, String name, String... command) throws IOException, InterruptedException {
+        assumeTrue(onPath(command[0]), command[0] + " is not installed");
+        Path out = Files.createTempDirectory("raster");
+        Path picture = out.resolve(name);
+        String[] absolute = Arrays.stream(command)
+                .map(c -> c.equals(pdf.toString()) ? pdf.toAbsolutePath().toString() : c)
+                .toArray(String[]::new);
+        Process process = new ProcessBuilder(absolute)
+                .directory(out.toFile())
                 .redirectErrorStream(true)
                 .start();
         process.getInputStream().readAllBytes();
         if (process.waitFor() != 0) {
-            throw new IllegalStateException("pdftoppm failed on " + pdf);
+            throw new IllegalStateException(command[0] + " failed on " + pdf);
         }
         byte[] bytes = Files.readAllBytes(picture);
         Files.delete(picture);
@@ -99,6 +128,31 @@ public record Raster(int width, int height, byte[] grey) {
             }
         }
         return unlike;
+    }
+
+    /** As {@link #unlike}, of dots that are like none of those around the place where they were: glyphs may be set a dot aside. */
+    public int astray(Raster other, int right, int down) {
+        int astray = 0;
+        for (int y = Math.max(0, down); y < Math.min(height, other.height + down); y++) {
+            for (int x = Math.max(0, right); x < Math.min(width, other.width + right); x++) {
+                if (Math.abs(at(x, y) - other.at(x - right, y - down)) > 64) {
+                    astray += other.holds(at(x, y), x - right, y - down) ? 0 : 1;
+                }
+            }
+        }
+        return astray;
+    }
+
+    private boolean holds(int grey, int x, int y) {
+        int least = 255;
+        int most = 0;
+        for (int dy = -1; dy <= 1; dy++) {
+            for (int dx = -1; dx <= 1; dx++) {
+                least = Math.min(least, at(x + dx, y + dy));
+                most = Math.max(most, at(x + dx, y + dy));
+            }
+        }
+        return grey >= least - 64 && grey <= most + 64;
     }
 
     /** Dots that print. */

@@ -38,8 +38,8 @@ public final class CopyCheck {
     public static Optional<String> fault(Path copy, List<Integer> reach) {
         List<Integer> found = new ArrayList<>();
         try (RandomAccessReadBufferedFile bytes = new RandomAccessReadBufferedFile(copy.toFile())) {
-            LeanParser parser = new LeanParser(
-                    bytes, "", MemoryUsageSetting.setupMixed(IN_MEMORY).streamCache, LeanDocument.MANY);
+            LeanParser parser =
+                    new LeanParser(bytes, "", MemoryUsageSetting.setupMixed(IN_MEMORY).streamCache, LeanDocument.MANY);
             try (PDDocument document = parser.parse(false)) {
                 LeanDocument objects = parser.lean();
                 COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
@@ -48,8 +48,7 @@ public final class CopyCheck {
                 PageTree.walk(root, objects, page -> found.add(reach(page, page.getCOSDictionary(COSName.RESOURCES))));
             }
         } catch (IOException | UnreadableInputException | RuntimeException | StackOverflowError e) {
-            return Optional.of(
-                    "Opened anew, the copy could not be read: the file is too damaged to be written again.");
+            return Optional.of("Opened anew, the copy could not be read: the file is too damaged to be written again.");
         }
         if (found.size() != reach.size()) {
             return Optional.of("Opened anew, the copy would show " + found.size() + " pages where " + reach.size()
@@ -57,7 +56,8 @@ public final class CopyCheck {
         }
         for (int page = 1; page <= found.size(); page++) {
             if (found.get(page - 1) < reach.get(page - 1)) {
-                return Optional.of("Opened anew, page " + page + " of the copy would lack things that the file has there.");
+                return Optional.of(
+                        "Opened anew, page " + page + " of the copy would lack things that the file has there.");
             }
         }
         return Optional.empty();

@@ -29,6 +29,7 @@ import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSDocument;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.cos.COSString;
@@ -42,6 +43,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class EditedPdf {
     private static final int ID_BYTES = 16;
+    /** Objects packed together: the more the smaller, and the more a reader has to unpack for one; measured. */
+    private static final int MOST_PACKED = 500;
 
     private final PDDocument document;
     private final DocumentFacts facts;
@@ -53,6 +56,7 @@ public final class EditedPdf {
     private final PageReferences references = new PageReferences();
     private final List<Integer> unmarked = new ArrayList<>();
     private boolean drawMarks;
+    private boolean packed;
     private @Nullable ProofPainter painter;
 
     public EditedPdf(PDDocument document, DocumentFacts facts, List<PageTree.Entry> pages, InkEngine engine) {
@@ -239,6 +243,7 @@ public final class EditedPdf {
      */
     public boolean proof(ProofPage proof) {
         if (painter == null) {
+            packed = true; // the proof makes no claim that forbids it, and its comments are long
             painter = new ProofPainter(
                     document.getDocument(),
                     document.getDocumentCatalog().getCOSObject(),
@@ -268,13 +273,18 @@ public final class EditedPdf {
         order.apply();
         identify(change);
         document.setAllSecurityToBeRemoved(true);
-        boolean packed = document.getDocument().isXRefStream();
-        if (!packed) {
-            SparseNumbers.close(document.getDocument());
+        COSDocument objects = document.getDocument();
+        // the last part of a file that was added to may have a plain table, and the rest object streams
+        boolean pack = packed
+                || objects.isXRefStream()
+                || objects.getXrefTable().values().stream().anyMatch(place -> place < 0);
+        if (!pack) {
+            // all objects get new numbers, and each number left free would take 20 bytes
+            objects.setHighestXRefObjectNumber(0);
         }
-        InlineObjects.keep(document.getDocument());
+        InlineObjects.keep(objects);
         // a file without object streams may be of a kind that forbids them (PDF/A-1, PDF/X-3)
-        document.save(out, packed ? CompressParameters.DEFAULT_COMPRESSION : CompressParameters.NO_COMPRESSION);
+        document.save(out, pack ? new CompressParameters(MOST_PACKED) : CompressParameters.NO_COMPRESSION);
     }
 
     /** ISO 32000-1:2008, 14.4: the first part stays, the second changes with the file; no clock in it. */

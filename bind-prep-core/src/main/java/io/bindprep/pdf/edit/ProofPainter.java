@@ -35,6 +35,9 @@ final class ProofPainter {
     /** Room for a pointer around a thin line, millimetres. */
     private static final double AROUND = 0.5;
 
+    private static final double[] HIT = {0.7, 0, 0.18};
+    private static final double[] TIGHT = {0.54, 0.29, 0};
+
     private final COSDocument document;
     private final Budget budget;
     private final ProofGroups groups = new ProofGroups();
@@ -150,7 +153,7 @@ final class ProofPainter {
         a.setString(COSName.T, AUTHOR);
         a.setString(NAME, AUTHOR + "-" + id);
         a.setInt(COSName.F, 0); // no flag set: shown, not printed (Table 165)
-        a.setItem(COSName.C, numbers(hit ? new double[] {0.7, 0, 0.18} : new double[] {0.54, 0.29, 0}));
+        a.setItem(COSName.C, numbers(hit ? HIT : TIGHT));
         a.setItem(BORDER, noBorder);
         a.setItem(COSName.OC, groups.hits());
         a.setItem(COSName.AP, nothing);
@@ -165,14 +168,19 @@ final class ProofPainter {
                         o.farMm() - o.nearMm() + 2 * AROUND,
                         o.endMm() - o.startMm() + 2 * AROUND))
                 .getBounds2D();
-        return numbers(r.getMinX(), r.getMinY(), r.getMaxX(), r.getMaxY());
+        return numbers(tenth(r.getMinX()), tenth(r.getMinY()), tenth(r.getMaxX()), tenth(r.getMaxY()));
+    }
+
+    /** A thirtieth of a millimetre. */
+    private static double tenth(double points) {
+        return Math.round(points * 10) / 10.0;
     }
 
     private static COSArray numbers(double... values) {
         COSArray array = new COSArray();
         array.setDirect(true); // a number of its own for each would be longer than what it holds
         for (double v : values) {
-            array.add(new COSFloat((float) (Math.round(v * 100) / 100.0)));
+            array.add(new COSFloat((float) v));
         }
         return array;
     }

@@ -43,12 +43,7 @@ final class ChangedCopy {
     private final List<Integer> reach = new ArrayList<>();
 
     ChangedCopy(
-            ShiftRequest request,
-            CheckRequest check,
-            Report before,
-            List<Integer> blanks,
-            Planned planned,
-            Path file) {
+            ShiftRequest request, CheckRequest check, Report before, List<Integer> blanks, Planned planned, Path file) {
         this.request = request;
         this.settings = request.settings();
         this.check = check;

@@ -216,8 +216,7 @@ public final class DocumentRepair {
         if (!wrong.isEmpty()) {
             return refused(after, wrong);
         }
-        List<String> notes =
-                new RepairNotes(check, before, checked, planned, copy).of(settings, made, cut);
+        List<String> notes = new RepairNotes(check, before, checked, planned, copy).of(settings, made, cut);
         WholeFile.write(request.output(), out -> Files.copy(made, out), check.inputs());
         return new ShiftReport(
                 Result.CHANGED,

@@ -40,12 +40,7 @@ final class RepairNotes {
     private final List<Integer> unmarked;
     private final List<String> notes = new ArrayList<>();
 
-    RepairNotes(
-            CheckRequest check,
-            Report before,
-            RepairComparison checked,
-            Planned planned,
-            ChangedCopy copy) {
+    RepairNotes(CheckRequest check, Report before, RepairComparison checked, Planned planned, ChangedCopy copy) {
         this.unmarked = copy.unmarked();
         this.dropped = copy.dropped();
         this.check = check;

@@ -115,7 +115,9 @@ public final class VolumeRepair {
         }
         return after.pages().size() == expected
                 ? Refusal.NONE
-                : Refusal.of(RefusalReason.NOT_WHOLE, of + "it has " + after.pages().size() + " pages where " + expected + " belong.");
+                : Refusal.of(
+                        RefusalReason.NOT_WHOLE,
+                        of + "it has " + after.pages().size() + " pages where " + expected + " belong.");
     }
 
     /** Each volume's pages as they are, by themselves. */
