@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param pitch "3:1", "2:1" or a pattern's id; null to let the planner choose
  * @param punch the name of a punch of the catalogue; null for the pattern's generic one
  * @param depth a setting of the punch's depth stop, by name or by the distance it gives; null to let the planner choose
- * @param bindingMargin distance live matter keeps from the binding edge; null for the pattern's own
+ * @param bindingMargin minimum distance of print from the binding edge; null for the pattern's own
  * @param punchingTolerance how far a hole may lie off its place, either way; null for what the punch was measured to, else 1 mm
  * @param clearance allowance of the element over the thickest likely stack; null to go by capacities in sheets, and by the
  *     method's usual allowance where none is known

@@ -132,7 +132,7 @@ public final class JobReader {
         Object copies = given(JobKeys.COPIES);
         return new Job(
                 copies == null ? 1 : Scalars.whole(JobKeys.COPIES, copies, 1, MOST_COPIES),
-                sides(),
+                choice(JobKeys.SIDES, Sides.TWO),
                 choice(JobKeys.BINDING_EDGE, BindingEdge.LEFT),
                 trim(),
                 stock(),
@@ -186,7 +186,7 @@ public final class JobReader {
 
     private @Nullable Units units() throws SettingException {
         Object value = given(JobKeys.UNITS);
-        return value == null ? null : Scalars.choice(JobKeys.UNITS, value, Units.class);
+        return value == null ? null : Scalars.choice(JobKeys.UNITS, SaidWords.plain(JobKeys.UNITS, value), Units.class);
     }
 
     private @Nullable Object given(String key) {
@@ -195,20 +195,9 @@ public final class JobReader {
 
     private <E extends Enum<E>> E choice(String key, E builtIn) throws SettingException {
         Object value = given(key);
-        return value == null ? builtIn : Scalars.choice(key, value, builtIn.getDeclaringClass());
-    }
-
-    /** A printer's own words are taken too. */
-    private Sides sides() throws SettingException {
-        Object value = given(JobKeys.SIDES);
-        if (value == null) {
-            return Sides.TWO;
-        }
-        return switch (String.valueOf(value).strip().toLowerCase(Locale.ROOT)) {
-            case "1", "simplex", "single-sided", "one-sided" -> Sides.ONE;
-            case "2", "duplex", "double-sided", "two-sided" -> Sides.TWO;
-            default -> Scalars.choice(JobKeys.SIDES, value, Sides.class);
-        };
+        return value == null
+                ? builtIn
+                : Scalars.choice(key, SaidWords.plain(key, value), builtIn.getDeclaringClass());
     }
 
     private @Nullable String text(String key) throws SettingException {

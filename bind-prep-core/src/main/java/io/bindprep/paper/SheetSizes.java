@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** The sheet sizes known by name, ours and the shop's own, portrait, with the tolerance they are cut to. */
 public final class SheetSizes {
@@ -26,7 +27,7 @@ public final class SheetSizes {
     private static final Pattern NAME =
             Pattern.compile("(?!.*[ -](?:landscape|portrait)$)[a-z][a-z0-9 ._-]*", Pattern.CASE_INSENSITIVE);
     private static final Pattern BY_NUMBERS = Pattern.compile(
-            "(\\d[\\d./ -]*?)\\s*(mm|cm|in|\")?\\s*(?:x|\u00d7|by)\\s*(\\d[\\d./ -]*?)\\s*(mm|cm|in|inch|inches|\")?");
+            "(\\d[\\d./ -]*?)\\s*(mm|cm|in|\")?\\s*(?:x|\u00d7|[*]|by)\\s*(\\d[\\d./ -]*?)\\s*(mm|cm|in|inch|inches|\")?");
 
     private final List<SheetSize> all;
 
@@ -91,8 +92,13 @@ public final class SheetSizes {
         String name = lower.replaceFirst("\\s+(landscape|portrait)$", "");
         SheetSize size = byName(name)
                 .or(() -> byName(everyday(name)))
-                .orElseThrow(() -> unknown(key, given, SizeErrors.neither(given)));
+                .orElseThrow(() -> unknown(key, given, SizeErrors.neither(given, near(name))));
         return onSide ? size.landscape() : size;
+    }
+
+    /** The size whose name a longer one begins with, "a4 quer"; null for none. */
+    private @Nullable String near(String name) {
+        return byName(name.split("[\\s,(+]", 2)[0]).map(SheetSize::name).orElse(null);
     }
 
     /** Names that are said for sizes of the table. */

@@ -1,5 +1,6 @@
 package io.bindprep.paper;
 
+import io.bindprep.wording.Spelling;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +13,9 @@ final class StockLabels {
     private static final Pattern WEIGHT = Pattern.compile(
             "^(\\d{1,3}(?:\\.\\d)?)\\s*(?:lbs?\\.?|#)\\s*([a-z]+)(?:\\s+(?:paper|stock))?(?=$|[\\s,;])");
     private static final Pattern POINTS = Pattern.compile("^(\\d{1,3})\\s*pt\\.?\\s*([a-z]\\d[a-z])(?=$|[\\s,;])");
+
+    private static final Pattern SPACED = Pattern.compile("^([a-z]\\w*)\\s+(\\d{1,3}(?:pt|mil|gsm)?)(?=$|[\\s,;])");
+    private static final Pattern ALONE = Pattern.compile("^(\\d{1,3})\\s*(lbs?\\.?|#|pt\\.?)(?=$|[\\s,;])");
 
     private StockLabels() {}
 
@@ -26,6 +30,11 @@ final class StockLabels {
         if (points.find()) {
             String id = points.group(2) + "-" + points.group(1) + "pt";
             return catalog.byId(id).isPresent() ? id + text.substring(points.end()) : text;
+        }
+        // "bond 20" is the name without its hyphen
+        Matcher spaced = SPACED.matcher(text);
+        if (spaced.find() && catalog.byId(spaced.group(1) + "-" + spaced.group(2)).isPresent()) {
+            return spaced.group(1) + "-" + spaced.group(2) + text.substring(spaced.end());
         }
         return text;
     }
@@ -44,8 +53,22 @@ final class StockLabels {
                             id -> Math.abs(Double.parseDouble(id.substring(grade.length())) - wanted)))
                     .orElse(null);
         }
+        Matcher alone = ALONE.matcher(lower);
+        if (alone.find()) {
+            // most papers of a bare weight are bond, most boards of bare points are coated on one side
+            String id = alone.group(2).startsWith("pt") ? "c1s-" + alone.group(1) + "pt" : "bond-" + alone.group(1);
+            return ids.contains(id) ? id : null;
+        }
         String first = lower.split("[\\s,;]", 2)[0];
-        return io.bindprep.wording.Spelling.nearest(first, ids);
+        String usual =
+                switch (first) {
+                    case "copy", "copier", "printer", "plain", "office" -> "bond-20";
+                    case "cardstock", "card", "cover" -> "cover-65";
+                    case "board", "chipboard", "cardboard" -> "coverboard-30";
+                    case "film", "acetate", "pvc", "foil", "transparency" -> "film-75";
+                    default -> null;
+                };
+        return usual != null && ids.contains(usual) ? usual : Spelling.nearest(first, ids);
     }
 
     /** Copy and writing papers are bond, book paper is text: the basis sheets are the same. */

@@ -31,8 +31,8 @@ public final class StockParser {
         MEASURED("(?:measured\\s+)?(\\d{1,5})\\s*(?:sheets?|leaves)\\s*=\\s*(" + Thickness.PATTERN + ")"),
         TOLERANCE("(?:tolerance\\s*|\\+-\\s*|±\\s*)(" + NUMBER + "\\s*%|" + Thickness.PATTERN + ")"),
         KIND("(?:kind\\s+)?(paper|board|film)"),
-        BULK("bulk\\s*(" + NUMBER + ")(?:\\s*cm3/g)?"),
-        GRAMMAGE("(" + NUMBER + ")\\s*(?:gsm|g/m2|g/m²)"),
+        BULK("(?:bulk|vol|volume)\\s*(" + NUMBER + ")(?:\\s*cm3/g)?"),
+        GRAMMAGE("(" + NUMBER + ")\\s*(?:gsm|g/m2|g/m²|g/m\\^2|g/qm|g)"),
         BASIS("(" + NUMBER + ")\\s*(?:lbs?|#)\\s*(" + NUMBER + ")\\s*x\\s*(" + NUMBER + ")(?:\\s*in)?"),
         CALIPER("(?:caliper\\s+)?(" + Thickness.PATTERN + ")");
 

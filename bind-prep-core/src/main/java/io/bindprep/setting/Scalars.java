@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  */
 public final class Scalars {
     private static final int LONGEST_TEXT = 500;
-    private static final Pattern BARE_NUMBER = Pattern.compile("[-+]?\\d+([.,]\\d+)?");
+    private static final Pattern BARE_NUMBER = Pattern.compile("[-+]?(?:\\d+(?:[.,]\\d+)?|[.,]\\d+|(?:\\d+[ -])?\\d+/\\d+)");
 
     private Scalars() {}
 
@@ -70,7 +70,7 @@ public final class Scalars {
         String text = text(key, value);
         List<String> known = new ArrayList<>();
         for (E constant : type.getEnumConstants()) {
-            if (word(constant).equals(text)) {
+            if (word(constant).equalsIgnoreCase(text)) {
                 return constant;
             }
             known.add(word(constant));

@@ -5,6 +5,7 @@ import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -27,10 +28,17 @@ public record Length(long units) implements Comparable<Length> {
 
     // whole or decimal, fraction, or whole and fraction ("1-1/4", "1 1/4"), then the unit
     private static final Pattern TEXT = Pattern.compile(
-            "(?:(\\d{1,6}(?:\\.\\d{1,9})?)|(?:(\\d{1,6})[ -])?(\\d{1,6})/(\\d{1,6}))\\s*(mm|cm|um|µm|in|\"|mil|pt)");
+            "(?:((?:\\d{1,6})?\\.\\d{1,9}|\\d{1,6})|(?:(\\d{1,6})[ -])?(\\d{1,6})/(\\d{1,6}))\\s*"
+                    + "(mm|millimet(?:er|re)s?|cm|centimet(?:er|re)s?|um|µm|in\\.?|inch(?:es)?|\"|\u2033|mil|pt)");
 
     private static final Pattern COMMA =
             Pattern.compile("(?<![\\w.,-])(0(?=,\\d)|\\d{1,6}(?=,(?!\\d{3}(?!\\d))))(?:,)(\\d{1,9})(?![\\d.,])");
+
+    private static final Map<String, String> FRACTIONS = Map.of(
+            "\u00bc", "1/4", "\u00bd", "1/2", "\u00be", "3/4", "\u215b", "1/8", "\u215c", "3/8", "\u215d", "5/8", "\u215e",
+            "7/8");
+
+    private static final Pattern ONE_SIGN = Pattern.compile("[\u00bc-\u00be\u215b-\u215e]");
 
     /** Whole millimetres. */
     public static Length ofMm(long mm) {
@@ -72,7 +80,7 @@ public record Length(long units) implements Comparable<Length> {
      * @throws IllegalArgumentException where the text is not a length with a unit
      */
     public static Length parse(String text) {
-        Matcher m = TEXT.matcher(withPoint(text.strip().toLowerCase(Locale.ROOT)));
+        Matcher m = TEXT.matcher(withPoint(text.toLowerCase(Locale.ROOT)).strip());
         if (!m.matches()) {
             throw new IllegalArgumentException("not a length with a unit: \"" + text + "\"");
         }
@@ -91,14 +99,16 @@ public record Length(long units) implements Comparable<Length> {
 
     /**
      * A text with points for the decimal commas of its numbers: "2,6 mm" is "2.6 mm". A comma before three digits stays
-     * unless a zero stands before it, as "1,250" may be a thousand.
+     * unless a zero stands before it, as "1,250" may be a thousand. A fraction of one sign is written out: "8\u00bd" is
+     * "8 1/2".
      */
     public static String withPoint(String text) {
-        return COMMA.matcher(text).replaceAll("$1.$2");
+        String written = ONE_SIGN.matcher(text).replaceAll(m -> " " + FRACTIONS.get(m.group()));
+        return COMMA.matcher(written).replaceAll("$1.$2");
     }
 
     private static BigDecimal perUnit(String unit) {
-        return switch (unit) {
+        return switch (unit.startsWith("millimet") ? "mm" : unit.startsWith("centimet") ? "cm" : unit) {
             case "mm" -> BigDecimal.valueOf(PER_MM);
             case "cm" -> BigDecimal.valueOf(10 * PER_MM);
             case "um", "µm" -> BigDecimal.valueOf(PER_MM / 1000);

@@ -29,16 +29,17 @@ public final class ProblemWords {
      */
     public static String setting(String named, @Nullable String place, SettingException e, @Nullable String whole) {
         String message = Objects.requireNonNull(e.getMessage()).replace(" (" + place + ")", "");
-        String near = e.remedy().contains("Did you mean") ? null : Spelling.nearest(e.value(), e.known());
+        boolean told = e.remedy().contains("Did you mean") || message.contains("nearest in the table");
+        String near = told ? null : Spelling.nearest(e.value(), e.known());
         String meant = near == null ? "" : "\n  Did you mean \"" + near + "\"?";
-        String list = e.remedy().contains(String.join(", ", e.known())) ? "" : known(e.known(), whole);
-        return named + ": " + message + meant + list + "\n  " + sentence(e.remedy());
+        boolean said = e.remedy().contains(String.join(", ", e.known()));
+        String shortList = said || !few(e.known(), whole) ? "" : "\n  Known: " + String.join(", ", e.known()) + ".";
+        String longList = said || few(e.known(), whole) ? "" : " All " + e.known().size() + " names: " + whole;
+        return named + ": " + message + meant + shortList + "\n  " + sentence(e.remedy()) + longList;
     }
 
-    private static String known(List<String> known, @Nullable String whole) {
-        return whole == null || known.size() <= MOST_KNOWN
-                ? "\n  Known: " + String.join(", ", known) + "."
-                : "\n  All " + known.size() + " names: " + whole;
+    private static boolean few(List<String> known, @Nullable String whole) {
+        return whole == null || known.size() <= MOST_KNOWN;
     }
 
     private static String sentence(String text) {

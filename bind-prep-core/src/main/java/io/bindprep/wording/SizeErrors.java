@@ -3,6 +3,7 @@ package io.bindprep.wording;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Sentences on sheet sizes that cannot be. */
 public final class SizeErrors {
@@ -30,9 +31,10 @@ public final class SizeErrors {
                 known);
     }
 
-    /** Text that is no size. */
-    public static String neither(String given) {
-        return "\"" + given + "\" is neither a known size nor width x height";
+    /** Text that is no size, with the nearest of the table, null for none. */
+    public static String neither(String given, @Nullable String near) {
+        return "\"" + given + "\" is neither a known size nor width x height"
+                + (near == null ? "" : "; nearest in the table: \"" + near + "\"");
     }
 
     /** A side out of range. */
