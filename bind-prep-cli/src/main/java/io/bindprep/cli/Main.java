@@ -20,6 +20,7 @@ import io.bindprep.cli.console.NoLogging;
 import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.console.Suggestion;
 import io.bindprep.cli.console.Terminal;
+import io.bindprep.cli.console.UsageText;
 import io.bindprep.cli.job.JobOptions;
 import io.bindprep.problem.SharedMemory;
 import java.io.InputStream;
@@ -114,7 +115,7 @@ public final class Main {
                 .setParameterExceptionHandler(new Failures(err))
                 .setExecutionExceptionHandler(new Failures(err));
         try {
-            return written(line.execute(help(args)));
+            return written(line.execute(help(args, line)));
         } catch (StackOverflowError e) {
             return Failures.internal(err, e);
         } finally {
@@ -123,12 +124,15 @@ public final class Main {
         }
     }
 
-    /** "help check" is "check --help"; "help" alone is "--help". */
-    private static String[] help(String[] args) {
+    /** "help check" is "check --help"; "help" alone is "--help"; of what is no command the command line is told. */
+    private static String[] help(String[] args, CommandLine line) {
         if (args.length == 0 || !args[0].equals("help")) {
             return args;
         }
-        return args.length == 1 ? new String[] {"--help"} : new String[] {args[1], "--help"};
+        boolean known = args.length > 1 && line.getSubcommands().containsKey(args[1]);
+        return args.length == 1
+                ? new String[] {"--help"}
+                : known ? new String[] {args[1], "--help"} : new String[] {args[1]};
     }
 
     /** An answer that was lost, on a full disk or a closed pipe, is no success. */
@@ -197,7 +201,7 @@ public final class Main {
         @Override
         public int handleParseException(ParameterException e, String[] args) {
             CommandLine command = e.getCommandLine();
-            err.println("bind-prep: " + e.getMessage());
+            err.println("bind-prep: " + UsageText.of(e));
             String meant = Suggestion.of(e);
             if (meant != null) {
                 err.println("Did you mean: " + meant);

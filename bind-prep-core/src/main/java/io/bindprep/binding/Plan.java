@@ -100,7 +100,7 @@ public record Plan(
         return closing.takes();
     }
 
-    /** Distance live matter keeps from the binding edge. */
+    /** Minimum distance of print from the binding edge. */
     public Length bindingMargin() {
         return margins.binding();
     }

@@ -19,7 +19,7 @@ import java.util.Optional;
 
 /**
  * {@code edge-unpunchable}: no hole row fits the binding edge; {@code pins-fixed}: a pin that would cut a half hole and cannot be pulled; {@code binding-margin-inside-hole-zone}:
- * the job lets live matter stand where the holes may fall; {@code hanger-at-side}: a hanger on a book
+ * the job allows print where the holes may fall; {@code hanger-at-side}: a hanger on a book
  * that is not bound at the top; {@code hanger-pins-fixed}: a hole would be cut into the hanger's
  * gap; {@code feed-same-end}: a leaf fed turned over would miss the element; {@code closer-size}: the closer does not
  * take the element; {@code pages-turn-stiffly}: so much paper lies outside the holes that pages do not turn freely;

@@ -56,7 +56,10 @@ record PunchState(Map<Setting, String> values, Map<Setting, String> said) {
         String from = " from the " + (top ? "left" : "head");
         values.put(Setting.SIDE_GUIDE, "first hole " + first.inMm() + from);
         Map<Setting, String> said = new EnumMap<>(values);
-        said.put(Setting.DEPTH, words.measures().set(plan.edgeDistance(), words.centres()));
+        String dial = plan.depth().setting().name();
+        String centre = words.measures().set(plan.edgeDistance(), words.centres());
+        // a dial's own name goes before its distance; "5 mm" is both
+        said.put(Setting.DEPTH, dial.matches("fixed|[0-9].* (?:mm|cm|in|pt)") ? centre : dial + ", " + centre);
         boolean named = closer == null || element != null && closer.equals(element.size());
         said.put(
                 Setting.CLOSER,

@@ -2,16 +2,18 @@ package io.bindprep.day;
 
 import io.bindprep.check.Report;
 import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Works out time and cost by a shop's rates. */
 final class QuoteMaker {
-    private static final int DECIMALS = 2;
+    private static final int DECIMALS = 1;
 
     private final Rates rates;
     private final List<Quote.Line> work = new ArrayList<>();
@@ -72,9 +74,15 @@ final class QuoteMaker {
 
     private void supplies(Supplies supplies) {
         for (Supplies.Sheets sheets : supplies.sheets()) {
-            String sized = sheets.stock() + ", " + LengthText.area(sheets.width(), sheets.height());
+            // a page of 210.01 mm is priced as A4
+            String sized = sheets.stock() + ", " + Measures.METRIC.area(sheets.width(), sheets.height());
+            String exact = sheets.stock() + ", " + LengthText.area(sheets.width(), sheets.height());
             Map<String, Amount> prices = sheets.cover() ? rates.pricePerCover() : rates.pricePerSheet();
-            Amount price = prices.containsKey(sized) ? prices.get(sized) : prices.get(sheets.stock());
+            Amount price = Stream.of(exact, sized, sheets.stock())
+                    .filter(prices::containsKey)
+                    .map(prices::get)
+                    .findFirst()
+                    .orElse(null);
             String key = sheets.cover() ? RateKeys.COVERS : RateKeys.SHEETS;
             line(money, (sheets.cover() ? "Covers " : "Sheets ") + sized, sheets.total(), price, key);
         }

@@ -195,9 +195,7 @@ public final class JobReader {
 
     private <E extends Enum<E>> E choice(String key, E builtIn) throws SettingException {
         Object value = given(key);
-        return value == null
-                ? builtIn
-                : Scalars.choice(key, SaidWords.plain(key, value), builtIn.getDeclaringClass());
+        return value == null ? builtIn : Scalars.choice(key, SaidWords.plain(key, value), builtIn.getDeclaringClass());
     }
 
     private @Nullable String text(String key) throws SettingException {

@@ -33,7 +33,8 @@ final class StockLabels {
         }
         // "bond 20" is the name without its hyphen
         Matcher spaced = SPACED.matcher(text);
-        if (spaced.find() && catalog.byId(spaced.group(1) + "-" + spaced.group(2)).isPresent()) {
+        if (spaced.find()
+                && catalog.byId(spaced.group(1) + "-" + spaced.group(2)).isPresent()) {
             return spaced.group(1) + "-" + spaced.group(2) + text.substring(spaced.end());
         }
         return text;
@@ -60,14 +61,13 @@ final class StockLabels {
             return ids.contains(id) ? id : null;
         }
         String first = lower.split("[\\s,;]", 2)[0];
-        String usual =
-                switch (first) {
-                    case "copy", "copier", "printer", "plain", "office" -> "bond-20";
-                    case "cardstock", "card", "cover" -> "cover-65";
-                    case "board", "chipboard", "cardboard" -> "coverboard-30";
-                    case "film", "acetate", "pvc", "foil", "transparency" -> "film-75";
-                    default -> null;
-                };
+        String usual = switch (first) {
+            case "copy", "copier", "printer", "plain", "office" -> "bond-20";
+            case "cardstock", "card", "cover" -> "cover-65";
+            case "board", "chipboard", "cardboard" -> "coverboard-30";
+            case "film", "acetate", "pvc", "foil", "transparency" -> "film-75";
+            default -> null;
+        };
         return usual != null && ids.contains(usual) ? usual : Spelling.nearest(first, ids);
     }
 

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param lengthMm length of the binding edge
  * @param zoneMm reach of the holes, tolerance included
- * @param marginMm what live matter keeps from the binding edge
+ * @param marginMm minimum distance of print from the binding edge
  * @param holes the holes themselves
  * @param reach each hole as far as it may lie off its place
  */

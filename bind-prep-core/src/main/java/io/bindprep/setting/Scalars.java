@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
  */
 public final class Scalars {
     private static final int LONGEST_TEXT = 500;
-    private static final Pattern BARE_NUMBER = Pattern.compile("[-+]?(?:\\d+(?:[.,]\\d+)?|[.,]\\d+|(?:\\d+[ -])?\\d+/\\d+)");
+    private static final Pattern BARE_NUMBER =
+            Pattern.compile("[-+]?(?:\\d+(?:[.,]\\d+)?|[.,]\\d+|(?:\\d+[ -])?\\d+/\\d+)");
 
     private Scalars() {}
 

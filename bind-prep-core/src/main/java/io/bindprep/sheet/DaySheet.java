@@ -15,7 +15,9 @@ import io.bindprep.report.words.VerdictSentence;
 import io.bindprep.wording.Counted;
 import io.bindprep.wording.LengthText;
 import io.bindprep.wording.Measures;
+import io.bindprep.wording.Printable;
 import io.bindprep.wording.Units;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -194,8 +196,7 @@ public record DaySheet(
             rows.add(List.of(
                     "Weight without elements and overs",
                     "",
-                    (supplies.weightWhole() ? "" : "at least ")
-                            + LengthText.plain(supplies.knownG().movePointLeft(3), 1) + " kg",
+                    (supplies.weightWhole() ? "" : "at least ") + day.measures().weight(supplies.knownG()),
                     "",
                     ""));
         }
@@ -215,8 +216,8 @@ public record DaySheet(
         }
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("What", "Count", "Rate", "Sum"));
-        quote.work().forEach(l -> rows.add(row(l, " min")));
-        rows.add(List.of(TIME + least(quote), "", "", text(quote.minutes(), " min")));
+        quote.work().forEach(l -> rows.add(List.of(l.what(), l.count(), text(l.rate(), ""), minutes(l.sum()))));
+        rows.add(List.of(TIME + least(quote), "", "", minutes(quote.minutes())));
         String currency = quote.currency().isEmpty() ? "" : " " + quote.currency();
         quote.supplies().forEach(l -> rows.add(row(l, currency)));
         rows.add(List.of(COST + least(quote), "", "", text(quote.cost(), currency)));
@@ -236,9 +237,18 @@ public record DaySheet(
         return List.of(line.what(), line.count(), text(line.rate(), ""), text(line.sum(), unit));
     }
 
+    /** Whole minutes, which is finer than anyone keeps them; tenths of a few. */
+    private static String minutes(Amount amount) {
+        return text(amount, amount.high().compareTo(BigDecimal.TEN) < 0 ? 1 : 0, " min");
+    }
+
     private static String text(Amount amount, String unit) {
-        String low = LengthText.plain(amount.low(), DECIMALS);
-        String high = LengthText.plain(amount.high(), DECIMALS);
+        return text(amount, DECIMALS, unit);
+    }
+
+    private static String text(Amount amount, int decimals, String unit) {
+        String low = LengthText.plain(amount.low(), decimals);
+        String high = LengthText.plain(amount.high(), decimals);
         return (low.equals(high) ? low : low + " to " + high) + unit;
     }
 
@@ -261,7 +271,7 @@ public record DaySheet(
         List<String> lines = new ArrayList<>();
         table(lines, "Time and cost", quote);
         lines.addAll(quoteNotes);
-        return lines;
+        return lines.stream().map(Printable::of).toList();
     }
 
     /** The list as lines of text. */
@@ -281,7 +291,7 @@ public record DaySheet(
         lines.addAll(quoteText());
         lines.add("");
         lines.add(safety);
-        return lines;
+        return lines.stream().map(Printable::of).toList();
     }
 
     private static void table(List<String> lines, String heading, List<List<String>> rows) {

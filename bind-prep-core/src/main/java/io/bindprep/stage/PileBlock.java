@@ -51,7 +51,7 @@ record PileBlock(Job job, Block block) {
             throw new SettingException(
                     "leaves",
                     "",
-                    "is not given, and without a PDF nothing else tells how many there are",
+                    "is missing; without a PDF nothing else tells how many leaves there are",
                     "Give leaves, pages, or the thickness of the measured stack.",
                     KEYS);
         }

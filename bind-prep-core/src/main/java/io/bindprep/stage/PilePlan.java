@@ -41,7 +41,7 @@ public final class PilePlan {
             throw new SettingException(
                     "trim",
                     "",
-                    "is not given, and without a PDF nothing else tells the size of a leaf",
+                    "is missing; without a PDF nothing else tells the size of a leaf",
                     "Write the size of the trimmed leaf, for example a4 or \"210 x 297 mm\".",
                     List.of());
         }

@@ -27,16 +27,16 @@ public record Length(long units) implements Comparable<Length> {
     public static final Length ZERO = new Length(0);
 
     // whole or decimal, fraction, or whole and fraction ("1-1/4", "1 1/4"), then the unit
-    private static final Pattern TEXT = Pattern.compile(
-            "(?:((?:\\d{1,6})?\\.\\d{1,9}|\\d{1,6})|(?:(\\d{1,6})[ -])?(\\d{1,6})/(\\d{1,6}))\\s*"
+    private static final Pattern TEXT =
+            Pattern.compile("(?:((?:\\d{1,6})?\\.\\d{1,9}|\\d{1,6})|(?:(\\d{1,6})[ -])?(\\d{1,6})/(\\d{1,6}))\\s*"
                     + "(mm|millimet(?:er|re)s?|cm|centimet(?:er|re)s?|um|µm|in\\.?|inch(?:es)?|\"|\u2033|mil|pt)");
 
     private static final Pattern COMMA =
             Pattern.compile("(?<![\\w.,-])(0(?=,\\d)|\\d{1,6}(?=,(?!\\d{3}(?!\\d))))(?:,)(\\d{1,9})(?![\\d.,])");
 
     private static final Map<String, String> FRACTIONS = Map.of(
-            "\u00bc", "1/4", "\u00bd", "1/2", "\u00be", "3/4", "\u215b", "1/8", "\u215c", "3/8", "\u215d", "5/8", "\u215e",
-            "7/8");
+            "\u00bc", "1/4", "\u00bd", "1/2", "\u00be", "3/4", "\u215b", "1/8", "\u215c", "3/8", "\u215d", "5/8",
+            "\u215e", "7/8");
 
     private static final Pattern ONE_SIGN = Pattern.compile("[\u00bc-\u00be\u215b-\u215e]");
 

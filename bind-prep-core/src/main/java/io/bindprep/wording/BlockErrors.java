@@ -54,14 +54,14 @@ public final class BlockErrors {
 
     /** Pages that there are not. */
     public SettingException noSuchPages() {
-        return wrong("these pages must be among those that there are, first to last");
+        return wrong("these pages are not all in the document, first to last");
     }
 
     private SettingException wrong(String why) {
         return new SettingException(
                 key,
                 given,
-                why + "; " + given + " was given, and there " + (pages == 1 ? "is 1 page" : "are pages 1-" + pages),
+                why + "; given: " + given + "; the document has " + (pages == 1 ? "1 page" : "pages 1-" + pages),
                 "correct the page range or leave it out",
                 List.of());
     }

@@ -34,7 +34,8 @@ public final class ProblemWords {
         String meant = near == null ? "" : "\n  Did you mean \"" + near + "\"?";
         boolean said = e.remedy().contains(String.join(", ", e.known()));
         String shortList = said || !few(e.known(), whole) ? "" : "\n  Known: " + String.join(", ", e.known()) + ".";
-        String longList = said || few(e.known(), whole) ? "" : " All " + e.known().size() + " names: " + whole;
+        String longList =
+                said || few(e.known(), whole) ? "" : " All " + e.known().size() + " names: " + whole;
         return named + ": " + message + meant + shortList + "\n  " + sentence(e.remedy()) + longList;
     }
 

@@ -26,7 +26,14 @@ public final class Spelling {
                 best = candidate;
             }
         }
-        return best;
+        // "bond" is the beginning of "bond-20", not a slip for "none"
+        return least < 2
+                ? best
+                : known.stream()
+                        .filter(c ->
+                                given.length() > 2 && c.toLowerCase(Locale.ROOT).startsWith(given + "-"))
+                        .findFirst()
+                        .orElse(best);
     }
 
     /** "Did you mean ...? Known: ..." */

@@ -78,9 +78,20 @@ class DayTest {
             assertThat(made.setting()).isEqualTo(Setting.DEPTH);
             assertThat(made.value()).startsWith("5.15 mm");
             assertThat(made.said()).isEqualTo("5.2 mm");
-            assertThat(made.saidBefore()).isEqualTo("5.1 mm");
+            assertThat(made.saidBefore()).isEqualTo("shallow, 5.1 mm");
         });
         assertThat(JsonDay.write(day)).contains("5.15 mm");
+    }
+
+    /** A PDF's A4 is 210.01 mm wide; the shop's price names 210. Minutes are whole. */
+    @Test
+    void pagesAHairWiderArePricedByTheirSize() throws Exception {
+        String rates = RATES.replace("{bond-20: 0.02}", "{\"bond-20, 210 x 297 mm\": 0.5}");
+        Day day = BindPrep.day(List.of(job("a", 7, Map.of("trim", "210.01 x 297 mm"))), Rates.read(rates, "r.yaml"));
+        List<String> text = DaySheet.of(day).text();
+        assertThat(text)
+                .anyMatch(l -> l.contains("Sheets bond-20, 210 x 297 mm | 7 | 0.5 | 3.5 EUR"))
+                .noneMatch(l -> l.matches(".*\\d\\d\\.\\d+ min.*|.*\\d\\.\\d\\d+ min.*"));
     }
 
     /** A day of one paper is in its units; one of both has both, so that a change is told in one of them. */
@@ -89,14 +100,14 @@ class DayTest {
         Map<String, Object> letter = Map.of("pitch", "3:1", "trim", "letter");
         Day inches = BindPrep.day(List.of(job("a", 10, letter), job("b", 20, letter)), null);
         assertThat(String.join("\n", DaySheet.of(inches).text()))
-                .contains("Depth: 3/16 in", "8-1/2 x 11 in", "Closer: wire 3/16 in")
+                .contains("Depth: shallow, 3/16 in", "8-1/2 x 11 in", "Closer: wire 3/16 in")
                 .doesNotContain(" mm");
         Day both = BindPrep.day(List.of(job("a", 10, letter), job("b", 10, Map.of("pitch", "2:1"))), null);
         assertThat(String.join("\n", DaySheet.of(both).text()))
-                .contains("(was 5 mm (3/16 in))", "8-1/2 x 11 in", "210 x 297 mm");
+                .contains("(was shallow, 5 mm (3/16 in))", "8-1/2 x 11 in", "210 x 297 mm");
         Day metric = BindPrep.day(List.of(job("a", 10, Map.of("pitch", "3:1"))), null);
         assertThat(String.join("\n", DaySheet.of(metric).text()))
-                .contains("Depth: 5 mm", "first hole 9 mm from the head")
+                .contains("Depth: shallow, 5 mm", "first hole 9 mm from the head")
                 .doesNotContain("5.08", "8.8 mm");
     }
 

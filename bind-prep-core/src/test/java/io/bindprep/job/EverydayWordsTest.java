@@ -168,13 +168,12 @@ class EverydayWordsTest {
     })
     void wordsOfPrintersAndShops(String key, String typed, String constant) throws SettingException {
         Job job = job(key, typed);
-        Enum<?> read =
-                switch (key) {
-                    case "sides" -> job.sides();
-                    case "binding" -> job.binding();
-                    case "binding-edge" -> job.bindingEdge();
-                    default -> job.units();
-                };
+        Enum<?> read = switch (key) {
+            case "sides" -> job.sides();
+            case "binding" -> job.binding();
+            case "binding-edge" -> job.bindingEdge();
+            default -> job.units();
+        };
         assertThat(read.name()).isEqualTo(constant);
     }
 

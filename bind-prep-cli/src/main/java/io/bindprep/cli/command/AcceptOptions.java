@@ -11,6 +11,7 @@ import io.bindprep.job.AcceptanceText;
 import io.bindprep.problem.SettingException;
 import io.bindprep.wording.Counted;
 import io.bindprep.wording.PageLists;
+import io.bindprep.wording.Printable;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -72,14 +73,14 @@ final class AcceptOptions {
                 .map(f -> new Acceptance(f.rule(), PageLists.compact(f.pages()), why, name, report.seen(f)))
                 .toList();
         if (found.isEmpty()) {
-            err.println("Nothing to accept. " + file + " is unchanged.");
+            err.println("Nothing to accept. " + Printable.of(file.toString()) + " is unchanged.");
             return ExitCode.GOOD;
         }
         try {
             String before = Files.exists(file) ? TextFile.read(file) : "";
             WholeFile.write(
                     file, AcceptanceText.added(before, found, file.toString()), Inputs.NONE.plus("the PDF", document));
-            err.println("Accepted " + Counted.of(found.size(), "finding") + " into " + file
+            err.println("Accepted " + Counted.of(found.size(), "finding") + " into " + Printable.of(file.toString())
                     + "; remove those that must not pass.");
             return ExitCode.GOOD;
         } catch (SettingException e) {

@@ -4,6 +4,7 @@ import io.bindprep.BindPrep;
 import io.bindprep.catalogue.Catalogue;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.catalogue.PunchText;
+import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.job.JobInput;
 import io.bindprep.cli.job.NamedFiles;
 import io.bindprep.files.Inputs;
@@ -122,7 +123,7 @@ public final class CalibrateCommand implements Callable<Integer> {
         boolean builtIn = Catalogue.builtIn().punches().byId(punch.id()).isPresent();
         WholeFile.write(output, PunchText.of(builtIn ? punch.named(name) : punch), inputs);
         out.print(CalibrationText.write(found));
-        out.println("Punch file written: " + output);
+        out.println(Problems.written("Punch file", output));
         if (builtIn) {
             out.println("It began as " + punch.id() + ": correct what else differs on your punch, its pins above all.");
         }

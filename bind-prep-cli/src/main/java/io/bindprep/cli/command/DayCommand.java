@@ -134,10 +134,12 @@ public final class DayCommand implements Callable<Integer> {
             err.println(Problems.setting(e, at + "settings"));
             return ExitCode.USAGE;
         } catch (UnreadableInputException e) {
-            err.println("bind-prep: " + Printable.of(at) + e.getMessage() + "\n  " + e.remedy());
+            err.println("bind-prep: " + Printable.of(at) + Printable.page(e.getMessage() + "\n  " + e.remedy()));
             return ExitCode.UNREADABLE;
         } catch (IOException e) {
-            err.println("bind-prep: " + Printable.of(at) + Problems.cannotRead("FILE", Path.of(read.last()), e));
+            // the day file itself is named once
+            String of = at.equals(read.last() + ": ") ? "" : Printable.of(at);
+            err.println("bind-prep: " + of + Problems.cannotRead(Path.of(read.last()), e));
             return ExitCode.USAGE;
         }
     }
@@ -168,7 +170,7 @@ public final class DayCommand implements Callable<Integer> {
         }
         DaySheet.of(day).text().forEach(out::println);
         if (target != null) {
-            out.println("List and job sheets written: " + target);
+            out.println(Problems.written("List and job sheets", target));
         }
         return day.heldBack().isEmpty() ? ExitCode.GOOD : ExitCode.FINDINGS;
     }

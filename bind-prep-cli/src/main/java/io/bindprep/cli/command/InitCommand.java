@@ -9,6 +9,7 @@ import io.bindprep.cli.job.NamedFiles;
 import io.bindprep.files.Inputs;
 import io.bindprep.files.WholeFile;
 import io.bindprep.job.JobText;
+import io.bindprep.wording.Printable;
 import io.bindprep.wording.Spelling;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -83,8 +84,9 @@ public final class InitCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw wrong(String.valueOf(e.getMessage()));
         }
-        out.println("Written: " + target);
-        out.println("Use it:  bind-prep check " + (punch ? "--punch " : "--job ") + target + " book.pdf");
+        String named = Printable.of(target.toString());
+        out.println("Written: " + named);
+        out.println("Use it:  bind-prep check " + (punch ? "--punch " : "--job ") + named + " book.pdf");
         return ExitCode.GOOD;
     }
 

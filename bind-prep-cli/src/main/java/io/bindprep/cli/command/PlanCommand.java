@@ -144,7 +144,7 @@ public final class PlanCommand implements Callable<Integer> {
                     quote(report, known);
                 }
                 if (target != null) {
-                    out.println("Job sheet written: " + target);
+                    out.println(Problems.written("Job sheet", target));
                 }
             }
             return report.failed() ? ExitCode.FINDINGS : ExitCode.GOOD;

@@ -3,6 +3,7 @@ package io.bindprep.cli.command;
 import io.bindprep.check.Report;
 import io.bindprep.cli.batch.Engine;
 import io.bindprep.cli.console.ExitCode;
+import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.console.Terminal;
 import io.bindprep.files.WholeFile;
 import io.bindprep.problem.SettingException;
@@ -92,7 +93,7 @@ public final class SpecCommand implements Callable<Integer> {
 
     private int told(Report report) {
         out.println(VerdictSentence.of(report));
-        out.println("Job sheet written: " + files.output());
+        out.println(Problems.written("Job sheet", files.output()));
         return report.failed() ? ExitCode.FINDINGS : ExitCode.GOOD;
     }
 }

@@ -1,6 +1,7 @@
 package io.bindprep.cli.command;
 
 import io.bindprep.BindPrep;
+import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.output.FileEnding;
 import io.bindprep.files.WholeFile;
 import io.bindprep.gauge.TestSheet;
@@ -66,7 +67,7 @@ public final class TestsheetCommand implements Callable<Integer> {
             String settings = sheet.punched().settings().stream()
                     .map(d -> d.name() + " at " + d.centre().inMm())
                     .collect(Collectors.joining(", "));
-            out.println("Test sheet written: " + output);
+            out.println(Problems.written("Test sheet", output));
             out.println("A page for each depth setting (" + settings + "), one to read holes on, and gauges.");
             out.println("Print it at full size, punch and read it as it says, then: bind-prep calibrate");
         });

@@ -26,7 +26,12 @@ public final class Problems {
      */
     public static String setting(SettingException e, @Nullable String place) {
         String named = place == null ? option(e.key()) : place + ": " + e.key();
-        return "bind-prep: " + ProblemWords.setting(named, place, e, "bind-prep list");
+        return "bind-prep: " + Printable.page(ProblemWords.setting(named, place, e, "bind-prep list"));
+    }
+
+    /** A file that was written, by its name: "Job sheet written: book.pdf". */
+    public static String written(String what, Path file) {
+        return what + " written: " + Printable.of(file.toString());
     }
 
     /** Our own mistake, but for memory. */
@@ -37,7 +42,12 @@ public final class Problems {
 
     /** A file named by an option that the system will not give us as text. */
     public static String cannotRead(String option, Path file, IOException e) {
-        return option + ": cannot read " + file + ": " + ProblemWords.unread(e);
+        return option + ": " + cannotRead(file, e);
+    }
+
+    /** A file that the system will not give us. */
+    public static String cannotRead(Path file, IOException e) {
+        return "cannot read " + Printable.of(file.toString()) + ": " + ProblemWords.unread(e);
     }
 
     /** A file named by an option that the system will not let us write. */
@@ -48,7 +58,8 @@ public final class Problems {
     /** One or more files, parted by commas, that the system will not let us write for one reason. */
     public static String cannotWrite(String option, String file, IOException e) {
         String instead = e instanceof FileSystemException ? "" : "; make room there, or name another place";
-        return "bind-prep: " + option + ": cannot write " + file + ": " + ProblemWords.unwritten(e) + instead;
+        return "bind-prep: " + option + ": cannot write "
+                + Printable.of(file + ": " + ProblemWords.unwritten(e) + instead);
     }
 
     // covers.front and inserts[2] are parts of what one option says

@@ -62,7 +62,8 @@ public final class WatchSession {
         try {
             int worst = watch.run();
             if (watch.full()) {
-                err.println("bind-prep: the watch ends here, as the disk of " + settings.out()
+                err.println("bind-prep: the watch ends here, as the disk of "
+                        + Printable.of(settings.out().toString())
                         + " is full: make room there, or name another folder (--out), and start it again");
             }
             if (settings.once() || watch.full()) {

@@ -49,7 +49,8 @@ record JsonJob(
         @JsonPropertyDescription("the setting of the depth stop asked for; null to let it be chosen") @Nullable
         String depth,
 
-        @JsonPropertyDescription("what live matter keeps from the binding edge; null for the pattern's own") @Nullable
+        @JsonPropertyDescription("minimum distance of print from the binding edge; null for the pattern's own")
+        @Nullable
         BigDecimal bindingMarginMm,
 
         @JsonPropertyDescription("how far a hole may lie off its place, either way; null for the punch's own") @Nullable

@@ -92,7 +92,7 @@ record JsonPlan(
         @JsonPropertyDescription("what the closer is set to; null where nothing is closed") @Nullable
         BigDecimal closerMm,
 
-        @JsonPropertyDescription("what live matter keeps from the binding edge")
+        @JsonPropertyDescription("minimum distance of print from the binding edge")
         BigDecimal bindingMarginMm,
 
         @JsonPropertyDescription("how far a hole may lie off its place, either way")
