@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A sentence where Java's memory runs out, wherever it was. */
@@ -47,6 +48,42 @@ class MemoryTest {
         }
         assertThat(exit).as(said).isIn(ExitCode.UNREADABLE, ExitCode.INTERNAL);
         assertThat(said).contains("memory");
+    }
+
+    /** An earlier report of 15 MiB that is none: trees, names and texts that take many times their size. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"job\":{\"a\":[ | {}, | {}]}",
+                "\"input\":{\"a\":[ | [], | []]}",
+                "\"findings\":[{\"places\":[ | {}, | {}]}]",
+                "\"findings\":[ | {}, | {}]",
+                "\"other\":{ | \"%08d\":1, | \"a\":1}"
+            })
+    void aHugeEarlierReportIsRefusedInASmallHeap(String before, String repeated, String after) throws Exception {
+        StringBuilder text = new StringBuilder("{\"schemaVersion\":2," + before);
+        for (int i = 0; text.length() < 15 * 1024 * 1024; i++) {
+            text.append(repeated.contains("%") ? repeated.formatted(i) : repeated);
+        }
+        Path report = Files.writeString(temp.resolve("old.json"), text + after + "}");
+        Path err = temp.resolve("err");
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xmx128m",
+                        "-XX:+UseSerialGC",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        "io.bindprep.cli.Main",
+                        "check",
+                        "--since",
+                        report.toString(),
+                        BOOK.toString())
+                .redirectOutput(temp.resolve("out").toFile())
+                .redirectError(err.toFile())
+                .start();
+        assertThat(process.waitFor()).as(Files.readString(err)).isEqualTo(ExitCode.USAGE);
+        assertThat(Files.readString(err)).contains("old.json").doesNotContain("memory");
     }
 
     @Test

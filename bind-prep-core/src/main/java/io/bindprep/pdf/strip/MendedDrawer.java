@@ -119,7 +119,7 @@ abstract class MendedDrawer extends PageDrawer {
     @Override
     public void shadingFill(COSName name) throws IOException {
         COSDictionary shading = resource(COSName.SHADING, name);
-        if (!Shadings.complete(shading)) {
+        if (shading == null || !Shadings.complete(shading)) {
             return; // a finding tells of it
         }
         // the operator sh takes no background (ISO 32000-1:2008, Table 78), which PDFBox paints

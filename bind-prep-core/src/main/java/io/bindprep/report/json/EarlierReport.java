@@ -8,6 +8,7 @@ import io.bindprep.problem.SettingException;
 import io.bindprep.wording.Printable;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,8 +23,9 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.TokenStreamFactory;
+import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.core.json.JsonFactory;
-import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -45,9 +47,20 @@ public final class EarlierReport {
                             .maxStringLength(1_000_000)
                             .maxNumberLength(100)
                             .build())
+                    // a million names of another file's members are not to be kept
+                    .disable(TokenStreamFactory.Feature.CANONICALIZE_PROPERTY_NAMES)
                     .build())
-            // a report is read member by member
-            .disable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .build();
+    // a tree takes some fifty times its text, so its tokens are counted; a finding on 16,000 pages has some 260,000
+    private static final JsonMapper TREES = JsonMapper.builder(MAPPER.tokenStreamFactory()
+                    .rebuild()
+                    .streamReadConstraints(StreamReadConstraints.builder()
+                            .maxNestingDepth(32)
+                            .maxStringLength(1_000_000)
+                            .maxNumberLength(100)
+                            .maxTokenCount(400_000)
+                            .build())
+                    .build())
             .build();
 
     private final String name;
@@ -70,8 +83,10 @@ public final class EarlierReport {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(MOST_BYTES + 1);
             if (bytes.length > MOST_BYTES) {
-                throw new Reader(file.toString())
-                        .wrong("is larger than " + MOST_BYTES / 1024 / 1024 + " MiB", "Name the JSON report itself.");
+                throw wrong(
+                        file.toString(),
+                        "is larger than " + MOST_BYTES / 1024 / 1024 + " MiB",
+                        "Name the JSON report itself.");
             }
             return of(bytes, file.toString());
         } catch (IOException e) {
@@ -100,7 +115,7 @@ public final class EarlierReport {
      * @param name how messages call it
      */
     static EarlierReport of(byte[] bytes, String name) throws SettingException {
-        return new Reader(name).read(bytes);
+        return new Reader(name, new String(bytes, StandardCharsets.UTF_8)).read();
     }
 
     /**
@@ -131,6 +146,7 @@ public final class EarlierReport {
     /** One reading. */
     private static final class Reader {
         private final String name;
+        private final String text;
         private int version = -1;
         private String outcome = "";
         private boolean checked = true;
@@ -139,12 +155,13 @@ public final class EarlierReport {
         private final List<Earlier.Item> items = new ArrayList<>();
         private int seats;
 
-        Reader(String name) {
+        Reader(String name, String text) {
             this.name = name;
+            this.text = text;
         }
 
-        EarlierReport read(byte[] bytes) throws SettingException {
-            try (JsonParser parser = MAPPER.createParser(bytes)) {
+        EarlierReport read() throws SettingException {
+            try (JsonParser parser = MAPPER.createParser(text)) {
                 JsonToken first = parser.nextToken();
                 if (first == JsonToken.START_ARRAY) {
                     throw wrong("holds several reports", "Name the JSON report of one PDF.");
@@ -183,8 +200,8 @@ public final class EarlierReport {
                 }
                 case "outcome" -> outcome = String.valueOf(parser.getValueAsString(""));
                 case "documentChecked" -> checked = value == JsonToken.VALUE_TRUE;
-                case "input" -> input = MAPPER.readTree(parser);
-                case "job" -> job = withoutAcceptances(MAPPER.readTree(parser));
+                case "input" -> input = tree(parser);
+                case "job" -> job = withoutAcceptances(tree(parser));
                 case "findings" -> findings(parser, value);
                 default -> parser.skipChildren();
             }
@@ -195,12 +212,30 @@ public final class EarlierReport {
                 throw notOurs();
             }
             while (parser.nextToken() != JsonToken.END_ARRAY) {
-                Earlier.Item item = item(MAPPER.readTree(parser));
+                Earlier.Item item = item(tree(parser));
                 seats += Math.max(1, Math.max(item.pages().size(), item.places().size()));
                 if (seats > MOST_SEATS) {
                     throw wrong("holds more than " + MOST_SEATS + " findings and pages", "Name the report itself.");
                 }
                 items.add(item);
+            }
+        }
+
+        /** The object that the parser stands at, read again by itself within its own bounds. */
+        private JsonNode tree(JsonParser parser) throws SettingException {
+            if (parser.currentToken() == JsonToken.VALUE_NULL) {
+                return MAPPER.nullNode();
+            }
+            if (parser.currentToken() != JsonToken.START_OBJECT) {
+                throw notOurs();
+            }
+            int from = (int) parser.currentTokenLocation().getCharOffset();
+            parser.skipChildren();
+            int to = (int) parser.currentTokenLocation().getCharOffset() + 1;
+            try {
+                return TREES.readTree(text.substring(from, to));
+            } catch (StreamConstraintsException e) {
+                throw wrong("holds more than a report does", "Name the report itself.");
             }
         }
 
@@ -290,7 +325,11 @@ public final class EarlierReport {
         }
 
         private SettingException wrong(String what, String remedy) {
-            return new SettingException(KEY, name, name + " " + what, remedy, List.of());
+            return EarlierReport.wrong(name, what, remedy);
         }
+    }
+
+    private static SettingException wrong(String name, String what, String remedy) {
+        return new SettingException(KEY, name, name + " " + what, remedy, List.of());
     }
 }

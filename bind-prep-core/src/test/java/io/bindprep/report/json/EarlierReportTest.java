@@ -142,13 +142,19 @@ class EarlierReportTest {
 
     @Test
     void whatIsTooDeepOrTooMuchIsRefused() {
-        assertThatThrownBy(() -> read("{\"job\":" + "[".repeat(100_000)))
+        assertThatThrownBy(() -> read("{\"job\":{\"a\":" + "[".repeat(100_000)))
                 .isInstanceOf(SettingException.class)
                 .hasMessageContaining("is not well-formed JSON");
         String many = "{\"rule\":\"a\",\"severity\":\"error\",\"pages\":\"1-150000\"}";
         assertThatThrownBy(() -> read("{\"schemaVersion\": 2, \"findings\": [" + many + "," + many + "]}"))
                 .isInstanceOf(SettingException.class)
                 .hasMessageContaining("more than 200000 findings and pages");
+        String leaves = "{\"a\":[" + "{},".repeat(200_001) + "{}]}";
+        for (String member : List.of("\"job\":" + leaves, "\"input\":" + leaves, "\"findings\":[" + leaves + "]")) {
+            assertThatThrownBy(() -> read("{\"schemaVersion\": 2, " + member + "}"))
+                    .isInstanceOf(SettingException.class)
+                    .hasMessageContaining("holds more than a report does");
+        }
         assertThatThrownBy(() -> EarlierReport.read(Path.of("no-such.json")))
                 .isInstanceOf(SettingException.class)
                 .hasMessageContaining("no such file");
