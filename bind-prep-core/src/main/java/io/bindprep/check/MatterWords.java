@@ -110,10 +110,18 @@ final class MatterWords {
                 .map(p -> nature == EdgePicture.Nature.PAGE
                         ? ". The picture counts as a page or scan: one ground colour on " + p.groundPercent()
                                 + " % of the edge"
-                        : ". One ground colour on " + p.groundPercent()
-                                + " % of the edge; a page has it on 90 % or more")
+                        : doubt(p))
                 .findFirst()
                 .orElse("");
+    }
+
+    private static String doubt(EdgePicture p) {
+        return switch (p.by()) {
+            case GROUND ->
+                ". One ground colour on " + p.groundPercent() + " % of the edge; a page has it on 90 % or more";
+            case EVEN_GROUND -> ". Its tone changes evenly, as a drawn ground does, and sharp marks lie on it";
+            case PALE_MARKS -> ". Its ground has grain, as a scan has, but few of its marks are as dark as print";
+        };
     }
 
     private static String noun(MarkKind kind) {

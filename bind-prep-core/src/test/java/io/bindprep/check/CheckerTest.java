@@ -161,7 +161,7 @@ class CheckerTest {
                 null,
                 List.of(),
                 List.of(),
-                List.of(new EdgePicture(EdgePicture.Nature.PHOTOGRAPH, 63, 9)));
+                List.of(new EdgePicture(EdgePicture.Nature.PHOTOGRAPH, EdgePicture.By.GROUND, 63, 9)));
         assertThat(only(Scenario.of(3).background(2).basics(2, photograph).report(), "background-at-binding-edge")
                         .message())
                 .contains("Judged a photograph on 1 page")

@@ -228,4 +228,48 @@ class EdgePicturesTest {
                 .as("beside a bar, in its colour")
                 .isCloseTo(11, within(0.4));
     }
+
+    /** Lighter in the middle, as drawn backgrounds of slides are: no stretch along the edge has one ground. */
+    private static BufferedImage glow() {
+        BufferedImage image = ground(0);
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                double away = Math.hypot(x - image.getWidth() / 2.0, y - image.getHeight() / 2.0) / image.getWidth();
+                int v = (int) Math.round(250 - 210 * away);
+                image.setRGB(x, y, v << 16 | v - 8 << 8 | v - 30);
+            }
+        }
+        return image;
+    }
+
+    @Test
+    void aWordOnAGlowLeavesOneMarkInDoubt() throws IOException {
+        assertThat(inked(scan(glow(), 85, ""))).isEmpty();
+        for (int rgb : new int[] {0x101010, 0xf8f4e0, 0xd02030}) {
+            PageMarks marks = scan(letter(letter(glow(), rgb, LETTER_MM), rgb, 9), 85, "");
+            assertThat(marks.basics().edgePictures()).singleElement().satisfies(picture -> {
+                assertThat(picture.nature()).isEqualTo(Nature.IN_DOUBT);
+                assertThat(picture.by()).isEqualTo(EdgePicture.By.EVEN_GROUND);
+            });
+            assertThat(inked(marks)).hasSize(1);
+            assertThat(nearest(marks)).isCloseTo(LETTER_MM, within(0.4));
+        }
+    }
+
+    /** Wood: one tone with grain, and knots that are hardly darker. */
+    @Test
+    void grainWithPaleMarksLeavesOneMarkInDoubt() throws IOException {
+        BufferedImage image = ground(0xc8b090);
+        Random random = new Random(11);
+        for (int i = 0; i < 60; i++) {
+            draw(image, 0x907050, new Rectangle2D.Double(15 * random.nextDouble(), 99 * random.nextDouble(), 1, 0.5));
+        }
+        PageMarks marks = scan(noisy(image, 5), 85, "");
+        assertThat(marks.basics().edgePictures()).singleElement().satisfies(picture -> {
+            assertThat(picture.nature()).isEqualTo(Nature.IN_DOUBT);
+            assertThat(picture.by()).isEqualTo(EdgePicture.By.PALE_MARKS);
+        });
+        assertThat(inked(marks)).hasSize(1);
+        assertThat(inked(marks).get(0).stage()).isEqualTo(Stage.ESTIMATE);
+    }
 }

@@ -393,4 +393,35 @@ class MissedInkTest {
                         m -> m.resource(COSName.EXT_G_STATE, "G", difference)))
                 .anyMatch(mark -> mark.kind() == MarkKind.ART && Math.abs(mark.nearMm() - 4) < 0.3);
     }
+
+    private double nearestOnGround(String operators, UnaryOperator<PageMaker> more) {
+        return marks(operators, more).stream()
+                .filter(mark -> mark.kind() != MarkKind.BACKGROUND)
+                .mapToDouble(Mark::nearMm)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    @Test
+    void whatHasTheColourOfTheTintBelowDoesNotShow() {
+        String tint = ".2 .4 .6 rg 0 0 210 297 re f ";
+        assertThat(nearestOnGround(tint + ".2 .4 .6 rg 6 100 5 3 re f", m -> m)).isInfinite();
+        assertThat(nearestOnGround(tint + ".2 .4 .6 RG .5 w 6 100 m 6 120 l S", m -> m))
+                .isInfinite();
+        assertThat(nearestOnGround(tint + "1 g 5 99 8 8 re f .2 .4 .6 rg 6 100 5 3 re f", m -> m))
+                .as("a white area lies between")
+                .isCloseTo(6, within(0.3));
+        assertThat(nearestOnGround(".8 g 0 0 210 297 re f .8 .8 .8 rg 6 100 5 3 re f", m -> m))
+                .as("grey by another name")
+                .isInfinite();
+    }
+
+    @Test
+    void manyPartsInOnePathAreJudgedEachByItself() {
+        StringBuilder many = new StringBuilder(".4 g 0 0 210 10 re ");
+        for (int i = 0; i < 1200; i++) {
+            many.append(4 + 2 * (i % 6)).append(' ').append(15 + i / 6).append(" 1 .5 re ");
+        }
+        assertThat(nearestOnGround(many + "f", m -> m)).isCloseTo(4, within(0.1));
+    }
 }

@@ -102,7 +102,7 @@ final class AnnotationPass {
                     box,
                     Clip.of(out.strip()),
                     new StripCollector.Paint(
-                            MarkKind.ANNOTATION, Tone.INK, false, false, false, false, Stage.ESTIMATE, ""));
+                            MarkKind.ANNOTATION, Tone.INK, 0, false, false, false, false, Stage.ESTIMATE, ""));
         }
     }
 

@@ -213,6 +213,20 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Co
         };
     }
 
+    /** Key of a colour: equal ones have equal keys; 0 for a pattern. */
+    int key(List<COSBase> operands) {
+        int key = family.ordinal() + 1;
+        int n = operands.size();
+        for (int i = 0; i < Math.max(n, family == Family.LIGHT ? 3 : n); i++) {
+            // grey is what three equal parts are
+            if (n == 0 || !(operands.get(Math.min(i, n - 1)) instanceof COSNumber number)) {
+                return 0;
+            }
+            key = 31 * key + Float.hashCode(number.floatValue());
+        }
+        return key;
+    }
+
     private Tone palette(int index) {
         if (palette == null || index < 0 || (index + 1) * paletteStep > palette.length) {
             return ink();

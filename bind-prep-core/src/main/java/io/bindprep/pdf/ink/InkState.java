@@ -24,6 +24,11 @@ public final class InkState {
     /** Belongs to a group that lets what lies below shine through. */
     boolean seeThrough;
 
+    /** Keys of the colours: equal colours have equal keys; 0 for none. */
+    int fillColour;
+
+    int strokeColour;
+
     /** A transfer function gives white a tone. */
     boolean whiteInks;
 
@@ -56,6 +61,8 @@ public final class InkState {
         s.doubtful = doubtful;
         s.seeThrough = seeThrough;
         s.whiteInks = whiteInks;
+        s.fillColour = fillColour;
+        s.strokeColour = strokeColour;
         s.overprintFill = overprintFill;
         s.overprintStroke = overprintStroke;
         s.onlyInkedOverprint = onlyInkedOverprint;

@@ -42,6 +42,7 @@ public abstract class PaintEngine extends TextEngine {
                 && ink.fillAlpha >= 1
                 && (!ink.overprintFill || tone == Tone.WHITE)
                 && tone != Tone.NOTHING;
+        int colour = kind == MarkKind.IMAGE ? 0 : way == Way.STROKE ? ink.strokeColour : ink.fillColour;
         out.from(new StripCollector.Source(annotation == null ? operators : 0, lastOperator, annotation));
         out.add(
                 outline,
@@ -49,6 +50,7 @@ public abstract class PaintEngine extends TextEngine {
                 new StripCollector.Paint(
                         forced == null ? shown : forced,
                         tone,
+                        colour,
                         way != Way.STROKE,
                         covers,
                         covers && !doubtful && !ink.seeThrough && forced == null,

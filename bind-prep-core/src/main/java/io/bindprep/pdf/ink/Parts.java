@@ -11,8 +11,8 @@ import java.util.function.Predicate;
 
 /** The pieces of a painted outline that do not hang together, as lettering in one path with the tint around it. */
 final class Parts {
-    /** More pieces are a texture: every one is held against every other. */
-    private static final int MOST_PIECES = 600;
+    /** Of more pieces each contour counts by itself, a hole too: to hold every one against every other takes too long. */
+    private static final int MOST_PIECES = 2_000;
 
     private Parts() {}
 
@@ -46,8 +46,11 @@ final class Parts {
     static List<Path2D.Double> of(Shape shape) {
         boolean exact = Outlines.segments(shape) <= Outlines.MOST_EXACT_SEGMENTS;
         List<Path2D.Double> contours = contours(exact && !(shape instanceof Area) ? new Area(shape) : shape);
-        if (contours.size() < 2 || contours.size() > MOST_PIECES) {
+        if (contours.size() < 2) {
             return List.of(new Path2D.Double(shape));
+        }
+        if (contours.size() > MOST_PIECES) {
+            return contours;
         }
         return exact ? nested(contours) : overlapping(contours, windingRule(shape));
     }

@@ -26,11 +26,14 @@ public final class Shadings {
         };
     }
 
-    /** Returns true for a pattern that readers draw: a tiling, or a shading that is complete. */
+    /** Returns true for a pattern that readers draw: a tiling with steps, or a shading that is complete (three tried). */
     public static boolean drawn(@Nullable COSDictionary pattern) {
-        return pattern != null
-                && (pattern.getInt(COSName.PATTERN_TYPE) != SHADING_PATTERN
-                        || complete(pattern.getCOSDictionary(COSName.SHADING)));
+        if (pattern == null) {
+            return false;
+        }
+        return pattern.getInt(COSName.PATTERN_TYPE) == SHADING_PATTERN
+                ? complete(pattern.getCOSDictionary(COSName.SHADING))
+                : pattern.getFloat(COSName.X_STEP) != 0 && pattern.getFloat(COSName.Y_STEP) != 0;
     }
 
     private static boolean numbers(COSDictionary shading, int count) {

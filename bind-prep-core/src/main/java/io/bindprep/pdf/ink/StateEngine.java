@@ -250,13 +250,21 @@ public abstract class StateEngine {
             case "cs" -> {
                 ink.fillSpace = ColourSpace.of(o.get(0), getResources());
                 ink.fill = ink.fillSpace.initial();
+                ink.fillColour = 0;
             }
             case "CS" -> {
                 ink.strokeSpace = ColourSpace.of(o.get(0), getResources());
                 ink.stroke = ink.strokeSpace.initial();
+                ink.strokeColour = 0;
             }
-            case "sc", "scn" -> ink.fill = paints(o) ? ink.fillSpace.tone(o) : Tone.NOTHING;
-            default -> ink.stroke = paints(o) ? ink.strokeSpace.tone(o) : Tone.NOTHING;
+            case "sc", "scn" -> {
+                ink.fill = paints(o) ? ink.fillSpace.tone(o) : Tone.NOTHING;
+                ink.fillColour = ink.fillSpace.key(o);
+            }
+            default -> {
+                ink.stroke = paints(o) ? ink.strokeSpace.tone(o) : Tone.NOTHING;
+                ink.strokeColour = ink.strokeSpace.key(o);
+            }
         }
         return true;
     }
@@ -276,11 +284,13 @@ public abstract class StateEngine {
     void fill(ColourSpace space, List<COSBase> o) {
         ink.fillSpace = space;
         ink.fill = space.tone(o);
+        ink.fillColour = space.key(o);
     }
 
     void stroke(ColourSpace space, List<COSBase> o) {
         ink.strokeSpace = space;
         ink.stroke = space.tone(o);
+        ink.strokeColour = space.key(o);
     }
 
     static float num(Operands o, int i) {

@@ -5,13 +5,11 @@ import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Stage;
 import io.bindprep.pdf.ink.InkState.Tone;
 import io.bindprep.pdf.strip.SecondLook;
-import io.bindprep.pdf.syntax.Budget;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +22,6 @@ import org.jspecify.annotations.Nullable;
  * what is covered otherwise is doubtful, as is what only a rendering can tell: {@link SecondLook} decides those.
  */
 public class StripCollector {
-    private static final int MOST_MARKS = 20_000;
     /** A fill thinner than this is a rule; common practice, no source. */
     private static final double LINE_MM = 1.2;
     /** A fill at least this thick both ways may be a background; common practice, no source. */
@@ -33,22 +30,13 @@ public class StripCollector {
     public static final double BLEED_SLACK_MM = 0.5;
     /** The rest of an outline cut at the trim prints nothing below this: a sheet is cut no truer than half a millimetre. */
     private static final double SLIVER_MM = 0.005;
-    /** Neighbours that only share an edge do not cover each other. */
-    private static final double TOUCHING_MM = 0.02;
-
     /** Areas are exact to less than this, in points. */
     private static final double ROUNDING = 1e-9;
 
-    /** Longer outlines are not subtracted but drawn: areas cost the square of their pieces. */
-    private static final int MOST_PIECES = 40;
-    /** So many subtractions of a page cost about as much as drawing its strip. */
-    private static final int MOST_SUBTRACTED = 300;
-
     private final Rectangle2D strip;
     private final AffineTransform toFrame;
-    private final List<FoundMark> found = new ArrayList<>();
+    private final FoundMarks found = new FoundMarks();
     private final boolean gathers;
-    private int subtracted;
     private boolean touched;
     private Source source = new Source(0, "", null);
 
@@ -71,6 +59,7 @@ public class StripCollector {
     /**
      * Paint of a mark.
      *
+     * @param colour key of the colour: equal colours have equal keys; 0 where it has none
      * @param covers whether it may hide what lies below
      * @param opaque whether it surely hides that
      * @param doubtful whether only a rendering can tell what of it prints
@@ -79,6 +68,7 @@ public class StripCollector {
     public record Paint(
             MarkKind kind,
             Tone tone,
+            int colour,
             boolean filled,
             boolean covers,
             boolean opaque,
@@ -132,7 +122,7 @@ public class StripCollector {
     }
 
     public List<FoundMark> found() {
-        return found;
+        return found.all();
     }
 
     /** Says what paints the outlines that follow. */
@@ -161,10 +151,10 @@ public class StripCollector {
         }
         MarkKind kind = kindOf(paint, box);
         if (paint.covers()) {
-            cover(framed, box, paint.opaque());
+            found.cover(framed, box, paint.opaque());
         }
         boolean doubtful = paint.doubtful() || clip.inexact() || uncut(outline, bounds, window);
-        if (kind == MarkKind.BACKGROUND && paint.kind() == MarkKind.ART && Parts.mayBeSeveral(framed)) {
+        if (kind == MarkKind.BACKGROUND && Parts.mayBeSeveral(framed)) {
             Path2D.Double[] parts = Parts.split(framed, b -> isOfBackground(paint, Clip.cut(b, box)));
             for (Path2D.Double part : parts) {
                 Rectangle2D partBox = part == null ? box : Clip.cut(Outlines.bounds(part), box);
@@ -201,20 +191,19 @@ public class StripCollector {
     /** Several parts may reach the edge together without any of them being a background. */
     private static MarkKind inlandKind(Paint paint, Rectangle2D box) {
         MarkKind kind = kindOf(paint, box);
-        return kind == MarkKind.BACKGROUND ? MarkKind.ART : kind;
+        return kind == MarkKind.BACKGROUND ? paint.kind() : kind;
     }
 
     private void record(Shape framed, Rectangle2D box, MarkKind kind, Paint paint, boolean doubtful) {
         boolean white = paint.tone() == Tone.WHITE;
-        if (white && !mayShowOverInk(kind, framed, box)) {
+        // white rectangles are there to cover; other white outlines may be lettering in a tint
+        if (white && (paint.kind() == MarkKind.ART && Outlines.isUpright(framed) || !found.mayLieUnder(box))) {
             return;
         }
-        if (found.size() >= MOST_MARKS) {
-            throw new Budget.Spent("more than " + MOST_MARKS + " marks lie near its binding edge");
-        }
+        boolean blends = kind != MarkKind.BACKGROUND && found.mayBlendIn(paint, box);
         Mark mark = new Mark(
                 kind, paint.stage(), framed, box.getMinX(), box.getMaxX(), box.getMinY(), box.getMaxY(), paint.words());
-        found.add(new FoundMark(mark, paint, source, white || doubtful));
+        found.add(new FoundMark(mark, paint, source, white || doubtful || blends));
     }
 
     private Rectangle2D frameOf(Rectangle2D user) {
@@ -278,76 +267,5 @@ public class StripCollector {
             return MarkKind.LINE;
         }
         return paint.kind();
-    }
-
-    /** An opaque outline takes what it covers off the marks below; what may be covered otherwise is in doubt. */
-    private void cover(Shape cover, Rectangle2D box, boolean opaque) {
-        boolean upright = Outlines.isUpright(cover);
-        boolean[] gone = new boolean[found.size()];
-        boolean any = false;
-        for (int i = 0; i < gone.length; i++) {
-            FoundMark f = found.get(i);
-            // a hole in a background leaves it a background, unless it is at the binding edge
-            boolean spared = f.mark.kind() == MarkKind.BACKGROUND && box.getMinX() > BLEED_SLACK_MM;
-            if (spared || !overlaps(f, box) || !upright && !cover.intersects(f.box())) {
-                continue;
-            }
-            if (opaque && upright && contains(box, f.mark)) {
-                gone[i] = true;
-            } else if (opaque && subtracted < MOST_SUBTRACTED && small(cover) && small(f.mark.shape())) {
-                subtracted++;
-                FoundMark rest = f.without(cover);
-                gone[i] = rest == null;
-                if (rest != null) {
-                    found.set(i, rest);
-                }
-            } else {
-                f.doubtful = true;
-            }
-            any |= gone[i];
-        }
-        if (any) {
-            int next = 0;
-            for (int i = 0; i < gone.length; i++) {
-                if (!gone[i]) {
-                    found.set(next++, found.get(i));
-                }
-            }
-            found.subList(next, found.size()).clear();
-        }
-    }
-
-    private static boolean small(Shape shape) {
-        return Outlines.segments(shape) <= MOST_PIECES;
-    }
-
-    private static boolean contains(Rectangle2D box, Mark m) {
-        return box.getMinX() <= m.nearMm()
-                && box.getMaxX() >= m.farMm()
-                && box.getMinY() <= m.alongStartMm()
-                && box.getMaxY() >= m.alongEndMm();
-    }
-
-    /** Returns true if a box covers something of a mark, which may itself be as thin as a hairline. */
-    private static boolean overlaps(FoundMark f, Rectangle2D box) {
-        Mark m = f.mark;
-        double across = Math.min(m.farMm(), box.getMaxX()) - Math.max(m.nearMm(), box.getMinX());
-        double along = Math.min(m.alongEndMm(), box.getMaxY()) - Math.max(m.alongStartMm(), box.getMinY());
-        return across > Math.min(TOUCHING_MM, (m.farMm() - m.nearMm()) / 2)
-                && along > Math.min(TOUCHING_MM, (m.alongEndMm() - m.alongStartMm()) / 2);
-    }
-
-    /** White rectangles are there to cover; other white outlines may be lettering in a tint. */
-    private boolean mayShowOverInk(MarkKind kind, Shape visible, Rectangle2D box) {
-        boolean art = kind == MarkKind.ART || kind == MarkKind.BACKGROUND;
-        if (art && Outlines.isUpright(visible)) {
-            return false;
-        }
-        for (FoundMark f : found) {
-            if (f.paint.tone() != Tone.WHITE && overlaps(f, box)) {
-                return true;
-            }
-        }
-        return false;
     }
 }

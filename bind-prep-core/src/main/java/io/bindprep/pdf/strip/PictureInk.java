@@ -75,14 +75,26 @@ final class PictureInk {
             marks.add(picture.mark);
         }
         EdgePicture.Nature nature = PictureNature.of(dots, ground);
-        seen.add(new EdgePicture(nature, (int) Math.round(100 * ground.commonShare()), ground.noise()));
-        switch (nature) {
-            case PAGE -> marks.addAll(marks(GroundMarks.of(dots, ground)));
-            case IN_DOUBT -> marks.addAll(asOne(marks(GroundMarks.of(dots, ground))));
-            case PHOTOGRAPH -> {
-                // background alone
-            }
+        EdgePicture.By by = EdgePicture.By.GROUND;
+        boolean[] set =
+                nature == EdgePicture.Nature.PHOTOGRAPH ? new boolean[dots.rgb().length] : GroundMarks.of(dots, ground);
+        boolean grained = ground.noise() > PictureGround.QUIET;
+        boolean[] even = nature == EdgePicture.Nature.PHOTOGRAPH || grained ? EvenGround.marks(dots) : null;
+        if (even != null && nature != EdgePicture.Nature.PAGE) {
+            nature = EdgePicture.Nature.IN_DOUBT;
+            by = EdgePicture.By.EVEN_GROUND;
+        } else if (even == null
+                && nature == EdgePicture.Nature.PAGE
+                && grained
+                && !GroundMarks.isDark(dots, ground, set)) {
+            nature = EdgePicture.Nature.IN_DOUBT;
+            by = EdgePicture.By.PALE_MARKS;
         }
+        for (int i = 0; even != null && i < set.length; i++) {
+            set[i] |= even[i];
+        }
+        seen.add(new EdgePicture(nature, by, (int) Math.round(100 * ground.commonShare()), ground.noise()));
+        marks.addAll(nature == EdgePicture.Nature.IN_DOUBT ? asOne(marks(set)) : marks(set));
         return marks;
     }
 
