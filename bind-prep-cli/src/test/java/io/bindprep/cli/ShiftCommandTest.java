@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -40,6 +44,27 @@ class ShiftCommandTest {
         assertThat(run.out())
                 .contains("the content of 7 pages moved")
                 .containsPattern("0.05 in away from the binding edge, at full size: pages 40-44");
+    }
+
+    @Test
+    void bleedThatIsMissingIsMadeWhenAsked() throws Exception {
+        Path tint = folder.resolve("tint.pdf");
+        try (PDDocument document = new PDDocument()) {
+            PDPage page = new PDPage(PDRectangle.A5);
+            document.addPage(page);
+            try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+                content.setNonStrokingColor(0.2f, 0.1f, 0, 0);
+                content.addRect(0, 0, PDRectangle.A5.getWidth(), PDRectangle.A5.getHeight());
+                content.fill();
+            }
+            document.save(tint.toFile());
+        }
+        Path html = folder.resolve("bleed.html");
+        Cli run = Cli.run("shift", tint.toString(), "-o", out(), "--extend-bleed", "--write", "html=" + html);
+        assertThat(run.exit()).isZero();
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("bleed made on 1 page", "mirrored to 3.0 mm beyond the trim");
+        assertThat(Files.readString(html)).contains("the trim is dashed");
     }
 
     @Test

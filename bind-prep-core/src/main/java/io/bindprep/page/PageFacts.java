@@ -2,6 +2,8 @@ package io.bindprep.page;
 
 import io.bindprep.unit.Length;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.NoninvertibleTransformException;
+import java.awt.geom.Rectangle2D;
 
 /**
  * Declared size and rotation of a page, after inheritance and defaults of ISO 32000-1:2008, 7.7.3.3 and 14.11.2.
@@ -70,6 +72,24 @@ public record PageFacts(
         };
         t.concatenate(toReader());
         return t;
+    }
+
+    /** The trimmed page and so many millimetres beyond one of its edges, in user space. */
+    public Box beyond(PageEdge edge, double mm) {
+        try {
+            Rectangle2D strip = toBindingEdge(edge)
+                    .createInverse()
+                    .createTransformedShape(
+                            new Rectangle2D.Double(-mm, 0, mm, along(edge).mm()))
+                    .getBounds2D();
+            return new Box(
+                    Math.min(trim.x0(), strip.getMinX()),
+                    Math.min(trim.y0(), strip.getMinY()),
+                    Math.max(trim.x1(), strip.getMaxX()),
+                    Math.max(trim.y1(), strip.getMaxY()));
+        } catch (NoninvertibleTransformException e) {
+            throw new IllegalStateException("a page has an area", e);
+        }
     }
 
     /** Extent of the trimmed page away from one of its edges as the reader sees it. */

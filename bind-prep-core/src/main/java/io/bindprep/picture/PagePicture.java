@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param whole the trimmed page; null where it could not be drawn
  * @param depthMm how far in from the binding edge the close-ups reach, millimetres
+ * @param beyondMm how far beyond the binding edge the whole page is shown, millimetres
  * @param closeUps in order along the binding edge
  * @param problem why there is no picture, or what is missing in it; null where it is whole
  */
@@ -15,6 +16,7 @@ public record PagePicture(
         int page,
         @Nullable Picture whole,
         double depthMm,
+        double beyondMm,
         List<CloseUp> closeUps,
         @Nullable String problem) {
     public PagePicture {
@@ -23,7 +25,7 @@ public record PagePicture(
 
     /** A page that could not be drawn. */
     public static PagePicture none(int page, String problem) {
-        return new PagePicture(page, null, 0, List.of(), problem);
+        return new PagePicture(page, null, 0, 0, List.of(), problem);
     }
 
     /** About how many characters its pictures take in a report. */

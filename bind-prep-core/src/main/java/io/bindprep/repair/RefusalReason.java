@@ -16,6 +16,8 @@ public enum RefusalReason {
     NO_ROOM,
     /** Something too near cannot be moved by itself, or more than was meant to would move. */
     NOT_ALONE,
+    /** Bleed was asked for that cannot be made of what the page paints. */
+    NO_BLEED,
     /** The check of the copy still finds content too near. */
     STILL_NEAR,
     /** The check of the copy finds a fault that was not there. */

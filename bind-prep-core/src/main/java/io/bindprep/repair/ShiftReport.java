@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param moves by page of the input, page n at index n - 1; none where the repair was refused
  * @param alone what moved by itself, where only that was to move
  * @param blanks pages of the input behind which a blank page was put
+ * @param bleeds pages of the input at whose binding edge bleed was made
  * @param because which pages decided how far content moves
  * @param notes what to know of the file that was written
  * @param refusals why no file was written, in words; empty where one was
@@ -30,6 +31,7 @@ public record ShiftReport(
         List<Move> moves,
         List<LoneMove> alone,
         List<Integer> blanks,
+        List<Integer> bleeds,
         List<String> because,
         List<String> notes,
         List<String> refusals,
@@ -48,6 +50,7 @@ public record ShiftReport(
         moves = List.copyOf(moves);
         alone = List.copyOf(alone);
         blanks = List.copyOf(blanks);
+        bleeds = List.copyOf(bleeds);
         because = List.copyOf(because);
         notes = List.copyOf(notes);
         refusals = List.copyOf(refusals);
@@ -62,7 +65,8 @@ public record ShiftReport(
         Stream<Integer> whole = IntStream.rangeClosed(1, moves.size())
                 .filter(p -> !moves.get(p - 1).nothing())
                 .boxed();
-        return Stream.concat(whole, alone.stream().map(LoneMove::page))
+        return Stream.of(whole, alone.stream().map(LoneMove::page), bleeds.stream())
+                .flatMap(pages -> pages)
                 .sorted()
                 .distinct()
                 .toList();

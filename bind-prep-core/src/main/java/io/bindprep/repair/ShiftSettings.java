@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param allowSigned whether a signed document may be changed, which voids its signatures
  * @param keep pages that stay as they are, with their findings
  * @param marks whether new crop marks are drawn on pages that move
+ * @param extendBleed whether bleed that is missing at the binding edge is made
  * @param onlyHit whether only what is too near the binding edge moves, where it can move by itself
  */
 public record ShiftSettings(
@@ -33,7 +34,8 @@ public record ShiftSettings(
         boolean allowSigned,
         List<PageRange> keep,
         boolean marks,
-        boolean onlyHit) {
+        boolean onlyHit,
+        boolean extendBleed) {
     public ShiftSettings {
         keep = List.copyOf(keep);
     }
@@ -48,7 +50,8 @@ public record ShiftSettings(
 
     /** Everything as built in. */
     public static ShiftSettings builtIn() {
-        return new ShiftSettings(false, null, OUTER, MINIMUM_SCALE, false, false, false, List.of(), false, false);
+        return new ShiftSettings(
+                false, null, OUTER, MINIMUM_SCALE, false, false, false, List.of(), false, false, false);
     }
 
     /**
@@ -86,6 +89,7 @@ public record ShiftSettings(
                 allowSigned,
                 List.of(),
                 false,
+                false,
                 false);
     }
 
@@ -96,12 +100,12 @@ public record ShiftSettings(
      * @throws SettingException where they cannot be read
      */
     public ShiftSettings keeping(@Nullable String pages) throws SettingException {
-        return pages == null ? this : with(PageRange.readAll("keep", pages), marks, onlyHit);
+        return pages == null ? this : with(PageRange.readAll("keep", pages), marks, onlyHit, extendBleed);
     }
 
     /** The same, with new crop marks round the trim of each page that moves, or without. */
     public ShiftSettings marking(boolean crop) {
-        return with(keep, crop, onlyHit);
+        return with(keep, crop, onlyHit, extendBleed);
     }
 
     /**
@@ -118,12 +122,27 @@ public record ShiftSettings(
                     "leave out one of the two",
                     List.of());
         }
-        return with(keep, marks, only);
+        return with(keep, marks, only, extendBleed);
     }
 
-    private ShiftSettings with(List<PageRange> pages, boolean crop, boolean only) {
+    /** The same, with bleed made at the binding edge where art ends too soon, or without. */
+    public ShiftSettings extendingBleed(boolean extend) {
+        return with(keep, marks, onlyHit, extend);
+    }
+
+    private ShiftSettings with(List<PageRange> pages, boolean crop, boolean only, boolean extend) {
         return new ShiftSettings(
-                pageByPage, gutter, outerMargin, minimumScale, blankVersos, pad, allowSigned, pages, crop, only);
+                pageByPage,
+                gutter,
+                outerMargin,
+                minimumScale,
+                blankVersos,
+                pad,
+                allowSigned,
+                pages,
+                crop,
+                only,
+                extend);
     }
 
     /** Returns true if a page stays as it is. */

@@ -19,7 +19,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 /** Draws the pages that most need looking at, until there are enough or they grow too large. */
@@ -42,6 +44,8 @@ public final class PictureScan {
     private final List<PagePicture> done = new CopyOnWriteArrayList<>();
     /** Pages whose hits are shown instead of a page's own. */
     private final Map<Integer, PageReport> places = new TreeMap<>();
+    /** Pages shown with bleed. */
+    private final Set<Integer> bleeds = new TreeSet<>();
 
     private long size;
 
@@ -101,6 +105,8 @@ public final class PictureScan {
         for (int i = 0; i < before.size(); i++) {
             is.places.put(changed.get(i).facts().page(), before.get(i));
         }
+        was.bleeds.addAll(shift.bleeds());
+        shift.bleeds().forEach(page -> is.bleeds.add(shift.numberAfter(page)));
         Map<Integer, PagePicture> pictures = new TreeMap<>();
         run(is, made).forEach(p -> pictures.put(p.page(), p));
         List<PicturePair> pairs = new ArrayList<>();
@@ -158,6 +164,9 @@ public final class PictureScan {
                 page.facts().page(),
                 page.place().bindingEdge(),
                 depth,
+                bleeds.contains(page.facts().page())
+                        ? report.job().printLimits().bleed().mm()
+                        : 0,
                 CloseUpWindows.of(
                         places.getOrDefault(page.facts().page(), page).verdict().hits(),
                         page.facts().along(page.place().bindingEdge()).mm()));

@@ -175,7 +175,7 @@ class JpxPageTest {
         PageMaker page = PageMaker.a4();
         page.resource(COSName.XOBJECT, "Im", picture(page, file("bar.jp2")));
         try (OpenedPdf pdf = page.draw(PLACED).open(folder)) {
-            PagePicture shown = pdf.pictures(1).draw(1, PageEdge.LEFT, 15, List.of());
+            PagePicture shown = pdf.pictures(1).draw(1, PageEdge.LEFT, 15, 0, List.of());
             assertThat(shown.problem()).isNull();
             byte[] png = Base64.getDecoder().decode(shown.whole().base64());
             BufferedImage image = ImageIO.read(new ByteArrayInputStream(png));

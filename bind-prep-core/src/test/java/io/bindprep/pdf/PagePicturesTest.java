@@ -27,7 +27,7 @@ class PagePicturesTest {
 
     private PagePicture draw(PageMaker page, PageEdge edge, CloseUpWindow window) {
         try (OpenedPdf pdf = page.open(folder)) {
-            return pdf.pictures(1).draw(1, edge, 20, List.of(window));
+            return pdf.pictures(1).draw(1, edge, 20, 0, List.of(window));
         }
     }
 

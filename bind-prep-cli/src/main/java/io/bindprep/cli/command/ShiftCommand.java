@@ -99,6 +99,12 @@ public final class ShiftCommand implements Callable<Integer> {
     private boolean marks;
 
     @Option(
+            names = "--extend-bleed",
+            description =
+                    "where art ends at the binding edge without bleed, make it: the art is mirrored beyond the trim")
+    private boolean extendBleed;
+
+    @Option(
             names = "--split",
             description =
                     "a book too thick for any element: write the volumes the check proposes, as FILE-1, FILE-2, ...,"
@@ -170,7 +176,8 @@ public final class ShiftCommand implements Callable<Integer> {
                         pageByPage, gutter, outerMargin, minimumScale, blankVersos, pad, allowSigned)
                 .keeping(keep)
                 .marking(marks)
-                .onlyHit(onlyHit);
+                .onlyHit(onlyHit)
+                .extendingBleed(extendBleed);
         Path output = files.output();
         return new ShiftRequest(check, output, output.toString(), settings);
     }

@@ -110,6 +110,7 @@ final class ContentEnd {
     /** A number to six decimals, enough for a hundredth of a point on any sheet. */
     static String number(double v) {
         String text = String.format(Locale.ROOT, "%.6f", v);
-        return text.contains(".") ? text.replaceAll("\\.?0+$", "") : text;
+        String plain = text.contains(".") ? text.replaceAll("\\.?0+$", "") : text;
+        return plain.equals("-0") ? "0" : plain;
     }
 }

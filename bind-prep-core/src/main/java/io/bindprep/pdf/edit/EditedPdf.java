@@ -2,6 +2,7 @@ package io.bindprep.pdf.edit;
 
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Painted;
+import io.bindprep.page.BleedStrip;
 import io.bindprep.page.Box;
 import io.bindprep.page.DocumentFacts;
 import io.bindprep.page.Move;
@@ -16,24 +17,16 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSDocument;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSObject;
-import org.apache.pdfbox.cos.COSString;
-import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.jspecify.annotations.Nullable;
 
@@ -42,10 +35,6 @@ import org.jspecify.annotations.Nullable;
  * it was, with more put before and behind them; whatever points into a moved page moves with it. No file is changed.
  */
 public final class EditedPdf {
-    private static final int ID_BYTES = 16;
-    /** Objects packed together: the more the smaller, and the more a reader has to unpack for one; measured. */
-    private static final int MOST_PACKED = 500;
-
     private final PDDocument document;
     private final DocumentFacts facts;
     private final PageOrder order;
@@ -58,12 +47,15 @@ public final class EditedPdf {
     private boolean drawMarks;
     private boolean packed;
     private @Nullable ProofPainter painter;
+    private @Nullable BleedMirror bleed;
+    private final InkEngine engine;
 
     public EditedPdf(PDDocument document, DocumentFacts facts, List<PageTree.Entry> pages, InkEngine engine) {
         this.document = document;
         this.facts = facts;
         this.order = new PageOrder(document.getDocumentCatalog().getCOSObject(), pages);
         this.content = new ContentWrap(document.getDocument());
+        this.engine = engine;
         this.within = new PageContent(document.getDocument(), engine);
         this.patterns = new PatternMove(document.getDocument());
     }
@@ -200,6 +192,22 @@ public final class EditedPdf {
         return CopyCheck.reach(order.page(page), dictionary(order.inherited(page, COSName.RESOURCES)));
     }
 
+    /**
+     * Makes bleed at an edge of a page, once for each page, from what the page paints there.
+     *
+     * @param wantMm how far beyond the trim
+     * @return whether it could be made; else the page is as it was
+     */
+    public boolean extendBleed(int page, PageEdge edge, double wantMm, List<BleedStrip> strips) {
+        if (bleed == null) {
+            bleed = new BleedMirror(
+                    document.getDocument(), engine, new Budget(facts.pages().size()));
+        }
+        COSDictionary own = order.page(page);
+        COSDictionary whole = whole(own, order.inherited(page, COSName.RESOURCES));
+        return bleed.extend(own, whole, facts.pages().get(page - 1), edge, wantMm, strips);
+    }
+
     /** Asks for new crop marks on pages that move. */
     public void drawMarks(boolean draw) {
         drawMarks = draw;
@@ -271,38 +279,6 @@ public final class EditedPdf {
         COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
         references.apply(catalog);
         order.apply();
-        identify(change);
-        document.setAllSecurityToBeRemoved(true);
-        COSDocument objects = document.getDocument();
-        // the last part of a file that was added to may have a plain table, and the rest object streams
-        boolean pack = packed
-                || objects.isXRefStream()
-                || objects.getXrefTable().values().stream().anyMatch(place -> place < 0);
-        if (!pack) {
-            // all objects get new numbers, and each number left free would take 20 bytes
-            objects.setHighestXRefObjectNumber(0);
-        }
-        InlineObjects.keep(objects);
-        // a file without object streams may be of a kind that forbids them (PDF/A-1, PDF/X-3)
-        document.save(out, pack ? new CompressParameters(MOST_PACKED) : CompressParameters.NO_COMPRESSION);
-    }
-
-    /** ISO 32000-1:2008, 14.4: the first part stays, the second changes with the file; no clock in it. */
-    private void identify(String change) {
-        COSDictionary trailer = document.getDocument().getTrailer();
-        byte[] digest;
-        try {
-            MessageDigest sha = MessageDigest.getInstance("SHA-256");
-            digest = Arrays.copyOf(
-                    sha.digest((facts.sha256() + " " + change).getBytes(StandardCharsets.UTF_8)), ID_BYTES);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
-        COSArray before = trailer.getCOSArray(COSName.ID);
-        boolean kept = before != null && before.size() == 2 && before.getObject(0) instanceof COSString;
-        COSArray id = new COSArray();
-        id.add(kept && before != null ? before.getObject(0) : new COSString(digest));
-        id.add(new COSString(digest));
-        trailer.setItem(COSName.ID, id);
+        CopyWriter.write(document, facts.sha256(), packed, out, change);
     }
 }

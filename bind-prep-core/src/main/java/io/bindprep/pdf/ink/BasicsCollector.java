@@ -24,6 +24,8 @@ public final class BasicsCollector {
     private static final double LEAST_STRETCH_MM = 1;
 
     private static final int MOST_STRETCHES = 200;
+    /** What begins farther beyond the trim carries no art on: bars and page information. */
+    private static final double MOST_BLEED_MM = 6;
     /** The edges of the unturned page, clockwise, so that a quarter turn is one step. */
     private static final List<PageEdge> CLOCKWISE =
             List.of(PageEdge.LEFT, PageEdge.TOP, PageEdge.RIGHT, PageEdge.BOTTOM);
@@ -43,8 +45,8 @@ public final class BasicsCollector {
     private @Nullable COSDictionary lastFont;
     private PageBasics.@Nullable Picture coarsest;
 
-    /** A stretch of art along an edge of the trim, in user space, and how far it goes beyond. */
-    private record Stretch(double from, double to, double beyond) {}
+    /** A stretch of art along an edge of the trim, in user space, and how far beyond it begins and ends; below 0 within. */
+    private record Stretch(double from, double to, double begins, double beyond) {}
 
     public BasicsCollector(PageFacts facts) {
         this.facts = facts;
@@ -71,13 +73,9 @@ public final class BasicsCollector {
         return new Rectangle2D.Double(b.x0(), b.y0(), b.width(), b.height());
     }
 
-    /** Returns true if bounds in user space reach an edge of the trim. */
+    /** Returns true if bounds in user space reach an edge of the trim, or lie beyond it. */
     boolean reachesTrim(double x0, double y0, double x1, double y1) {
-        return (x0 <= innerX0 || y0 <= innerY0 || x1 >= innerX1 || y1 >= innerY1)
-                && x1 > innerX0
-                && x0 < innerX1
-                && y1 > innerY0
-                && y0 < innerY1;
+        return x0 <= innerX0 || y0 <= innerY0 || x1 >= innerX1 || y1 >= innerY1;
     }
 
     boolean reachesTrim(Rectangle2D b) {
@@ -90,16 +88,29 @@ public final class BasicsCollector {
         if (seen.isEmpty() || !reachesTrim(seen)) {
             return;
         }
-        stretch(0, trim.getMinX() - seen.getMinX(), seen.getMinY(), seen.getMaxY());
-        stretch(1, seen.getMaxY() - trim.getMaxY(), seen.getMinX(), seen.getMaxX());
-        stretch(2, seen.getMaxX() - trim.getMaxX(), seen.getMinY(), seen.getMaxY());
-        stretch(3, trim.getMinY() - seen.getMinY(), seen.getMinX(), seen.getMaxX());
+        double x0 = trim.getMinX();
+        double y0 = trim.getMinY();
+        double x1 = trim.getMaxX();
+        double y1 = trim.getMaxY();
+        boolean along = seen.getMaxY() > innerY0 && seen.getMinY() < innerY1;
+        boolean across = seen.getMaxX() > innerX0 && seen.getMinX() < innerX1;
+        if (along) {
+            stretch(0, x0 - seen.getMaxX(), x0 - seen.getMinX(), seen.getMinY(), seen.getMaxY());
+            stretch(2, seen.getMinX() - x1, seen.getMaxX() - x1, seen.getMinY(), seen.getMaxY());
+        }
+        if (across) {
+            stretch(1, seen.getMinY() - y1, seen.getMaxY() - y1, seen.getMinX(), seen.getMaxX());
+            stretch(3, y0 - seen.getMaxY(), y0 - seen.getMinY(), seen.getMinX(), seen.getMaxX());
+        }
     }
 
-    private void stretch(int edge, double beyond, double from, double to) {
+    private void stretch(int edge, double begins, double beyond, double from, double to) {
         List<Stretch> known = stretches.get(edge);
+        if (begins * unitMm > MOST_BLEED_MM) {
+            return;
+        }
         if (beyond * unitMm >= -REACH_MM && (to - from) * unitMm >= LEAST_STRETCH_MM && known.size() < MOST_STRETCHES) {
-            known.add(new Stretch(from, to, Math.max(0, beyond)));
+            known.add(new Stretch(from, to, begins, Math.max(0, beyond)));
         }
     }
 
@@ -154,7 +165,9 @@ public final class BasicsCollector {
         for (int i = 0; i < CLOCKWISE.size(); i++) {
             for (Stretch s : stretches.get(i)) {
                 double mm = s.beyond * unitMm;
-                if ((least == null || mm < least.mm()) && !carriedOn(s, stretches.get(i))) {
+                if (s.begins * unitMm < -REACH_MM
+                        && (least == null || mm < least.mm())
+                        && !carriedOn(s, stretches.get(i))) {
                     int rotated = (i + facts.rotate() / 90) % CLOCKWISE.size();
                     least = new PageBasics.Bleed(CLOCKWISE.get(rotated), mm);
                 }
@@ -173,7 +186,10 @@ public final class BasicsCollector {
     private boolean carriedOn(Stretch s, List<Stretch> others) {
         double slack = REACH_MM / unitMm;
         for (Stretch o : others) {
-            if (o.beyond > s.beyond + slack && o.from <= s.from + slack && o.to >= s.to - slack) {
+            if (o.beyond > s.beyond + slack
+                    && o.begins <= s.beyond + slack
+                    && o.from <= s.from + slack
+                    && o.to >= s.to - slack) {
                 return true;
             }
         }

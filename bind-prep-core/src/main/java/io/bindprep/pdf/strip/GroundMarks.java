@@ -152,9 +152,10 @@ final class GroundMarks {
     /** The largest value within the halo's width, along rows by steps of 1, along columns by a row's. */
     private int[] most(int[] values, int step, int length) {
         int[] out = values.clone();
+        boolean down = step > 1 || length != dots.w(); // a picture may be one dot wide
         for (int i = 0; i < values.length; i++) {
-            if (set[i] || step > 1 && values[i] > 0) {
-                int at = step == 1 ? i % dots.w() : i / dots.w();
+            if (set[i] || down && values[i] > 0) {
+                int at = down ? i / dots.w() : i % dots.w();
                 int v = values[i];
                 for (int d = -Math.min(HALO, at); d <= Math.min(HALO, length - 1 - at); d++) {
                     out[i + d * step] = Math.max(out[i + d * step], v);

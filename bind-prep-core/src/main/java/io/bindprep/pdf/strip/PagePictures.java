@@ -62,29 +62,40 @@ public final class PagePictures {
      * @param page page number from 1
      * @param edge the edge that is bound, as the reader sees the page
      * @param depthMm how far in from that edge the close-ups reach, millimetres; cut to the page
+     * @param beyondMm how far beyond that edge the whole page is shown, millimetres
      * @param windows the stretches of the edge to enlarge
      */
-    public PagePicture draw(int page, PageEdge edge, double depthMm, List<CloseUpWindow> windows) {
+    public PagePicture draw(int page, PageEdge edge, double depthMm, double beyondMm, List<CloseUpWindow> windows) {
         String problem = problems.get(page - 1);
         if (problem != null) {
             return PagePicture.none(page, problem);
         }
         budget.startPage();
         return PageAttempt.answer(
-                () -> drawn(page, edge, depthMm, windows),
+                () -> drawn(page, edge, depthMm, beyondMm, windows),
                 "its content cannot be drawn",
                 why -> PagePicture.none(page, why));
     }
 
-    private PagePicture drawn(int page, PageEdge edge, double depthMm, List<CloseUpWindow> windows) throws IOException {
+    private PagePicture drawn(int page, PageEdge edge, double depthMm, double beyondMm, List<CloseUpWindow> windows)
+            throws IOException {
         PageFacts f = facts.get(page - 1);
         COSDictionary dictionary = pages.get(page - 1).whole(objects);
         double w = f.trimWidth().mm();
         double h = f.trimHeight().mm();
         double depth = Math.min(depthMm, edge.upright() ? w : h);
-        PageRaster raster = new PageRaster(dictionary, f, layers, budget);
+        PageRaster raster = new PageRaster(dictionary, f, f.trim(), layers, budget);
         double scale = Math.min(MOST_PAGE_DOTS_PER_MM, PAGE_DOTS / Math.max(w, h));
-        Picture whole = PictureFile.encode(raster.draw(0, 0, w, h, scale));
+        Picture whole = PictureFile.encode(
+                beyondMm == 0
+                        ? raster.draw(0, 0, w, h, scale)
+                        : new PageRaster(dictionary, f, f.beyond(edge, beyondMm), layers, budget)
+                                .draw(
+                                        0,
+                                        0,
+                                        w + (edge.upright() ? beyondMm : 0),
+                                        h + (edge.upright() ? 0 : beyondMm),
+                                        scale));
         List<CloseUp> closeUps = new ArrayList<>();
         double close = Math.min(CLOSE_DOTS_PER_MM, Math.sqrt(MOST_DOTS / (w * h)));
         for (CloseUpWindow window : windows) {
@@ -98,6 +109,6 @@ public final class PagePictures {
             };
             closeUps.add(new CloseUp(window, PictureFile.encode(image)));
         }
-        return new PagePicture(page, whole, depth, closeUps, raster.problem());
+        return new PagePicture(page, whole, depth, beyondMm, closeUps, raster.problem());
     }
 }

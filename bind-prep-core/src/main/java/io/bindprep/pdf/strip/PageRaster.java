@@ -1,5 +1,6 @@
 package io.bindprep.pdf.strip;
 
+import io.bindprep.page.Box;
 import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.syntax.Budget;
 import java.awt.Color;
@@ -27,7 +28,7 @@ import org.apache.pdfbox.rendering.RenderDestination;
 import org.apache.pdfbox.util.Matrix;
 import org.jspecify.annotations.Nullable;
 
-/** Draws pieces of one trimmed page in colour, as it prints, within a budget. */
+/** Draws pieces of one page, trimmed or with bleed, in colour, as it prints, within a budget. */
 final class PageRaster {
     private final COSDictionary page;
     private final PageFacts facts;
@@ -40,8 +41,8 @@ final class PageRaster {
     /** A decoded picture, by its identity and how wide it was decoded. */
     private record Shown(COSStream picture, int width) {}
 
-    PageRaster(COSDictionary page, PageFacts facts, @Nullable COSBase layers, Budget budget) {
-        this.page = StripRaster.trimmed(page, facts);
+    PageRaster(COSDictionary page, PageFacts facts, Box shown, @Nullable COSBase layers, Budget budget) {
+        this.page = StripRaster.showing(page, facts, shown);
         this.facts = facts;
         this.layers = layers;
         this.budget = budget;
@@ -53,7 +54,7 @@ final class PageRaster {
         return problem;
     }
 
-    /** A rectangle of the page in the reader's frame, millimetres, at so many dots a millimetre. */
+    /** A rectangle of what is shown in the reader's frame, millimetres, at so many dots a millimetre. */
     BufferedImage draw(double x, double y, double width, double height, double dotsPerMm) throws IOException {
         int w = Math.max(1, (int) Math.ceil(width * dotsPerMm));
         int h = Math.max(1, (int) Math.ceil(height * dotsPerMm));

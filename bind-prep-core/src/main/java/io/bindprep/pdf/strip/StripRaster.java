@@ -1,6 +1,7 @@
 package io.bindprep.pdf.strip;
 
 import io.bindprep.marks.Stage;
+import io.bindprep.page.Box;
 import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.document.Layers;
@@ -132,12 +133,18 @@ public record StripRaster(
 
     /** A copy whose visible box is the trim: what lies beyond it is cut away. */
     static COSDictionary trimmed(COSDictionary page, PageFacts f) {
+        return showing(page, f, f.trim());
+    }
+
+    /** A copy that shows no more than a box, and bare paper where that goes beyond the page. */
+    static COSDictionary showing(COSDictionary page, PageFacts f, Box shown) {
         COSDictionary copy = new COSDictionary(page);
         COSArray box = new COSArray();
-        for (double v : new double[] {
-            f.trim().x0(), f.trim().y0(), f.trim().x1(), f.trim().y1()
-        }) {
+        for (double v : new double[] {shown.x0(), shown.y0(), shown.x1(), shown.y1()}) {
             box.add(new COSFloat((float) v));
+        }
+        if (!f.media().contains(shown, 0)) {
+            copy.setItem(COSName.MEDIA_BOX, box);
         }
         copy.setItem(COSName.CROP_BOX, box);
         copy.setInt(COSName.ROTATE, f.rotate());

@@ -57,7 +57,10 @@ final class FigureDrawing {
                     of.depthMm() + size, of.depthMm() + size, window.startMm() + size, window.startMm() + size);
             tags.add(tag(letter(i), beside));
         }
-        EdgeFrame.Rect all = new EdgeFrame.Rect(0, 0, frame.width(), frame.height());
+        EdgeFrame.Rect all = frame.rect(-of.beyondMm(), frame.depth(), 0, frame.length());
+        if (of.beyondMm() > 0) {
+            shapes.add(Drawing.Shape.of("trim", false, frame.rect(0, frame.depth(), 0, frame.length())));
+        }
         return new Drawing(
                 picture,
                 box(all, 0.3),

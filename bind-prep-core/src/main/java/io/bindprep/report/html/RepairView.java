@@ -18,6 +18,7 @@ import java.util.List;
  * @param verdict of the check of the copy; empty where there is none
  * @param counts pages by verdict, before and after
  * @param notes what decided, then what to know
+ * @param bleeds whether pages are shown with bleed
  * @param more how many changed pages are not shown
  */
 public record RepairView(
@@ -33,6 +34,7 @@ public record RepairView(
         List<String> notes,
         List<Pair> pairs,
         int more,
+        boolean bleeds,
         String caution) {
     /** Pages by verdict. */
     public record Row(String label, List<String> counts) {}
@@ -67,6 +69,7 @@ public record RepairView(
                 clean(shift.notes()),
                 pairs,
                 refused ? 0 : shift.changedPages().size() - pairs.size(),
+                !shift.bleeds().isEmpty(),
                 SafetyLine.TEXT);
     }
 

@@ -48,6 +48,9 @@ public final class RepairWords {
         if (alone > 0) {
             done.add("only what stood too near moved, on " + Counted.of(alone, "page"));
         }
+        if (!shift.bleeds().isEmpty()) {
+            done.add("bleed made on " + Counted.of(shift.bleeds().size(), "page"));
+        }
         if (!shift.blanks().isEmpty()) {
             done.add(Counted.of(shift.blanks().size(), "blank page") + " added");
         }

@@ -19,6 +19,7 @@ import io.bindprep.request.CheckRequest;
 import io.bindprep.request.ShiftRequest;
 import io.bindprep.stage.DocumentCheck;
 import io.bindprep.stage.TimeLimit;
+import io.bindprep.wording.PageLists;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
@@ -41,6 +42,7 @@ final class ChangedCopy {
     private final Map<Integer, Set<MarkKind>> dropped = new TreeMap<>();
     private final List<Integer> unmarked = new ArrayList<>();
     private final List<Integer> reach = new ArrayList<>();
+    private final MadeBleed bleed;
 
     ChangedCopy(
             ShiftRequest request, CheckRequest check, Report before, List<Integer> blanks, Planned planned, Path file) {
@@ -51,6 +53,16 @@ final class ChangedCopy {
         this.blanks = blanks;
         this.planned = planned;
         this.file = file;
+        this.bleed = new MadeBleed(before, settings, this::numberAfter);
+    }
+
+    private int numberAfter(int page) {
+        return page + (int) blanks.stream().filter(b -> b < page).count();
+    }
+
+    /** Bleed that was made. */
+    MadeBleed bleed() {
+        return bleed;
     }
 
     /** Kinds of what was left out beyond the trim, by page. */
@@ -72,20 +84,39 @@ final class ChangedCopy {
      * @param cut pages on which content is cut at the edge
      */
     Made make(Set<Integer> cut) throws UnreadableInputException, SettingException, IOException {
-        String fault = TimeLimit.run(check.name(), limit -> {
+        Refusal refusal = TimeLimit.run(check.name(), limit -> {
             try (OutputStream out = Scratch.write(file)) {
                 write(limit, cut, out);
             }
-            return CopyCheck.fault(file, reach).orElse("");
+            Refusal without = settings.extendBleed() ? extended(limit) : Refusal.NONE;
+            return without.isEmpty()
+                    ? CopyCheck.fault(file, reach)
+                            .map(fault -> Refusal.of(RefusalReason.NOT_WHOLE, fault))
+                            .orElse(Refusal.NONE)
+                    : without;
         });
-        if (!fault.isEmpty()) {
-            return new Made(null, Refusal.of(RefusalReason.NOT_WHOLE, fault));
+        if (!refusal.isEmpty()) {
+            return new Made(null, refusal);
         }
         Job job = BlankBacks.job(check.job(), blanks);
         return new Made(
                 DocumentCheck.run(
                         new CheckRequest(file, request.outputName(), job, null, check.progress(), check.helpers())),
                 Refusal.NONE);
+    }
+
+    private Refusal extended(TimeLimit limit) throws UnreadableInputException, IOException {
+        Refusal refusal = bleed.make(file, limit);
+        if (!refusal.isEmpty()) {
+            return refusal;
+        }
+        Set<Integer> lacking = bleed.lacking(file, limit);
+        return lacking.isEmpty()
+                ? Refusal.NONE
+                : Refusal.of(
+                        RefusalReason.NO_BLEED,
+                        "The bleed made would be too short on " + (lacking.size() == 1 ? "page " : "pages ")
+                                + PageLists.compact(List.copyOf(lacking)) + ". Ask for an export with bleed.");
     }
 
     private void write(TimeLimit limit, Set<Integer> cut, OutputStream out)

@@ -90,24 +90,33 @@ public final class DocumentRepair {
         if (!plan.refusal().isEmpty()) {
             return refused(null, plan.refusal());
         }
-        if (plan.nothing() && planned.alone().moves().isEmpty() && blanks.isEmpty()) {
-            WholeFile.write(request.output(), out -> Files.copy(check.file(), out), check.inputs());
-            return new ShiftReport(
-                    Result.COPIED,
-                    request.outputName(),
-                    before,
-                    before,
-                    plan.moves(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    Set.of());
+        if (isCopied(planned) && !settings.extendBleed()) {
+            return copied(plan, List.of());
         }
         try (Scratch made = Scratch.file()) {
             return changed(planned, made.path());
         }
+    }
+
+    private boolean isCopied(Planned planned) {
+        return planned.plan().nothing() && planned.alone().moves().isEmpty() && blanks.isEmpty();
+    }
+
+    private ShiftReport copied(MovePlan plan, List<String> notes) throws IOException {
+        WholeFile.write(request.output(), out -> Files.copy(check.file(), out), check.inputs());
+        return new ShiftReport(
+                Result.COPIED,
+                request.outputName(),
+                before,
+                before,
+                plan.moves(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                notes,
+                List.of(),
+                Set.of());
     }
 
     private Planned plan(TimeLimit limit) throws UnreadableInputException, SettingException {
@@ -194,6 +203,9 @@ public final class DocumentRepair {
         if (after == null) {
             return refused(null, first.refusal());
         }
+        if (isCopied(planned) && copy.bleed().pages().isEmpty()) {
+            return copied(plan, List.of(RepairNotes.NO_BLEED_MISSING));
+        }
         RepairComparison checked = new RepairComparison(settings, before, after, plan.moves(), blanks, judge);
         // what nobody saw, beyond the edge, may have come in with the content
         cut.addAll(checked.cameIn());
@@ -226,6 +238,7 @@ public final class DocumentRepair {
                 plan.moves(),
                 planned.alone().moves(),
                 blanks,
+                List.copyOf(copy.bleed().pages().keySet()),
                 plan.because(),
                 notes,
                 List.of(),
@@ -249,6 +262,7 @@ public final class DocumentRepair {
                 request.outputName(),
                 before,
                 after,
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),

@@ -31,18 +31,23 @@ import java.util.stream.IntStream;
 /** Notes on a repaired document before it is printed: what no longer reaches an edge, what is gone. */
 final class RepairNotes {
     private static final int MOST_RANGES = 8;
+    private static final double STRETCHED_MM = 0.01;
 
     private final CheckRequest check;
     private final Report before;
     private final RepairComparison checked;
     private final Planned planned;
     private final Map<Integer, Set<MarkKind>> dropped;
+    static final String NO_BLEED_MISSING = "No bleed is missing at the binding edge: nothing was added there.";
+
     private final List<Integer> unmarked;
+    private final MadeBleed bleed;
     private final List<String> notes = new ArrayList<>();
 
     RepairNotes(CheckRequest check, Report before, RepairComparison checked, Planned planned, ChangedCopy copy) {
         this.unmarked = copy.unmarked();
         this.dropped = copy.dropped();
+        this.bleed = copy.bleed();
         this.check = check;
         this.before = before;
         this.checked = checked;
@@ -54,6 +59,9 @@ final class RepairNotes {
             throws UnreadableInputException, SettingException {
         bindingEdge();
         otherEdges(made);
+        if (settings.extendBleed()) {
+            madeBleed();
+        }
         outerEdge(settings);
         if (planned.alone().moves().isEmpty()) {
             beyond(cut);
@@ -80,6 +88,25 @@ final class RepairNotes {
             notes.add("Its signatures no longer hold and are taken out; the copy is for printing only.");
         }
         return notes;
+    }
+
+    private void madeBleed() {
+        if (bleed.pages().isEmpty()) {
+            notes.add(NO_BLEED_MISSING);
+            return;
+        }
+        notes.add("Bleed is made at the binding edge of " + pages(bleed.pages().keySet())
+                + ": the art there is mirrored to " + upTo(bleed.wantMm())
+                + " beyond the trim. Page boxes grow so far; the trim stays. Look at the edge before you print.");
+        List<Integer> stretched = bleed.pages().entrySet().stream()
+                .filter(e ->
+                        e.getValue().stream().anyMatch(s -> s.sourceMm() < bleed.wantMm() + s.endMm() - STRETCHED_MM))
+                .map(Map.Entry::getKey)
+                .toList();
+        if (!stretched.isEmpty()) {
+            notes.add("On " + pages(stretched)
+                    + " text or a line stands near the edge: what is clear of it is mirrored and stretched.");
+        }
     }
 
     private void kept(ShiftSettings settings) {

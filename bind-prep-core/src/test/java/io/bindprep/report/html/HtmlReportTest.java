@@ -32,7 +32,7 @@ class HtmlReportTest {
     }
 
     private static PagePicture picture(int page) {
-        return new PagePicture(page, PICTURE, 21.5, List.of(new CloseUp(new CloseUpWindow(87, 131), PICTURE)), null);
+        return new PagePicture(page, PICTURE, 21.5, 0, List.of(new CloseUp(new CloseUpWindow(87, 131), PICTURE)), null);
     }
 
     private static String html(Scenario scenario, PagePicture... pictures) {
