@@ -42,8 +42,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Heads, page numbers and indexes that move alone. Pages are laid out here in millimetres; what became of them Poppler and
- * PDFBox draw: outside what moved no dot may differ.
+ * Heads, page numbers and indexes that move alone. Pages are laid out here in millimetres; what became of them Poppler,
+ * MuPDF and PDFBox draw: outside what moved no dot may differ.
  */
 class OnlyHitTest {
     private static final double MM = 72 / 25.4;
@@ -57,6 +57,7 @@ class OnlyHitTest {
     @BeforeAll
     static void poppler() {
         assumeTrue(Raster.onPath("pdftoppm"), "pdftoppm is not installed");
+        assumeTrue(Raster.onPath("mutool"), "mutool is not installed");
     }
 
     private ShiftReport shift(Path file, Map<String, String> job, ShiftSettings settings) throws Exception {
@@ -155,17 +156,27 @@ class OnlyHitTest {
         return new Page(body(25) + text(x, 15, 10, number), "");
     }
 
-    private static Raster drawn(boolean poppler, Path file, int page) throws Exception {
-        return poppler ? Raster.ofPoppler(file, page) : Raster.ofPdfBox(Files.readAllBytes(file), page);
+    private enum Renderer {
+        POPPLER,
+        MUPDF,
+        PDFBOX;
+
+        Raster draw(Path file, int page) throws Exception {
+            return switch (this) {
+                case POPPLER -> Raster.ofPoppler(file, page);
+                case MUPDF -> Raster.ofMuPdf(file, page);
+                case PDFBOX -> Raster.ofPdfBox(Files.readAllBytes(file), page);
+            };
+        }
     }
 
     /** Outside the boxes nothing differs; what was in them has moved. */
     private void onlyTheseMoved(Path file, ShiftReport r, int page) throws Exception {
         Path out = folder.resolve("out.pdf");
         List<LoneMove> moves = r.alone().stream().filter(m -> m.page() == page).toList();
-        for (boolean poppler : new boolean[] {true, false}) {
-            Raster was = drawn(poppler, file, page);
-            Raster is = drawn(poppler, out, page);
+        for (Renderer renderer : Renderer.values()) {
+            Raster was = renderer.draw(file, page);
+            Raster is = renderer.draw(out, page);
             int far = 0;
             int moved = 0;
             for (int y = 0; y < was.height(); y++) {
@@ -189,7 +200,9 @@ class OnlyHitTest {
                     moved += inside ? 1 : 0;
                 }
             }
-            assertThat(far).as("dots that differ elsewhere on page " + page).isZero();
+            assertThat(far)
+                    .as(renderer + ": dots that differ elsewhere on page " + page)
+                    .isZero();
             assertThat(moved).as("dots that differ on page " + page).isGreaterThan(moves.isEmpty() ? -1 : 20);
             assertThat(is.dark()).as("ink on page " + page).isCloseTo(was.dark(), within(was.dark() / 50 + 40));
         }

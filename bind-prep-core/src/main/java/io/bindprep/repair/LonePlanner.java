@@ -1,7 +1,6 @@
 package io.bindprep.repair;
 
 import io.bindprep.check.PageReport;
-import io.bindprep.check.Say;
 import io.bindprep.marks.Hit;
 import io.bindprep.marks.Mark;
 import io.bindprep.marks.MarkKind;
@@ -11,18 +10,13 @@ import io.bindprep.marks.Verdict;
 import io.bindprep.page.PageEdge;
 import io.bindprep.repair.LoneMove.Zone;
 import io.bindprep.repair.PageLayout.Group;
-import io.bindprep.unit.Length;
-import io.bindprep.wording.Counted;
-import io.bindprep.wording.PageLists;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -42,7 +36,6 @@ public final class LonePlanner {
     private static final double FLOAT_SLACK_MM = 0.005;
     private static final double FOUND_MM = 0.5;
     private static final double SAME_MM = 0.3;
-    private static final int MOST_RANGES = 8;
     private static final int MOST_SIDES = 3;
     /** Pages on which something stands at the same place, so that it is told as a head; at the side, where lists begin, more. */
     private static final int HEADS = 2;
@@ -224,21 +217,8 @@ public final class LonePlanner {
             return refused();
         }
         List<String> because = new ArrayList<>();
-        needs.forEach((zone, need) -> because.add("Page " + need.page + " decides for the "
-                + name(zone) + ": " + words(need.mark) + mm(need.mark.nearMm())
-                + " from the binding edge has to reach " + mm(clearMm) + "."));
-        return new LonePlan(moves, because, notes(), Refusal.NONE);
-    }
-
-    private List<String> notes() {
-        List<String> notes = new ArrayList<>();
-        notes.add("Only what stood too near moved, and what is set in line with it; the text stays. See that heads and"
-                + " page numbers still stand well beside it.");
-        List<Integer> inLine = pagesOf(moves.stream().filter(m -> !m.near()).toList());
-        if (!inLine.isEmpty()) {
-            notes.add("Moved alike to keep in line, though clear before: " + said(inLine) + ".");
-        }
-        return notes;
+        needs.forEach((zone, need) -> because.add(LoneWords.because(zone, need.page, need.mark, clearMm)));
+        return new LonePlan(moves, because, LoneWords.notes(moves), Refusal.NONE);
     }
 
     private LonePlan refused() {
@@ -282,26 +262,5 @@ public final class LonePlanner {
                 && b.getMaxX() > a.getMinX() - FOUND_MM
                 && b.getMinY() < a.getMaxY() + FOUND_MM
                 && b.getMaxY() > a.getMinY() - FOUND_MM;
-    }
-
-    /** Plural name of what stands in a zone. */
-    static String name(Zone zone) {
-        return zone == Zone.SIDE ? "side margins" : zone.name().toLowerCase(Locale.ROOT) + "s";
-    }
-
-    private static String words(Mark mark) {
-        return mark.words().isBlank() ? "a mark " : "text (" + Say.quote(mark.words()) + ") ";
-    }
-
-    private static List<Integer> pagesOf(Collection<LoneMove> moves) {
-        return moves.stream().map(LoneMove::page).sorted().distinct().toList();
-    }
-
-    private static String said(List<Integer> pages) {
-        return Counted.of(pages.size(), "page") + " (" + PageLists.compact(pages, MOST_RANGES) + ")";
-    }
-
-    private static String mm(double mm) {
-        return Length.ofMeasuredMm(mm).inMm();
     }
 }

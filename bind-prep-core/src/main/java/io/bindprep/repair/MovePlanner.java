@@ -1,15 +1,11 @@
 package io.bindprep.repair;
 
-import io.bindprep.check.Say;
 import io.bindprep.job.PageRange;
-import io.bindprep.marks.Mark;
 import io.bindprep.page.Move;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
 import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
 import io.bindprep.wording.Terms;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -18,7 +14,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Chooses the least move that brings content clear of the holes, or the least scaling where the outer margin has no room
@@ -45,10 +40,12 @@ public final class MovePlanner {
     private final double zoneMm;
     private final List<PageRoom> rooms;
     private final Measures measures;
+    private final MarginWords words;
 
     private MovePlanner(
             ShiftSettings settings, double clearMm, double zoneMm, List<PageRoom> rooms, Measures measures) {
         this.measures = measures;
+        this.words = new MarginWords(measures, clearMm);
         this.settings = settings;
         this.clearMm = clearMm;
         this.zoneMm = zoneMm;
@@ -137,12 +134,12 @@ public final class MovePlanner {
                     RefusalReason.OFF_THE_PAGE,
                     blocking(cut),
                     List.of("Moved by " + measures.exact(gutter) + ", content would run off the outer edge of "
-                            + pages(cut) + ". Page " + worst.page() + " has " + outerMark(worst) + ". Move by "
+                            + pages(cut) + ". Page " + worst.page() + " has " + words.outerMark(worst) + ". Move by "
                             + measures.down(Length.ofMeasuredMm(worst.outerMm())) + " or less (gutter)."));
         }
         List<String> because = new ArrayList<>();
         because.add("Every page moves by " + measures.exact(gutter) + ", as asked (gutter).");
-        least(rooms).ifPresent(r -> because.add(kept(r, t)));
+        least(rooms).ifPresent(r -> because.add(words.kept(r, t)));
         return new MovePlan(moves(rooms, t, 1), because, Refusal.NONE);
     }
 
@@ -185,7 +182,7 @@ public final class MovePlanner {
             }
             moves.add(new Move(room.bindingEdge(), fit.away, fit.scale));
         }
-        needy().stream().min(Comparator.comparingDouble(PageRoom::nearMm)).ifPresent(r -> because.add(needs(r)));
+        needy().stream().min(Comparator.comparingDouble(PageRoom::nearMm)).ifPresent(r -> because.add(words.needs(r)));
         return reasons.isEmpty()
                 ? new MovePlan(moves, because, Refusal.NONE)
                 : refused(RefusalReason.NO_ROOM, blocking, reasons);
@@ -264,57 +261,22 @@ public final class MovePlanner {
 
     private List<String> because(Fit fit) {
         List<String> because = new ArrayList<>();
-        because.add(needs(fit.near));
+        because.add(words.needs(fit.near));
         if (fit.scale < 1) {
             because.add("At full size, content would come too near the outer edge. Page " + fit.outer.page() + " has "
-                    + outerMark(fit.outer) + ". So everything is scaled to " + percent(fit.scale) + ".");
+                    + words.outerMark(fit.outer) + ". So everything is scaled to " + MarginWords.percent(fit.scale)
+                    + ".");
         } else if (fit.outer.outer() != null) {
-            because.add(kept(fit.outer, fit.away));
+            because.add(words.kept(fit.outer, fit.away));
         }
         return because;
     }
 
-    private String needs(PageRoom r) {
-        return "Page " + r.page() + " needs the largest move: " + nearMark(r) + ".";
-    }
-
-    private String kept(PageRoom r, double t) {
-        return "Page " + r.page() + " has the smallest outer margin: " + outerMark(r) + ", "
-                + measures.down(Length.ofMeasuredMm(Math.max(0, r.outerMm() - t))) + " after the move.";
-    }
-
     private String tooSmall(Fit fit) {
-        return "Page " + fit.near.page() + " has " + nearMark(fit.near) + ". Page " + fit.outer.page() + " has "
-                + outerMark(fit.outer) + ", so there is no room to move. Scaling to " + percent(fit.scale)
-                + " would be needed; minimum " + percent(settings.minimumScale()) + ".";
-    }
-
-    private String nearMark(PageRoom r) {
-        Length near = Length.ofMeasuredMm(r.nearMm());
-        Length clear = Length.ofMeasuredMm(clearMm);
-        double dot = r.near() == null ? 0 : r.near().stage().coarseMm();
-        return mark(r.near()) + " " + measures.beside(near, clear) + " from the binding edge"
-                + (dot > 0 ? " (measured to " + measures.mark(dot) + ")" : "") + "; "
-                + measures.beside(clear, near) + " required";
-    }
-
-    private String outerMark(PageRoom r) {
-        return mark(r.outer()) + " " + measures.down(Length.ofMeasuredMm(r.outerMm())) + " from its outer edge";
-    }
-
-    private static String mark(@Nullable Mark mark) {
-        if (mark == null) {
-            return "nothing";
-        }
-        String kind = switch (mark.kind()) {
-            case TEXT -> "text";
-            case LINE -> "a line";
-            case ART -> "drawn art";
-            case IMAGE -> "a picture";
-            case ANNOTATION -> "an annotation";
-            case BACKGROUND -> "a background";
-        };
-        return mark.words().isBlank() ? kind : kind + " (" + Say.quote(mark.words()) + ")";
+        return "Page " + fit.near.page() + " has " + words.nearMark(fit.near) + ". Page " + fit.outer.page() + " has "
+                + words.outerMark(fit.outer) + ", so there is no room to move. Scaling to "
+                + MarginWords.percent(fit.scale)
+                + " would be needed; minimum " + MarginWords.percent(settings.minimumScale()) + ".";
     }
 
     private static String pages(List<PageRoom> rooms) {
@@ -328,10 +290,6 @@ public final class MovePlanner {
         }
         return Optional.of("Or accept a " + Terms.BINDING_MARGIN + " of " + measures.up(Length.ofMeasuredMm(zoneMm))
                 + " (binding-margin). The holes, tolerance included, reach so far.");
-    }
-
-    static String percent(double scale) {
-        return LengthText.plain(BigDecimal.valueOf(scale).movePointRight(2), 2) + " %";
     }
 
     private static double up(double mm) {

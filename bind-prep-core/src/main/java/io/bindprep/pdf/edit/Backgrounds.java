@@ -9,18 +9,13 @@ import io.bindprep.pdf.edit.ContentPieces.ClipPiece;
 import io.bindprep.pdf.edit.ContentPieces.Content;
 import io.bindprep.pdf.edit.ContentPieces.Piece;
 import io.bindprep.pdf.edit.ContentPieces.Way;
-import io.bindprep.pdf.ink.Clip;
 import io.bindprep.pdf.ink.StripCollector;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -38,11 +33,9 @@ import org.jspecify.annotations.Nullable;
  * register marks, colour bars and page information.
  */
 final class Backgrounds {
-    private static final double NEXT_TO_MM = 0.5;
     /** Half the width of a crop mark, and roundings of layout programs. */
     private static final double TOUCHING_MM = 0.1;
 
-    private static final int MOST_FILLS = 20_000;
     private static final String PATTERN_NAME = "BindPrepPattern";
 
     private final PageFacts page;
@@ -143,34 +136,7 @@ final class Backgrounds {
     }
 
     private Set<Piece> kept() {
-        List<Piece> fills = new ArrayList<>();
-        Map<Piece, Rectangle2D> boxes = new IdentityHashMap<>();
-        Set<Piece> kept = Collections.newSetFromMap(new IdentityHashMap<>());
-        for (Piece piece : found.pieces()) {
-            boolean broadKind = piece.kind() == MarkKind.ART || piece.kind() == MarkKind.IMAGE;
-            if (piece.way() != Way.FILL && piece.way() != Way.OBJECT
-                    || !broadKind
-                    || piece.clips()
-                    || piece.masked()
-                    || piece.in().isMasked()) {
-                continue;
-            }
-            Rectangle2D box = Clip.cut(inFrame(piece.box()), trim);
-            boolean broad = box.getWidth() >= StripCollector.TINT_MM && box.getHeight() >= StripCollector.TINT_MM;
-            if (broad && fills.size() < MOST_FILLS) {
-                fills.add(piece);
-                boxes.put(piece, box);
-            }
-        }
-        fills.sort(Comparator.comparingDouble(f -> boxes.getOrDefault(f, trim).getMinX()));
-        List<Rectangle2D> places = new ArrayList<>();
-        for (Piece fill : fills) {
-            Rectangle2D box = boxes.getOrDefault(fill, trim);
-            if (box.getMinX() <= StripCollector.BLEED_SLACK_MM || continues(box, places)) {
-                places.add(box);
-                kept.add(fill);
-            }
-        }
+        Set<Piece> kept = ArtThroughEdge.of(found, frame, trim);
         if (!kept.isEmpty()) {
             // the bleed of a picture in tiles
             found.pieces().stream()
@@ -179,13 +145,6 @@ final class Backgrounds {
                     .forEach(kept::add);
         }
         return kept;
-    }
-
-    private static boolean continues(Rectangle2D box, List<Rectangle2D> kept) {
-        return kept.stream()
-                .anyMatch(k -> Math.abs(k.getMaxX() - box.getMinX()) <= NEXT_TO_MM
-                        && Math.abs(k.getMinY() - box.getMinY()) <= NEXT_TO_MM
-                        && Math.abs(k.getMaxY() - box.getMaxY()) <= NEXT_TO_MM);
     }
 
     /** Marks and words stand clear of the trim; what is broad may be bleed, but not on the side where it would come in. */
