@@ -6,7 +6,10 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.jspecify.annotations.Nullable;
 
-/** The title in a PDF's information dictionary (ISO 32000-1:2008, 14.3.3), where it is one a person would use. */
+/**
+ * The title in a PDF's information dictionary (ISO 32000-1:2008, 14.3.3), else in its metadata (14.3.2), where it is one a
+ * person would use.
+ */
 public final class DocumentTitle {
     private static final int LONGEST = 120;
 
@@ -23,7 +26,9 @@ public final class DocumentTitle {
     public static String read(@Nullable COSDictionary trailer) {
         try {
             COSDictionary info = trailer == null ? null : trailer.getCOSDictionary(COSName.INFO);
-            return info == null ? "" : clean(info.getString(COSName.TITLE, ""));
+            String title = info == null ? "" : clean(info.getString(COSName.TITLE, ""));
+            COSDictionary catalog = trailer == null ? null : trailer.getCOSDictionary(COSName.ROOT);
+            return title.isEmpty() && catalog != null ? clean(XmpTitle.read(catalog)) : title;
         } catch (RuntimeException | StackOverflowError e) {
             // PDFBox could not read it: the file's name serves
             return "";

@@ -14,6 +14,7 @@ import java.util.List;
 /**
  * A repair as it is shown.
  *
+ * @param title the document's, else the name of its file
  * @param tone "good", "care" or "bad"
  * @param verdict of the check of the copy; empty where there is none
  * @param counts pages by verdict, before and after
@@ -22,6 +23,7 @@ import java.util.List;
  * @param more how many changed pages are not shown
  */
 public record RepairView(
+        String title,
         String file,
         String pageCount,
         String tone,
@@ -57,6 +59,7 @@ public record RepairView(
             }
         }
         return new RepairView(
+                Texts.clean(before.document().heading()),
                 Texts.clean(before.document().file()),
                 Counted.of(before.pages().size(), "page"),
                 refused ? "bad" : shift.notes().isEmpty() ? "good" : "care",

@@ -13,6 +13,7 @@ import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.PressSheet;
 import io.bindprep.marks.Verdict;
+import io.bindprep.page.DocumentFacts;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.Stock;
 import io.bindprep.run.Materials;
@@ -22,6 +23,7 @@ import io.bindprep.volume.Volume;
 import io.bindprep.wording.Counted;
 import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
+import io.bindprep.wording.Printable;
 import io.bindprep.wording.Terms;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -35,6 +37,7 @@ import org.jspecify.annotations.Nullable;
 public final class JobNumbers {
     private static final int MOST_LIFTS = 12;
     private static final int MOST_VOLUMES = 6;
+    private static final int MOST_TITLE = 60;
 
     /**
      * A label and what stands under it.
@@ -66,7 +69,7 @@ public final class JobNumbers {
     private void collect() {
         String name = report.document().file();
         if (report.documentChecked()) {
-            entry("File", name + ", " + Counted.of(report.document().pages().size(), "page"));
+            entry("File", named(report) + ", " + Counted.of(report.document().pages().size(), "page"));
         } else {
             entry("Plan", name + ", no PDF was checked");
         }
@@ -81,6 +84,14 @@ public final class JobNumbers {
         if (report.documentChecked()) {
             entry("Pages", pages());
         }
+    }
+
+    /** The document by its title, where it has one, and its file. */
+    static String named(Report report) {
+        DocumentFacts document = report.document();
+        return document.title().isEmpty()
+                ? document.file()
+                : Printable.quoted(document.title(), MOST_TITLE) + " (" + document.file() + ")";
     }
 
     private void entry(String label, String text) {
