@@ -33,7 +33,7 @@ final class BleedRule implements Rule {
             return List.of();
         }
         String edge = least.edge().name().toLowerCase(Locale.ROOT);
-        return List.of(new Finding(
+        return List.of(Finding.measured(
                 "bleed-short",
                 Severity.WARNING,
                 pages,
@@ -43,7 +43,6 @@ final class BleedRule implements Rule {
                 "Ask for an export with bleed. If the leaves are not trimmed after printing, switch this check off"
                         + " (bleed: none).",
                 least.mm(),
-                wanted.mm(),
-                null));
+                wanted.mm()));
     }
 }

@@ -75,31 +75,48 @@ public record Finding(
         }
     }
 
-    /** A finding that nobody has accepted. */
-    public Finding(
-            String rule,
-            Severity severity,
-            List<Integer> pages,
-            String message,
-            String remedy,
-            @Nullable Double measuredMm,
-            @Nullable Double limitMm,
-            @Nullable Span alongMm,
-            @Nullable Seen seen) {
-        this(rule, severity, pages, message, remedy, measuredMm, limitMm, alongMm, seen, null, null);
+    /** A finding without a number of its own. */
+    static Finding of(String rule, Severity severity, List<Integer> pages, String message, String remedy) {
+        return new Finding(rule, severity, pages, message, remedy, null, null, null, null, null, null);
     }
 
-    /** A finding of no mark. */
-    public Finding(
+    /** A length or thickness held against a limit, at no place of a page. */
+    static Finding measured(
             String rule,
             Severity severity,
             List<Integer> pages,
             String message,
             String remedy,
-            @Nullable Double measuredMm,
+            double measuredMm,
+            @Nullable Double limitMm) {
+        return new Finding(rule, severity, pages, message, remedy, measuredMm, limitMm, null, null, null, null);
+    }
+
+    /** A length held against a limit, at a place along the binding edge. */
+    static Finding measuredAlong(
+            String rule,
+            Severity severity,
+            List<Integer> pages,
+            String message,
+            String remedy,
+            double measuredMm,
             @Nullable Double limitMm,
-            @Nullable Span alongMm) {
-        this(rule, severity, pages, message, remedy, measuredMm, limitMm, alongMm, null);
+            Span alongMm) {
+        return new Finding(rule, severity, pages, message, remedy, measuredMm, limitMm, alongMm, null, null, null);
+    }
+
+    /** A mark held against a limit. */
+    static Finding ofMark(
+            String rule,
+            Severity severity,
+            List<Integer> pages,
+            String message,
+            String remedy,
+            double measuredMm,
+            @Nullable Double limitMm,
+            Span alongMm,
+            Seen seen) {
+        return new Finding(rule, severity, pages, message, remedy, measuredMm, limitMm, alongMm, seen, null, null);
     }
 
     /** The same finding, let pass. */

@@ -42,7 +42,7 @@ final class FoldOutRule implements Rule {
     }
 
     private static Finding tooWide(Measures measures, Fold fold) {
-        return new Finding(
+        return Finding.measured(
                 "fold-out-too-wide",
                 Severity.ERROR,
                 fold.pages(),
@@ -52,8 +52,7 @@ final class FoldOutRule implements Rule {
                         ? "Print it smaller. The book is too narrow to fold anything in."
                         : "Fold it in " + fold.fewest() + " panels (fold-outs), or have the page made narrower.",
                 fold.flat().mm(),
-                fold.most().mm(),
-                null);
+                fold.most().mm());
     }
 
     /** Returns true if a page of another size looks like a fold-out: as long at the binding edge, half as wide again or more. */
@@ -74,7 +73,7 @@ final class FoldOutRule implements Rule {
         int panels =
                 Fold.fewest(flat, book, SpecialLeaves.FOLD_ALLOWANCE, s.plan().holeZone());
         List<Integer> numbers = pages.stream().map(PageFacts::page).toList();
-        return new Finding(
+        return Finding.measured(
                 "fold-out-undeclared",
                 named ? Severity.ERROR : Severity.WARNING,
                 numbers,
@@ -86,8 +85,7 @@ final class FoldOutRule implements Rule {
                                 + panels + " panels), or ask for it at the book's size."
                         : "Ask for it at the book's size.",
                 flat.mm(),
-                book.mm(),
-                null);
+                book.mm());
     }
 
     private static final int MOST_PANELS = 8;

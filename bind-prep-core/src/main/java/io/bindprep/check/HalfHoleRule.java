@@ -70,7 +70,7 @@ final class HalfHoleRule implements Rule {
     private static Finding finding(Measures measures, Plan plan, Cut cut, List<Integer> pages) {
         Length start = cut.hole().centre().minus(plan.holeAlong().half());
         Length end = cut.hole().centre().plus(plan.holeAlong().half());
-        return new Finding(
+        return Finding.measuredAlong(
                 "half-hole",
                 Severity.ERROR,
                 pages,

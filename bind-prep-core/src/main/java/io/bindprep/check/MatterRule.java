@@ -31,7 +31,7 @@ final class MatterRule implements Rule {
     private static Finding finding(MatterCase c) {
         Mark mark = c.mark();
         MatterWords words = new MatterWords(c);
-        return new Finding(
+        return Finding.ofMark(
                 mark.kind().name().toLowerCase(Locale.ROOT) + (c.hit() ? "-hit" : "-tight"),
                 c.hit() ? Severity.ERROR : Severity.WARNING,
                 c.fold().pages(),

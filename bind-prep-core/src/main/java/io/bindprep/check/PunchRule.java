@@ -74,7 +74,7 @@ final class PunchRule implements Rule {
             boolean top = s.job().bindingEdge() == BindingEdge.TOP;
             Length off = s.plan().row().offset();
             boolean slants = off.equals(s.plan().row().slant().abs());
-            findings.add(new Finding(
+            findings.add(Finding.measured(
                     "feed-same-end",
                     Severity.WARNING,
                     List.of(),
@@ -89,11 +89,10 @@ final class PunchRule implements Rule {
                                             + " calibrate)."
                                     : "use an adjustable side guide."),
                     off.mm(),
-                    s.plan().punchingTolerance().mm(),
-                    null));
+                    s.plan().punchingTolerance().mm()));
         }
         if (s.plan().bindingMargin().compareTo(s.plan().holeZone()) < 0) {
-            findings.add(new Finding(
+            findings.add(Finding.measured(
                     "binding-margin-inside-hole-zone",
                     Severity.WARNING,
                     List.of(),
@@ -104,8 +103,7 @@ final class PunchRule implements Rule {
                             + s.measures().beside(s.plan().holeZone(), s.plan().bindingMargin()) + ".",
                     "Use a wider margin, or that of the pattern (binding-margin).",
                     s.plan().bindingMargin().mm(),
-                    s.plan().holeZone().mm(),
-                    null));
+                    s.plan().holeZone().mm()));
         }
         return findings;
     }
@@ -116,7 +114,7 @@ final class PunchRule implements Rule {
         if (element == null || sizes == null || sizes.takes(element.size())) {
             return Optional.empty();
         }
-        return Optional.of(new Finding(
+        return Optional.of(Finding.measured(
                 "closer-size",
                 Severity.ERROR,
                 List.of(),
@@ -124,8 +122,7 @@ final class PunchRule implements Rule {
                         + " takes " + sizes.text() + ".",
                 "Close it on a machine that takes it, use a thinner stock, or split the book into volumes.",
                 element.size().mm(),
-                sizes.largest().mm(),
-                null));
+                sizes.largest().mm()));
     }
 
     private static Optional<Finding> turning(Situation s, boolean measured) {
@@ -142,7 +139,7 @@ final class PunchRule implements Rule {
         Length outside = plan.depth().outside();
         String remedy = "Punch nearer the edge (depth), or use a larger element (clearance).";
         if (plan.depth().binds() && !plan.paperLiesInside(stack.min())) {
-            return Optional.of(new Finding(
+            return Optional.of(Finding.measured(
                     "paper-outside-long",
                     Severity.ERROR,
                     List.of(),
@@ -151,10 +148,9 @@ final class PunchRule implements Rule {
                             + " element has room for beside the stack.",
                     remedy,
                     outside.mm(),
-                    below.mm(),
-                    null));
+                    below.mm()));
         }
-        return Optional.of(new Finding(
+        return Optional.of(Finding.measured(
                 "pages-turn-stiffly",
                 plan.depth().binds() ? Severity.WARNING : Severity.NOTE,
                 List.of(),
@@ -168,8 +164,7 @@ final class PunchRule implements Rule {
                                 + measures.mark(outside) + " of paper between holes and edge.",
                 remedy,
                 outside.mm(),
-                below.mm(),
-                null));
+                below.mm()));
     }
 
     /** Returns true if every leaf but the covers was measured: of its range nothing is left to say. */
@@ -193,7 +188,7 @@ final class PunchRule implements Rule {
         }
         boolean error = outside.compareTo(least.length()) < 0;
         Limits.Limit limit = error ? least : near;
-        return Optional.of(new Finding(
+        return Optional.of(Finding.measured(
                 "paper-outside-short",
                 error ? Severity.ERROR : Severity.WARNING,
                 List.of(),
@@ -203,8 +198,7 @@ final class PunchRule implements Rule {
                         + (error ? "The leaves tear out." : "Leaves tear easily."),
                 "Punch deeper (depth), or measure the punch's stop again.",
                 outside.mm(),
-                limit.length().mm(),
-                null));
+                limit.length().mm()));
     }
 
     private static String pins(List<Integer> pins) {

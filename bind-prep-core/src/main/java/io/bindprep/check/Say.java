@@ -32,10 +32,10 @@ public final class Say {
     }
 
     static Finding document(String rule, Severity severity, String message, String remedy) {
-        return new Finding(rule, severity, List.of(), message, remedy, null, null, null);
+        return Finding.of(rule, severity, List.of(), message, remedy);
     }
 
     static Finding onPages(String rule, Severity severity, List<Integer> pages, String message, String remedy) {
-        return new Finding(rule, severity, pages, message, remedy, null, null, null);
+        return Finding.of(rule, severity, pages, message, remedy);
     }
 }

@@ -85,7 +85,7 @@ final class SizeRule implements Rule {
                 + ExpectedSize.text(measures, sizes, worst) + ", off by "
                 + measures.beside(Length.ofMeasuredMm(off), Length.ofMeasuredMm(tolerance)) + "; tolerance "
                 + measures.beside(Length.ofMeasuredMm(tolerance), Length.ofMeasuredMm(off)) + ".";
-        return new Finding(
+        return Finding.measured(
                 named ? "page-size" : "page-size-mixed",
                 named ? Severity.ERROR : Severity.WARNING,
                 numbers(pages),
@@ -95,8 +95,7 @@ final class SizeRule implements Rule {
                         : "Ask the client. If they are intended, allow their size (other-sizes); otherwise give the size of all"
                                 + " pages (trim).",
                 off,
-                tolerance,
-                null);
+                tolerance);
     }
 
     private static Finding rotated(Measures measures, List<PageFacts> pages, ExpectedSize expected, boolean named) {

@@ -40,7 +40,7 @@ final class StackRule implements Rule {
 
     private static Finding mayNotClose(Situation s) {
         Element element = Objects.requireNonNull(s.plan().element());
-        return new Finding(
+        return Finding.measured(
                 "stack-may-not-close",
                 Severity.WARNING,
                 List.of(),
@@ -48,8 +48,7 @@ final class StackRule implements Rule {
                         + s.measures().thickness(s.stack().max()) + ".",
                 pack(s) + " If the stack is thicker than the element, use the next size.",
                 s.stack().max().mm(),
-                element.size().mm(),
-                null);
+                element.size().mm());
     }
 
     private static Finding nearLimit(Situation s) {
@@ -96,21 +95,20 @@ final class StackRule implements Rule {
                 + s.plan().pitchName() + " takes it" + limit;
         String split = SplitAdvice.of(s.split())
                 + (job.binding() == Method.COMB ? "." : ". Or bind by another method; comb goes thickest (binding).");
-        return new Finding(
+        return Finding.measured(
                 forced ? "pitch-too-thick" : "stack-too-thick",
                 Severity.ERROR,
                 List.of(),
                 message,
                 forced ? "Allow another pitch (pitch, punch). Otherwise " + split : capital(split),
                 need.mm(),
-                bySize ? largest.element().size().mm() : null,
-                null);
+                bySize ? largest.element().size().mm() : null);
     }
 
     private static Finding straddles(Situation s, List<Element> between) {
         Element small = between.get(0);
         Element large = between.get(between.size() - 1);
-        return new Finding(
+        return Finding.measured(
                 "stack-straddles",
                 Severity.NOTE,
                 List.of(),
@@ -121,8 +119,7 @@ final class StackRule implements Rule {
                 s.plan().chosen().measure() == null
                         ? null
                         : Double.valueOf(
-                                s.plan().chosen().measure().stackAtMost().mm()),
-                null);
+                                s.plan().chosen().measure().stackAtMost().mm()));
     }
 
     // at least 2.5 mm of stock, as calipers are true to a few hundredths

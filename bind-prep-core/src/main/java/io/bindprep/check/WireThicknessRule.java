@@ -30,7 +30,7 @@ final class WireThicknessRule implements Rule {
         Length drift = plan.row().stretch();
         Length room = plan.holeAlong().minus(skew.wireThickness()).max(Length.ZERO);
         if (drift.abs().compareTo(room) > 0) {
-            findings.add(new Finding(
+            findings.add(Finding.measured(
                     "element-off-pitch",
                     Severity.ERROR,
                     List.of(),
@@ -44,8 +44,7 @@ final class WireThicknessRule implements Rule {
                     "Punch nothing with it. Have its pins checked as its manual says, then measure it again (testsheet,"
                             + " calibrate).",
                     drift.abs().mm(),
-                    room.mm(),
-                    null));
+                    room.mm()));
         }
     }
 
@@ -58,7 +57,7 @@ final class WireThicknessRule implements Rule {
             return;
         }
         String end = row.slant().compareTo(Length.ZERO) > 0 ? "first" : "last";
-        findings.add(new Finding(
+        findings.add(Finding.measured(
                 "element-off-line",
                 open ? Severity.ERROR : Severity.WARNING,
                 List.of(),
@@ -71,7 +70,6 @@ final class WireThicknessRule implements Rule {
                 "Have the back stop set square to the pins as the manual says. Then measure the punch again (testsheet,"
                         + " calibrate).",
                 slant.mm(),
-                open ? outside.times(2).mm() : skew.rise().mm(),
-                null));
+                open ? outside.times(2).mm() : skew.rise().mm()));
     }
 }
