@@ -136,7 +136,7 @@ class CorpusRepairTest {
         return false;
     }
 
-    /** What was beside the holes would be in them. */
+    /** Content beside the holes would be in them. */
     private static boolean worse(ShiftReport made) {
         long before = hit(made.before());
         return made.after() != null && hit(made.after()) > before;

@@ -171,7 +171,7 @@ class ProofTest {
         assertThat(Files.readAllBytes(signed)).isEqualTo(before);
         try (PDDocument document = Loader.loadPDF(folder.resolve("out.pdf").toFile())) {
             assertThat(document.getSignatureDictionaries()).isEmpty();
-            // what leads to pages that are all there stays
+            // links to pages that are all there stay
             assertThat(document.getDocumentCatalog().getDocumentOutline().children())
                     .extracting(PDOutlineItem::getTitle)
                     .containsExactly("Part 1", "Part 2", "Part 3");

@@ -52,7 +52,7 @@ class PublicApiTest {
             "setting.KeyDescription",
             "setting.ValueShape",
             "job.JobOrigin",
-            // what a job may name, and the details of a job that a caller writes as settings
+            // names that a job may use, and the details of a job that a caller writes as settings
             "catalogue.Catalogue",
             "catalogue.Elements",
             "catalogue.LiftLimit",

@@ -53,7 +53,7 @@ class CalibrateCommandTest {
         Path sheet = temp.resolve("sheet.pdf");
         Cli run = Cli.run("testsheet", "-o", sheet.toString());
         assertThat(run.exit()).as(run.err()).isZero();
-        assertThat(run.out()).contains("shallow at 5.08 mm");
+        assertThat(run.out()).contains("shallow at 5.1 mm");
     }
 
     @Test

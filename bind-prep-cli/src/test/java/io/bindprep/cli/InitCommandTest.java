@@ -58,7 +58,7 @@ class InitCommandTest {
                 .toList();
     }
 
-    // where the holes fall, without the punch's name and the reasons that tell of it
+    // places of the holes, without the punch's name and the reasons that tell of it
     private static List<String> plan(Cli run) {
         return run.out()
                 .lines()

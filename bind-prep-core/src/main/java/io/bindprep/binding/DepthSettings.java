@@ -50,7 +50,7 @@ final class DepthSettings {
         return settings;
     }
 
-    /** Which of these plans stands at the setting that a job means; it is one of them. */
+    /** The one of these plans that stands at the setting that a job means. */
     static int indexOf(String asked, List<Plan> plans) {
         return IntStream.range(0, plans.size())
                 .filter(i -> means(asked, plans.get(i).depth().setting()))

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Which pattern on which punch: the job's own, else by the method and the stack. */
+/** Choice of pattern and punch: the job's own, else by the method and the stack. */
 record PunchChoice(Pattern pattern, Punch punch, Reason because) {
     static PunchChoice of(Job job, Stack stack, Length edge) throws SettingException {
         String named = job.punch();

@@ -11,7 +11,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Why something was decided as it was: its kind and the values that were compared, without words. Its sentence in English
+ * Reason of a decision: its kind and the values that were compared, without words. Its sentence in English
  * is made in {@code report.words}. Long, as a sealed interface is read best with all its kinds in one place.
  */
 public sealed interface Reason {

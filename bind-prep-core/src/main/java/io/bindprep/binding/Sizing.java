@@ -12,7 +12,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which element of a pattern takes a stack.
+ * Search for the element of a pattern that takes a stack.
  *
  * <p>An element takes the sheets of 20 lb bond of its capacity, which has its room in it, by the nominal stack. Where none
  * is known, or the job gives a clearance, it takes what its size less the clearance is thick. A coil is screwed through the closed stack, so that besides its clearance

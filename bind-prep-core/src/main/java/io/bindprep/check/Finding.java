@@ -30,7 +30,7 @@ public record Finding(
         @Nullable Seen seen,
         @Nullable Accepted accepted,
         @Nullable Since since) {
-    /** Why a finding may pass, and who says so. */
+    /** Reason why a finding may pass, and who says so. */
     public record Accepted(String reason, String who) {}
 
     /** Change since an earlier check. */

@@ -84,7 +84,7 @@ final class MatterWords {
                 : "accept a smaller margin, at least " + measures.up(c.zone()) + " (binding-margin).";
     }
 
-    /** Which stage decided, and how exactly. */
+    /** Words for the stage that decided, and for its exactness. */
     private String seen() {
         return switch (mark.stage()) {
             case GEOMETRY -> "Measured from the outline";

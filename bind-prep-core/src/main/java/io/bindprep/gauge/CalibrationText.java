@@ -2,9 +2,10 @@ package io.bindprep.gauge;
 
 import io.bindprep.catalogue.Deviation;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Measures;
 import io.bindprep.wording.Terms;
 
-/** Tells people what a calibration found. */
+/** Tells people what a calibration found: to a hundredth of a millimetre, as plans add these errors up. */
 public final class CalibrationText {
     private static final int NAME = 15;
     private static final int VALUE = 24;
@@ -52,7 +53,7 @@ public final class CalibrationText {
                 .append(", and " + Terms.PUNCHING_TOLERANCE + " is never less.\n");
         if (found.punch().firstPin() == null && !found.side().value().equals(Length.ZERO)) {
             out.append("Set the side guide by ")
-                    .append(found.side().value().abs().inMm())
+                    .append(Measures.METRIC.mark(found.side().value().abs()))
                     .append(found.side().value().compareTo(Length.ZERO) > 0 ? " less" : " more")
                     .append(" than its scale says.\n");
         }

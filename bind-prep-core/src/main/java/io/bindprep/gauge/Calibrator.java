@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Calibrator {
     private static final String SOURCE = "measured with a test sheet";
-    // what the reader of punch files appends by itself
+    // words that the reader of punch files appends by itself
     private static final Pattern FILE = Pattern.compile("(?:^|; )punch file .*$");
     private static final int FINEST = 100;
 

@@ -6,6 +6,7 @@ import io.bindprep.catalogue.Method;
 import io.bindprep.paint.Ink;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -35,7 +36,7 @@ final class ElementPages {
         column.paragraph(
                 8,
                 "Elements by their nominal inner diameter: hold a closed one against its circle. Elements of one nominal size"
-                        + " differ: where a stack is near what one takes, try it.");
+                        + " differ. Where a stack is near the limit, try one.");
         Map<String, List<Elements.Entry>> groups = new LinkedHashMap<>();
         sheet.elements()
                 .forEach(e -> groups.computeIfAbsent(e.group(), g -> new ArrayList<>())
@@ -95,10 +96,10 @@ final class ElementPages {
                 ? ", and what each takes by its published capacity"
                 : coil()
                         ? ""
-                        : ", and what each takes with " + sheet.clearance().inMm() + " of clearance";
+                        : ", and what each takes with " + Measures.METRIC.size(sheet.clearance()) + " of clearance";
     }
 
-    // what a coil takes goes by the depth of the holes too
+    // a coil's capacity goes by the depth of the holes too
     private boolean coil() {
         return sheet.pattern().method() == Method.COIL;
     }
@@ -111,28 +112,28 @@ final class ElementPages {
         ink.width(0.1);
         ink.oval(middle, column.y() + LABEL + size / 2, size, size);
         ink.centred(column.bold(), 7.5, middle, column.y() + 2.8, column.bold().settable(element.name()));
-        String mm = element.size().inMm();
+        String mm = Measures.METRIC.size(element.size());
         String words = Stream.of(element.name().equals(mm) ? "" : mm, takes(entry))
                 .filter(w -> !w.isEmpty())
                 .collect(Collectors.joining(", "));
-        ink.centred(column.plain(), 6, middle, column.y() + 5.6, words);
+        ink.centred(column.plain(), 7, middle, column.y() + 5.6, words);
     }
 
     private String takes(Elements.Entry entry) {
         Integer sheets = entry.sheets();
         if (sheets != null) {
-            return "takes " + Elements.bond(sheets).inMm();
+            return "takes " + Measures.METRIC.down(Elements.bond(sheets));
         }
         Length most = entry.element().size().minus(sheet.clearance());
-        return coil() || most.compareTo(Length.ZERO) <= 0 ? "" : "takes " + most.inMm();
+        return coil() || most.compareTo(Length.ZERO) <= 0 ? "" : "takes " + Measures.METRIC.down(most);
     }
 
     /** Millimetres above the line, sixteenths of an inch below it. */
     private void stack(Column column) throws IOException {
         column.paragraph(
                 8,
-                "Thickness of a stack, mm and inches: jog it, stand it on its edge with its back on 0, press it no harder than"
-                        + " the element will, read at its front.");
+                "Thickness of a stack, in mm and inches: jog it and stand it on its edge, its back on 0. Press it no harder than"
+                        + " the element will. Read at its front.");
         Ink ink = column.ink();
         double y = column.y() + 8;
         int longest = (int) Math.min(LONGEST_SCALE, column.width() - 10);
@@ -144,7 +145,7 @@ final class ElementPages {
             double tick = mm % 10 == 0 ? 4 : mm % 5 == 0 ? 3 : 2;
             ink.line(column.left() + mm, y, column.left() + mm, y - tick);
             if (mm % 10 == 0) {
-                ink.centred(column.plain(), 6, column.left() + mm, y - 4.8, "" + mm);
+                ink.centred(column.plain(), 7, column.left() + mm, y - 4.8, "" + mm);
             }
         }
         for (int part = 1; part * 25.4 / 16 <= longest; part++) {
@@ -154,7 +155,7 @@ final class ElementPages {
             if (part % 4 == 0) {
                 ink.centred(
                         column.plain(),
-                        6,
+                        6.5,
                         at,
                         y + 6.4,
                         LengthText.inches(Length.ofInch(part, 16)).replace(" in", ""));

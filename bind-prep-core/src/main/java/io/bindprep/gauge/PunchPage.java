@@ -4,7 +4,8 @@ import io.bindprep.binding.Hole;
 import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.paint.Ink;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
+import io.bindprep.wording.Units;
 import java.io.IOException;
 import java.util.List;
 
@@ -37,6 +38,9 @@ final class PunchPage {
 
     private final TestSheet sheet;
     private final DepthSetting setting;
+    /** Half the width of a figure. */
+    private static final double FIGURE = 2.5;
+
     private final double centre;
     private final double halfAlong;
     private final double halfAcross;
@@ -115,7 +119,7 @@ final class PunchPage {
             double long10 = i % 10 == 0 ? TICK_10 : i % 2 == 0 ? TICK_5 : TICK;
             ink.line(from, i / 2.0, from + away * long10, i / 2.0);
             if (i % 10 == 0 && i > 0 && out && outside >= BESIDE + TICK_10 + 2) {
-                ink.centred(column.plain(), 4.5, from + away * (TICK_10 + 1), i / 2.0 + 0.6, "" + i / 2);
+                ink.centred(column.plain(), 6, from + away * (TICK_10 + 1), i / 2.0 + 0.6, "" + i / 2);
             }
         }
         return new double[] {Math.min(from, from + away * TICK_10), Math.max(from, from + away * TICK_10)};
@@ -133,8 +137,9 @@ final class PunchPage {
             }
             double tick = !whole ? 0.8 : half % 20 == 0 ? TICK_10 : half % 10 == 0 ? TICK_5 : TICK;
             ink.line(at, y, at, y + tick);
-            if (half % 20 == 0) {
-                ink.centred(column.plain(), 5, at, y + TICK_10 + 2.2, "" + half / 2);
+            // a figure at the paper's end would be cut off
+            if (half % 20 == 0 && at > FIGURE && at < length - FIGURE) {
+                ink.centred(column.plain(), 7, at, y + TICK_10 + 2.6, "" + half / 2);
             }
         }
         pointer(column, sheet.first(), y, "4a");
@@ -153,8 +158,8 @@ final class PunchPage {
 
     private void pointer(Column column, Hole hole, double y, String label) throws IOException {
         double at = hole.centre().mm() - halfAlong;
-        column.ink().line(at, y + TICK_10 + 2.8, at, y + TICK_10 + 4.8);
-        column.ink().centred(column.bold(), 7, at, y + TICK_10 + 7.4, label);
+        column.ink().line(at, y + TICK_10 + 3.4, at, y + TICK_10 + 5.2);
+        column.ink().centred(column.bold(), 7, at, y + TICK_10 + 7.8, label);
     }
 
     private void header(Column column) throws IOException {
@@ -175,18 +180,22 @@ final class PunchPage {
         column.fitted(
                 column.bold(),
                 13,
-                "Test sheet, depth \"" + setting.name() + "\": holes " + LengthText.both(setting.centre())
+                "Test sheet, depth \"" + setting.name() + "\": holes " + new Measures(Units.BOTH).mark(setting.centre())
                         + " from the edge");
         column.paragraph(
                 8,
                 "Punch " + sheet.punch().id() + ", " + sheet.pattern().id() + ", "
-                        + sheet.row().holes().size() + " holes of "
-                        + LengthText.area(
-                                sheet.pattern().holeAlong(), sheet.pattern().holeAcross())
-                        + " along and from the edge, the first "
-                        + sheet.first().centre().inMm()
-                        + " from the end, the last " + sheet.last().centre().inMm() + "; first to last "
-                        + sheet.span().inMm() + ".");
+                        + sheet.row().holes().size() + " holes ("
+                        + Measures.METRIC.hole(
+                                sheet.pattern().round(),
+                                sheet.pattern().holeAlong(),
+                                sheet.pattern().holeAcross())
+                        + "), the first "
+                        + Measures.METRIC.mark(sheet.first().centre())
+                        + " from the end, the last "
+                        + Measures.METRIC.mark(sheet.last().centre())
+                        + "; first to last " + Measures.METRIC.mark(sheet.span())
+                        + ". Readings are in millimetres, whose tenths a scale shows.");
         column.down(1.5);
     }
 

@@ -4,7 +4,7 @@ import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.paint.Ink;
 import io.bindprep.paint.PaintedPdf;
 import io.bindprep.paint.Type;
-import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import java.io.IOException;
 import java.io.OutputStream;
 
@@ -65,7 +65,7 @@ public final class TestSheetPdf {
                 steps.write(column, pages);
             } else {
                 column.paragraph(8, "! " + Steps.CAUTION);
-                column.paragraph(8, "What to do stands on the page \"" + STEPS + "\".");
+                column.paragraph(8, "Follow the page \"" + STEPS + "\".");
             }
             apart = apart || !fits;
         }
@@ -117,6 +117,6 @@ public final class TestSheetPdf {
                 MARGIN + room,
                 y + 4.4,
                 plain.settable(sheet.punch().id() + " · " + sheet.pattern().id() + " · binding edge "
-                        + LengthText.both(sheet.edge()) + " · page " + number + " of " + pages));
+                        + Measures.METRIC.mark(sheet.edge()) + " · page " + number + " of " + pages));
     }
 }

@@ -22,7 +22,7 @@ public record JobOrigin(
         String otherwise,
         From from,
         @Nullable String place) {
-    /** Who says what holds, the first of them. */
+    /** Places that a value may come from, the first that says it. */
     public enum From {
         /** The front end, over the job file. */
         OPTION,

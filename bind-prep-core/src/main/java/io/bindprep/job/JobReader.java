@@ -82,7 +82,7 @@ public final class JobReader {
         }
     }
 
-    // what this package and others found wrong, with its place: "tow" is not known (job.yaml, line 3, column 8)
+    // faults found here and elsewhere, with their place: "tow" is not known (job.yaml, line 3, column 8)
     private static SettingException placed(SettingException e, JobSettings settings) {
         String place = settings.place(e.key()).map(p -> " (" + p + ")").orElse("");
         String remedy = e.remedy();

@@ -148,7 +148,7 @@ final class SpecialReader {
         return bound(key, sizes);
     }
 
-    /** Which side of the book a turned page's head lies at. */
+    /** Side of the book at which a turned page's head lies. */
     enum HeadSide {
         LEFT,
         RIGHT

@@ -1,6 +1,6 @@
 package io.bindprep.marks;
 
-/** Which stage of the analysis settled a mark. */
+/** Stages of the analysis that settle a mark. */
 public enum Stage {
     /** Exact bounds from the content stream. */
     GEOMETRY,

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 /** The stocks known by name, ours and the shop's own; sources stand with each. */
 public final class StockCatalog {
     private static final Table OURS = Table.beside(StockCatalog.class, "stocks.csv");
-    // what a job can name: a stock's other forms begin with a number
+    // names that a job can use: a stock's other forms begin with a number
     private static final Pattern ID = Pattern.compile("[a-z][a-z0-9.-]*", Pattern.CASE_INSENSITIVE);
     private static final Pattern SHEET =
             Pattern.compile("([1-9]\\d{0,2}(?:\\.\\d{1,3})?)x([1-9]\\d{0,2}(?:\\.\\d{1,3})?)");

@@ -1,6 +1,6 @@
 package io.bindprep.problem;
 
-/** Why a request got no report; the two kinds are told apart by type, never by text. */
+/** Reason why a request got no report; the two kinds are told apart by type, never by text. */
 public abstract sealed class BindPrepException extends Exception permits UnreadableInputException, SettingException {
     private static final long serialVersionUID = 1L;
     private final String remedy;

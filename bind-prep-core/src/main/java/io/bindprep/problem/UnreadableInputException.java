@@ -4,7 +4,7 @@ package io.bindprep.problem;
 public final class UnreadableInputException extends BindPrepException {
     private static final long serialVersionUID = 1L;
 
-    /** Which way the input failed. */
+    /** Way in which the input failed. */
     public enum Reason {
         /** No such file. */
         MISSING,
@@ -34,7 +34,7 @@ public final class UnreadableInputException extends BindPrepException {
         this.reason = reason;
     }
 
-    /** Which way the input failed. */
+    /** Way in which the input failed. */
     public Reason reason() {
         return reason;
     }

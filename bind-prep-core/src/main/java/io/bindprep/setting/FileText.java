@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 /** Writes files of settings as people edit them: YAML, above each key what it means and how it may be written. */
 public final class FileText {
     private static final int WIDTH = 100;
-    // what YAML 1.2 takes for text as it stands; anything else is quoted
+    // text of YAML 1.2 as it stands; anything else is quoted
     private static final Pattern PLAIN = Pattern.compile("[A-Za-z0-9µ/-][A-Za-z0-9 µ,;:=+%./_()-]*");
     // a colon before a blank, a hash after one, a word of YAML
     private static final Pattern SPECIAL = Pattern.compile("(?i).*:\\s.*|.*:|.* #.*|- .*|-|---.*|true|false|null");

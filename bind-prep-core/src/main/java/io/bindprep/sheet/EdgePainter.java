@@ -128,7 +128,7 @@ final class EdgePainter {
         Gap.ThumbCut cut = thumbCut();
         double half = cut == null ? 0 : cut.width().mm() / 2;
         double middle = length() / 2;
-        // where the thumb cut takes the edge away there is none to draw
+        // no edge is drawn where the thumb cut takes it away
         stretch(pen, left - from, edge, from, Math.min(to, middle - half));
         stretch(pen, left - from, edge, Math.max(from, middle + half), to);
         pen.width(0.25);

@@ -2,7 +2,7 @@ package io.bindprep.volume;
 
 import io.bindprep.unit.Length;
 
-/** Why a book that no element takes is split, or not: the values, without words. */
+/** Reason for splitting a book that no element takes, or not: the values, without words. */
 public sealed interface SplitReason {
     /** Nothing is known of the thickness that an element takes. */
     record NothingKnown() implements SplitReason {}

@@ -12,4 +12,9 @@ public final class Terms {
     public static final String PUNCHING_TOLERANCE = "punching tolerance";
 
     private Terms() {}
+
+    /** The verdict of a page as people read it, by its name in JSON. */
+    public static String verdict(String name) {
+        return name.equals("unchecked") ? "not checked" : name;
+    }
 }

@@ -158,7 +158,7 @@ class MeasuredPunchTest {
             Plan plan = plan(punch(errors), null);
             assertThat(Fixtures.reasons(plan, Topic.FEED)).hasSize(1);
             assertThat(Fixtures.reasons(plan, Topic.ROW)).hasSize(1);
-            // why shallow, and nothing measured
+            // the reason of shallow, and nothing measured
             assertThat(Fixtures.reasons(plan, Topic.DEPTH)).hasSize(1);
             assertThat(Fixtures.reasons(plan, Topic.SKEW))
                     .singleElement()

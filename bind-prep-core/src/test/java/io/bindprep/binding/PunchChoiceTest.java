@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Which pattern, punch and settings are taken for a job, and what is said of it. */
+/** Choice of pattern, punch and settings for a job, and its reasons. */
 class PunchChoiceTest {
     private static final Length ONE = new Length(1);
 

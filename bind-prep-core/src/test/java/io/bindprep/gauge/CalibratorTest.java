@@ -129,7 +129,7 @@ class CalibratorTest {
                 .extracting(Sentences::of)
                 .anyMatch(t -> t.contains("pin 1 stands 0.3 mm too far from the fixed guide"))
                 .anyMatch(t -> t.contains("measured 0.3 mm shorter than the 279.4 mm"))
-                .anyMatch(t -> t.contains("more than the 0.6 mm that the measuring of the punch leaves open"));
+                .anyMatch(t -> t.contains("more than the 0.6 mm that calibration leaves open"));
     }
 
     @Test
@@ -142,7 +142,7 @@ class CalibratorTest {
         assertThat(plan.because())
                 .filteredOn(r -> r.topic() == Reason.Topic.FEED)
                 .extracting(Sentences::of)
-                .anyMatch(t -> t.contains("would come to 8.5 mm by the guide's own scale"));
+                .anyMatch(t -> t.contains("set the side guide's own scale to 8.5 mm"));
     }
 
     /** Sum of how lifts differ, by the punch's file, and what the measuring left open; a job that allows more keeps it. */

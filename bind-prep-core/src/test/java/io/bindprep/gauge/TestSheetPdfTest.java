@@ -78,13 +78,19 @@ class TestSheetPdfTest {
         assertThat(pages).hasSize(5);
         for (int i = 0; i < 3; i++) {
             String name = List.of("one", "two", "three").get(i);
-            String centre = List.of("4.5 mm", "5.1 mm", "6 mm").get(i);
+            String centre = List.of("4.5 mm", "5.1 mm", "6.0 mm").get(i);
             assertThat(pages.get(i))
                     .contains("depth \"" + name + "\": holes " + centre)
                     .contains("SIDE GUIDE", "edge-first", "edge-last", "end-first", "row", "bar")
                     .contains("Punch waste first", "machine's manual", "trained people");
         }
         assertThat(pages.get(3)).contains("Reading page", "line 0", ".0", ".9");
+        // a round hole has one size; gauges are to a tenth, what an element takes is rounded down
+        assertThat(texts(Jobs.pdf(Jobs.named(Map.of("binding", "coil", "trim", "letter"))))
+                        .get(0))
+                .contains("43 holes (round, 4.4 mm)")
+                .doesNotContain("4.4 x 4.4");
+        assertThat(pages.get(4)).contains("4.8 mm, takes 2.3 mm").doesNotContain("4.76");
         // the 3:1 wires that are sold: 3/16 to 9/16 in
         assertThat(pages.get(4)).contains("3/16 in", "1/4 in", "5/16 in", "3/8 in", "7/16 in", "1/2 in", "9/16 in");
         assertThat(texts(Jobs.pdf(Jobs.of(Jobs.BENCH, Map.of("depth", "two"))))).hasSize(3);

@@ -23,7 +23,7 @@ class JobKeyDescriptionsTest {
         return JobReader.toJob(settings, JobFiles.read(settings, (name, beside) -> file(name)));
     }
 
-    // what an example names: a table of one stock under the file's own name, or a punch
+    // files of an example: a table of one stock under the file's own name, or a punch
     private static String file(String name) {
         return name.endsWith(".csv")
                 ? "id,kind,caliper,tolerance\n" + name.replace(".csv", "") + ",paper,0.1 mm,0.01 mm\n"

@@ -23,7 +23,7 @@ record DrawnStrip(int width, int height, byte[] rgb) {
 
     private static final Pattern PPM = Pattern.compile("P6\\s+(?:#[^\\n]*\\n)?(\\d+)\\s+(\\d+)\\s+255\\s");
 
-    /** Which part of a drawn page. */
+    /** Part of a drawn page. */
     private record Window(int x, int y, int w, int h) {
         static Window of(PageFacts page, PageEdge edge, double depthMm) {
             Box c = page.crop();

@@ -330,7 +330,7 @@ class MissedInkTest {
         return marks(operators, more).stream().mapToDouble(Mark::nearMm).min().orElse(Double.POSITIVE_INFINITY);
     }
 
-    /** Where Poppler, MuPDF and Ghostscript, two of them at least, drew the first ink of these when tried. */
+    /** Places where Poppler, MuPDF and Ghostscript, two of them at least, drew the first ink of these when tried. */
     @Test
     void faultsAreDrawnAsReadersDrawThem() {
         String mark = " 0 g 4 100 6 3 re f";

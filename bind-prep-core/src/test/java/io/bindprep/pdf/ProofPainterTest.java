@@ -140,7 +140,8 @@ class ProofPainterTest {
 
     @ParameterizedTest
     @CsvSource({
-        // where the reader sees the hole on a sheet of 100 x 150 mm, rotated: 12 from the edge, 50 from head or left
+        // place at which the reader sees the hole on a sheet of 100 x 150 mm, rotated: 12 from the edge, 50 from head
+        // or left
         "0, LEFT, 12, 50",
         "0, RIGHT, 88, 50",
         "0, TOP, 50, 12",

@@ -257,7 +257,7 @@ class RunPlannerTest {
                 .get(0);
         assertThat(repeated.sheets()).isEqualTo(5);
         assertThat(repeated.press().imposition()).isEqualTo(Press.Imposition.STEP_AND_REPEAT);
-        // what does not fit is not made to
+        // a fold that does not fit is not made to
         assertThat(run("press-sheet: a5", 84, w, h).materials().stocks().get(0).press())
                 .isNull();
     }
@@ -304,7 +304,7 @@ class RunPlannerTest {
         "212, 299, '', A4 (210 x 297 mm).",
         "212.01, 297, '', 212 x 297 mm.",
         "240, 330, '', 240 x 330 mm.",
-        // what the job says is meant, and not another size near it
+        // the job's own size is meant, not another near it
         "210, 297, trim: a4, A4 (210 x 297 mm).",
         "211, 297, trim: 211 x 297 mm, 211 x 297 mm."
     })

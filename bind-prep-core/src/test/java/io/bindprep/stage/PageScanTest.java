@@ -34,7 +34,7 @@ import org.junit.jupiter.api.io.TempDir;
 class PageScanTest {
     private static final Path BOOK = Path.of(System.getProperty("bindprep.root"), "fixtures", "cookbook-letter.pdf");
 
-    /** Which threads gave a permit back. */
+    /** Threads that gave a permit back. */
     private static final class Told extends Semaphore {
         private static final long serialVersionUID = 1;
         private final AtomicInteger given = new AtomicInteger();

@@ -182,9 +182,9 @@ class VolumePlannerTest {
                 // no family: by grammage, 65 lb of 20 x 26 in at 2.704 g/m2 a pound (PrintWiki) are 175.8; 110 lb index
                 // (198.9) is nearer in caliper
                 "x,paper,0.0100 in,0.0005 in,175,|110|cover-65",
-                // what has a grammage for what has one: 170 lb index (307 g/m2), not a 14 pt board 1/1000 in thinner
+                // a stock with a grammage for one with: 170 lb index (307 g/m2), not a 14 pt board 1/1000 in thinner
                 "x,paper,0.0150 in,0.0008 in,350,|73|index-170",
-                // what has none for what has none, by caliper: 14 pt, not the index of 0.0138 in
+                // one without for one without, by caliper: 14 pt, not the index of 0.0138 in
                 "x,paper,0.0150 in,0.0008 in,,|72|c1s-14pt",
                 // a stock as thick is not thinner, however true it is: 0.0047 +-0.0001; bond-24 is 90.2 g/m2
                 "x,paper,0.0047 in,0.0005 in,88.8,|220|bond-24",

@@ -30,7 +30,7 @@ final class Attachments {
                     file.getFileName().toString().substring(document.report().length() + 1);
             int point = ending.lastIndexOf('.');
             String type = ending.substring(point + 1);
-            // what a repository takes in a file's name
+            // characters that a repository takes in a file's name
             String wanted = document.report().replaceAll("[^A-Za-z0-9._-]", "_") + "-"
                     + (point < 0 ? "check" : ending.substring(0, point));
             String classifier = wanted;

@@ -14,7 +14,7 @@ import org.apache.maven.shared.model.fileset.FileSet;
 import org.apache.maven.shared.model.fileset.util.FileSetManager;
 import org.jspecify.annotations.Nullable;
 
-/** Which PDFs a goal is about, in an order that no file system decides. */
+/** Search for the PDFs a goal is about, in an order that no file system decides. */
 final class Documents {
     private final Path base;
     private final List<Named> all = new ArrayList<>();

@@ -117,7 +117,7 @@ final class JobSource {
         }
     }
 
-    // what a job file names counts from the folder of that one of them
+    // names in a job file count from the folder of that one of them
     private static Path beside(String name, Map<Path, JobSettings> files) {
         return files.entrySet().stream()
                 .filter(e -> e.getValue().keys().stream()

@@ -9,7 +9,7 @@ import org.apache.maven.artifact.Artifact;
 import org.apache.maven.plugin.descriptor.PluginDescriptor;
 import org.jspecify.annotations.Nullable;
 
-/** Which plugin this is, with the libraries that a POM may have exchanged or added. */
+/** Identity of this plugin, with the libraries that a POM may have exchanged or added. */
 final class PluginIdentity {
     private PluginIdentity() {}
 

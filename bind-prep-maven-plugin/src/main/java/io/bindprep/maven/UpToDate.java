@@ -64,7 +64,7 @@ final class UpToDate {
             String name = Digests.of(execution, document.report());
             return new Key(folder.resolve(name + ".txt"), digest, sha256, outputs.directory());
         } catch (IOException e) {
-            // why it cannot be read is said when it is looked at
+            // the reason is told when it is looked at
             return new Key(null, "", "", outputs.directory());
         }
     }

@@ -76,7 +76,7 @@ class DocumentsTest {
                     .extracting(PdfInput::report)
                     .containsExactly("docs_a", "docs_a-2", "b");
         }
-        // what is named goes before what is found
+        // named files go before those found
         assertThat(new Documents(base).add(onCoil).add(set("docs")).inOrder())
                 .extracting(document -> document.name() + " " + (document.document() == onCoil))
                 .containsExactly("docs/a.pdf true", "docs/b.pdf false");

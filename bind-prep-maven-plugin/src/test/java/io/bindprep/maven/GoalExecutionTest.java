@@ -172,10 +172,14 @@ class GoalExecutionTest {
         List<Finding> findings = new ArrayList<>();
         for (Severity severity : List.of(Severity.ERROR, Severity.WARNING, Severity.NOTE)) {
             for (int i = 0; i < 2; i++) {
-                findings.add(new Finding("font", severity, List.of(3), "Seen so.", "Do so.", null, null, null, null, null, null));
+                findings.add(new Finding(
+                        "font", severity, List.of(3), "Seen so.", "Do so.", null, null, null, null, null, null));
             }
         }
-        findings.add(4, new Finding("font", Severity.WARNING, List.of(), "Seen so.", "Do so.", null, null, null, null, null, null));
+        findings.add(
+                4,
+                new Finding(
+                        "font", Severity.WARNING, List.of(), "Seen so.", "Do so.", null, null, null, null, null, null));
         Report r = with(cookbook, findings);
         PdfInput document = new PdfInput(FIXTURES.resolve("cookbook-letter.pdf"), "book.pdf", "book", null);
         assertThat(Wording.checked(document, r, "book.txt").lines().skip(1))

@@ -12,7 +12,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 public final class UsageText {
     private UsageText() {}
 
-    /** What is wrong with the line; marks that could rewrite a screen are taken out. */
+    /** Sentence on the line; marks that could rewrite a screen are taken out. */
     public static String of(ParameterException e) {
         return Printable.page(sentence(e));
     }

@@ -70,7 +70,7 @@ public final class JobInput {
         return settings.value("punch").filter(file::equals).isPresent();
     }
 
-    // what a job file names counts from its folder, what an option names from where we are
+    // names in a job file count from its folder, those of options from where we are
     private String named(String file, boolean besideJobFile) throws IOException {
         Path named = Path.of(file);
         Path path = besideJobFile && jobFile != null ? jobFile.resolveSibling(named) : named;

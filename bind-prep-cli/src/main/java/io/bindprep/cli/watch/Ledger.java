@@ -26,7 +26,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which files were checked, kept in a file so that a watch that starts again goes on where it ended: one line a file,
+ * Record of the files checked, kept in a file so that a watch that starts again goes on where it ended: one line a file,
  * appended in one write once its reports are there. A line that was cut off by a power failure counts for nothing, so its
  * file is checked once more. Lines that later ones have overtaken go when a watch starts.
  */

@@ -237,7 +237,7 @@ public final class Watch {
             InOrder.run(
                     files.size(),
                     threads,
-                    // what is begun is finished, nothing is begun any more
+                    // work begun is finished, nothing more is begun
                     i -> Optional.of(i)
                             .filter(any -> !stopping)
                             .map(any -> check.answer(

@@ -24,7 +24,7 @@ public final class WatchSession {
     // service managers give a service 90 s or so before they kill it (common practice, no source)
     private static final int MOST_SECONDS_TO_END = 80;
 
-    // what ends sooner needs no word
+    // a run that ends sooner needs no word
     private static final int SOON_MILLIS = 500;
 
     private final PrintWriter out;
@@ -88,7 +88,7 @@ public final class WatchSession {
             out.print(answer.kind().column() + Printable.of(answer.name() + gist) + "\n");
         }
         out.flush();
-        // what is wrong with the file stands in its line; what is wrong with us or the disk does not
+        // a fault of the file stands in its line; a fault of ours or of the disk does not
         if (answer.reports() != Answer.Reports.WRITTEN || answer.kind() == Answer.Kind.INTERNAL) {
             err.print(answer.err());
             err.flush();

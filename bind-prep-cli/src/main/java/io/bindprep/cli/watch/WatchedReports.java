@@ -61,7 +61,7 @@ public final class WatchedReports implements ReportFiles {
 
     @Override
     public void unchecked(int input, String name, String why) {
-        // what stood there goes with remove: nothing is known of the file
+        // an older report goes with remove: nothing is known of the file
     }
 
     private ReportContext context(WatchedFile found, Duration took) {

@@ -9,7 +9,7 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.jspecify.annotations.Nullable;
 
-/** Which optional content prints: ISO 32000-1:2008, 8.11, default configuration, event Print. */
+/** Optional content that prints: ISO 32000-1:2008, 8.11, default configuration, event Print. */
 public final class Layers {
     private static final int MOST_NESTED = 16;
     private static final COSName PRINT_STATE = COSName.getPDFName("PrintState");

@@ -30,7 +30,7 @@ public final class CopyCheck {
     private CopyCheck() {}
 
     /**
-     * What is wrong with a copy.
+     * Faults of a copy.
      *
      * @param reach how many things each of its pages has to reach, as {@link EditedPdf#reach} counts
      * @return nothing where it is whole

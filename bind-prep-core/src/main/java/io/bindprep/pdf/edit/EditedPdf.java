@@ -187,7 +187,7 @@ public final class EditedPdf {
     /** Move of single things, and the box that they fill in the frame of the edge that is bound. */
     public record AloneMove(Move move, Set<Integer> numbers, Rectangle2D box) {}
 
-    /** How many things a page refers to that are there; its copy has to have as many, see {@link CopyCheck}. */
+    /** Number of things a page refers to that are there; its copy has to have as many, see {@link CopyCheck}. */
     public int reach(int page) {
         return CopyCheck.reach(order.page(page), dictionary(order.inherited(page, COSName.RESOURCES)));
     }

@@ -140,7 +140,7 @@ public abstract class StateEngine {
         hidden = 0;
     }
 
-    /** Why the page was not read whole; null where it was. */
+    /** Reason why the page was not read whole; null where it was. */
     public final @Nullable String problem() {
         return problem;
     }

@@ -77,7 +77,7 @@ public class StripCollector {
             String words) {}
 
     /**
-     * Which of the page's own operators, counted from 1, paints something, or which annotation.
+     * Number of the page's own operator, counted from 1, that paints something, or of the annotation.
      *
      * @param operator 0 for an annotation
      */

@@ -134,7 +134,7 @@ final class DoubtfulMark {
                 inked += tone >= LEAST_DIFFERENCE ? 1 : 0;
             }
         }
-        // where its own dots are all inked too, something was painted over it
+        // something was painted over it if its own dots are all inked too
         return inked * LEAST_AROUND >= around && inked > 0 && lightest < LEAST_DIFFERENCE * 10;
     }
 

@@ -64,7 +64,7 @@ final class GroundMarks {
         for (int i = 0; i < ground.stretches().length; i++) {
             Stretch s = ground.stretches()[i];
             int to = Math.min(dots.h(), (i + 1) * ground.length());
-            // what compression leaves around marks is no noise of the ground
+            // rings of compression around marks are no noise of the ground
             double noise = Math.min(s.noise(), ground.noise());
             marks.against(s, noise, i * ground.length(), to);
         }

@@ -111,7 +111,7 @@ final class StripDrawer extends MendedDrawer {
         }
     }
 
-    /** Which operator of the page's whole content one of those drawn is, from 1. */
+    /** Number that one of those drawn has among the operators of the page's whole content, from 1. */
     private int number(int drawn) {
         return numbers == null ? drawn + 1 : drawn < numbers.length ? numbers[drawn] : 0;
     }

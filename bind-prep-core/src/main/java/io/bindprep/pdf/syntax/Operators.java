@@ -61,7 +61,7 @@ public final class Operators {
         return takes;
     }
 
-    /** How many operands an operator takes; the largest number where that varies. Readers use the last where there are more. */
+    /** Number of operands an operator takes; the largest number where that varies. Readers use the last where there are more. */
     public static int takes(String name) {
         return TAKES.getOrDefault(name, Integer.MAX_VALUE);
     }

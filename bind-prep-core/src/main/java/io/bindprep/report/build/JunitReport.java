@@ -147,7 +147,7 @@ public final class JunitReport {
                 : Optional.of(new Case(id, Result.PASSED, "", "", String.join("\n", said)));
     }
 
-    // what was not looked at on every page has not passed
+    // a check that did not see every page has not passed
     private static Case notFound(String id, Report report) {
         long unchecked = report.pages().stream()
                 .filter(p -> p.verdict().verdict() == Verdict.UNCHECKED)

@@ -19,11 +19,6 @@ public final class Texts {
         return Printable.line(words);
     }
 
-    /** A verdict as people read it; its name in styles is {@code lower}. */
-    public static String said(String verdict) {
-        return verdict.equals("unchecked") ? "not checked" : verdict;
-    }
-
     static String lower(Enum<?> value) {
         return value.name().toLowerCase(Locale.ROOT);
     }

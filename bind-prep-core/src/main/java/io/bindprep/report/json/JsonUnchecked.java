@@ -22,13 +22,13 @@ record JsonUnchecked(
 
         @JsonPropertyDescription("why it was not") Problem problem) {
 
-    /** Why in a word. */
+    /** Reasons in a word. */
     enum UncheckedOutcome {
         WRONG_SETTING,
         INTERNAL_ERROR
     }
 
-    /** Why in detail. */
+    /** Reasons in detail. */
     record Problem(
             @JsonPropertyDescription("the job key, dotted where nested; null where no setting is wrong") @Nullable
             String key,

@@ -69,7 +69,9 @@ public final class JobNumbers {
     private void collect() {
         String name = report.document().file();
         if (report.documentChecked()) {
-            entry("File", named(report) + ", " + Counted.of(report.document().pages().size(), "page"));
+            entry(
+                    "File",
+                    named(report) + ", " + Counted.of(report.document().pages().size(), "page"));
         } else {
             entry("Plan", name + ", no PDF was checked");
         }
@@ -307,7 +309,7 @@ public final class JobNumbers {
                     .filter(p -> p.verdict().verdict() == verdict)
                     .count();
             if (count > 0) {
-                counts.add(count + " " + verdict.name().toLowerCase(Locale.ROOT));
+                counts.add(count + " " + Phrases.word(verdict));
             }
         }
         return String.join(", ", counts);

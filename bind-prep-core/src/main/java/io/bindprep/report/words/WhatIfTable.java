@@ -6,6 +6,7 @@ import io.bindprep.check.Report;
 import io.bindprep.check.WhatIf;
 import io.bindprep.wording.Counted;
 import io.bindprep.wording.PageLists;
+import io.bindprep.wording.Terms;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,7 +15,7 @@ public final class WhatIfTable {
     private static final int MOST_RANGES = 3;
 
     /** Titles of the columns. */
-    public static final List<String> HEAD = List.of("Setting", "Centre", "Hit", "Tight", "Unchecked", "Element");
+    public static final List<String> HEAD = List.of("Setting", "Centre", "Hit", "Tight", "Not checked", "Element");
 
     private WhatIfTable() {}
 
@@ -66,7 +67,7 @@ public final class WhatIfTable {
         List<String> pages = new ArrayList<>();
         pages(pages, w.hit(), "hit");
         pages(pages, w.tight(), "tight");
-        pages(pages, w.unchecked(), "unchecked");
+        pages(pages, w.unchecked(), Terms.verdict("unchecked"));
         String judged = pages.isEmpty() ? "every page clear" : String.join(", ", pages);
         return setting + (report.documentChecked() ? judged + "; " : "")
                 + (plan.element() == null ? "no element takes the stack" : "element " + element(plan)) + ".";

@@ -170,7 +170,7 @@ public final class DocumentRepair {
         return new Planned(plan, alone, List.of(), edited.encrypted(), edited.signatures(), edited.claims());
     }
 
-    /** Why a document may not be changed; empty where it may. */
+    /** Reason why a document may not be changed; empty where it may. */
     static Refusal forbidden(EditedPdf pdf, ShiftSettings settings, Report before) {
         Refusal refusal = Refusal.NONE;
         if (!pdf.mayChange()) {
@@ -207,7 +207,7 @@ public final class DocumentRepair {
             return copied(plan, List.of(RepairNotes.NO_BLEED_MISSING));
         }
         RepairComparison checked = new RepairComparison(settings, before, after, plan.moves(), blanks, judge);
-        // what nobody saw, beyond the edge, may have come in with the content
+        // content beyond the edge, which nobody saw, may have come in
         cut.addAll(checked.cameIn());
         if (!cut.isEmpty()) {
             ChangedCopy.Made again = copy.make(cut);

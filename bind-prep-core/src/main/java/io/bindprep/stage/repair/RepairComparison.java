@@ -84,7 +84,7 @@ final class RepairComparison {
                 && Math.abs(was.alongEndMm() - is.alongEndMm()) < COARSE_MM;
     }
 
-    /** Why the changed document is no better than it was; empty where it is good. */
+    /** Reasons why the changed document is no better than it was; empty where it is good. */
     Refusal wrong() {
         List<String> near = new ArrayList<>();
         Set<Integer> blocking = new TreeSet<>();

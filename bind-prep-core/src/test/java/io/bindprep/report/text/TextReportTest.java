@@ -107,9 +107,9 @@ class TextReportTest {
         Scenario scenario =
                 Scenario.of(9).hit(5, MarkKind.LINE, Verdict.TIGHT, 1, 4, "").whatIf(List.of(3, 4, 6), List.of(5));
         assertThat(TextReport.write(scenario.report(), TextStyle.PLAIN)).contains("""
-                        What if   Setting              Centre  Hit  Tight  Unchecked  Element
-                                  3:1 middle (chosen)  5.1 mm  0    1      0          3/8 in
-                                  3:1 middle           5.1 mm  3    1      1          3/8 in
+                        What if   Setting              Centre  Hit  Tight  Not checked  Element
+                                  3:1 middle (chosen)  5.1 mm  0    1      0            3/8 in
+                                  3:1 middle           5.1 mm  3    1      1            3/8 in
                         """);
         assertThat(TextReport.write(scenario.report(), new TextStyle(false, 50)).lines())
                 .allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(50));
