@@ -25,7 +25,7 @@ public record BleedPlan(List<BleedStrip> strips, @Nullable BleedFault fault) {
     private static final double REACH_MM = 0.1;
     /** Boxes are often rounded to whole points. */
     private static final double SLACK_MM = 0.18;
-    /** What is narrower or shorter is a line. */
+    /** Art narrower or shorter than this is a line. */
     private static final double BROAD_MM = 3;
 
     private static final double SAME_MM = 0.02;
@@ -124,7 +124,7 @@ public record BleedPlan(List<BleedStrip> strips, @Nullable BleedFault fault) {
         return found;
     }
 
-    /** Where art ends at a place along the edge, with what carries it on. */
+    /** End of art at a place along the edge, with what carries it on. */
     private static double end(double along, List<Painted> art, List<Painted> painted, double wantMm) {
         double end = art.stream()
                 .map(Painted::box)

@@ -107,7 +107,7 @@ class RowPlanTest {
     void aGapOnARowThatStandsOffTheMiddleStaysInPairs() throws Exception {
         // first pin 9.2 mm from the guide, 34 holes: centres lie 0.4 mm further from the left end than from the right,
         // so
-        // that by itself the hole at 44.58 - 0.4 on the one side and 44.58 + 0.4 on the other are inside 45; a gap of
+        // by itself the hole at 44.58 - 0.4 on the one side and 44.58 + 0.4 on the other are inside 45; a gap of
         // 89.2 mm takes only the one
         HoleRow row = Fixtures.of(Method.WIRE)
                 .hanger(new Hanger(Length.ofMm("89.2"), null))

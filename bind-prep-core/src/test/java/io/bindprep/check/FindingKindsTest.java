@@ -24,8 +24,8 @@ class FindingKindsTest {
             Path.of(System.getProperty("bindprep.root"), "bind-prep-core/src/main/java/io/bindprep/check");
 
     /** The first argument wherever a finding is made, and constants for one. */
-    private static final Pattern SAID =
-            Pattern.compile("(?:new Finding|Say\\.document|Say\\.onPages)\\(\\s*([^;]*?),\\s|String ID = ([^;]+);");
+    private static final Pattern SAID = Pattern.compile(
+            "(?:Finding\\.(?:of|measured|measuredAlong|ofMark)|Say\\.document|Say\\.onPages)\\(\\s*([^;]*?),\\s|String ID = ([^;]+);");
 
     private static final Pattern LITERAL = Pattern.compile("\"([a-z-]+)\"");
 

@@ -24,7 +24,7 @@ public final class BasicsCollector {
     private static final double LEAST_STRETCH_MM = 1;
 
     private static final int MOST_STRETCHES = 200;
-    /** What begins farther beyond the trim carries no art on: bars and page information. */
+    /** Art that begins farther beyond the trim carries none on: bars and page information. */
     private static final double MOST_BLEED_MM = 6;
     /** The edges of the unturned page, clockwise, so that a quarter turn is one step. */
     private static final List<PageEdge> CLOCKWISE =

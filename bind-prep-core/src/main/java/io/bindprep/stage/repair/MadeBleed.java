@@ -62,7 +62,7 @@ final class MadeBleed {
         return pages;
     }
 
-    /** How far beyond the trim it goes. */
+    /** Distance that it goes beyond the trim. */
     double wantMm() {
         return wantMm;
     }
