@@ -51,7 +51,8 @@ final class Accepting {
     }
 
     private static Finding unmet(Acceptance a, List<Finding> findings) {
-        String name = a.finding() + (a.pages().isEmpty() ? "" : ", page " + a.pages());
+        boolean several = a.pages().indexOf(',') >= 0 || a.pages().indexOf('-') >= 0;
+        String name = a.finding() + (a.pages().isEmpty() ? "" : (several ? ", pages " : ", page ") + a.pages());
         boolean there = findings.stream()
                 .anyMatch(f -> f.rule().equals(a.finding())
                         && (a.pages().isEmpty() || PageLists.compact(f.pages()).equals(a.pages())));

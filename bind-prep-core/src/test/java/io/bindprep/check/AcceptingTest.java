@@ -80,6 +80,10 @@ class AcceptingTest {
         Report report = Scenario.of(6).accepting(acceptance()).report();
         assertThat(report.failed()).isFalse();
         assertThat(report.findings()).extracting(Finding::rule).contains(Accepting.ID);
+        Acceptance several = new Acceptance("text-hit", "2, 4", "r", "w", "0123456789abcdef");
+        assertThat(Scenario.of(6).accepting(several).report().findings())
+                .extracting(Finding::message)
+                .contains("An acceptance meets no finding: text-hit, pages 2, 4, accepted by \"w\".");
         assertThat(Scenario.of(6)
                         .failOn(FailOn.WARNING)
                         .accepting(acceptance())

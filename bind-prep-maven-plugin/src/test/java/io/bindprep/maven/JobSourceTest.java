@@ -104,6 +104,17 @@ class JobSourceTest {
         assertWrong(goal.under(null, file.toFile(), "a.pdf"), "a.pdf: <jobFile>: ");
     }
 
+    @Test
+    void aNameOfAnEarlierVersionIsToldTheNewOne() throws Exception {
+        assertThatThrownBy(
+                        () -> new JobSource(JobElementTest.job("<boundEdge>left</boundEdge>"), null, null).read(base))
+                .hasMessageStartingWith("<job><boundEdge>: ")
+                .hasMessageContaining("bound-edge is now binding-edge");
+        assertThatThrownBy(() ->
+                        new JobSource(JobElementTest.job("<clearMargin>4 mm</clearMargin>"), null, null).read(base))
+                .hasMessageContaining("clear-margin is now binding-margin");
+    }
+
     private void assertWrong(JobSource source, String start) {
         assertThatThrownBy(() -> source.read(base))
                 .isInstanceOf(MojoExecutionException.class)

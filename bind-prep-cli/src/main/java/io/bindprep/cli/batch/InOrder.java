@@ -13,7 +13,7 @@ import java.util.function.Predicate;
 /** Numbered pieces of work on a few threads at once, their results handed on one by one in the order of their numbers. */
 public final class InOrder {
     /** Results that may wait for a slow one before them, for each thread. */
-    private static final int AHEAD = 8;
+    private static final int AHEAD = 32;
 
     private static final int LAST_SECONDS = 5;
 
