@@ -30,34 +30,18 @@ import org.jspecify.annotations.Nullable;
 
 /** An open PDF: its facts, and what each page paints along its binding edge. For one thread; close it. */
 public final class OpenedPdf implements AutoCloseable {
-    private final PDDocument document;
-    private final LeanDocument objects;
+    private final ReadPages pages;
     private final DocumentFacts facts;
-    private final List<PageTree.Entry> pages;
-    private final List<@Nullable String> problems;
-    private final Layers layers;
     private final FileIdentity state;
     private final long openingNanos;
     private final StripScan scan;
 
-    private OpenedPdf(
-            PDDocument document,
-            LeanDocument objects,
-            DocumentFacts facts,
-            List<PageTree.Entry> pages,
-            List<@Nullable String> problems,
-            Layers layers,
-            FileIdentity state,
-            long openingNanos) {
-        this.document = document;
-        this.objects = objects;
-        this.facts = facts;
+    private OpenedPdf(ReadPages pages, DocumentFacts facts, FileIdentity state, long openingNanos) {
         this.pages = pages;
-        this.problems = problems;
-        this.layers = layers;
+        this.facts = facts;
         this.state = state;
         this.openingNanos = openingNanos;
-        this.scan = new StripScan(document, objects, facts.pages(), pages, problems, layers);
+        this.scan = new StripScan(pages);
     }
 
     static OpenedPdf of(
@@ -98,8 +82,8 @@ public final class OpenedPdf implements AutoCloseable {
                 found.lost(),
                 OutlineReader.read(catalog, found.pages()),
                 document.getCurrentAccessPermission().canPrint());
-        return new OpenedPdf(
-                document, objects, known, found.pages(), problems, layers, state, System.nanoTime() - begun);
+        ReadPages pages = new ReadPages(document, objects, layers, found.pages(), known.pages(), problems);
+        return new OpenedPdf(pages, known, state, System.nanoTime() - begun);
     }
 
     /** Time that opening it took, as opening it again would. */
@@ -157,7 +141,14 @@ public final class OpenedPdf implements AutoCloseable {
 
     /** The same document to change; what was scanned before stays as it was seen. */
     public EditedPdf edit() {
-        return new EditedPdf(document, facts, pages, new InkEngine(objects, layers, new Budget(pages.size())));
+        return new EditedPdf(
+                pages.document(),
+                facts,
+                pages.entries(),
+                new InkEngine(
+                        pages.objects(),
+                        pages.layers(),
+                        new Budget(pages.entries().size())));
     }
 
     /**
@@ -167,18 +158,18 @@ public final class OpenedPdf implements AutoCloseable {
      */
     public PagePictures pictures(int pages) {
         return new PagePictures(
-                document.getDocumentCatalog().getCOSObject().getDictionaryObject(COSName.OCPROPERTIES),
-                objects,
-                this.pages,
-                facts.pages(),
-                problems,
+                this.pages.document().getDocumentCatalog().getCOSObject().getDictionaryObject(COSName.OCPROPERTIES),
+                this.pages.objects(),
+                this.pages.entries(),
+                this.pages.facts(),
+                this.pages.problems(),
                 new Budget(pages * PagePictures.LIKE_PAGES_READ));
     }
 
     @Override
     public void close() {
         try {
-            document.close();
+            pages.document().close();
         } catch (IOException e) {
             // only read from: nothing is lost when its temporary store cannot be closed
             return;

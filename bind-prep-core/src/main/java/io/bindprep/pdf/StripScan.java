@@ -5,10 +5,7 @@ import io.bindprep.marks.PageMarks;
 import io.bindprep.page.Box;
 import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
-import io.bindprep.pdf.document.Layers;
-import io.bindprep.pdf.document.LeanDocument;
 import io.bindprep.pdf.document.PageAttempt;
-import io.bindprep.pdf.document.PageTree;
 import io.bindprep.pdf.ink.BasicsCollector;
 import io.bindprep.pdf.ink.FoundMark;
 import io.bindprep.pdf.ink.InkEngine;
@@ -29,45 +26,22 @@ import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNull;
-import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.jspecify.annotations.Nullable;
 
 /** Marks of each page in the strip along its binding edge; a page that cannot be looked at says why. */
 final class StripScan {
     /** Shared by all documents that are looked at. */
     private static final SharedMemory MEMORY = new SharedMemory();
 
-    private final PDDocument document;
-    private final LeanDocument objects;
-    private final List<PageFacts> facts;
-    private final List<PageTree.Entry> pages;
-    private final List<@Nullable String> problems;
-    private final Layers layers;
+    private final ReadPages pages;
     private final Budget budget;
     private InkEngine engine;
     private DrawnFonts drawnFonts = new DrawnFonts();
 
-    /**
-     * A scan of a document.
-     *
-     * @param problems why a page is not looked at, each; null for none
-     */
-    StripScan(
-            PDDocument document,
-            LeanDocument objects,
-            List<PageFacts> facts,
-            List<PageTree.Entry> pages,
-            List<@Nullable String> problems,
-            Layers layers) {
-        this.document = document;
-        this.objects = objects;
-        this.facts = facts;
+    StripScan(ReadPages pages) {
         this.pages = pages;
-        this.problems = problems;
-        this.layers = layers;
-        this.budget = new Budget(pages.size());
-        this.engine = new InkEngine(objects, layers, budget);
+        this.budget = new Budget(pages.entries().size());
+        this.engine = new InkEngine(pages.objects(), pages.layers(), budget);
     }
 
     /** Marks of a page, as {@link OpenedPdf#scan(int, PageEdge, double, double)}. */
@@ -86,7 +60,7 @@ final class StripScan {
     private PageMarks look(int page, PageEdge edge, double depthMm, double clearMm)
             throws IOException, NoninvertibleTransformException {
         forgetMany();
-        String problem = problems.get(page - 1);
+        String problem = pages.problems().get(page - 1);
         if (problem != null) {
             return unread(page, problem);
         }
@@ -99,8 +73,8 @@ final class StripScan {
 
     /** Forgets what was parsed of pages looked at before, and with it what was made of it. */
     private void forgetMany() {
-        if (objects.forgetMany()) {
-            engine = new InkEngine(objects, layers, budget);
+        if (pages.objects().forgetMany()) {
+            engine = new InkEngine(pages.objects(), pages.layers(), budget);
             drawnFonts = new DrawnFonts();
         }
     }
@@ -108,7 +82,7 @@ final class StripScan {
     /** Outlines first; the strip is drawn where they leave a mark in doubt. */
     private PageMarks read(int page, COSDictionary dictionary, PageEdge edge, double depthMm, double clearMm)
             throws IOException, NoninvertibleTransformException {
-        PageFacts f = facts.get(page - 1);
+        PageFacts f = pages.facts().get(page - 1);
         StripCollector collector = collector(f, edge, depthMm);
         BasicsCollector basics = new BasicsCollector(f);
         engine.run(new PDPage(dictionary), visible(f), collector, basics);
@@ -134,13 +108,22 @@ final class StripScan {
 
     /** A page's dictionary with what it inherits, read anew at each call. */
     COSDictionary page(int page) {
-        return pages.get(page - 1).whole(objects);
+        return pages.entries().get(page - 1).whole(pages.objects());
     }
 
     /** The strip of a page to draw, with all that the page paints. */
     StripRaster.Source strip(COSDictionary page, PageFacts f, PageEdge edge, double depthMm) {
         return new StripRaster.Source(
-                document, page, f, edge, depthMm, layers, budget, drawnFonts, new DrawnPictures(), null);
+                pages.document(),
+                page,
+                f,
+                edge,
+                depthMm,
+                pages.layers(),
+                budget,
+                drawnFonts,
+                new DrawnPictures(),
+                null);
     }
 
     /** The same strip without what the page paints away from it. */

@@ -1,13 +1,11 @@
 package io.bindprep.sheet;
 
-import io.bindprep.binding.Gap;
 import io.bindprep.binding.Hole;
 import io.bindprep.binding.Plan;
 import io.bindprep.unit.Length;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Draws the binding edge with its holes at true size, in as many pieces side by side as the sheet's width asks for.
@@ -26,7 +24,7 @@ final class EdgePainter {
     /** Holes of a row that are all numbered. */
     private static final int FEW = 8;
 
-    private static final double SMALL = 6.5;
+    static final double SMALL = 6.5;
 
     /** Paper between a hole and the line at which the edge breaks off. */
     private static final double CLEAR_OF_BREAK = 1.5;
@@ -34,16 +32,15 @@ final class EdgePainter {
     /** Room for a length in small print; a shorter line has it beside itself. */
     private static final double WORDS = 12;
 
-    /** Chords that a thumb cut is drawn with; none is off its curve by as much as a hairline. */
-    private static final int CUT_LINES = 48;
-
     private final EdgeDrawing drawing;
     private final Plan plan;
+    private final ThumbCutPainter cut;
     private final double room;
 
     EdgePainter(EdgeDrawing drawing, double roomMm) {
         this.drawing = drawing;
         this.plan = drawing.plan();
+        this.cut = new ThumbCutPainter(drawing);
         this.room = roomMm;
     }
 
@@ -87,9 +84,7 @@ final class EdgePainter {
     }
 
     double pieceHeight() {
-        Gap.ThumbCut cut = thumbCut();
-        double deepest = Math.max(
-                plan.bindingMargin().mm(), cut == null ? 0 : cut.depth().mm() + 2);
+        double deepest = Math.max(plan.bindingMargin().mm(), cut.isThere() ? cut.depth() + 2 : 0);
         return ABOVE + Math.max(PAPER, deepest + 2) + BELOW;
     }
 
@@ -104,7 +99,7 @@ final class EdgePainter {
         double left = x + GUIDE;
         double edge = y + ABOVE;
         outline(pen, left, edge, from, to, piece);
-        thumbCut(pen, left, edge, from, to);
+        cut.paint(pen, left, edge, from, to);
         if (piece == 0) {
             guide(pen, x, left, edge);
         } else {
@@ -125,8 +120,7 @@ final class EdgePainter {
 
     private void outline(Pen pen, double left, double edge, double from, double to, int piece) throws IOException {
         pen.width(0.5);
-        Gap.ThumbCut cut = thumbCut();
-        double half = cut == null ? 0 : cut.width().mm() / 2;
+        double half = cut.half();
         double middle = length() / 2;
         // no edge is drawn where the thumb cut takes it away
         stretch(pen, left - from, edge, from, Math.min(to, middle - half));
@@ -142,49 +136,6 @@ final class EdgePainter {
         }
     }
 
-    private Gap.@Nullable ThumbCut thumbCut() {
-        Gap gap = plan.row().gap();
-        return gap == null ? null : gap.thumbCut();
-    }
-
-    /** The half ellipse out of the middle of the edge, as far as it lies in the piece. */
-    private void thumbCut(Pen pen, double left, double edge, double from, double to) throws IOException {
-        Gap.ThumbCut cut = thumbCut();
-        if (cut == null) {
-            return;
-        }
-        double half = cut.width().mm() / 2;
-        double start = Math.max(from, length() / 2 - half);
-        double end = Math.min(to, length() / 2 + half);
-        if (end <= start) {
-            return;
-        }
-        pen.width(0.25);
-        double first = Math.acos((length() / 2 - start) / half);
-        double last = Math.acos((length() / 2 - end) / half);
-        for (int i = 0; i < CUT_LINES; i++) {
-            double[] a = onCut(cut, first + (last - first) * i / CUT_LINES);
-            double[] b = onCut(cut, first + (last - first) * (i + 1) / CUT_LINES);
-            pen.line(left - from + a[0], edge + a[1], left - from + b[0], edge + b[1]);
-        }
-        // said once, in the piece where the middle is
-        if (from <= length() / 2 && length() / 2 <= to && start < length() / 2) {
-            String size = drawing.measures().area(cut.width(), cut.depth());
-            pen.centred(
-                    false,
-                    SMALL,
-                    left - from + (start + end) / 2,
-                    edge + cut.depth().mm() + 3,
-                    "thumb cut " + size);
-        }
-    }
-
-    private double[] onCut(Gap.ThumbCut cut, double angle) {
-        return new double[] {
-            length() / 2 - cut.width().mm() / 2 * Math.cos(angle), cut.depth().mm() * Math.sin(angle)
-        };
-    }
-
     private void end(Pen pen, double at, double edge, double place, boolean sheetEnd) throws IOException {
         double bottom = edge + paper();
         if (sheetEnd) {
@@ -192,21 +143,13 @@ final class EdgePainter {
             return;
         }
         // a broken edge is drawn as a zigzag, as in engineering drawings (ISO 128)
-        double top = edge + cutDepth(place);
+        double top = edge + cut.depthAt(place);
         double third = (bottom - top) / 3;
         pen.line(at, top, at, top + third);
         pen.line(at, top + third, at + 1.2, top + third * 1.25);
         pen.line(at + 1.2, top + third * 1.25, at - 1.2, top + third * 1.75);
         pen.line(at - 1.2, top + third * 1.75, at, top + third * 2);
         pen.line(at, top + third * 2, at, bottom);
-    }
-
-    /** Depth of the thumb cut at a place along the edge. */
-    private double cutDepth(double place) {
-        Gap.ThumbCut cut = thumbCut();
-        double off =
-                cut == null ? 1 : Math.abs(place - length() / 2) / (cut.width().mm() / 2);
-        return cut == null || off >= 1 ? 0 : cut.depth().mm() * Math.sqrt(1 - off * off);
     }
 
     private void guide(Pen pen, double x, double left, double edge) throws IOException {

@@ -23,6 +23,7 @@ import java.util.List;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,6 +37,8 @@ class JpxPageTest {
     private static final int DOTS = 1600;
     private static final String PLACED = "q 160 0 0 160 2 100 cm /Im Do Q";
 
+    private final PageMaker page = PageMaker.a4();
+
     @TempDir
     private Path folder;
 
@@ -47,29 +50,39 @@ class JpxPageTest {
         }
     }
 
-    private static COSStream picture(PageMaker page, byte[] file) {
+    private COSStream picture(byte[] data, @Nullable COSName filter) {
         COSStream s = page.stream("");
         try (OutputStream out = s.createRawOutputStream()) {
-            out.write(file);
+            out.write(data);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        s.setItem(COSName.FILTER, COSName.JPX_DECODE);
+        s.setItem(COSName.FILTER, filter);
         s.setItem(COSName.SUBTYPE, COSName.IMAGE);
         s.setInt(COSName.WIDTH, DOTS);
         s.setInt(COSName.HEIGHT, DOTS);
         return s;
     }
 
-    private PageMarks scan(PageMaker page, COSStream picture) {
+    private COSStream picture(byte[] file) {
+        return picture(file, COSName.JPX_DECODE);
+    }
+
+    private COSStream grey(String name) {
+        COSStream s = picture(file(name));
+        s.setItem(COSName.COLORSPACE, COSName.DEVICEGRAY);
+        return s;
+    }
+
+    private PageMarks scan(COSStream picture) {
         page.resource(COSName.XOBJECT, "Im", picture);
         try (OpenedPdf pdf = page.draw(PLACED).open(folder)) {
             return pdf.scan(1, PageEdge.LEFT, 15);
         }
     }
 
-    private void assertBar(PageMaker page, COSStream picture) {
-        PageMarks found = scan(page, picture);
+    private void assertBar(COSStream picture) {
+        PageMarks found = scan(picture);
         assertThat(found.unchecked()).isNull();
         assertThat(found.marks()).hasSize(1);
         Mark bar = found.marks().get(0);
@@ -83,77 +96,55 @@ class JpxPageTest {
     @ParameterizedTest
     @CsvSource({"bar.jp2, DeviceGray", "bar.jp2,", "bar.j2k, DeviceGray", "bar.j2k,"})
     void theBarLiesWhereItsDotsLie(String name, String space) {
-        PageMaker page = PageMaker.a4();
-        COSStream picture = picture(page, file(name));
+        COSStream picture = picture(file(name));
         if (space != null) {
             picture.setName(COSName.COLORSPACE, space);
         }
-        assertBar(page, picture);
+        assertBar(picture);
     }
 
     @Test
     void theFilesOwnSizeHolds() {
-        PageMaker page = PageMaker.a4();
-        COSStream picture = picture(page, file("bar.jp2"));
+        COSStream picture = picture(file("bar.jp2"));
         picture.setInt(COSName.WIDTH, 7);
         picture.setInt(COSName.HEIGHT, 99_999);
-        assertBar(page, picture);
+        assertBar(picture);
     }
 
     @Test
     void aMaskIsDecodedAndCutAlike() {
-        PageMaker page = PageMaker.a4();
-        COSStream black = page.stream("");
-        try (OutputStream out = black.createOutputStream(COSName.FLATE_DECODE)) {
-            out.write(new byte[DOTS * DOTS]);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        black.setItem(COSName.SUBTYPE, COSName.IMAGE);
-        black.setInt(COSName.WIDTH, DOTS);
-        black.setInt(COSName.HEIGHT, DOTS);
+        COSStream black = picture(new byte[DOTS * DOTS], null);
         black.setInt(COSName.BITS_PER_COMPONENT, 8);
         black.setItem(COSName.COLORSPACE, COSName.DEVICEGRAY);
-        COSStream mask = picture(page, file("mask.jp2"));
-        mask.setItem(COSName.COLORSPACE, COSName.DEVICEGRAY);
-        black.setItem(COSName.SMASK, mask);
-        assertBar(page, black);
+        black.setItem(COSName.SMASK, grey("mask.jp2"));
+        assertBar(black);
     }
 
     @Test
     void aMaskOfAJpxPictureIsCutAlike() {
-        PageMaker page = PageMaker.a4();
-        COSStream mask = picture(page, file("mask.jp2"));
-        mask.setItem(COSName.COLORSPACE, COSName.DEVICEGRAY);
-        COSStream black = picture(page, file("opacity.jp2"));
-        black.setItem(COSName.COLORSPACE, COSName.DEVICEGRAY);
-        black.setItem(COSName.SMASK, mask);
-        assertBar(page, black);
+        COSStream black = grey("opacity.jp2");
+        black.setItem(COSName.SMASK, grey("mask.jp2"));
+        assertBar(black);
     }
 
     @Test
     void opacityInTheFileHoldsWhereTheDocumentSaysSo() {
-        PageMaker page = PageMaker.a4();
-        COSStream picture = picture(page, file("opacity.jp2"));
-        picture.setItem(COSName.COLORSPACE, COSName.DEVICEGRAY);
+        COSStream picture = grey("opacity.jp2");
         picture.setInt("SMaskInData", 1);
-        assertBar(page, picture);
+        assertBar(picture);
     }
 
     @Test
     void opacityInTheFileIsNothingWhereTheDocumentDoesNot() {
-        PageMaker page = PageMaker.a4();
-        COSStream picture = picture(page, file("opacity.jp2"));
-        picture.setItem(COSName.COLORSPACE, COSName.DEVICEGRAY);
-        Mark all = scan(page, picture).marks().get(0);
+        COSStream picture = grey("opacity.jp2");
+        Mark all = scan(picture).marks().get(0);
         assertThat(all.nearMm()).isCloseTo(2, within(0.25));
     }
 
     @Test
     void whatBreaksOffIsUncheckedAndSaysWhatToDo() {
         byte[] whole = file("bar.j2k");
-        PageMaker page = PageMaker.a4();
-        PageMarks found = scan(page, picture(page, Arrays.copyOf(whole, whole.length / 3)));
+        PageMarks found = scan(picture(Arrays.copyOf(whole, whole.length / 3)));
         assertThat(found.unchecked()).isEqualTo("a JPEG 2000 picture in it cannot be decoded");
     }
 
@@ -166,14 +157,12 @@ class JpxPageTest {
                 .putInt(12, 100_000)
                 .putInt(24, 100_000)
                 .putInt(28, 100_000);
-        PageMaker page = PageMaker.a4();
-        assertThat(scan(page, picture(page, huge)).unchecked()).contains("128 MiB");
+        assertThat(scan(picture(huge)).unchecked()).contains("128 MiB");
     }
 
     @Test
     void peopleSeeItToo() throws Exception {
-        PageMaker page = PageMaker.a4();
-        page.resource(COSName.XOBJECT, "Im", picture(page, file("bar.jp2")));
+        page.resource(COSName.XOBJECT, "Im", picture(file("bar.jp2")));
         try (OpenedPdf pdf = page.draw(PLACED).open(folder)) {
             PagePicture shown = pdf.pictures(1).draw(1, PageEdge.LEFT, 15, 0, List.of());
             assertThat(shown.problem()).isNull();
@@ -189,11 +178,9 @@ class JpxPageTest {
 
     @Test
     void anAddedReaderGoesFirst() {
-        PageMaker page = PageMaker.a4();
-        COSStream picture = picture(page, file("bar.jp2"));
-        picture.setItem(COSName.COLORSPACE, COSName.DEVICEGRAY);
+        COSStream picture = grey("bar.jp2");
         try (FakeJpxReader.Added reader = FakeJpxReader.add()) {
-            Mark black = scan(page, picture).marks().get(0);
+            Mark black = scan(picture).marks().get(0);
             assertThat(black.nearMm()).isCloseTo(2, within(0.25));
             assertThat(reader.read()).isNotEmpty().allMatch(region -> region.width < 300);
         }

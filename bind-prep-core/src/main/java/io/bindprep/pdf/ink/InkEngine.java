@@ -1,6 +1,5 @@
 package io.bindprep.pdf.ink;
 
-import io.bindprep.marks.MarkKind;
 import io.bindprep.pdf.document.Layers;
 import io.bindprep.pdf.document.LeanDocument;
 import io.bindprep.pdf.syntax.Budget;
@@ -8,28 +7,16 @@ import io.bindprep.pdf.syntax.ContentSource;
 import io.bindprep.pdf.syntax.Lexer;
 import io.bindprep.pdf.syntax.Operands;
 import io.bindprep.pdf.syntax.Operators;
-import java.awt.Shape;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
-import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.NoSuchElementException;
-import java.util.Set;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDResources;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.font.PDType3CharProc;
-import org.apache.pdfbox.pdmodel.font.PDType3Font;
-import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
-import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
-import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.util.Matrix;
 import org.jspecify.annotations.Nullable;
 
@@ -39,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * <p>No image is decoded, no colour converted and no area computed away from the strip. One engine serves one document,
  * page by page.
  */
-public final class InkEngine extends PaintEngine {
+public final class InkEngine extends FormEngine {
     private static final String BROKEN_OFF = "its drawing instructions break off";
 
     /** Longer content is drawn as it is; the busiest cover of 14 books has a quarter of this (measured). */
@@ -56,16 +43,12 @@ public final class InkEngine extends PaintEngine {
 
     private static final int STRAY_SHARE = 10;
 
-    private final FormContents formContents = new FormContents();
     private final LeanDocument objects;
     private int compatibility;
     private int strays;
     private int operatorsRead;
-    private int clipRule = -1;
     private COSDictionary inline = new COSDictionary();
     private @Nullable ContentWalk walk;
-    /** Forms and pictures being drawn, by identity. */
-    private final Set<COSStream> drawing = Collections.newSetFromMap(new IdentityHashMap<>());
 
     public InkEngine(LeanDocument objects, Layers layers, Budget budget) {
         super(new Fonts(), layers, budget);
@@ -167,17 +150,13 @@ public final class InkEngine extends PaintEngine {
         reset(visible, new PDResources(resources == null ? new COSDictionary() : resources));
         out = collector;
         basics = whole;
-        glyphNested = 0;
         compatibility = 0;
         strays = 0;
         operatorsRead = 0;
-        forced = null;
-        clipRule = -1;
         lastOperator = "";
         operators = 0;
-        annotation = null;
         clippingText = false;
-        drawing.clear();
+        beginOutermost();
     }
 
     @Override
@@ -267,158 +246,5 @@ public final class InkEngine extends PaintEngine {
             }
         }
         return true;
-    }
-
-    /** Returns true if the current path is to clip once it ends. */
-    boolean clips() {
-        return clipRule >= 0;
-    }
-
-    private void paint(int fillRule, boolean strokes, boolean close) {
-        if (close) {
-            path.close();
-        }
-        try {
-            boolean near = !path.isEmpty() && !isHidden();
-            if (near && fillRule >= 0 && ink.fillAlpha > 0 && path.reaches(out, 0)) {
-                Shape outline = path.flat() ? Strokes.hairline(path.outline(fillRule)) : path.outline(fillRule);
-                emit(outline, ink.fillTone(), MarkKind.ART, Way.COVER, "");
-            }
-            if (near && fillRule >= 0 && ink.fillAlpha > 0 && path.reaches(basics)) {
-                noteArt(path.bounds(), ink.fillTone());
-            }
-            if (near && strokes && ink.strokeAlpha > 0) {
-                strokePath();
-            }
-            // without any path readers go on with the clip they have
-            if (clipRule >= 0 && !path.isEmpty()) {
-                ink.clip = ink.clip.narrowedTo(path.outline(clipRule));
-            }
-        } finally {
-            clipRule = -1;
-            path.clear();
-        }
-    }
-
-    private void strokePath() {
-        AffineTransform t = ctm().createAffineTransform();
-        double reach = Strokes.reach(ink, t);
-        if (path.reachesThin(out, reach)) {
-            emit(
-                    Strokes.outline(path.outline(Path2D.WIND_NON_ZERO), ink, t),
-                    ink.strokeTone(),
-                    MarkKind.LINE,
-                    Way.STROKE,
-                    "");
-        }
-    }
-
-    private void xobject(COSName name) throws IOException {
-        if (!(resource(COSName.XOBJECT, name) instanceof COSStream stream)) {
-            passedOver("the picture or form \"" + name.getName() + "\" is missing");
-            return;
-        }
-        if (!layers.prints(stream.getDictionaryObject(COSName.OC))) {
-            return;
-        }
-        if (!drawing.add(stream)) {
-            passedOver("a form draws itself");
-            return;
-        }
-        try {
-            xobject(stream);
-        } finally {
-            drawing.remove(stream);
-        }
-    }
-
-    private void xobject(COSStream stream) throws IOException {
-        String kind = stream.getNameAsString(COSName.SUBTYPE, "");
-        if (kind.equals("Image")) {
-            image(stream, COSName.IMAGE_MASK);
-        } else if (kind.equals("Form")) {
-            form(new PDFormXObject(stream), stream);
-        }
-    }
-
-    private void form(PDFormXObject form, COSStream stream) throws IOException {
-        AffineTransform t = new AffineTransform(ctm().createAffineTransform());
-        t.concatenate(form.getMatrix().createAffineTransform());
-        PDRectangle box = form.getBBox();
-        Shape outline = box == null ? null : quad(t, box);
-        if (outline != null && !out.reaches(outline.getBounds2D())) {
-            // clipped to its box, so nothing of it can reach the strip
-            FormContents.Contents contents = formContents.of(stream);
-            boolean matters = contents.pictures() || basics.reachesTrim(outline.getBounds2D());
-            if (!matters) {
-                contents.fontsMissing().forEach(basics::font);
-                return;
-            }
-        }
-        if (ink.fillAlpha <= 0 && stream.containsKey(COSName.GROUP)) {
-            return;
-        }
-        COSDictionary group = stream.getCOSDictionary(COSName.GROUP);
-        InkState inner = group == null ? ink.copy() : ink.forGroup(group.getBoolean(COSName.K, false));
-        if (outline != null) {
-            inner.clip = inner.clip.narrowedTo(outline);
-        }
-        inner.ctm = form.getMatrix().multiply(ink.ctm);
-        nest(inner, form.getResources(), () -> interpret(stream, false, "a form in it breaks off"));
-    }
-
-    private static Shape quad(AffineTransform t, PDRectangle box) {
-        return Outlines.quad(t, box.getLowerLeftX(), box.getLowerLeftY(), box.getUpperRightX(), box.getUpperRightY());
-    }
-
-    /** An annotation's appearance, with everything in it an annotation: ISO 32000-1:2008, 12.5.5. */
-    void annotation(PDAnnotation shown, PDAppearanceStream appearance, Clip page) throws IOException {
-        PDRectangle box = appearance.getBBox();
-        PDRectangle rect = shown.getRectangle();
-        if (rect == null || box == null || !(rect.getWidth() > 0 && rect.getHeight() > 0)) {
-            return;
-        }
-        Matrix own = appearance.getMatrix();
-        Rectangle2D rotated = box.transform(own).getBounds2D();
-        if (rotated.isEmpty()) {
-            return;
-        }
-        Matrix fitted = Matrix.getTranslateInstance(rect.getLowerLeftX(), rect.getLowerLeftY());
-        fitted.scale((float) (rect.getWidth() / rotated.getWidth()), (float) (rect.getHeight() / rotated.getHeight()));
-        fitted.translate((float) -rotated.getX(), (float) -rotated.getY());
-        InkState inner = new InkState(page);
-        inner.ctm = own.multiply(fitted);
-        forced = MarkKind.ANNOTATION;
-        annotation = shown.getCOSObject();
-        try {
-            nest(
-                    inner,
-                    appearance.getResources(),
-                    () -> interpret(appearance.getCOSObject(), false, "one of its annotations breaks off"));
-        } finally {
-            forced = null;
-            annotation = null;
-        }
-    }
-
-    @Override
-    void type3(Matrix t, TextFont font, int code) throws IOException {
-        PDType3Font drawn = (PDType3Font) font.pdf();
-        PDType3CharProc glyph = Type3.mayReach(t, drawn, out) ? drawn.getCharProc(code) : null;
-        if (glyph == null) {
-            return;
-        }
-        InkState inner = ink.copy();
-        inner.ctm = glyph.getMatrix().multiply(t);
-        inner.text.begin();
-        glyphNested++;
-        try {
-            nest(
-                    inner,
-                    glyph.getResources(),
-                    () -> interpret(glyph.getCOSObject(), true, "a character in it breaks off"));
-        } finally {
-            glyphNested--;
-        }
     }
 }

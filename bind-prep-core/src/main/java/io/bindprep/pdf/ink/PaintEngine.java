@@ -7,6 +7,7 @@ import io.bindprep.pdf.ink.InkState.Tone;
 import io.bindprep.pdf.syntax.Budget;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -15,6 +16,9 @@ import org.jspecify.annotations.Nullable;
 /** Hands what is painted to the collector, with what is known of its opacity and of the operator that paints it. */
 public abstract class PaintEngine extends TextEngine {
     private static final COSName SMASK_IN_DATA = COSName.getPDFName("SMaskInData");
+
+    /** Winding rule by which the current path is to clip once it ends; negative where it is not. */
+    int clipRule = -1;
 
     int glyphNested;
 
@@ -30,6 +34,50 @@ public abstract class PaintEngine extends TextEngine {
 
     PaintEngine(Fonts fonts, Layers layers, Budget budget) {
         super(fonts, layers, budget);
+    }
+
+    /** Returns true if the current path is to clip once it ends. */
+    boolean clips() {
+        return clipRule >= 0;
+    }
+
+    final void paint(int fillRule, boolean strokes, boolean close) {
+        if (close) {
+            path.close();
+        }
+        try {
+            boolean near = !path.isEmpty() && !isHidden();
+            if (near && fillRule >= 0 && ink.fillAlpha > 0 && path.reaches(out, 0)) {
+                Shape outline = path.flat() ? Strokes.hairline(path.outline(fillRule)) : path.outline(fillRule);
+                emit(outline, ink.fillTone(), MarkKind.ART, Way.COVER, "");
+            }
+            if (near && fillRule >= 0 && ink.fillAlpha > 0 && path.reaches(basics)) {
+                noteArt(path.bounds(), ink.fillTone());
+            }
+            if (near && strokes && ink.strokeAlpha > 0) {
+                strokePath();
+            }
+            // without any path readers go on with the clip they have
+            if (clipRule >= 0 && !path.isEmpty()) {
+                ink.clip = ink.clip.narrowedTo(path.outline(clipRule));
+            }
+        } finally {
+            clipRule = -1;
+            path.clear();
+        }
+    }
+
+    private void strokePath() {
+        AffineTransform t = ctm().createAffineTransform();
+        double reach = Strokes.reach(ink, t);
+        if (path.reachesThin(out, reach)) {
+            emit(
+                    Strokes.outline(path.outline(Path2D.WIND_NON_ZERO), ink, t),
+                    ink.strokeTone(),
+                    MarkKind.LINE,
+                    Way.STROKE,
+                    "");
+        }
     }
 
     @Override

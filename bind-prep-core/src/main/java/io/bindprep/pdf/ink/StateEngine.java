@@ -1,7 +1,6 @@
 package io.bindprep.pdf.ink;
 
 import io.bindprep.pdf.document.Layers;
-import io.bindprep.pdf.ink.InkState.Tone;
 import io.bindprep.pdf.syntax.Budget;
 import io.bindprep.pdf.syntax.ContentSource;
 import io.bindprep.pdf.syntax.Lexer;
@@ -50,7 +49,9 @@ public abstract class StateEngine {
 
     private int hidden;
     private int nested;
-    private boolean coloursCount = true;
+    /** Tells whether colour operators count: in a glyph that has the colour of its text they do not. */
+    boolean coloursCount = true;
+
     private @Nullable String problem;
     private @Nullable String missingFont;
     private boolean missingFontShows;
@@ -230,67 +231,6 @@ public abstract class StateEngine {
         if (!contentShown.isEmpty() && !contentShown.pop()) {
             hidden--;
         }
-    }
-
-    boolean colour(String name, List<COSBase> o) {
-        switch (name) {
-            case "g", "rg", "k", "G", "RG", "K", "cs", "CS", "sc", "scn", "SC", "SCN" -> {}
-            default -> {
-                return false;
-            }
-        }
-        if (!coloursCount) {
-            return true;
-        }
-        switch (name) {
-            case "g", "rg" -> fill(ColourSpace.GRAY, o);
-            case "k" -> fill(ColourSpace.CMYK, o);
-            case "G", "RG" -> stroke(ColourSpace.GRAY, o);
-            case "K" -> stroke(ColourSpace.CMYK, o);
-            case "cs" -> {
-                ink.fillSpace = ColourSpace.of(o.get(0), getResources());
-                ink.fill = ink.fillSpace.initial();
-                ink.fillColour = 0;
-            }
-            case "CS" -> {
-                ink.strokeSpace = ColourSpace.of(o.get(0), getResources());
-                ink.stroke = ink.strokeSpace.initial();
-                ink.strokeColour = 0;
-            }
-            case "sc", "scn" -> {
-                ink.fill = paints(o) ? ink.fillSpace.tone(o) : Tone.NOTHING;
-                ink.fillColour = ink.fillSpace.key(o);
-            }
-            default -> {
-                ink.stroke = paints(o) ? ink.strokeSpace.tone(o) : Tone.NOTHING;
-                ink.strokeColour = ink.strokeSpace.key(o);
-            }
-        }
-        return true;
-    }
-
-    /** Returns false for a pattern that no reader draws, for it is not there or not whole (three tried). */
-    private boolean paints(List<COSBase> o) {
-        if (o.isEmpty() || !(o.get(o.size() - 1) instanceof COSName name)) {
-            return true;
-        }
-        if (Shadings.drawn(resource(COSName.PATTERN, name) instanceof COSDictionary pattern ? pattern : null)) {
-            return true;
-        }
-        passedOver("the pattern \"" + name.getName() + "\" is missing or incomplete");
-        return false;
-    }
-
-    void fill(ColourSpace space, List<COSBase> o) {
-        ink.fillSpace = space;
-        ink.fill = space.tone(o);
-        ink.fillColour = space.key(o);
-    }
-
-    void stroke(ColourSpace space, List<COSBase> o) {
-        ink.strokeSpace = space;
-        ink.stroke = space.tone(o);
-        ink.strokeColour = space.key(o);
     }
 
     static float num(Operands o, int i) {

@@ -17,7 +17,7 @@ import org.apache.pdfbox.util.Matrix;
 import org.jspecify.annotations.Nullable;
 
 /** Text: glyphs that come near the strip are gathered into one outline for each operator that shows text. */
-public abstract class TextEngine extends StateEngine {
+public abstract class TextEngine extends ColourEngine {
     /** No glyph of a usual font leaves its origin by more than this many times its size; common practice, no source. */
     public static final double REACH_EMS = 2.5;
 
