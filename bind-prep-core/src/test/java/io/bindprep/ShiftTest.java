@@ -38,6 +38,8 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Repairs of whole files: how they were planted, fixtures/README.md says; how they look after, Poppler. */
 class ShiftTest {
@@ -237,10 +239,12 @@ class ShiftTest {
     }
 
     /** Names as in ISO 19005-2:2011, 6.6.4 and ISO 15930-7:2010, 6.2, from memory. */
-    @Test
-    void aClaimedStandardIsSaidAndItsOutputIntentKept() throws Exception {
-        String xmp = "<x:xmpmeta xmlns:x='adobe:ns:meta/'><rdf:Description pdfaid:part=\"2\" pdfaid:conformance=\"B\">"
+    @ParameterizedTest
+    @ValueSource(strings = {"$1", "$1\0", "\0\0\0$1"})
+    void aClaimedStandardIsSaidAndItsOutputIntentKept(String encoding) throws Exception {
+        String plain = "<x:xmpmeta xmlns:x='adobe:ns:meta/'><rdf:Description pdfaid:part=\"2\" pdfaid:conformance=\"B\">"
                 + "<pdfxid:GTS_PDFXVersion>PDF/X-4</pdfxid:GTS_PDFXVersion></rdf:Description></x:xmpmeta>";
+        String xmp = plain.replaceAll("(.)", encoding); // ISO 16684-1:2011, 7.3: UTF-8, UTF-16 or UTF-32
         Path file = pdf(
                 "",
                 "/Metadata 5 0 R /OutputIntents [<< /Type /OutputIntent /S /GTS_PDFX /OutputConditionIdentifier (FOGRA39) >>]",

@@ -2,7 +2,6 @@ package io.bindprep.pdf.edit;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -67,9 +66,14 @@ final class Claims {
             return "";
         }
         try (InputStream in = stream.createInputStream()) {
-            byte[] bytes = in.readNBytes(MOST_METADATA);
-            boolean wide = bytes.length > 1 && (bytes[0] == 0 || bytes[1] == 0 || bytes[0] == (byte) 0xfe);
-            return new String(bytes, wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8);
+            // UTF-16 and UTF-32 with or without a mark: names and levels are ASCII, the rest is not looked at
+            StringBuilder text = new StringBuilder();
+            for (byte octet : in.readNBytes(MOST_METADATA)) {
+                if (octet != 0) {
+                    text.append((char) (octet & 0xff));
+                }
+            }
+            return text.toString();
         } catch (IOException e) {
             return "";
         }
