@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** Parts shared by the commands that need a job but no document: the job file, and the exit code of what went wrong. */
 final class NoDocument {
@@ -20,7 +21,13 @@ final class NoDocument {
     private @Nullable Path jobFile;
 
     @Mixin
+    @SuppressWarnings("unused") // read by picocli
     private final Help help = new Help();
+
+    // the mixin's own would be this class, not the command
+    @Spec(Spec.Target.MIXEE)
+    @SuppressWarnings("NullAway.Init") // set by picocli before call
+    private CommandSpec command;
 
     private final PrintWriter err;
 
@@ -35,7 +42,7 @@ final class NoDocument {
     }
 
     CommandSpec command() {
-        return help.command();
+        return command;
     }
 
     /**
@@ -44,7 +51,7 @@ final class NoDocument {
      * @param output the file that it writes
      */
     int run(Path output, Work work) {
-        JobInput input = new JobInput(command(), jobFile);
+        JobInput input = new JobInput(command, jobFile);
         try {
             Job job = input.read();
             work.with(job, input.inputs());

@@ -26,9 +26,11 @@ import java.util.Locale;
 import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Parts shared by the commands that make one file of another: the two files, the job, and the exit code of what went wrong. */
 final class OneFile {
@@ -59,7 +61,13 @@ final class OneFile {
     private final ImageReaders readers = new ImageReaders();
 
     @Mixin
+    @SuppressWarnings("unused") // read by picocli
     private final Help help = new Help();
+
+    // the mixin's own would be this class, not the command
+    @Spec(Spec.Target.MIXEE)
+    @SuppressWarnings("NullAway.Init") // set by picocli before call
+    private CommandSpec command;
 
     private final PrintWriter err;
     private final Terminal terminal;
@@ -88,7 +96,7 @@ final class OneFile {
         try {
             return FileEnding.form(output, asked, forms);
         } catch (IllegalArgumentException e) {
-            throw new ParameterException(help.command().commandLine(), "--output: " + e.getMessage(), e);
+            throw new ParameterException(command.commandLine(), "--output: " + e.getMessage(), e);
         }
     }
 
@@ -108,7 +116,7 @@ final class OneFile {
 
     /** Error in the options. */
     ParameterException wrong(String message) {
-        return new ParameterException(help.command().commandLine(), message);
+        return new ParameterException(command.commandLine(), message);
     }
 
     /**
@@ -119,7 +127,7 @@ final class OneFile {
     <T> int run(Work<T> work, ToIntFunction<T> answer) {
         boolean piped = file.equals(StandardInput.DASH);
         String name = piped ? StandardInput.NAME : file.toString();
-        JobInput input = new JobInput(help.command(), jobFile);
+        JobInput input = new JobInput(command, jobFile);
         Scratch spooled = null;
         readers.register();
         try {
@@ -157,18 +165,18 @@ final class OneFile {
     }
 
     private Scratch spooled() {
-        BindPrepCommand root = (BindPrepCommand) help.command().root().userObject();
+        BindPrepCommand root = (BindPrepCommand) command.root().userObject();
         try {
             return StandardInput.spooled(root.in());
         } catch (IOException e) {
             throw new ParameterException(
-                    help.command().commandLine(), "- (standard input): it cannot be kept: " + e.getMessage(), e);
+                    command.commandLine(), "- (standard input): it cannot be kept: " + e.getMessage(), e);
         }
     }
 
     private <T> T made(Work<T> work, String name, Job job, Inputs read)
             throws UnreadableInputException, SettingException, IOException {
-        String password = passwordFile == null ? null : NamedFiles.password(help.command(), passwordFile);
+        String password = passwordFile == null ? null : NamedFiles.password(command, passwordFile);
         try (ProgressLine progress = new ProgressLine(err, terminal.showsProgress(), System::nanoTime)) {
             return work.of(new CheckRequest(file, name, job, password, progress).reading(read));
         }
