@@ -49,7 +49,7 @@ public record FigureView(String label, String value, String note) {
                                                 .mapToInt(Integer::intValue)
                                                 .max()
                                                 .orElse(0),
-                                        "sheet")));
+                                        "leaf")));
         return figures;
     }
 }
