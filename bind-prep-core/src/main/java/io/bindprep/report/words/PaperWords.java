@@ -19,7 +19,7 @@ final class PaperWords {
             return r.leaves() + (r.leaves() == 1 ? " leaf of " : " leaves of ")
                     + r.stock().name()
                     + (r.layers() == 1 ? "" : ", folded to " + r.layers() + " layers,") + " at "
-                    + um(r.stock().caliperUm()) + " +-" + um(r.stock().toleranceUm()) + " make "
+                    + m.caliper(r.stock().caliperUm()) + " +-" + m.caliper(r.stock().toleranceUm()) + " make "
                     + mm(r.thicknessUm(), m)
                     + " (" + r.stock().source() + ")";
         }
@@ -35,13 +35,10 @@ final class PaperWords {
                 .map(s -> m.whole() ? s.width().inMm() + " x " + s.height().inMm() : m.area(s.width(), s.height()))
                 .distinct()
                 .toList();
-        return "one copy weighs " + LengthText.plain(r.grams(), 0) + " g: grammage over leaves of "
+        return "one copy weighs " + (m.whole() ? LengthText.plain(r.grams(), 0) + " g" : m.weight(r.grams()))
+                + ": grammage over leaves of "
                 + sizes.stream().limit(MOST_SIZES).collect(Collectors.joining(", "))
                 + (sizes.size() > MOST_SIZES ? " and other sizes" : "");
-    }
-
-    private static String um(BigDecimal um) {
-        return LengthText.plain(um, 1) + " um";
     }
 
     private static String mm(BigDecimal um, Measures m) {
