@@ -94,7 +94,9 @@ final class StackRule implements Rule {
         String message = "The stack is too thick: " + range(s) + ". No " + method + " element of pitch "
                 + s.plan().pitchName() + " takes it" + limit;
         String split = SplitAdvice.of(s.split())
-                + (job.binding() == Method.COMB ? "." : ". Or bind by another method; combs take the thickest stacks (binding).");
+                + (job.binding() == Method.COMB
+                        ? "."
+                        : ". Or bind by another method; combs take the thickest stacks (binding).");
         return Finding.measured(
                 forced ? "pitch-too-thick" : "stack-too-thick",
                 Severity.ERROR,

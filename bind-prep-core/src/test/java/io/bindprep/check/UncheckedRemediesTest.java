@@ -42,7 +42,10 @@ class UncheckedRemediesTest {
         Set<String> reasons = reasons();
         assertThat(reasons)
                 .hasSizeGreaterThan(25)
-                .contains("its drawing instructions break off", "a form in it breaks off", "its forms are nested more than ");
+                .contains(
+                        "its drawing instructions break off",
+                        "a form in it breaks off",
+                        "its forms are nested more than ");
         List<String> without = reasons.stream()
                 .map(r -> r.endsWith("more than ") ? r + "9 of them" : r)
                 .map(r -> r.equals("its operator \\") ? "its operator \"f\" cannot be drawn" : r)

@@ -59,8 +59,8 @@ public record PageView(
         List<Labelled> closeUps = new ArrayList<>();
         for (CloseUp c : picture.closeUps()) {
             int i = closeUps.size();
-            String caption = measures.marks(c.window().startMm(), c.window().endMm()) + " from " + frame.origin() + "; bar "
-                    + measures.size(BAR);
+            String caption = measures.marks(c.window().startMm(), c.window().endMm()) + " from " + frame.origin()
+                    + "; bar " + measures.size(BAR);
             closeUps.add(new Labelled(FigureDrawing.letter(i), caption, draughtsman.closeUp(c, picture.depthMm(), i)));
         }
         List<HitView> hits = new ArrayList<>();

@@ -19,7 +19,8 @@ final class PaperWords {
             return r.leaves() + (r.leaves() == 1 ? " leaf of " : " leaves of ")
                     + r.stock().name()
                     + (r.layers() == 1 ? "" : ", folded to " + r.layers() + " layers,") + " at "
-                    + m.caliper(r.stock().caliperUm()) + " +-" + m.caliper(r.stock().toleranceUm()) + " make "
+                    + m.caliper(r.stock().caliperUm()) + " +-"
+                    + m.caliper(r.stock().toleranceUm()) + " make "
                     + mm(r.thicknessUm(), m)
                     + " (" + r.stock().source() + ")";
         }
