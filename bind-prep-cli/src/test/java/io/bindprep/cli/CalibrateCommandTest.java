@@ -43,7 +43,7 @@ class CalibrateCommandTest {
         Path sheet = temp.resolve("sheet.pdf");
         Cli run = Cli.run("testsheet", "--punch", BENCH, "--trim", "a4", "-o", sheet.toString());
         assertThat(run.exit()).as(run.err()).isZero();
-        assertThat(run.out()).contains("1 at 4.5 mm, 2 at 5.1 mm, 3 at 6 mm", "full size");
+        assertThat(run.out()).contains("1 at 4.5 mm, 2 at 5.1 mm, 3 at 6.0 mm", "full size");
         assertThat(new String(Files.readAllBytes(sheet), StandardCharsets.ISO_8859_1))
                 .startsWith("%PDF-");
     }
