@@ -334,6 +334,12 @@ class MissedInkTest {
     @Test
     void faultsAreDrawnAsReadersDrawThem() {
         String mark = " 0 g 4 100 6 3 re f";
+        assertThat(nearest("0 g 4-2 100 6 3 re f", m -> m))
+                .as("a minus sign in a number")
+                .isCloseTo(4, within(0.1));
+        assertThat(nearest("q 1 0 0 1 4 100 cm 0 0 20 .0002 re W n 0 0 50 50 re f Q", m -> m))
+                .as("a clip as thin as nothing")
+                .isCloseTo(4, within(0.1));
         assertThat(nearest("W n" + mark, m -> m)).as("a clip by no path").isCloseTo(4, within(0.1));
         assertThat(nearest("<< /A 1 >>" + mark, m -> m)).as("operands too many").isCloseTo(4, within(0.1));
         assertThat(nearest("1 2" + mark, m -> m)).as("operands too many").isCloseTo(4, within(0.1));

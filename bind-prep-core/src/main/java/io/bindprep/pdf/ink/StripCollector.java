@@ -167,13 +167,14 @@ public class StripCollector {
         record(framed, box, kind, paint, doubtful);
     }
 
-    /** Returns true if a box touches an end of the strip; a clip as thin as that still prints a line. */
+    /** Returns true if a sliver lies along an end of the strip; a clip as thin as that elsewhere still prints a line. */
     private boolean isAtEnd(Rectangle2D box) {
         Rectangle2D all = frameOf(strip);
-        return box.getMinX() <= all.getMinX() + SLIVER_MM
-                || box.getMaxX() >= all.getMaxX() - SLIVER_MM
-                || box.getMinY() <= all.getMinY() + SLIVER_MM
-                || box.getMaxY() >= all.getMaxY() - SLIVER_MM;
+        boolean across = box.getWidth() < SLIVER_MM
+                && (box.getMinX() <= all.getMinX() + SLIVER_MM || box.getMaxX() >= all.getMaxX() - SLIVER_MM);
+        return across
+                || box.getHeight() < SLIVER_MM
+                        && (box.getMinY() <= all.getMinY() + SLIVER_MM || box.getMaxY() >= all.getMaxY() - SLIVER_MM);
     }
 
     /** Returns true for what float numbers leave within the page of an outline that lies beyond it. */

@@ -71,7 +71,7 @@ public final class Scanner extends Bytes {
         return true;
     }
 
-    /** Reads digits and a point among them; false where there is no digit. A minus sign there counts for nothing. */
+    /** Reads digits and a point among them; false where there is no digit. What follows a minus sign behind a digit counts for nothing. */
     private boolean digits(int from, int most) throws IOException {
         boolean any = false;
         boolean dot = false;
@@ -95,6 +95,9 @@ public final class Scanner extends Bytes {
                 dot = true;
             } else if (c != '-') {
                 break;
+            } else if (any) {
+                p = endOfNumber(p, most);
+                break;
             }
         }
         at = p;
@@ -107,6 +110,14 @@ public final class Scanner extends Bytes {
         scale = places;
         beyond = more;
         return any;
+    }
+
+    private int endOfNumber(int from, int most) {
+        int p = from;
+        while (p < most && (isDigit(buffer[p]) || buffer[p] == '.' || buffer[p] == '-')) {
+            p++;
+        }
+        return p;
     }
 
     /** A sign or a point without a digit is zero, as PDFBox has it; both together are nothing at all. */

@@ -119,12 +119,18 @@ class LexerTest {
                 .containsExactly("COSName{A;Name_With-Various***Characters?} COSName{Lime Green} COSName{1.2} gs");
     }
 
+    /** MuPDF and Ghostscript read these so when tried; PDFBox takes 4-2 for 42. */
+    @Test
+    void aMinusSignEndsANumber() throws IOException {
+        assertThat(ours("4-2 4--5 -5-3 .5-.7 re").operators()).containsExactly("4.0 4.0 -5.0 0.5 re");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
                 "q 1 0 0 1 72.5 -3 cm BT /F1 12 Tf [(A\\051) -120.5 <4142> 3(x)]TJ T* (a)' 1 2(b)\" ET Q",
                 "0 0 m 1 1 l 2 2 3 3 4 4 c h f* B* b* W* n 1 w[3 2]0 d 0 J/GS1 gs/Im1 Do",
-                "1 2 3re -5-3 4--5 6 +7 . - .5.5 1.5.5 00012 -0 1234567890123456789 0.0000000000000000000012 m",
+                "1 2 3re 5 6 +7 . - .5.5 1.5.5 00012 -0 1234567890123456789 0.0000000000000000000012 m",
                 "% a comment\r0 0 m%another\n1 1 l\0\f\t2 2 l f",
                 "/OC /MC0 BDC /Span<</MCID 3/ActualText(\\376\\377)/A[1[2]/X true]>>BDC EMC EMC true false null n",
                 "d0 1 0 0 0 9 9 d1 T* Tj TJ SCN scn",
