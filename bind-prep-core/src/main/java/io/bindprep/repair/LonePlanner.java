@@ -10,6 +10,7 @@ import io.bindprep.marks.Verdict;
 import io.bindprep.page.PageEdge;
 import io.bindprep.repair.LoneMove.Zone;
 import io.bindprep.repair.PageLayout.Group;
+import io.bindprep.wording.Measures;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -45,6 +46,7 @@ public final class LonePlanner {
     private final ShiftSettings settings;
     private final double clearMm;
     private final int pages;
+    private final Measures measures;
     private final List<Pattern> patterns = new ArrayList<>();
     private final Map<Integer, Set<Integer>> near = new LinkedHashMap<>();
     private final Map<Zone, Need> needs = new EnumMap<>(Zone.class);
@@ -67,10 +69,11 @@ public final class LonePlanner {
     private record Need(double mm, int page, Mark mark) {}
 
     /** A planner for a book of so many pages. */
-    public LonePlanner(ShiftSettings settings, double clearMm, int pages) {
+    public LonePlanner(ShiftSettings settings, double clearMm, int pages, Measures measures) {
         this.settings = settings;
         this.clearMm = clearMm;
         this.pages = pages;
+        this.measures = measures;
     }
 
     /** Takes in a page that is not clear; null where its content could not be read whole. */
@@ -217,7 +220,7 @@ public final class LonePlanner {
             return refused();
         }
         List<String> because = new ArrayList<>();
-        needs.forEach((zone, need) -> because.add(LoneWords.because(zone, need.page, need.mark, clearMm)));
+        needs.forEach((zone, need) -> because.add(LoneWords.because(zone, need.page, need.mark, clearMm, measures)));
         return new LonePlan(moves, because, LoneWords.notes(moves), Refusal.NONE);
     }
 

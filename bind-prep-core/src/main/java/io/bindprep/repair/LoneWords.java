@@ -5,6 +5,7 @@ import io.bindprep.marks.Mark;
 import io.bindprep.repair.LoneMove.Zone;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.Counted;
+import io.bindprep.wording.Measures;
 import io.bindprep.wording.PageLists;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,10 +18,12 @@ final class LoneWords {
     private LoneWords() {}
 
     /** The page and the mark that decide how far what stands in a zone moves. */
-    static String because(Zone zone, int page, Mark mark, double clearMm) {
+    static String because(Zone zone, int page, Mark mark, double clearMm, Measures measures) {
         String what = mark.words().isBlank() ? "a mark " : "text (" + Say.quote(mark.words()) + ") ";
-        return "Page " + page + " decides for the " + name(zone) + ": " + what + mm(mark.nearMm())
-                + " from the binding edge has to reach " + mm(clearMm) + ".";
+        Length near = Length.ofMeasuredMm(mark.nearMm());
+        Length clear = Length.ofMeasuredMm(clearMm);
+        return "Page " + page + " decides for the " + name(zone) + ": " + what + measures.beside(near, clear)
+                + " from the binding edge has to reach " + measures.beside(clear, near) + ".";
     }
 
     private static String name(Zone zone) {
@@ -42,9 +45,5 @@ final class LoneWords {
                     + PageLists.compact(inLine, MOST_RANGES) + ").");
         }
         return notes;
-    }
-
-    private static String mm(double mm) {
-        return Length.ofMeasuredMm(mm).inMm();
     }
 }

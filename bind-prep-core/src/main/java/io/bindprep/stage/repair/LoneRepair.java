@@ -38,7 +38,7 @@ final class LoneRepair {
         List<PageReport> pages = before.pages().stream()
                 .filter(p -> !settings.keeps(p.facts().page()))
                 .toList();
-        LonePlanner planner = new LonePlanner(settings, clearMm, before.pages().size());
+        LonePlanner planner = new LonePlanner(settings, clearMm, before.pages().size(), before.measures());
         List<PageReport> near = pages.stream()
                 .filter(p -> p.verdict().verdict() != Verdict.CLEAR)
                 .toList();
