@@ -242,8 +242,9 @@ class ShiftTest {
     @ParameterizedTest
     @ValueSource(strings = {"$1", "$1\0", "\0\0\0$1"})
     void aClaimedStandardIsSaidAndItsOutputIntentKept(String encoding) throws Exception {
-        String plain = "<x:xmpmeta xmlns:x='adobe:ns:meta/'><rdf:Description pdfaid:part=\"2\" pdfaid:conformance=\"B\">"
-                + "<pdfxid:GTS_PDFXVersion>PDF/X-4</pdfxid:GTS_PDFXVersion></rdf:Description></x:xmpmeta>";
+        String plain =
+                "<x:xmpmeta xmlns:x='adobe:ns:meta/'><rdf:Description pdfaid:part=\"2\" pdfaid:conformance=\"B\">"
+                        + "<pdfxid:GTS_PDFXVersion>PDF/X-4</pdfxid:GTS_PDFXVersion></rdf:Description></x:xmpmeta>";
         String xmp = plain.replaceAll("(.)", encoding); // ISO 16684-1:2011, 7.3: UTF-8, UTF-16 or UTF-32
         Path file = pdf(
                 "",

@@ -108,15 +108,21 @@ final class MatterWords {
                 .flatMap(v -> v.basics().edgePictures().stream())
                 .filter(p -> p.nature() == nature)
                 .map(p -> nature == EdgePicture.Nature.PAGE
-                        ? ". The picture counts as a page or scan: one ground colour on " + p.groundPercent()
-                                + " % of the edge"
+                        ? ". The picture counts as a page or scan: " + page(p)
                         : doubt(p))
                 .findFirst()
                 .orElse("");
     }
 
+    private static String page(EdgePicture p) {
+        return p.by() == EdgePicture.By.LETTERING
+                ? "letters stand on even ground"
+                : "one ground colour on " + p.groundPercent() + " % of the edge";
+    }
+
     private static String doubt(EdgePicture p) {
         return switch (p.by()) {
+            case LETTERING -> ". Marks of the size of letters stand on even ground in it";
             case GROUND ->
                 ". One ground colour on " + p.groundPercent() + " % of the edge; a page has it on 90 % or more";
             case EVEN_GROUND -> ". Its tone changes evenly, as a drawn ground does, and sharp marks lie on it";

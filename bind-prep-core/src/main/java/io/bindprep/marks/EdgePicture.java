@@ -10,6 +10,8 @@ package io.bindprep.marks;
 public record EdgePicture(Nature nature, By by, int groundPercent, double noise) {
     /** Feature of a picture that decided its nature. */
     public enum By {
+        /** Pieces of the size and stroke of letters, on even ground. */
+        LETTERING,
         /** One ground along the edge, or none. */
         GROUND,
         /** A ground that changes evenly, with sharp marks on it: drawn, or out of focus. */

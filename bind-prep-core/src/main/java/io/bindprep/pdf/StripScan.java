@@ -30,6 +30,9 @@ import org.apache.pdfbox.pdmodel.PDPage;
 
 /** Marks of each page in the strip along its binding edge; a page that cannot be looked at says why. */
 final class StripScan {
+    /** Reason why a page with faulty content is not looked at. */
+    private static final String FAULTY = "its content cannot be read";
+
     /** Shared by all documents that are looked at. */
     private static final SharedMemory MEMORY = new SharedMemory();
 
@@ -49,7 +52,7 @@ final class StripScan {
         return PageAttempt.answer(
                 () -> MEMORY.<PageMarks, IOException, NoninvertibleTransformException>run(
                         () -> look(page, edge, depthMm, clearMm)),
-                "its content cannot be read",
+                FAULTY,
                 why -> unread(page, why));
     }
 

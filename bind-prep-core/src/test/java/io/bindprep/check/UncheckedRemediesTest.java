@@ -22,7 +22,7 @@ class UncheckedRemediesTest {
 
     /** Places where a page's reason is said: a problem, work above its bounds, or marks that hold one. */
     private static final Pattern REASON = Pattern.compile(
-            "(?:problem\\(|problem = |Spent\\(|unread\\(page, |BROKEN_OFF = |interpret\\([^\"]*?false, |true, )\\s*\"([^\"]+)\"");
+            "(?:problem\\(|problem = |Spent\\(|unread\\(page, |none\\.apply\\(|FAULTY = |BROKEN_OFF = |interpret\\([^\"]*?false, |true, )\\s*\"([^\"]+)\"");
 
     private static Set<String> reasons() throws IOException {
         Set<String> reasons = new TreeSet<>(Set.of(SharedMemory.PAGE_ASKS_TOO_MUCH));
@@ -45,7 +45,9 @@ class UncheckedRemediesTest {
                 .contains(
                         "its drawing instructions break off",
                         "a form in it breaks off",
-                        "its forms are nested more than ");
+                        "its forms are nested more than ",
+                        "it is nested too deep",
+                        "its content cannot be read");
         List<String> without = reasons.stream()
                 .map(r -> r.endsWith("more than ") ? r + "9 of them" : r)
                 .map(r -> r.equals("its operator \\") ? "its operator \"f\" cannot be drawn" : r)

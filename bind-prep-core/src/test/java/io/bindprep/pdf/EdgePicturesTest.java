@@ -168,6 +168,99 @@ class EdgePicturesTest {
         }
     }
 
+    /** Ten lines of a page's text, of which three letters each reach into the strip. */
+    private static BufferedImage text(BufferedImage image, int rgb) {
+        for (int line = 0; line < 10; line++) {
+            for (int letter = 0; letter < 3; letter++) {
+                double x = LETTER_MM + 3.5 * letter;
+                double y = 10 + 8 * line;
+                draw(
+                        image,
+                        rgb,
+                        new Rectangle2D.Double(x, y, 0.5, 3),
+                        new Rectangle2D.Double(x + 0.5, y + 1.2, 1.5, 0.5),
+                        new Rectangle2D.Double(x + 2, y, 0.5, 3));
+            }
+        }
+        return image;
+    }
+
+    /** Paper that lies in the shadow of a book's fold, lighter from the edge on. */
+    private static BufferedImage shaded() {
+        BufferedImage image = ground(0xffffff);
+        for (int x = 0; x < image.getWidth(); x++) {
+            int v = (int) Math.min(240, 120 + 8 * x / DOTS_PER_MM);
+            for (int y = 0; y < image.getHeight(); y++) {
+                image.setRGB(x, y, v << 16 | v << 8 | v - 10);
+            }
+        }
+        return image;
+    }
+
+    @Test
+    void aPagesTextCountsInTheShadowOfTheFoldAndPaleUponNoise() throws IOException {
+        for (double sigma : new double[] {2, 5}) {
+            assertThat(inked(scan(noisy(shaded(), sigma), 75, ""))).isEmpty();
+            PageMarks marks = scan(noisy(text(shaded(), 0x302820), sigma), 75, "");
+            assertThat(nature(marks)).as("shadow, %s", sigma).isEqualTo(Nature.PAGE);
+            assertThat(nearest(marks)).as("shadow, %s", sigma).isCloseTo(LETTER_MM, within(0.4));
+        }
+        PageMarks pale = scan(noisy(text(ground(0xb0a890), 0x807060), 8), 75, "");
+        assertThat(nature(pale)).isEqualTo(Nature.PAGE);
+        assertThat(nearest(pale)).isCloseTo(LETTER_MM, within(0.4));
+    }
+
+    @Test
+    void woodIsNoPage() throws IOException {
+        for (int seed = 0; seed < 5; seed++) {
+            BufferedImage image = ground(0x8a6a48);
+            Random random = new Random(seed);
+            for (int i = 0; i < 900; i++) {
+                int tone = 60 + random.nextInt(60);
+                draw(
+                        image,
+                        tone + 40 << 16 | tone + 10 << 8 | tone - 20,
+                        new Rectangle2D.Double(
+                                random.nextDouble() * PAGE_MM - 20,
+                                random.nextDouble() * PAGE_MM,
+                                10 + random.nextDouble() * 60,
+                                0.2 + random.nextDouble() * 0.9));
+            }
+            PageMarks marks = scan(noisy(image, 5), 85, "");
+            assertThat(nature(marks)).isEqualTo(Nature.PHOTOGRAPH);
+            assertThat(inked(marks)).isEmpty();
+        }
+    }
+
+    /** A head's picture of 20 mm across the page: bands, tiles and grain, and one letter on them. */
+    @Test
+    void aWordInABannerIsNoGrain() throws IOException {
+        BufferedImage banner =
+                ground(0x93aed0).getSubimage(0, 0, (int) (PAGE_MM * DOTS_PER_MM), (int) (20 * DOTS_PER_MM));
+        draw(banner, 0xcdebf5, new Rectangle2D.Double(0, 12, PAGE_MM, 8));
+        for (int tile = 0; tile < 4; tile++) {
+            draw(
+                    banner,
+                    0xd0a890,
+                    new Rectangle2D.Double(2 + 5 * tile, 13, 4, 3),
+                    new Rectangle2D.Double(3 + 5 * tile, 2, 3, 1));
+            draw(banner, 0x609870, new Rectangle2D.Double(2 + 5 * tile, 16, 4, 3));
+        }
+        noisy(banner, 10);
+        draw(
+                banner,
+                0xffffff,
+                new Rectangle2D.Double(LETTER_MM, 6, 0.9, 4),
+                new Rectangle2D.Double(LETTER_MM, 6, 3, 0.9));
+        PageMaker maker = PageMaker.page(PAGE_MM, PAGE_MM);
+        maker.resource(COSName.XOBJECT, "Im", stream(maker, banner, 85));
+        try (OpenedPdf pdf = maker.draw("q 100 0 0 20 0 80 cm /Im Do Q").open(folder)) {
+            PageMarks marks = pdf.scan(1, PageEdge.LEFT, 15);
+            assertThat(nature(marks)).isEqualTo(Nature.IN_DOUBT);
+            assertThat(inked(marks)).isNotEmpty();
+        }
+    }
+
     /** Clouds: sums of soft spots of all sizes and colours, with grain. */
     private static BufferedImage photograph(int seed) {
         BufferedImage image = ground(0x6080a0);

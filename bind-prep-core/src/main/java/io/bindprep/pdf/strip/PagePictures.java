@@ -20,6 +20,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Draws pages for people to look at, bounded in time and size; what cannot be drawn is said, never thrown. */
 public final class PagePictures {
+    /** Reason why a page with faulty content is not drawn. */
+    private static final String FAULTY = "its content cannot be drawn";
+
     /** A page and three close-ups take the time in which so many pages are read (our estimate). */
     public static final int LIKE_PAGES_READ = 20;
 
@@ -72,9 +75,7 @@ public final class PagePictures {
         }
         budget.startPage();
         return PageAttempt.answer(
-                () -> drawn(page, edge, depthMm, beyondMm, windows),
-                "its content cannot be drawn",
-                why -> PagePicture.none(page, why));
+                () -> drawn(page, edge, depthMm, beyondMm, windows), FAULTY, why -> PagePicture.none(page, why));
     }
 
     private PagePicture drawn(int page, PageEdge edge, double depthMm, double beyondMm, List<CloseUpWindow> windows)

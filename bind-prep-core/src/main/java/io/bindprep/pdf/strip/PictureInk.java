@@ -74,27 +74,11 @@ final class PictureInk {
         if (isToned(ground)) {
             marks.add(picture.mark);
         }
-        EdgePicture.Nature nature = PictureNature.of(dots, ground);
-        EdgePicture.By by = EdgePicture.By.GROUND;
-        boolean[] set =
-                nature == EdgePicture.Nature.PHOTOGRAPH ? new boolean[dots.rgb().length] : GroundMarks.of(dots, ground);
-        boolean grained = ground.noise() > PictureGround.QUIET;
-        boolean[] even = nature == EdgePicture.Nature.PHOTOGRAPH || grained ? EvenGround.marks(dots) : null;
-        if (even != null && nature != EdgePicture.Nature.PAGE) {
-            nature = EdgePicture.Nature.IN_DOUBT;
-            by = EdgePicture.By.EVEN_GROUND;
-        } else if (even == null
-                && nature == EdgePicture.Nature.PAGE
-                && grained
-                && !GroundMarks.isDark(dots, ground, set)) {
-            nature = EdgePicture.Nature.IN_DOUBT;
-            by = EdgePicture.By.PALE_MARKS;
-        }
-        for (int i = 0; even != null && i < set.length; i++) {
-            set[i] |= even[i];
-        }
-        seen.add(new EdgePicture(nature, by, (int) Math.round(100 * ground.commonShare()), ground.noise()));
-        marks.addAll(nature == EdgePicture.Nature.IN_DOUBT ? asOne(marks(set)) : marks(set));
+        JudgedPicture judged = JudgedPicture.of(dots, ground);
+        seen.add(new EdgePicture(
+                judged.nature(), judged.by(), (int) Math.round(100 * ground.commonShare()), ground.noise()));
+        List<Mark> pieces = marks(judged.marks());
+        marks.addAll(judged.nature() == EdgePicture.Nature.IN_DOUBT ? asOne(pieces) : pieces);
         return marks;
     }
 

@@ -1,0 +1,61 @@
+package io.bindprep.pdf.strip;
+
+import io.bindprep.marks.EdgePicture.By;
+import io.bindprep.marks.EdgePicture.Nature;
+
+/**
+ * A picture through the binding edge, judged: lettering decides first, then its ground, then grain and evenness.
+ *
+ * @param by feature that decided
+ * @param marks dots that stand off the ground; none of a photograph
+ */
+record JudgedPicture(Nature nature, By by, boolean[] marks) {
+
+    static JudgedPicture of(PictureDots dots, PictureGround ground) {
+        Lettering dark = Lettering.of(dots, LocalGround.light(dots));
+        Lettering light = Lettering.of(dots, LocalGround.dark(dots));
+        boolean lettered = dark.likely() || light.likely();
+        Nature nature = PictureNature.of(dots, ground, dark, light);
+        if (dark.sure() || light.sure()) {
+            return new JudgedPicture(Nature.PAGE, By.LETTERING, print(dots, ground, dark, light));
+        }
+        if (lettered && nature != Nature.PAGE) {
+            return new JudgedPicture(Nature.IN_DOUBT, By.LETTERING, print(dots, ground, dark, light));
+        }
+        boolean grained = ground.noise() > PictureGround.QUIET;
+        boolean[] marks =
+                nature == Nature.PHOTOGRAPH ? new boolean[dots.rgb().length] : print(dots, ground, dark, light);
+        boolean[] even = nature == Nature.PHOTOGRAPH || grained ? EvenGround.marks(dots) : null;
+        if (even != null) {
+            add(even, marks);
+            return nature == Nature.PAGE
+                    ? new JudgedPicture(nature, By.GROUND, marks)
+                    : new JudgedPicture(Nature.IN_DOUBT, By.EVEN_GROUND, marks);
+        }
+        boolean pale = nature == Nature.PAGE && grained && !lettered && !GroundMarks.isDark(dots, ground, marks);
+        return pale
+                ? new JudgedPicture(Nature.IN_DOUBT, By.PALE_MARKS, marks)
+                : new JudgedPicture(nature, By.GROUND, marks);
+    }
+
+    /** Dots that stand off the ground of their stretch, where it has one, and off the ground around lettering. */
+    private static boolean[] print(PictureDots dots, PictureGround ground, Lettering dark, Lettering light) {
+        boolean lettered = dark.likely() || light.likely();
+        boolean[] marks = lettered && ground.share() < PictureGround.MAIN_SHARE
+                ? new boolean[dots.rgb().length]
+                : GroundMarks.of(dots, ground);
+        if (dark.likely()) {
+            add(dark.marks(), marks);
+        }
+        if (light.likely()) {
+            add(light.marks(), marks);
+        }
+        return marks;
+    }
+
+    private static void add(boolean[] some, boolean[] all) {
+        for (int i = 0; i < all.length; i++) {
+            all[i] |= some[i];
+        }
+    }
+}
