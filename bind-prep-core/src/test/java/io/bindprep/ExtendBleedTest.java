@@ -64,12 +64,12 @@ class ExtendBleedTest {
         return file;
     }
 
-    /** Coloured squares all over the page: no two places near each other are alike. */
+    /** Coloured squares all over the page, no two places near each other alike, none as strong as lettering. */
     private static void picture(PDPageContentStream content, PDDocument document) throws IOException {
         BufferedImage squares = new BufferedImage(75, 100, BufferedImage.TYPE_INT_RGB);
         for (int y = 0; y < 100; y++) {
             for (int x = 0; x < 75; x++) {
-                squares.setRGB(x, y, x * 3 << 16 | y * 2 << 8 | (x + y) % 2 * 200);
+                squares.setRGB(x, y, x * 3 << 16 | y * 2 << 8 | (x + y) % 2 * 60);
             }
         }
         content.drawImage(LosslessFactory.createFromImage(document, squares), 0, 0, WIDTH, HEIGHT);
