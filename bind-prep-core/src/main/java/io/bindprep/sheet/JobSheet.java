@@ -110,7 +110,7 @@ public record JobSheet(
                         .filter(f -> f.severity() != Severity.NOTE && f.accepted() == null)
                         .map(JobSheet::fault)
                         .toList(),
-                JobNumbers.of(report),
+                JobNumbers.withoutFolders(report),
                 parts(report),
                 report.run().lifts().stream()
                         .map(l -> lift(l, checked, report.measures()))

@@ -14,6 +14,7 @@ import io.bindprep.job.JobReader;
 import io.bindprep.job.JobSettings;
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Verdict;
+import io.bindprep.report.html.HtmlReport;
 import io.bindprep.request.CheckRequest;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -96,6 +97,20 @@ class SheetHtmlTest {
                 .report()));
         assertThat(bad.indexOf("Do not print")).isPositive().isLessThan(bad.indexOf("Settings, in this order"));
         assertThat(bad).contains("&lt;b&gt;&amp;lost").doesNotContain("<b>&lost", "Good to print");
+    }
+
+    /** A sheet and a report go to others: a machine's folders are nobody's business. */
+    @Test
+    void noFolderOfTheMachineStandsOnASheetOrReport() throws Exception {
+        Path file = FIXTURES.resolve("members-handbook-a4.pdf");
+        Report report = BindPrep.check(CheckRequest.of(
+                file, "/home/press/jobs/members-handbook-a4.pdf", JobReader.toJob(JobSettings.of(Map.of()))));
+        assertThat(SheetHtml.write(JobSheet.of(report)))
+                .contains("members-handbook-a4.pdf")
+                .doesNotContain("/home/press");
+        assertThat(HtmlReport.write(report, List.of()))
+                .contains("members-handbook-a4.pdf")
+                .doesNotContain("/home/press");
     }
 
     @Test

@@ -60,7 +60,7 @@ public record RepairView(
         }
         return new RepairView(
                 Texts.clean(before.document().heading()),
-                Texts.clean(before.document().file()),
+                Texts.clean(before.document().fileName()),
                 Counted.of(before.pages().size(), "page"),
                 refused ? "bad" : shift.notes().isEmpty() ? "good" : "care",
                 Texts.clean(RepairWords.outcome(shift)),

@@ -81,14 +81,14 @@ public record ReportView(
         r.plan().because().forEach(reason -> because.add(Sentences.of(reason, r.measures())));
         return new ReportView(
                 Texts.clean(r.document().heading()),
-                Texts.clean(r.document().file()),
+                Texts.clean(r.document().fileName()),
                 r.document().sha256(),
                 r.documentChecked() ? Counted.of(r.pages().size(), "page") : "",
                 tone(r),
                 VerdictSentence.of(r),
                 tallies(r, shown),
                 FigureView.of(r),
-                JobNumbers.of(r).stream().map(ReportView::clean).toList(),
+                JobNumbers.withoutFolders(r).stream().map(ReportView::clean).toList(),
                 because,
                 r.findings().stream().map(f -> FindingView.of(f, shown)).toList(),
                 Cell.tens(r.pages(), shown),

@@ -13,7 +13,6 @@ import io.bindprep.job.BindingEdge;
 import io.bindprep.job.Cover;
 import io.bindprep.job.PressSheet;
 import io.bindprep.marks.Verdict;
-import io.bindprep.page.DocumentFacts;
 import io.bindprep.paper.Stack;
 import io.bindprep.paper.Stock;
 import io.bindprep.run.Materials;
@@ -62,18 +61,25 @@ public final class JobNumbers {
     /** A report's numbers, in a fixed order. */
     public static List<Entry> of(Report report) {
         JobNumbers numbers = new JobNumbers(report);
-        numbers.collect();
+        numbers.collect(report.document().file());
         return List.copyOf(numbers.entries);
     }
 
-    private void collect() {
-        String name = report.document().file();
+    /** The same for a page that goes to others: the file without its folders. */
+    public static List<Entry> withoutFolders(Report report) {
+        JobNumbers numbers = new JobNumbers(report);
+        numbers.collect(report.document().fileName());
+        return List.copyOf(numbers.entries);
+    }
+
+    private void collect(String file) {
         if (report.documentChecked()) {
             entry(
                     "File",
-                    named(report) + ", " + Counted.of(report.document().pages().size(), "page"));
+                    named(report, file) + ", "
+                            + Counted.of(report.document().pages().size(), "page"));
         } else {
-            entry("Plan", name + ", no PDF was checked");
+            entry("Plan", file + ", no PDF was checked");
         }
         entry("Sheets", sheets());
         entry("Stock", stock(report.job().stock()));
@@ -89,11 +95,9 @@ public final class JobNumbers {
     }
 
     /** The document by its title, where it has one, and its file. */
-    static String named(Report report) {
-        DocumentFacts document = report.document();
-        return document.title().isEmpty()
-                ? document.file()
-                : Printable.quoted(document.title(), MOST_TITLE) + " (" + document.file() + ")";
+    static String named(Report report, String file) {
+        String title = report.document().title();
+        return title.isEmpty() ? file : Printable.quoted(title, MOST_TITLE) + " (" + file + ")";
     }
 
     private void entry(String label, String text) {

@@ -34,7 +34,10 @@ public final class JobSummary {
         List<JobNumbers.Entry> entries = new ArrayList<>();
         entries.add(
                 report.documentChecked()
-                        ? new JobNumbers.Entry("File", List.of(JobNumbers.named(report) + ": " + summary.pages()))
+                        ? new JobNumbers.Entry(
+                                "File",
+                                List.of(JobNumbers.named(
+                                                report, report.document().file()) + ": " + summary.pages()))
                         : new JobNumbers.Entry("Plan", List.of(report.document().file() + ", no PDF was checked")));
         entries.add(new JobNumbers.Entry("Book", List.of(summary.book())));
         entries.add(new JobNumbers.Entry("Binding", List.of(summary.binding())));
