@@ -25,7 +25,6 @@ enum LoneFault {
 
     String said(Collection<Integer> pages) {
         List<Integer> sorted = pages.stream().sorted().distinct().toList();
-        return "What is too near on " + (sorted.size() == 1 ? "page " : "pages ")
-                + PageLists.compact(sorted, MOST_RANGES) + " cannot be moved alone: " + why + ".";
+        return "What is too near on " + PageLists.named(sorted, MOST_RANGES) + " cannot be moved alone: " + why + ".";
     }
 }

@@ -281,7 +281,7 @@ public final class MovePlanner {
 
     private static String pages(List<PageRoom> rooms) {
         List<Integer> numbers = rooms.stream().map(PageRoom::page).sorted().toList();
-        return (numbers.size() == 1 ? "page " : "pages ") + PageLists.compact(numbers, MOST_RANGES);
+        return PageLists.named(numbers, MOST_RANGES);
     }
 
     private Optional<String> narrower(List<PageRoom> pages) {

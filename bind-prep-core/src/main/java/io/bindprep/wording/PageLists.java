@@ -1,6 +1,7 @@
 package io.bindprep.wording;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 
 /** Page numbers as people write them. */
@@ -17,6 +18,16 @@ public final class PageLists {
             }
         }
         return true;
+    }
+
+    /** Ascending numbers with their noun: "page 44", "pages 3-40, 44". */
+    public static String named(Collection<Integer> pages) {
+        return named(pages, Integer.MAX_VALUE);
+    }
+
+    /** The same in at most so many ranges, as {@link #compact(List, int)}. */
+    public static String named(Collection<Integer> pages, int mostRanges) {
+        return (pages.size() == 1 ? "page " : "pages ") + compact(List.copyOf(pages), mostRanges);
     }
 
     /** Ascending numbers as "3-40, 44"; empty text for none. */

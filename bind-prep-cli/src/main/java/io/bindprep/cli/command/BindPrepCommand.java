@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -26,12 +27,9 @@ import picocli.CommandLine.Spec;
             "  bind-prep spec --job bind-prep.yaml book.pdf -o book-sheet.pdf"
         })
 public final class BindPrepCommand implements Callable<Integer> {
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "show this help")
+    @Mixin
     @SuppressWarnings("unused") // read by picocli
-    private boolean help;
+    private final Help help = new Help();
 
     @Option(
             names = {"-V", "--version"},

@@ -90,12 +90,9 @@ public final class CheckCommand implements Callable<Integer> {
                             + " file, or built in")
     private boolean explainJob;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "show this help")
+    @Mixin
     @SuppressWarnings("unused") // read by picocli
-    private boolean help;
+    private final Help help = new Help();
 
     @ArgGroup(validate = false, order = 10, heading = "%nAnswers:%n")
     private final OutputOptions answers = new OutputOptions();

@@ -12,7 +12,6 @@ import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -20,7 +19,6 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSDocument;
-import org.apache.pdfbox.cos.COSFloat;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.cos.COSStream;
@@ -120,7 +118,9 @@ final class BleedMirror {
         try (OutputStream out = form.createOutputStream(COSName.FLATE_DECODE)) {
             out.write(near.bytes());
         }
-        form.setItem(COSName.BBOX, array(source.getMinX(), source.getMinY(), source.getMaxX(), source.getMaxY()));
+        form.setItem(
+                COSName.BBOX,
+                NewObjects.numbers(source.getMinX(), source.getMinY(), source.getMaxX(), source.getMaxY()));
         if (resources != null) {
             form.setItem(COSName.RESOURCES, resources);
         }
@@ -130,24 +130,14 @@ final class BleedMirror {
 
     private void around(COSDictionary page, String before, String after) {
         COSArray contents = new COSArray();
-        contents.add(stream(before));
+        contents.add(NewObjects.stream(document, before));
         if (page.getDictionaryObject(COSName.CONTENTS) instanceof COSArray several) {
             several.forEach(contents::add);
         } else {
             contents.add(page.getItem(COSName.CONTENTS));
         }
-        contents.add(stream(after));
+        contents.add(NewObjects.stream(document, after));
         page.setItem(COSName.CONTENTS, contents);
-    }
-
-    private COSObject stream(String operators) {
-        COSStream stream = document.createCOSStream();
-        try (OutputStream out = stream.createOutputStream()) {
-            out.write(operators.getBytes(StandardCharsets.US_ASCII));
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException("a few bytes in memory", e);
-        }
-        return new COSObject(stream);
     }
 
     /** Boxes that hold the bleed; one that is not declared follows those that are (ISO 32000-1:2008, 14.11.2). */
@@ -167,14 +157,6 @@ final class BleedMirror {
     }
 
     private static void set(COSDictionary page, COSName key, Box box) {
-        page.setItem(key, array(box.x0(), box.y0(), box.x1(), box.y1()));
-    }
-
-    private static COSArray array(double... corners) {
-        COSArray array = new COSArray();
-        for (double v : corners) {
-            array.add(new COSFloat((float) v));
-        }
-        return array;
+        page.setItem(key, NewObjects.numbers(box.x0(), box.y0(), box.x1(), box.y1()));
     }
 }

@@ -48,7 +48,7 @@ final class ContentWrap {
             return;
         }
         COSArray all = new COSArray();
-        all.add(made.computeIfAbsent(first + operators(t, keep), this::stream));
+        all.add(made.computeIfAbsent(first + operators(t, keep), one -> NewObjects.stream(document, one)));
         if (page.getDictionaryObject(COSName.CONTENTS) instanceof COSArray several) {
             for (int i = 0; i < several.size(); i++) {
                 all.add(several.get(i));
@@ -99,16 +99,6 @@ final class ContentWrap {
                 .setScale(DECIMALS, RoundingMode.HALF_EVEN)
                 .stripTrailingZeros()
                 .toPlainString();
-    }
-
-    private COSObject stream(String operators) {
-        COSStream stream = document.createCOSStream();
-        try (OutputStream out = stream.createOutputStream()) {
-            out.write(operators.getBytes(StandardCharsets.US_ASCII));
-        } catch (IOException e) {
-            throw new UncheckedIOException("a few bytes in memory", e);
-        }
-        return new COSObject(stream);
     }
 
     /** Returns true if the page goes on so far beyond its bleed that printer's marks may stand there. */

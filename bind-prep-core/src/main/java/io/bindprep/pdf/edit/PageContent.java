@@ -29,7 +29,6 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSDocument;
-import org.apache.pdfbox.cos.COSFloat;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNumber;
 import org.apache.pdfbox.cos.COSObject;
@@ -225,11 +224,7 @@ final class PageContent {
         Rectangle2D was = new Rectangle2D.Double(
                 Math.min(c[0], c[2]), Math.min(c[1], c[3]), Math.abs(c[2] - c[0]), Math.abs(c[3] - c[1]));
         Rectangle2D is = was.createUnion(x.createTransformedShape(was).getBounds2D());
-        COSArray grown = new COSArray();
-        for (double v : new double[] {is.getMinX(), is.getMinY(), is.getMaxX(), is.getMaxY()}) {
-            grown.add(new COSFloat((float) v));
-        }
-        return grown;
+        return NewObjects.numbers(is.getMinX(), is.getMinY(), is.getMaxX(), is.getMaxY());
     }
 
     private static String numbers(@Nullable COSArray box) {

@@ -10,11 +10,9 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSDocument;
-import org.apache.pdfbox.cos.COSFloat;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.cos.COSStream;
@@ -69,11 +67,7 @@ final class PatternMove {
                     Matrix.createMatrix(old.getDictionaryObject(COSName.MATRIX)).createAffineTransform());
             double[] six = new double[6];
             m.getMatrix(six);
-            COSArray matrix = new COSArray();
-            for (double v : six) {
-                matrix.add(new COSFloat((float) v));
-            }
-            copy.setItem(COSName.MATRIX, matrix);
+            copy.setItem(COSName.MATRIX, NewObjects.numbers(six));
             return new COSObject(copy);
         });
     }

@@ -11,7 +11,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
-import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSDocument;
 import org.apache.pdfbox.cos.COSFloat;
@@ -90,7 +89,7 @@ final class ProofForms {
 
     private COSObject nothing() {
         COSStream stream = stream("");
-        stream.setItem(COSName.BBOX, box(0, 0, 1, 1));
+        stream.setItem(COSName.BBOX, NewObjects.numbers(0, 0, 1, 1));
         return new COSObject(stream);
     }
 
@@ -145,18 +144,10 @@ final class ProofForms {
 
     private COSObject form(StringBuilder operators, double deep, double length, COSObject group) {
         COSStream stream = stream(operators.toString());
-        stream.setItem(COSName.BBOX, box(-AIR, -AIR, deep + AIR, length + AIR));
+        stream.setItem(COSName.BBOX, NewObjects.numbers(-AIR, -AIR, deep + AIR, length + AIR));
         stream.setItem(COSName.RESOURCES, resources);
         stream.setItem(COSName.OC, group);
         return new COSObject(stream);
-    }
-
-    private static COSArray box(double... corners) {
-        COSArray box = new COSArray();
-        for (double v : corners) {
-            box.add(new COSFloat((float) v));
-        }
-        return box;
     }
 
     private static COSObject resources() {

@@ -10,18 +10,14 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSDocument;
-import org.apache.pdfbox.cos.COSFloat;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSObject;
-import org.apache.pdfbox.cos.COSStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -177,26 +173,13 @@ final class ProofPainter {
     }
 
     private static COSArray numbers(double... values) {
-        COSArray array = new COSArray();
+        COSArray array = NewObjects.numbers(values);
         array.setDirect(true); // a number of its own for each would be longer than what it holds
-        for (double v : values) {
-            array.add(new COSFloat((float) v));
-        }
         return array;
     }
 
     /** Most pages begin and end alike, so the streams around their content are shared. */
     private COSObject stream(String operators) {
-        return streams.computeIfAbsent(operators, this::made);
-    }
-
-    private COSObject made(String operators) {
-        COSStream stream = document.createCOSStream();
-        try (OutputStream out = stream.createOutputStream()) {
-            out.write(operators.getBytes(StandardCharsets.US_ASCII));
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException("a few bytes in memory", e);
-        }
-        return new COSObject(stream);
+        return streams.computeIfAbsent(operators, one -> NewObjects.stream(document, one));
     }
 }

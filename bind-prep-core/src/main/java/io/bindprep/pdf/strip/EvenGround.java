@@ -25,8 +25,6 @@ final class EvenGround {
     private static final double LEAST_AWAY = 0.8;
     /** Lettering is no higher and no broader than this at once, 10 mm; our choice. */
     private static final int BROAD = 10 * StripRaster.DOTS_PER_MM;
-    /** So far around a mark compression leaves traces. */
-    private static final int HALO = 14;
 
     private final PictureDots dots;
 
@@ -88,19 +86,14 @@ final class EvenGround {
 
     /** The dots within a halo's width of those set. */
     private boolean[] near(boolean[] set) {
-        boolean[] across = new boolean[set.length];
+        float[] marks = new float[set.length];
+        for (int i = 0; i < set.length; i++) {
+            marks[i] = set[i] ? 1 : 0;
+        }
+        float[] around = DotWindows.most(marks, dots.w(), GroundMarks.HALO);
         boolean[] near = new boolean[set.length];
         for (int i = 0; i < set.length; i++) {
-            int x = i % dots.w();
-            for (int d = -Math.min(HALO, x); set[i] && d <= Math.min(HALO, dots.w() - 1 - x); d++) {
-                across[i + d] = true;
-            }
-        }
-        for (int i = 0; i < set.length; i++) {
-            int y = i / dots.w();
-            for (int d = -Math.min(HALO, y); across[i] && d <= Math.min(HALO, dots.h() - 1 - y); d++) {
-                near[i + d * dots.w()] = true;
-            }
+            near[i] = around[i] > 0;
         }
         return near;
     }

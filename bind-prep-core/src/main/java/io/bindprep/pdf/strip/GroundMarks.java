@@ -29,9 +29,9 @@ final class GroundMarks {
     /** Share of the dots of all pieces that print has: 0.69 or more on scanned pages, 0.33 or less on photographs of wood (measured). */
     private static final double PRINT_SHARE = 0.5;
     /** Compression leaves dots of up to this share of the contrast around a mark, within two blocks of 8 at 150 dots an inch. */
-    private static final double HALO_SHARE = 0.3;
+    static final double HALO_SHARE = 0.3;
 
-    private static final int HALO = 14;
+    static final int HALO = 14;
     /** So many dots on either side of a tint's end blend it with the paper behind. */
     private static final int SEAM = 2;
     /** A white area at least this broad on a tinted ground is bare paper, no lettering. */

@@ -33,11 +33,7 @@ record Lettering(boolean possible, boolean likely, boolean sure, double evenShar
     private static final int STRETCH = 60 * StripRaster.DOTS_PER_MM;
 
     /** Least evenness of the ground, number of letters and their share of all marks that show print; measured. */
-    private record Least(double even, int letters, double share) {
-        boolean isMetBy(double even, int letters, double share) {
-            return even >= this.even && letters >= this.letters && share >= this.share;
-        }
-    }
+    private record Least(double even, int letters, double share) {}
 
     private static final Least SURE = new Least(0.92, 12, 0.6);
     private static final Least LIKELY = new Least(0.85, 8, 0.4);
@@ -70,28 +66,13 @@ record Lettering(boolean possible, boolean likely, boolean sure, double evenShar
         }
 
         Lettering lettering() {
-            boolean likely = meets(LIKELY, 0, dots.h()) || meets(LIKELY_OF_FEW, 0, dots.h());
+            Stretch whole = new Stretch(0, dots.h());
+            boolean likely = whole.meets(LIKELY) || whole.meets(LIKELY_OF_FEW);
             for (int from = 0; !likely && from < dots.h(); from += STRETCH / 2) {
-                likely = meets(LIKELY_IN_STRETCH, from, from + STRETCH);
+                likely = new Stretch(from, from + STRETCH).meets(LIKELY_IN_STRETCH);
             }
-            boolean possible = likely || meets(POSSIBLE, 0, dots.h());
-            return new Lettering(possible, likely, meets(SURE, 0, dots.h()), ground.evenShare(0, dots.h()), marks);
-        }
-
-        private boolean meets(Least least, int from, int to) {
-            int letters = 0;
-            int inLetters = 0;
-            int all = 0;
-            for (Sign sign : signs) {
-                if (sign.row >= from && sign.row < to) {
-                    all += sign.dots;
-                    letters += sign.letter ? 1 : 0;
-                    inLetters += sign.letter ? sign.dots : 0;
-                }
-            }
-            // letters first: evenness costs a look at each dot
-            return letters >= least.letters
-                    && least.isMetBy(ground.evenShare(from, to), letters, (double) inLetters / Math.max(1, all));
+            boolean possible = likely || whole.meets(POSSIBLE);
+            return new Lettering(possible, likely, whole.meets(SURE), whole.even(), marks);
         }
 
         private boolean isLetter(int[] piece, Rectangle box) {
@@ -119,6 +100,39 @@ record Lettering(boolean possible, boolean likely, boolean sure, double evenShar
                     && marks[at + 1]
                     && marks[at - dots.w()]
                     && marks[at + dots.w()];
+        }
+
+        /** Signs of some rows, counted once; their ground is looked at only where there are letters enough. */
+        private final class Stretch {
+            private final int from;
+            private final int to;
+            private int letters;
+            private int inLetters;
+            private int all;
+            private double even = -1;
+
+            Stretch(int from, int to) {
+                this.from = from;
+                this.to = to;
+                for (Sign sign : signs) {
+                    if (sign.row >= from && sign.row < to) {
+                        all += sign.dots;
+                        letters += sign.letter ? 1 : 0;
+                        inLetters += sign.letter ? sign.dots : 0;
+                    }
+                }
+            }
+
+            double even() {
+                even = even < 0 ? ground.evenShare(from, to) : even;
+                return even;
+            }
+
+            boolean meets(Least least) {
+                return letters >= least.letters
+                        && (double) inLetters / Math.max(1, all) >= least.share
+                        && even() >= least.even;
+            }
         }
     }
 }

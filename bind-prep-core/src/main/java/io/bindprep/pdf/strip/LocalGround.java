@@ -20,11 +20,6 @@ final class LocalGround {
 
     private static final float CONTRAST_WITHOUT_NOISE = 4;
     private static final float NOISE_TIMES = 3;
-    /** Contrast that compression leaves beside a mark, as a share of the mark's, within so many dots. */
-    private static final float HALO_SHARE = 0.3f;
-
-    private static final int HALO = 14;
-
     private final int w;
     private final int h;
     private final boolean[] own;
@@ -76,10 +71,10 @@ final class LocalGround {
 
     /** The dots that stand off the ground around them. */
     boolean[] marks() {
-        float[] strongest = most(contrast, HALO);
+        float[] strongest = most(contrast, GroundMarks.HALO);
         boolean[] set = new boolean[contrast.length];
         for (int i = 0; i < set.length; i++) {
-            set[i] = own[i] && contrast[i] >= Math.max(threshold, HALO_SHARE * strongest[i]);
+            set[i] = own[i] && contrast[i] >= Math.max(threshold, (float) GroundMarks.HALO_SHARE * strongest[i]);
         }
         return set;
     }
@@ -127,7 +122,7 @@ final class LocalGround {
     }
 
     private float[] most(float[] values, int radius) {
-        return window(window(values, radius, 1), radius, w);
+        return DotWindows.most(values, w, radius);
     }
 
     private float[] least(float[] values, int radius) {
@@ -140,36 +135,6 @@ final class LocalGround {
             least[i] = -least[i];
         }
         return least;
-    }
-
-    /** The largest value within the radius along rows (step 1) or columns (step of a row). */
-    private float[] window(float[] values, int radius, int step) {
-        float[] out = new float[values.length];
-        int length = step == 1 ? w : h;
-        int lines = step == 1 ? h : w;
-        int[] places = new int[length];
-        for (int line = 0; line < lines; line++) {
-            int start = step == 1 ? line * w : line;
-            int head = 0;
-            int tail = 0;
-            for (int i = 0; i < length + radius; i++) {
-                if (i < length) {
-                    float v = values[start + i * step];
-                    while (tail > head && values[start + places[tail - 1] * step] <= v) {
-                        tail--;
-                    }
-                    places[tail++] = i;
-                }
-                int at = i - radius;
-                if (at >= 0) {
-                    while (places[head] < at - radius) {
-                        head++;
-                    }
-                    out[start + at * step] = values[start + places[head] * step];
-                }
-            }
-        }
-        return out;
     }
 
     private static float median(float[] values) {

@@ -203,20 +203,23 @@ abstract class MendedDrawer extends PageDrawer {
 
     @Override
     public void showForm(PDFormXObject form) throws IOException {
-        if (drawing.add(form.getCOSObject())) {
-            try {
-                super.showForm(form);
-            } finally {
-                drawing.remove(form.getCOSObject());
-            }
-        }
+        once(form, () -> super.showForm(form));
     }
 
     @Override
     public void showTransparencyGroup(PDTransparencyGroup form) throws IOException {
+        once(form, () -> super.showTransparencyGroup(form));
+    }
+
+    private interface Drawing {
+        void draw() throws IOException;
+    }
+
+    /** Draws a form unless it is being drawn already. */
+    private void once(PDFormXObject form, Drawing drawn) throws IOException {
         if (drawing.add(form.getCOSObject())) {
             try {
-                super.showTransparencyGroup(form);
+                drawn.draw();
             } finally {
                 drawing.remove(form.getCOSObject());
             }

@@ -193,7 +193,7 @@ public record ClientMessage(String file, String opening, List<Moves> pages, int 
     }
 
     private static String pages(List<Integer> pages) {
-        return (pages.size() == 1 ? "page " : "pages ") + PageLists.compact(pages, MOST_RANGES);
+        return PageLists.named(pages, MOST_RANGES);
     }
 
     private static String capital(String text) {

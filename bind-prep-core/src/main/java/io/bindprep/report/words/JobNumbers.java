@@ -60,15 +60,17 @@ public final class JobNumbers {
 
     /** A report's numbers, in a fixed order. */
     public static List<Entry> of(Report report) {
-        JobNumbers numbers = new JobNumbers(report);
-        numbers.collect(report.document().file());
-        return List.copyOf(numbers.entries);
+        return of(report, report.document().file());
     }
 
     /** The same for a page that goes to others: the file without its folders. */
     public static List<Entry> withoutFolders(Report report) {
+        return of(report, report.document().fileName());
+    }
+
+    private static List<Entry> of(Report report, String file) {
         JobNumbers numbers = new JobNumbers(report);
-        numbers.collect(report.document().fileName());
+        numbers.collect(file);
         return List.copyOf(numbers.entries);
     }
 

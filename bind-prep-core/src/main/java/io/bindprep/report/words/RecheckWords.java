@@ -59,9 +59,7 @@ public final class RecheckWords {
 
     /** The pages of the earlier document: ", page 4"; empty for the whole document. */
     public static String pages(Recheck.Gone gone) {
-        return gone.pages().isEmpty()
-                ? ""
-                : ", " + (gone.pages().size() == 1 ? "page " : "pages ") + PageLists.compact(gone.pages(), MOST_RANGES);
+        return gone.pages().isEmpty() ? "" : ", " + PageLists.named(gone.pages(), MOST_RANGES);
     }
 
     private static long count(Report report, Finding.Change change) {

@@ -114,7 +114,7 @@ public final class RepairWords {
 
     private static String said(Measures measures, double awayMm, String what, List<Integer> pages) {
         return measures.up(Length.ofMeasuredMm(awayMm)) + " away from the binding edge, " + what + ": "
-                + (pages.size() == 1 ? "page " : "pages ") + PageLists.compact(pages, MOST_RANGES);
+                + PageLists.named(pages, MOST_RANGES);
     }
 
     private static String percent(double scale) {

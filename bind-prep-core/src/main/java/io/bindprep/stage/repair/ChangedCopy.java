@@ -115,8 +115,8 @@ final class ChangedCopy {
                 ? Refusal.NONE
                 : Refusal.of(
                         RefusalReason.NO_BLEED,
-                        "The bleed made would be too short on " + (lacking.size() == 1 ? "page " : "pages ")
-                                + PageLists.compact(List.copyOf(lacking)) + ". Ask for an export with bleed.");
+                        "The bleed made would be too short on " + PageLists.named(lacking)
+                                + ". Ask for an export with bleed.");
     }
 
     private void write(TimeLimit limit, Set<Integer> cut, OutputStream out)

@@ -221,9 +221,7 @@ public final class DocumentRepair {
         Set<Integer> strayed = LoneRepair.strayed(check.source(), made, planned.alone(), checked::numberAfter);
         if (!strayed.isEmpty()) {
             wrong = wrong.and(Refusal.of(
-                    RefusalReason.NOT_ALONE,
-                    "More than was meant to would move on " + (strayed.size() == 1 ? "page " : "pages ")
-                            + PageLists.compact(List.copyOf(strayed)) + "."));
+                    RefusalReason.NOT_ALONE, "More than was meant to would move on " + PageLists.named(strayed) + "."));
         }
         if (!wrong.isEmpty()) {
             return refused(after, wrong);

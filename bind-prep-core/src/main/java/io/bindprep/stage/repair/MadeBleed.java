@@ -123,9 +123,8 @@ final class MadeBleed {
         List<String> said = new ArrayList<>();
         Set<Integer> blocking = new TreeSet<>();
         faults.forEach((fault, on) -> {
-            said.add("No bleed can be made at the binding edge of " + (on.size() == 1 ? "page " : "pages ")
-                    + PageLists.compact(List.copyOf(on), MOST_RANGES) + ": " + fault.why()
-                    + ". Ask for an export with bleed.");
+            said.add("No bleed can be made at the binding edge of " + PageLists.named(on, MOST_RANGES) + ": "
+                    + fault.why() + ". Ask for an export with bleed.");
             blocking.addAll(on);
         });
         if (said.isEmpty()) {

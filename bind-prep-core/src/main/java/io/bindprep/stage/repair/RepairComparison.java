@@ -102,7 +102,7 @@ final class RepairComparison {
             blocking.addAll(bad);
             if (!bad.isEmpty()) {
                 near.add("The check of the repaired copy still finds "
-                        + (bad.size() == 1 ? "page " : "pages ") + PageLists.compact(bad, MOST_RANGES) + " "
+                        + PageLists.named(bad, MOST_RANGES) + " "
                         + word(verdict) + ".");
             }
         }
@@ -112,9 +112,8 @@ final class RepairComparison {
                 .boxed()
                 .toList();
         if (!art.isEmpty() && !near.isEmpty()) {
-            near.add("A tint or picture runs through the binding edge on " + (art.size() == 1 ? "page " : "pages ")
-                    + PageLists.compact(art, MOST_RANGES) + " and could not be kept in its place there. Have the page"
-                    + " laid out anew.");
+            near.add("A tint or picture runs through the binding edge on " + PageLists.named(art, MOST_RANGES)
+                    + " and could not be kept in its place there. Have the page" + " laid out anew.");
         }
         Set<String> known = before.findings().stream().map(Finding::rule).collect(Collectors.toSet());
         List<String> faults = after.findings().stream()

@@ -266,7 +266,7 @@ final class RepairNotes {
     }
 
     private static String pages(Collection<Integer> pages) {
-        return (pages.size() == 1 ? "page " : "pages ") + PageLists.compact(List.copyOf(pages), MOST_RANGES);
+        return PageLists.named(pages, MOST_RANGES);
     }
 
     private String upTo(double mm) {
