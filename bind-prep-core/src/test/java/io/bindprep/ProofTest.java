@@ -14,6 +14,7 @@ import io.bindprep.request.ProofRequest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -68,6 +69,41 @@ class ProofTest {
                                     .startsWith("The holes would cut text \"Bones: run a thumb along every fillet")
                                     .contains(
                                             "0.12 in from the binding edge; the holes, tolerance included, reach 0.32 in. At pin 26, "));
+        }
+    }
+
+    /** A table's rules at the binding edge, 4 mm apart: one comment, every rule framed; a page number elsewhere has its own. */
+    @Test
+    void marksThatStandTogetherShareAComment() throws Exception {
+        Path file = folder.resolve("table.pdf");
+        try (PDDocument document = new PDDocument()) {
+            PDPage page = new PDPage(PDRectangle.A4);
+            document.addPage(page);
+            try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+                for (int i = 0; i < 30; i++) {
+                    content.addRect(14, 700 - i * 11.3f, 60, 0.5f);
+                    content.fill();
+                }
+                content.addRect(14, 60, 20, 8);
+                content.fill();
+            }
+            document.save(file.toFile());
+        }
+        ProofReport proof = proof(file, Map.of(), false, null);
+        try (PDDocument document = Loader.loadPDF(folder.resolve("out.pdf").toFile())) {
+            List<String> words = document.getPage(0).getAnnotations().stream()
+                    .map(PDAnnotation::getContents)
+                    .toList();
+            assertThat(words).hasSize(proof.comments()).hasSizeLessThan(4);
+            assertThat(words.get(0))
+                    .contains("the nearest 4.9 mm")
+                    .endsWith("the 20 worst marks are framed; there may be more.");
+            int framed = words.stream()
+                    .mapToInt(w -> w.matches("(?s).*(cut|edge:) \\d+ .*")
+                            ? Integer.parseInt(w.replaceAll("(?s).*?(cut|edge:) (\\d+) .*", "$2"))
+                            : 1)
+                    .sum();
+            assertThat(framed).isEqualTo(20);
         }
     }
 
@@ -190,7 +226,7 @@ class ProofTest {
             assertThat(document.getSignatureDictionaries()).isEmpty();
             assertThat(document.getPage(0).getAnnotations())
                     .extracting(PDAnnotation::getContents)
-                    .anySatisfy(words -> assertThat(words).startsWith("The holes would cut art"));
+                    .anySatisfy(words -> assertThat(words).startsWith("The holes would cut drawn art"));
         }
     }
 }

@@ -51,7 +51,7 @@ class ProofPainterTest {
     }
 
     private static Comment hit(String words) {
-        return new Comment(Verdict.HIT, new Outline(false, 10, 14, 48, 52), words);
+        return new Comment(Verdict.HIT, List.of(new Outline(false, 10, 14, 48, 52)), words);
     }
 
     private static byte[] proofed(OpenedPdf pdf, ProofPage... pages) throws Exception {
@@ -209,7 +209,7 @@ class ProofPainterTest {
         try (PDDocument document = Loader.loadPDF(after)) {
             assertThat(document.getPage(0).getResources().getXObjectNames())
                     .extracting(COSName::getName)
-                    .containsExactlyInAnyOrder("BindingHoles", "BindingMargin");
+                    .containsExactly("BindingHoles");
         }
     }
 
@@ -278,12 +278,37 @@ class ProofPainterTest {
             assertThat(a.getContents()).isEqualTo("Would be punched: “Grüße”.");
             assertThat(a.isPrinted()).isFalse();
             assertThat(a.isHidden()).isFalse();
-            // 10 to 14 mm from the right of 100, 48 to 52 from the head of 150, half a millimetre around, in points to
-            // a tenth
-            assertThat(a.getRectangle().getLowerLeftX())
-                    .isCloseTo(85.5f * 72 / 25.4f, org.assertj.core.data.Offset.offset(0.051f));
-            assertThat(a.getRectangle().getUpperRightY())
-                    .isCloseTo(102.5f * 72 / 25.4f, org.assertj.core.data.Offset.offset(0.051f));
+            // 10 to 14 mm from the right of 100, 48 to 52 from the head of 150, half a millimetre around, and then out
+            // to
+            // whole points: 242.4, 276.4, 256.5, 290.6 before, by hand
+            assertThat(a.getRectangle().getCOSArray().toFloatArray()).containsExactly(242, 276, 257, 291);
+        }
+    }
+
+    /** A comment on several marks: each has its outline, and the comment a rectangle around them. */
+    @Test
+    void marksThatShareACommentAreEachOutlined() throws Exception {
+        Comment two = new Comment(
+                Verdict.HIT, List.of(new Outline(false, 30, 40, 60, 70), new Outline(false, 50, 60, 80, 90)), "two");
+        byte[] after = proofed(PageMaker.page(100, 150).open(folder), proof(1, PageEdge.LEFT, two));
+        try (PDDocument document = Loader.loadPDF(after)) {
+            PDAnnotation a = document.getPage(0).getAnnotations().get(0);
+            assertThat(a.getRectangle().getLowerLeftX()).isEqualTo((float) Math.floor(29.5 * 72 / 25.4));
+            assertThat(a.getRectangle().getUpperRightX()).isEqualTo((float) Math.ceil(60.5 * 72 / 25.4));
+        }
+        List<Raster> drawn = new ArrayList<>(List.of(Raster.ofPdfBox(after, 1)));
+        if (Raster.onPath("pdftoppm")) {
+            drawn.add(Raster.ofPoppler(Files.write(folder.resolve("two.pdf"), after), 1));
+        }
+        for (Raster r : drawn) {
+            for (int[] at : new int[][] {{30, 65}, {40, 65}, {35, 60}, {50, 85}, {60, 85}, {55, 90}}) {
+                assertThat(r.at(at[0] * Raster.PER_MM, at[1] * Raster.PER_MM))
+                        .as("%s", Arrays.toString(at))
+                        .isLessThan(200);
+            }
+            assertThat(r.at(45 * Raster.PER_MM, 65 * Raster.PER_MM))
+                    .as("between them")
+                    .isGreaterThan(250);
         }
     }
 

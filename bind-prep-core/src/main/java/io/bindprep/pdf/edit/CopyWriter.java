@@ -37,7 +37,9 @@ final class CopyWriter {
         }
         InlineObjects.keep(objects);
         // a file without object streams may be of a kind that forbids them (PDF/A-1, PDF/X-3)
-        document.save(out, pack ? new CompressParameters(MOST_PACKED) : CompressParameters.NO_COMPRESSION);
+        objects.setIsXRefStream(pack);
+        new TightWriter(out, pack ? new CompressParameters(MOST_PACKED) : CompressParameters.NO_COMPRESSION)
+                .write(document);
     }
 
     /** ISO 32000-1:2008, 14.4: the first part stays, the second changes with the file; no clock in it. */

@@ -3,14 +3,15 @@ package io.bindprep.pdf.edit;
 import io.bindprep.marks.Verdict;
 import io.bindprep.proof.Comment;
 import io.bindprep.proof.Outline;
-import io.bindprep.proof.ProofPage;
 import io.bindprep.proof.Strip;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSDocument;
 import org.apache.pdfbox.cos.COSFloat;
@@ -30,8 +31,7 @@ final class ProofForms {
 
     private final COSDocument document;
     private final ProofGroups groups;
-    private final Map<Strip, COSObject> holes = new HashMap<>();
-    private final Map<Strip, COSObject> margins = new HashMap<>();
+    private final Map<Strip, COSObject> strips = new HashMap<>();
     private final COSObject empty;
     private final COSObject resources = resources();
 
@@ -41,45 +41,52 @@ final class ProofForms {
         this.empty = nothing();
     }
 
-    COSObject holes(Strip strip) {
-        return holes.computeIfAbsent(strip, s -> {
-            StringBuilder out = new StringBuilder("/Tint gs ").append(BLUE).append(" rg\n");
-            rectangle(out, new Outline(false, 0, s.zoneMm(), 0, s.lengthMm())).append("f\n");
-            out.append("/Hole gs 1 1 1 rg ").append(BLUE).append(" RG 0.25 w\n");
-            s.holes().forEach(hole -> shape(out, hole).append("B\n"));
-            out.append("0.12 w [0.4 0.4] 0 d\n");
-            s.reach().forEach(hole -> shape(out, hole).append("S\n"));
-            return form(out, s.zoneMm(), s.lengthMm(), groups.holes());
+    /** Holes and margin in one, so that a page names one. */
+    COSObject strip(Strip strip) {
+        return strips.computeIfAbsent(strip, s -> {
+            COSDictionary both = new COSDictionary();
+            both.setItem(COSName.getPDFName("Holes"), holes(s));
+            both.setItem(COSName.getPDFName("Margin"), margin(s));
+            COSDictionary own = new COSDictionary();
+            own.setItem(COSName.XOBJECT, both);
+            StringBuilder out = new StringBuilder("/Holes Do /Margin Do\n");
+            return new COSObject(form(out, Math.max(s.zoneMm(), s.marginMm()), s.lengthMm(), own));
         });
     }
 
-    COSObject margin(Strip strip) {
-        return margins.computeIfAbsent(strip, s -> {
-            StringBuilder out = new StringBuilder(BLUE).append(" RG 0.25 w [2.5 0.8 0.5 0.8] 0 d\n");
-            out.append(number(s.marginMm())).append(" 0 m ").append(number(s.marginMm()));
-            out.append(' ').append(number(s.lengthMm())).append(" l S\n");
-            return form(out, s.marginMm(), s.lengthMm(), groups.margin());
-        });
+    private COSObject holes(Strip s) {
+        StringBuilder out = new StringBuilder("/Tint gs ").append(BLUE).append(" rg\n");
+        rectangle(out, new Outline(false, 0, s.zoneMm(), 0, s.lengthMm())).append("f\n");
+        out.append("/Hole gs 1 1 1 rg ").append(BLUE).append(" RG 0.25 w\n");
+        s.holes().forEach(hole -> shape(out, hole).append("B\n"));
+        out.append("0.12 w [0.4 0.4] 0 d\n");
+        s.reach().forEach(hole -> shape(out, hole).append("S\n"));
+        return layer(form(out, s.zoneMm(), s.lengthMm(), resources), groups.holes());
     }
 
-    /** Solid outlines for what is punched, dashed ones for the rest. */
-    COSObject hits(ProofPage page) {
-        StringBuilder out = new StringBuilder("3.5 w 0.1 0 0 0.1 0 0 cm\n");
-        double far = 0;
+    private COSObject margin(Strip s) {
+        StringBuilder out = new StringBuilder(BLUE).append(" RG 0.25 w [2.5 0.8 0.5 0.8] 0 d\n");
+        out.append(number(s.marginMm())).append(" 0 m ").append(number(s.marginMm()));
+        out.append(' ').append(number(s.lengthMm())).append(" l S\n");
+        return layer(form(out, s.marginMm(), s.lengthMm(), resources), groups.margin());
+    }
+
+    /** Solid outlines for what is punched, dashed ones for the rest; marked content, shorter than a form for each page. */
+    COSObject hits(String layer, List<Comment> comments) {
+        StringBuilder out = new StringBuilder("/OC /").append(layer).append(" BDC 3.5 w 0.1 0 0 0.1 0 0 cm\n");
         String last = "";
-        for (Comment c : page.comments()) {
+        for (Comment c : comments) {
             String pen = c.verdict() == Verdict.HIT ? "0.7 0 0.18 RG [] 0 d\n" : "0.54 0.29 0 RG [12 7] 0 d\n";
             if (!pen.equals(last)) {
                 out.append(last.isEmpty() ? "" : "S\n").append(pen);
                 last = pen;
             }
-            Outline o = c.place();
-            tenths(out, o.nearMm(), o.startMm(), o.farMm() - o.nearMm(), o.endMm() - o.startMm());
-            out.append("re\n");
-            far = Math.max(far, o.farMm());
+            for (Outline o : c.marks()) {
+                tenths(out, o.nearMm(), o.startMm(), o.farMm() - o.nearMm(), o.endMm() - o.startMm());
+                out.append("re\n");
+            }
         }
-        out.append("S\n");
-        return form(out, far, page.strip().lengthMm(), groups.hits());
+        return new COSObject(packed(out.append("S EMC\n").toString()));
     }
 
     /** Nothing at all: what annotations show whose place the layer outlines. One for all, as its box is fitted to theirs. */
@@ -88,9 +95,11 @@ final class ProofForms {
     }
 
     private COSObject nothing() {
-        COSStream stream = stream("");
-        stream.setItem(COSName.BBOX, NewObjects.numbers(0, 0, 1, 1));
-        return new COSObject(stream);
+        COSStream form = packed("");
+        form.setItem(COSName.TYPE, COSName.XOBJECT);
+        form.setItem(COSName.SUBTYPE, COSName.FORM);
+        form.setItem(COSName.BBOX, NewObjects.numbers(0, 0, 1, 1));
+        return new COSObject(form);
     }
 
     private static StringBuilder rectangle(StringBuilder out, Outline o) {
@@ -142,12 +151,18 @@ final class ProofForms {
         return ContentEnd.number(v);
     }
 
-    private COSObject form(StringBuilder operators, double deep, double length, COSObject group) {
-        COSStream stream = stream(operators.toString());
-        stream.setItem(COSName.BBOX, NewObjects.numbers(-AIR, -AIR, deep + AIR, length + AIR));
-        stream.setItem(COSName.RESOURCES, resources);
-        stream.setItem(COSName.OC, group);
-        return new COSObject(stream);
+    private COSStream form(StringBuilder operators, double deep, double length, COSBase resources) {
+        COSStream form = packed(operators.toString());
+        form.setItem(COSName.TYPE, COSName.XOBJECT);
+        form.setItem(COSName.SUBTYPE, COSName.FORM);
+        form.setItem(COSName.BBOX, NewObjects.numbers(-AIR, -AIR, deep + AIR, length + AIR));
+        form.setItem(COSName.RESOURCES, resources);
+        return form;
+    }
+
+    private static COSObject layer(COSStream form, COSObject group) {
+        form.setItem(COSName.OC, group);
+        return new COSObject(form);
     }
 
     private static COSObject resources() {
@@ -165,10 +180,8 @@ final class ProofForms {
         return state;
     }
 
-    private COSStream stream(String operators) {
+    private COSStream packed(String operators) {
         COSStream stream = document.createCOSStream();
-        stream.setItem(COSName.TYPE, COSName.XOBJECT);
-        stream.setItem(COSName.SUBTYPE, COSName.FORM);
         try (OutputStream out = stream.createOutputStream(COSName.FLATE_DECODE)) {
             out.write(operators.getBytes(StandardCharsets.US_ASCII));
         } catch (IOException e) {

@@ -6,11 +6,13 @@ import io.bindprep.pdf.syntax.Budget;
 import io.bindprep.proof.Comment;
 import io.bindprep.proof.Outline;
 import io.bindprep.proof.ProofPage;
+import io.bindprep.proof.Strip;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
@@ -26,7 +28,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class ProofPainter {
     private static final String AUTHOR = "bind-prep";
-    private static final COSName NAME = COSName.getPDFName("NM");
     private static final COSName BORDER = COSName.getPDFName("BS");
     /** Room for a pointer around a thin line, millimetres. */
     private static final double AROUND = 0.5;
@@ -39,6 +40,7 @@ final class ProofPainter {
     private final ProofGroups groups = new ProofGroups();
     private final ProofForms forms;
     private final Map<String, COSObject> streams = new HashMap<>();
+    private final Map<COSDictionary, Map<Strip, Over>> drawn = new IdentityHashMap<>();
     /** Shared by all annotations. */
     private final COSObject noBorder;
 
@@ -86,19 +88,8 @@ final class ProofPainter {
     }
 
     private void layers(COSDictionary page, @Nullable COSBase inherited, ProofPage proof, String before, String after) {
-        // shared with other pages as a rule: only this page's copy gets the drawings
-        COSBase shared = inherited instanceof COSObject reference ? reference.getObject() : inherited;
-        COSDictionary resources = shared instanceof COSDictionary d ? new COSDictionary(d) : new COSDictionary();
-        COSDictionary own = resources.getCOSDictionary(COSName.XOBJECT);
-        COSDictionary objects = own == null ? new COSDictionary() : new COSDictionary(own);
-        StringBuilder draw = new StringBuilder(after);
-        use(objects, draw, "BindingHoles", forms.holes(proof.strip()));
-        use(objects, draw, "BindingMargin", forms.margin(proof.strip()));
-        if (!proof.comments().isEmpty()) {
-            use(objects, draw, "BindingHits", forms.hits(proof));
-        }
-        resources.setItem(COSName.XOBJECT, objects);
-        page.setItem(COSName.RESOURCES, resources);
+        Over over = over(inherited, proof.strip());
+        page.setItem(COSName.RESOURCES, over.resources());
         COSArray contents = new COSArray();
         if (!before.isEmpty()) {
             contents.add(stream(before));
@@ -108,17 +99,39 @@ final class ProofPainter {
         } else if (page.getItem(COSName.CONTENTS) != null) {
             contents.add(page.getItem(COSName.CONTENTS));
         }
-        contents.add(stream(draw.append("Q\n").toString()));
+        contents.add(stream(after + "/" + over.holes() + " Do\n"));
+        if (!proof.comments().isEmpty()) {
+            contents.add(forms.hits(over.hits(), proof.comments()));
+        }
+        contents.add(stream("Q\n"));
         page.setItem(COSName.CONTENTS, contents);
     }
 
-    private static void use(COSDictionary objects, StringBuilder draw, String wanted, COSObject form) {
+    /** Resources with what the layers need; pages that share theirs share these, so that a page need not name them. */
+    private Over over(@Nullable COSBase inherited, Strip strip) {
+        COSBase shared = inherited instanceof COSObject reference ? reference.getObject() : inherited;
+        COSDictionary before = shared instanceof COSDictionary d ? d : new COSDictionary();
+        return drawn.computeIfAbsent(before, d -> new HashMap<>()).computeIfAbsent(strip, s -> {
+            COSDictionary resources = new COSDictionary(before);
+            String holes = add(resources, COSName.XOBJECT, "BindingHoles", forms.strip(s));
+            String hits = add(resources, COSName.PROPERTIES, "BindingHits", groups.hits());
+            return new Over(resources, holes, hits);
+        });
+    }
+
+    private record Over(COSDictionary resources, String holes, String hits) {}
+
+    /** Name under which a thing is added; a name that is taken is left alone. */
+    private static String add(COSDictionary resources, COSName kind, String wanted, COSObject thing) {
+        COSDictionary own = resources.getCOSDictionary(kind);
+        COSDictionary all = own == null ? new COSDictionary() : new COSDictionary(own);
         COSName name = COSName.getPDFName(wanted);
-        for (int i = 2; objects.containsKey(name); i++) {
+        for (int i = 2; all.containsKey(name); i++) {
             name = COSName.getPDFName(wanted + i);
         }
-        objects.setItem(name, form);
-        draw.append('/').append(name.getName()).append(" Do\n");
+        all.setItem(name, thing);
+        resources.setItem(kind, all);
+        return name.getName();
     }
 
     private void annotate(COSDictionary page, AffineTransform toUser, ProofPage proof) {
@@ -130,30 +143,24 @@ final class ProofPainter {
         if (before != null) {
             before.forEach(annotations::add);
         }
-        int number = 0;
         for (Comment comment : proof.comments()) {
-            number++;
-            annotations.add(new COSObject(annotation(page, toUser, proof.page() + "-" + number, comment)));
+            annotations.add(new COSObject(annotation(toUser, comment)));
         }
         page.setItem(COSName.ANNOTS, annotations);
     }
 
-    private COSDictionary annotation(COSDictionary page, AffineTransform toUser, String id, Comment comment) {
-        COSArray rect = rect(toUser, comment.place());
-        boolean hit = comment.verdict() == Verdict.HIT;
+    /** What may be left out is: there may be thousands. */
+    private COSDictionary annotation(AffineTransform toUser, Comment comment) {
         COSDictionary a = new COSDictionary();
         a.setItem(COSName.TYPE, COSName.ANNOT);
         a.setItem(COSName.SUBTYPE, COSName.getPDFName("Square"));
-        a.setItem(COSName.RECT, rect);
+        a.setItem(COSName.RECT, rect(toUser, comment.place()));
         a.setString(COSName.CONTENTS, comment.words());
-        a.setString(COSName.T, AUTHOR);
-        a.setString(NAME, AUTHOR + "-" + id);
-        a.setInt(COSName.F, 0); // no flag set: shown, not printed (Table 165)
-        a.setItem(COSName.C, numbers(hit ? HIT : TIGHT));
+        a.setString(COSName.T, AUTHOR); // no flags: shown, not printed (Table 165)
+        a.setItem(COSName.C, numbers(comment.verdict() == Verdict.HIT ? HIT : TIGHT));
         a.setItem(BORDER, noBorder);
         a.setItem(COSName.OC, groups.hits());
         a.setItem(COSName.AP, nothing);
-        a.setItem(COSName.P, page);
         return a;
     }
 
@@ -164,12 +171,8 @@ final class ProofPainter {
                         o.farMm() - o.nearMm() + 2 * AROUND,
                         o.endMm() - o.startMm() + 2 * AROUND))
                 .getBounds2D();
-        return numbers(tenth(r.getMinX()), tenth(r.getMinY()), tenth(r.getMaxX()), tenth(r.getMaxY()));
-    }
-
-    /** A thirtieth of a millimetre. */
-    private static double tenth(double points) {
-        return Math.round(points * 10) / 10.0;
+        return numbers(
+                Math.floor(r.getMinX()), Math.floor(r.getMinY()), Math.ceil(r.getMaxX()), Math.ceil(r.getMaxY()));
     }
 
     private static COSArray numbers(double... values) {
