@@ -11,7 +11,12 @@ import java.util.regex.Pattern;
 /** Pages first to last, both included, numbered from 1. */
 public record PageRange(int first, int last) {
     private static final int LAST_PAGE = 1_000_000;
-    private static final Pattern PAGES = Pattern.compile("(?:pages?\\s+)?(\\d{1,7})(?:\\s*-\\s*(\\d{1,7}))?");
+    private static final Pattern PAGES =
+            Pattern.compile("(?:(?:pages?|pp?\\.?)\\s*)?(\\d{1,7})(?:\\s*-\\s*(\\d{1,7}))?");
+
+    private static final Pattern DASH =
+            Pattern.compile("(?<=\\d)\\s*(?:[\u2010-\u2015\u2212]|\\.{2,3}|\\bto\\b|\\bthrough\\b)\\s*(?=\\d)");
+    private static final Pattern AND = Pattern.compile("(?<=\\d)\\s*,?\\s*(?:\\band\\b|&)\\s*(?=\\d)");
 
     /** Number of pages. */
     public int count() {
@@ -30,15 +35,20 @@ public record PageRange(int first, int last) {
      */
     public static List<PageRange> readAll(String key, String text) throws SettingException {
         List<PageRange> all = new ArrayList<>();
-        for (String one : text.split(",", -1)) {
+        for (String one : plain(text).split(",", -1)) {
             all.add(read(key, one.strip()));
         }
         return all;
     }
 
-    /** A page or a range as a job writes it: 5, "5-8", "pages 5-8". */
+    /** A text whose pages stand as a job writes them: "5\u20138" and "5 to 8" are "5-8", "5 and 7" is "5, 7". */
+    static String plain(String text) {
+        return DASH.matcher(AND.matcher(text).replaceAll(", ")).replaceAll("-");
+    }
+
+    /** A page or a range as a job writes it: 5, "5-8", "pages 5-8", "pp. 5\u20138". */
     static PageRange read(String key, Object value) throws SettingException {
-        String text = Scalars.text(key, value);
+        String text = plain(Scalars.text(key, value));
         Matcher m = PAGES.matcher(text.toLowerCase(Locale.ROOT));
         if (m.matches()) {
             int first = Integer.parseInt(m.group(1));

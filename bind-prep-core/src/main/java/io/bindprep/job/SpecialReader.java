@@ -36,11 +36,11 @@ final class SpecialReader {
     private static final String NONE = "none";
 
     private static final Pattern TAB_TEXT =
-            pattern("(before\\s+)?([\\d\\s,pages-]+?)\\s+on\\s+(.+?)(?:\\s+extending\\s+(.+))?");
+            pattern("(before\\s+)?([\\d\\s,.pages-]+?)\\s+on\\s+(.+?)(?:\\s+extending\\s+(.+))?");
     private static final Pattern FOLD_TEXT =
-            pattern("([\\d\\s,pages-]+?)\\s+in\\s+(\\d{1,3})\\s+panels?(?:\\s+on\\s+(.+?))?(?:\\s+allowing\\s+(.+))?");
-    private static final Pattern TURN_TEXT = pattern("([\\d\\s,pages-]+?)(?:\\s+head\\s+(\\S+))?");
-    private static final Pattern SIZE_TEXT = pattern("([\\d\\s,pages-]+?)\\s+at\\s+(.+)");
+            pattern("([\\d\\s,.pages-]+?)\\s+in\\s+(\\d{1,3})\\s+panels?(?:\\s+on\\s+(.+?))?(?:\\s+allowing\\s+(.+))?");
+    private static final Pattern TURN_TEXT = pattern("([\\d\\s,.pages-]+?)(?:\\s+head\\s+(\\S+))?");
+    private static final Pattern SIZE_TEXT = pattern("([\\d\\s,.pages-]+?)\\s+at\\s+(.+)");
 
     /** One kind of item: its keys, how its text is parted into them, what to write. */
     private record Kind(List<String> keys, Pattern text, List<String> groups, String example) {}
@@ -190,7 +190,7 @@ final class SpecialReader {
             map.forEach((k, v) -> parts.put(String.valueOf(k), v));
             return new Item(key, given, parts, kind);
         }
-        Matcher m = kind.text.matcher(Scalars.text(key, given));
+        Matcher m = kind.text.matcher(PageRange.plain(Scalars.text(key, given)));
         if (!m.matches()) {
             throw Scalars.wrong(key, given, "cannot be read", kind.example);
         }
@@ -210,7 +210,8 @@ final class SpecialReader {
         Object value = item.need(part);
         List<?> each = value instanceof List<?> list
                 ? list
-                : Arrays.asList((Object[]) Scalars.text(item.at(part), value).split("\\s*,\\s*"));
+                : Arrays.asList((Object[])
+                        PageRange.plain(Scalars.text(item.at(part), value)).split("\\s*,\\s*"));
         List<PageRange> ranges = new ArrayList<>();
         for (Object one : each) {
             ranges.add(PageRange.read(item.at(part), one));

@@ -19,7 +19,7 @@ final class SupplyReader {
     private static final String EXAMPLE = "Write a percentage, a number of sheets or both, for example"
             + " \"5 %, at least 10\", \"3 %\", \"at least 20\" or \"none\".";
     private static final Pattern TEXT = Pattern.compile(
-            "(?:(\\d{1,9}(?:\\.\\d{1,9})?)\\s*%)?\\s*,?\\s*(?:at least\\s+(\\d{1,9})(?:\\s+sheets?)?)?",
+            "(?:(\\d{1,9}(?:\\.\\d{1,9})?)\\s*(?:%|percent|per cent))?\\s*,?\\s*(?:at least\\s+(\\d{1,9})(?:\\s+sheets?)?|(\\d{1,9})\\s+sheets?)?",
             Pattern.CASE_INSENSITIVE);
 
     private SupplyReader() {}
@@ -40,11 +40,13 @@ final class SupplyReader {
         }
         String text = Length.withPoint(Scalars.text(key, value));
         Matcher m = TEXT.matcher(text);
-        if (!m.matches() || (m.group(1) == null && m.group(2) == null)) {
+        if (!m.matches() || !text.matches(".*\\d.*")) {
             throw Scalars.wrong(key, value, "is no percentage of overs and no minimum number", EXAMPLE);
         }
         return new Overs(
-                m.group(1) == null ? BigDecimal.ZERO : percent(key, m.group(1)), least(key, m.group(2)), source);
+                m.group(1) == null ? BigDecimal.ZERO : percent(key, m.group(1)),
+                least(key, m.group(2) == null ? m.group(3) : m.group(2)),
+                source);
     }
 
     private static int least(String key, @Nullable String number) throws SettingException {

@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /** The sheet sizes known by name, ours and the shop's own, portrait, with the tolerance they are cut to. */
 public final class SheetSizes {
@@ -44,6 +43,12 @@ public final class SheetSizes {
         return new SheetSizes(own.over(TableKind.SIZES, OURS, SheetSizes::size));
     }
 
+    /** Numbers as this reads them: two primes and curly quotes are inches, a comma behind the "x" too is a decimal one. */
+    private static String numbers(String lower) {
+        return Length.withPoint(lower.replaceAll("[\u2033\u201d\u201c]|\u2032\u2032|''", "\"")
+                .replaceAll("(?<=[\\d\"mc\u00bd\u00bc\u00be])\\s*[x\u00d7*]\\s*(?=[\\d.])", " x "));
+    }
+
     /** Every size, portrait, as the tables have them. */
     public List<SheetSize> all() {
         return all;
@@ -68,60 +73,48 @@ public final class SheetSizes {
     }
 
     /**
-     * Reads a size: "A4", "letter landscape", "210 x 297 mm", "8.5 x 11 in", "8-1/2 x 11 in".
+     * Reads a size: "A4", "letter landscape", "demy 8vo", "210 x 297 mm", "8.5 x 11 in", "8-1/2 x 11 in".
      *
      * @param key the job key it was given under, for the message
      * @throws SettingException where it is neither a known name nor width x height with a unit
      */
     public SheetSize parse(String key, String text) throws SettingException {
         String given = text.strip();
-        String lower = Length.withPoint(given.toLowerCase(Locale.ROOT));
+        String lower = numbers(given.toLowerCase(Locale.ROOT));
         Matcher m = BY_NUMBERS.matcher(lower);
         if (m.matches()) {
             try {
                 String unit = m.group(4) == null
                         ? unit(m.group(1), m.group(3))
-                        : m.group(4).replaceFirst("inch.*", "in");
+                        : m.group(4).replaceFirst("inch.*|\"", "in");
                 Length width = Length.parse(m.group(1) + " " + (m.group(2) == null ? unit : m.group(2)));
                 return custom(key, given, width, Length.parse(m.group(3) + " " + unit));
             } catch (IllegalArgumentException e) {
                 throw unknown(key, given, String.valueOf(e.getMessage()));
             }
         }
-        boolean onSide = lower.endsWith(" landscape");
-        String name = lower.replaceFirst("\\s+(landscape|portrait)$", "");
-        SheetSize size = byName(name)
-                .or(() -> byName(everyday(name)))
-                .orElseThrow(() -> unknown(key, given, SizeErrors.neither(given, near(name))));
-        return onSide ? size.landscape() : size;
+        SizeNames said = SizeNames.of(lower, all);
+        SheetSize size = said.size();
+        if (size == null) {
+            throw unknown(key, given, said.reason(given));
+        }
+        return said.onItsSide() ? size.landscape() : size;
     }
 
-    /** The size whose name a longer one begins with, "a4 quer"; null for none. */
-    private @Nullable String near(String name) {
-        return byName(name.split("[\\s,(+]", 2)[0]).map(SheetSize::name).orElse(null);
-    }
-
-    /** Names that are said for sizes of the table. */
-    private static String everyday(String name) {
-        String bare = name.replaceFirst("^(?:us|u\\.s\\.|din|iso|north american)[ -]+", "")
-                .replaceFirst("[ -]+(?:size|paper)$", "")
-                .strip();
-        return switch (bare) {
-            case "ledger", "ansi b", "11x17" -> "tabloid";
-            case "ansi a" -> "letter";
-            case "statement", "invoice", "half letter" -> "half-letter";
-            case "jis b4", "jis b5" -> bare.replace(' ', '-');
-            default -> bare;
-        };
-    }
-
-    /** The unit of two bare numbers: nobody binds sheets of 50 in, or of less than 50 mm; mixed ones are refused. */
-    private static String unit(String width, String height) {
+    /** The unit of two bare numbers: nobody binds sheets of 50 in, or of less than 50 mm; mixed ones are refused, centimetres of a known size taken. */
+    private String unit(String width, String height) {
         boolean inches = bare(width) < LEAST_MM;
         if (inches != bare(height) < LEAST_MM) {
             throw new IllegalArgumentException(SizeErrors.UNIT);
         }
-        return inches ? "in" : "mm";
+        return !inches ? "mm" : known(width, height, "cm") && !known(width, height, "in") ? "cm" : "in";
+    }
+
+    /** "21 x 29.7" is A4 in centimetres, and nothing in inches. */
+    private boolean known(String width, String height, String unit) {
+        Length across = Length.parse(width.strip() + unit);
+        Length up = Length.parse(height.strip() + unit);
+        return nearest(across, up).off(across, up).equals(Length.ZERO);
     }
 
     private static double bare(String number) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Terms of one stock in a job, gathered term by term, then checked as a whole. */
@@ -23,6 +24,8 @@ final class StockNumbers {
     private static final double[] GRAMMAGE = PaperLimits.range("grammage");
     private static final double[] BULK = PaperLimits.range("bulk");
     static final double[] CALIPER_UM = PaperLimits.range("caliper");
+
+    private static final Pattern WEIGHT = Pattern.compile("\\b(\\d{2,4}(?:\\.\\d{1,2})?) ?gsm\\b");
 
     private final String key;
     private final String given;
@@ -187,9 +190,15 @@ final class StockNumbers {
         return value;
     }
 
+    /** The text as it was given. */
+    String given() {
+        return given;
+    }
+
     /** The stock of the table that is nearest to what was given; null where nothing is near. */
     private @Nullable String near() {
-        BigDecimal weight = grammage;
+        Matcher m = WEIGHT.matcher(StockWords.plain(given));
+        BigDecimal weight = grammage != null ? grammage : m.find() ? new BigDecimal(m.group(1)) : null;
         if (weight == null) {
             return StockLabels.near(given, ids);
         }

@@ -58,7 +58,7 @@ public final class StockParser {
      */
     public Stock parse(String key, String text) throws SettingException {
         String given = text.strip();
-        String lower = StockLabels.named(Length.withPoint(given.toLowerCase(Locale.ROOT)), catalog);
+        String lower = StockLabels.named(StockWords.plain(given), catalog);
         StockNumbers numbers = new StockNumbers(key, given, catalog.all());
         int at = 0;
         Matcher name = NAME.matcher(lower);
@@ -171,11 +171,14 @@ public final class StockParser {
             }
         }
         String rest = text.substring(at);
-        String why = StockErrors.neither(rest);
+        String why = at == 0 ? StockErrors.neither(numbers.given()) : StockErrors.neither(rest);
         if (rest.matches(NUMBER + "\\s*pt\\b.*")) {
             why = StockErrors.whichPoint(rest);
         } else if (rest.matches(NUMBER + "\\s*(lbs?|#).*")) {
             why = StockErrors.poundsAlone(rest);
+        }
+        if (StockLabels.coated(text)) {
+            why = StockErrors.coated(numbers.given());
         }
         throw numbers.wrong(why);
     }

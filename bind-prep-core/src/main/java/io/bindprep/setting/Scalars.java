@@ -19,6 +19,8 @@ public final class Scalars {
     private static final Pattern BARE_NUMBER =
             Pattern.compile("[-+]?(?:\\d+(?:[.,]\\d+)?|[.,]\\d+|(?:\\d+[ -])?\\d+/\\d+)");
 
+    private static final Pattern THOUSANDS = Pattern.compile("[1-9]\\d{0,2}(?:[., '\u00a0\u2009\u202f]\\d{3})+");
+
     private Scalars() {}
 
     /** One value as text, without the blanks around it. */
@@ -52,6 +54,13 @@ public final class Scalars {
     /** A whole number, both ends included. */
     public static int whole(String key, Object value, int least, int most) throws SettingException {
         String text = text(key, value);
+        if (value instanceof String && THOUSANDS.matcher(text).matches()) {
+            throw wrong(
+                    key,
+                    value,
+                    "could be thousands or a fraction",
+                    "Write the number in figures alone: " + text.replaceAll("\\D", "") + ".");
+        }
         try {
             int number = new BigDecimal(text).intValueExact();
             if (number >= least && number <= most) {

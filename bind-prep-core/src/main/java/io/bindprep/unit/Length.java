@@ -31,14 +31,14 @@ public record Length(long units) implements Comparable<Length> {
             Pattern.compile("(?:((?:\\d{1,6})?\\.\\d{1,9}|\\d{1,6})|(?:(\\d{1,6})[ -])?(\\d{1,6})/(\\d{1,6}))\\s*"
                     + "(mm|millimet(?:er|re)s?|cm|centimet(?:er|re)s?|um|µm|in\\.?|inch(?:es)?|\"|\u2033|mil|pt)");
 
-    private static final Pattern COMMA =
-            Pattern.compile("(?<![\\w.,-])(0(?=,\\d)|\\d{1,6}(?=,(?!\\d{3}(?!\\d))))(?:,)(\\d{1,9})(?![\\d.,])");
+    private static final Pattern COMMA = Pattern.compile(
+            "(?<![\\w.,-])((?:0|(?<!\\S))(?=,\\d)|\\d{1,6}(?=,(?!\\d{3}(?!\\d))))(?:,)(\\d{1,9})(?![\\d.,])");
 
     private static final Map<String, String> FRACTIONS = Map.of(
             "\u00bc", "1/4", "\u00bd", "1/2", "\u00be", "3/4", "\u215b", "1/8", "\u215c", "3/8", "\u215d", "5/8",
-            "\u215e", "7/8");
+            "\u215e", "7/8", "\u2153", "1/3", "\u2154", "2/3");
 
-    private static final Pattern ONE_SIGN = Pattern.compile("[\u00bc-\u00be\u215b-\u215e]");
+    private static final Pattern ONE_SIGN = Pattern.compile("[\u00bc-\u00be\u2153\u2154\u215b-\u215e]");
 
     /** Whole millimetres. */
     public static Length ofMm(long mm) {
@@ -100,11 +100,12 @@ public record Length(long units) implements Comparable<Length> {
     /**
      * A text with points for the decimal commas of its numbers: "2,6 mm" is "2.6 mm". A comma before three digits stays
      * unless a zero stands before it, as "1,250" may be a thousand. A fraction of one sign is written out: "8\u00bd" is
-     * "8 1/2".
+     * "8 1/2". Double primes and curly quotes are straight ones.
      */
     public static String withPoint(String text) {
         String written = ONE_SIGN.matcher(text).replaceAll(m -> " " + FRACTIONS.get(m.group()));
-        return COMMA.matcher(written).replaceAll("$1.$2");
+        return COMMA.matcher(written.replace('\u2044', '/').replaceAll("[\u2033\u201d\u201c]|\u2032\u2032|''", "\""))
+                .replaceAll("$1.$2");
     }
 
     private static BigDecimal perUnit(String unit) {

@@ -29,7 +29,9 @@ public final class ProblemWords {
      */
     public static String setting(String named, @Nullable String place, SettingException e, @Nullable String whole) {
         String message = Objects.requireNonNull(e.getMessage()).replace(" (" + place + ")", "");
-        boolean told = e.remedy().contains("Did you mean") || message.contains("nearest in the table");
+        boolean told = e.remedy().contains("Did you mean")
+                || message.contains("nearest in the table")
+                || message.endsWith(": say which");
         String near = told ? null : Spelling.nearest(e.value(), e.known());
         String meant = near == null ? "" : "\n  Did you mean \"" + near + "\"?";
         boolean said = e.remedy().contains(String.join(", ", e.known()));

@@ -3,7 +3,6 @@ package io.bindprep.wording;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** Sentences on sheet sizes that cannot be. */
 public final class SizeErrors {
@@ -31,10 +30,21 @@ public final class SizeErrors {
                 known);
     }
 
-    /** Text that is no size, with the nearest of the table, null for none. */
-    public static String neither(String given, @Nullable String near) {
+    /** Text that is no size, with the nearest of the table, if any. */
+    public static String neither(String given, List<String> near) {
         return "\"" + given + "\" is neither a known size nor width x height"
-                + (near == null ? "" : "; nearest in the table: \"" + near + "\"");
+                + (near.isEmpty() ? "" : "; nearest in the table: " + near.get(0));
+    }
+
+    /** Text that can be several sizes. */
+    public static String several(String given, List<String> sizes) {
+        return "\"" + given + "\" can be " + String.join(", ", sizes.subList(0, sizes.size() - 1)) + " or "
+                + sizes.get(sizes.size() - 1) + ": say which";
+    }
+
+    /** A size of the table with its numbers: "demy-octavo" (138 x 216 mm). */
+    public static String named(String name, Length width, Length height) {
+        return "\"" + name + "\" (" + width.inMm().replace(" mm", "") + " x " + height.inMm() + ")";
     }
 
     /** A side out of range. */

@@ -129,6 +129,11 @@ public final class StockErrors {
         return "\"" + text + "\" is neither a stock known by name nor a number with its unit";
     }
 
+    /** A coated paper, of which the table has none. */
+    public static String coated(String text) {
+        return "\"" + text + "\" is no stock known by name; coated papers differ in thickness at the same weight";
+    }
+
     /** Points, of which there are two kinds. */
     public static String whichPoint(String text) {
         return "\"" + text + "\" could be 1/1000 in or the 1/72 in point of a PDF: write \"pt-caliper\" or \"mil\"";

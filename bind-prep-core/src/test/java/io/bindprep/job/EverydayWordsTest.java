@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.ProblemWords;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,6 +36,16 @@ class EverydayWordsTest {
                 "60 lb offset|offset-60",
                 "110# index|index-110",
                 "tag 150|tag-150",
+                "tag 150#|tag-150",
+                "24 lb. bond|bond-24",
+                "20-lb bond|bond-20",
+                "20 pound bond|bond-20",
+                "28 lb laser|bond-28",
+                "70 lb book|text-70",
+                "110 lb index|index-110",
+                "30# newsprint|newsprint-30",
+                "7 mil clear|clear-7mil",
+                "14 pt. C1S|c1s-14pt",
                 "10pt c1s|c1s-10pt",
                 "10 pt C1S|c1s-10pt",
             })
@@ -55,6 +66,20 @@ class EverydayWordsTest {
                 "80 gsm bulk 1.3|104",
                 "25 sheets = 2,6 mm|104",
                 "0,1 mm|100",
+                ".1 mm|100",
+                ",1 mm|100",
+                "80 gr 104 microns|104",
+                "80 grams 104 mic|104",
+                "80 g/sqm 104 um|104",
+                "25 sheets 2.6 mm|104",
+                "25 leaves is 2.6 mm|104",
+                // a ream is 500 sheets (ISO 4046)
+                "ream = 52 mm|104",
+                // 1 mil is 25.4 um
+                "10 mil|254",
+                ".0047\"|119.38",
+                "0.0047\u2033|119.38",
+                "2 mm greyboard|2000",
             })
     void stocksByTheirNumbers(String typed, String um) throws SettingException {
         assertThat(job(JobKeys.STOCK, typed).stock().caliperUm()).isEqualByComparingTo(um);
@@ -78,6 +103,23 @@ class EverydayWordsTest {
                 "cardstock|cover-65",
                 "acetate|film-75",
                 "chipboard|coverboard-30",
+                "grey board|coverboard-30",
+                "100#|text-100",
+                "20 lb paper|bond-20",
+                "32 lb laser|bond-28",
+                "60 lb opaque|offset-60",
+                "65 lb cardstock|cover-65",
+                "110 lb cardstock|index-110",
+                // 67 lb on 22.5 x 28.5 in is 147 g/m2 (XJDF 2.2 App. B.1); of the cover papers 65 lb is nearest
+                "67# vellum bristol|cover-65",
+                "90gr|bond-24",
+                "120 g|ledger-32",
+                "300 gsm|index-170",
+                "A4 80gsm|uncoated-80gsm",
+                "80 gsm copy paper|uncoated-80gsm",
+                "7 mil pvc|clear-7mil",
+                "12pt cover|c1s-12pt",
+                "20 lb bond (75 gsm)|bond-20",
             })
     void ofOtherStocksTheNearestIsTold(String typed, String near) {
         SettingException e = catchThrowableOfType(SettingException.class, () -> job(JobKeys.STOCK, typed));
@@ -85,6 +127,16 @@ class EverydayWordsTest {
         assertThat(told.lines().toList().get(0)).endsWith("nearest in the table: \"" + near + "\"");
         assertThat(told.lines()).as("never the whole table").hasSize(2);
         assertThat(told).doesNotContain("newsprint");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"100lb gloss text,text-100", "80# matte cover,cover-80", "130 gsm silk,ledger-32"})
+    void aCoatedPaperIsToldThatItsWeightIsNoThickness(String typed, String near) {
+        // gloss coated paper has a bulk of 0.74 to 0.99 cm3/g, smooth text one of 1.35 (common practice; JCP A91)
+        SettingException e = catchThrowableOfType(SettingException.class, () -> job(JobKeys.STOCK, typed));
+        assertThat(e)
+                .hasMessageContaining("coated papers differ in thickness")
+                .hasMessageEndingWith("\"" + near + "\"");
     }
 
     @ParameterizedTest
@@ -108,6 +160,25 @@ class EverydayWordsTest {
                 "ledger|11|17",
                 "11x17|11|17",
                 "6x9|6|9",
+                "8\u00bd\u00d711\u2033|8.5|11",
+                "8.5\u201d x 11\u201d|8.5|11",
+                "8 1/2\" x 11\"|8.5|11",
+                "letter size|8.5|11",
+                "US-Letter|8.5|11",
+                "half size letter|5.5|8.5",
+                "legal|8.5|14",
+                "tabloid|11|17",
+                "letter, landscape|11|8.5",
+                // PWG 5101.1: na_arch-b, na_foolscap, na_quarto, na_govt-letter, na_super-b
+                "Arch B|12|18",
+                "foolscap|8.5|13",
+                "folio|8.5|13",
+                "quarto|8.5|10.83",
+                "government letter|8|10",
+                "super B|13|19",
+                // half letter by a US trade name, and 6 x 9 in (common practice, no source)
+                "digest|5.5|8.5",
+                "US trade|6|9",
             })
     void sizesInInches(String typed, double width, double height) throws SettingException {
         Trim trim = job(JobKeys.TRIM, typed).trim();
@@ -131,6 +202,34 @@ class EverydayWordsTest {
                 "210*297|210|297",
                 "210mm x 297mm|210|297",
                 "21,0 x 29,7 cm|210|297",
+                "21x29,7|210|297",
+                "14.8 x 21|148|210",
+                "A 4|210|297",
+                "DINA5|148|210",
+                "a4 quer|297|210",
+                "A4 Querformat|297|210",
+                "A4-landscape|297|210",
+                "landscape A4|297|210",
+                "a4 hochformat|210|297",
+                "B5 (JIS)|182|257",
+                "JB5|182|257",
+                "half A4|148|210",
+                // ISO 216:2007; JIS P 0138:1998; PWG 5101.1 om_folio
+                "A2|420|594",
+                "B6|125|176",
+                "JIS B6|128|182",
+                "F4|210|330",
+                // BPIF and Publishers Association, standard metric book sizes; A and B formats are those of paperbacks
+                "demy octavo|138|216",
+                "Demy 8vo|138|216",
+                "royal 8vo|156|234",
+                "crown 8vo|123|186",
+                "large crown 8vo|129|198",
+                "crown 4to|189|246",
+                "crown quarto landscape|246|189",
+                "demy quarto|219|276",
+                "royal quarto|237|312",
+                "B format|129|198",
             })
     void sizesInMillimetres(String typed, double width, double height) throws SettingException {
         Trim trim = job(JobKeys.TRIM, typed).trim();
@@ -139,11 +238,41 @@ class EverydayWordsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"A4 quer", "a4 hochformat", "A4+"})
-    void ofOtherSizesTheNearestIsTold(String typed) {
+    @CsvSource({
+        "A4 wide,A4",
+        "A4+,A4",
+        "a4 sideways,A4",
+        "A4R,A4",
+        "leter,letter",
+        // an envelope takes the size it is named for (ISO 269), a postcard is A6 (UPU)
+        "C5,A5",
+        "postcard,A6",
+        "oficio,foolscap",
+        "government,government-letter"
+    })
+    void ofOtherSizesTheNearestIsTold(String typed, String near) {
         SettingException e = catchThrowableOfType(SettingException.class, () -> job(JobKeys.TRIM, typed));
         String told = ProblemWords.setting("--trim", null, e, "bind-prep list");
-        assertThat(told.lines().toList().get(0)).endsWith("nearest in the table: \"A4\"");
+        assertThat(told.lines().toList().get(0)).contains("nearest in the table: \"" + near + "\" (");
+        assertThat(told.lines()).as("never the whole table").hasSize(2);
+        assertThat(told).doesNotContain("Did you mean", "tabloid");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "demy,demy-octavo,demy-quarto",
+        "royal,royal-octavo,royal-quarto",
+        "crown,crown-octavo,crown-quarto",
+        "octavo,crown-octavo,demy-octavo",
+        "JIS,JIS-B4,JIS-B5"
+    })
+    void aNameOfSeveralSizesIsToldWhich(String typed, String one, String other) {
+        SettingException e = catchThrowableOfType(SettingException.class, () -> job(JobKeys.TRIM, typed));
+        String told = ProblemWords.setting("--trim", null, e, "bind-prep list");
+        assertThat(told.lines().toList().get(0))
+                .startsWith("--trim: \"" + typed + "\" can be ")
+                .contains("\"" + one + "\" (", "\"" + other + "\" (")
+                .endsWith(": say which");
         assertThat(told).doesNotContain("Did you mean", "tabloid");
     }
 
@@ -153,6 +282,24 @@ class EverydayWordsTest {
         "sides,Duplex,TWO",
         "sides,simplex,ONE",
         "sides,both,TWO",
+        "sides,double sided,TWO",
+        "sides,2-sided,TWO",
+        "sides,both sides,TWO",
+        "sides,recto verso,TWO",
+        "sides,4/4,TWO",
+        "sides,4/0,ONE",
+        "sides,1 sided,ONE",
+        "sides,front only,ONE",
+        "sides,head to toe,TWO_HEAD_TO_FOOT",
+        "binding,twin loop wire,WIRE",
+        "binding,wire bound,WIRE",
+        "binding,plastic spiral,COIL",
+        "binding,comb bound,COMB",
+        "binding,3-ring binder,RINGS",
+        "binding,2-hole,RINGS",
+        "binding-edge,left side,LEFT",
+        "units,millimetres,METRIC",
+        "units,mm and inches,BOTH",
         "sides,single,ONE",
         "sides,tumble,TWO_HEAD_TO_FOOT",
         "sides,head to foot,TWO_HEAD_TO_FOOT",
@@ -192,6 +339,10 @@ class EverydayWordsTest {
                 "0,375 inches|9.525",
                 "⅜ in|9.525",
                 "36 pt|12.7",
+                "3/8\u201d|9.525",
+                "3\u20448 in|9.525",
+                "\u2153 in|8.466666666666667",
+                ",375 in|9.525",
             })
     void lengthsWithTheirUnits(String typed, double mm) throws SettingException {
         assertThat(job(JobKeys.BINDING_MARGIN, typed).bindingMargin()).isEqualTo(Length.ofMeasuredMm(mm));
@@ -202,5 +353,33 @@ class EverydayWordsTest {
     void aBareNumberIsToldItsUnit(String typed) {
         SettingException e = catchThrowableOfType(SettingException.class, () -> job(JobKeys.BINDING_MARGIN, typed));
         assertThat(e).hasMessage("\"" + typed + "\" has no unit");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"5\u20138|5|8", "5 to 8|5|8", "5..8|5|8", "pp. 5-8|5|8", "p5|5|5", "5 and 8|5|8", "5 & 8|5|8"})
+    void pagesAsPeopleListThem(String typed, int first, int last) throws SettingException {
+        List<PageRange> pages = PageRange.readAll("keep", typed);
+        assertThat(pages.get(0).first()).isEqualTo(first);
+        assertThat(pages.get(pages.size() - 1).last()).isEqualTo(last);
+        assertThat(job(JobKeys.ROTATED, typed).special().rotated()).hasSameSizeAs(pages);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"1,000", "1.000", "1 000"})
+    void thousandsAreNoFraction(String typed) {
+        SettingException e = catchThrowableOfType(SettingException.class, () -> job(JobKeys.COPIES, typed));
+        assertThat(e.remedy()).isEqualTo("Write the number in figures alone: 1000.");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"5 percent,5,0", "10 sheets,0,10", "'5 %, 10 sheets',5,10"})
+    void oversInWords(String typed, int percent, int least) throws SettingException {
+        Overs overs = job(JobKeys.OVERS, typed).supply().overs();
+        assertThat(overs.percent()).isEqualByComparingTo(String.valueOf(percent));
+        assertThat(overs.least()).isEqualTo(least);
     }
 }

@@ -224,8 +224,8 @@ class JobReaderTest {
                 "sides: tow | sides | two",
                 "sides: two_head_to_foot | sides | two-head-to-foot",
                 "binding-edge: lfet | binding-edge | left",
-                "binding: wires | binding | wire",
-                "fail-on: warnings | fail-on | warning",
+                "binding: wyre | binding | wire",
+                "fail-on: warnin | fail-on | warning",
                 "fail_on: error | fail_on | fail-on",
                 "stok: bond-20 | stok | stock",
                 "covers: {fron: bond-20} | covers.fron | front",
@@ -323,7 +323,7 @@ class JobReaderTest {
             assertThat(job("binding: wire\ntrim: letter\nbinding-margin: 9.5 MM\nsides: two-head-to-foot"))
                     .extracting(Job::binding, Job::bindingMargin, Job::sides)
                     .isEqualTo(List.of(Method.WIRE, Length.ofMm("9.5"), Sides.TWO_HEAD_TO_FOOT));
-            assertThat(wrong("binding: wires").remedy())
+            assertThat(wrong("binding: wyre").remedy())
                     .isEqualTo("Did you mean \"wire\"? Known: wire, coil, comb, rings.");
         } finally {
             Locale.setDefault(before);

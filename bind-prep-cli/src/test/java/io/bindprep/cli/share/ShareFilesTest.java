@@ -62,7 +62,7 @@ class ShareFilesTest {
         "ch, check",
         "check --binding-e, --binding-edge",
         "check --stock bon, bond-20 bond-24 bond-28",
-        "check --trim a, a3 a4 a5 a6",
+        "check --trim a, a2 a3 a4 a5 a6 a7 arch-a arch-b",
         "check --press-sheet sra, sra4 sra3",
         "check --pitch 3, 3:1",
         "check --pitch 2, 2:1",
