@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param file the name shown to people: as the caller gave it
  * @param title what the document calls itself, on one line, or empty where it says nothing of use
- * @param sha256 digest of the file's bytes, lower-case hexadecimal
+ * @param sha256 digest of the file's bytes, lower-case hexadecimal; empty where it is not known yet, or there is no file
  * @param pages every page in order
  * @param rightToLeft whether ViewerPreferences asks for right-to-left reading (a hint; the job decides)
  * @param bytesBeforeHeader how many bytes stand before "%PDF-"
@@ -54,6 +54,6 @@ public record DocumentFacts(
 
     /** Returns true if there is a document; a plan without one says nothing of pages. */
     public boolean present() {
-        return !sha256.isEmpty();
+        return !pages.isEmpty();
     }
 }

@@ -59,13 +59,13 @@ public final class Intake {
                 throw new UnreadableInputException(
                         Reason.REFUSED, name + " changed while it was read.", "Check it again once it is whole.");
             }
-            return load(source, FileMarkers.of(file), Digest.of(first.facts().sha256()), LeanDocument.MANY);
+            return load(source, FileMarkers.of(file), first.digest().shared(), LeanDocument.MANY);
         } catch (IOException e) {
             throw refused(name);
         }
     }
 
-    private static UnreadableInputException refused(String name) {
+    static UnreadableInputException refused(String name) {
         return new UnreadableInputException(
                 Reason.REFUSED,
                 name + " cannot be read: the system refused it.",
@@ -154,6 +154,7 @@ public final class Intake {
         String password = source.password();
         long begun = System.nanoTime();
         PDDocument document = null;
+        OpenedPdf opened = null;
         try {
             FileIdentity state = FileIdentity.of(file);
             RandomAccessReadBufferedFile bytes = new RandomAccessReadBufferedFile(file.toFile());
@@ -163,8 +164,7 @@ public final class Intake {
                     MemoryUsageSetting.setupMixed(IN_MEMORY).streamCache,
                     many);
             document = parser.parse();
-            OpenedPdf opened = OpenedPdf.of(document, parser.lean(), name, digest, ends, state, begun);
-            document = null;
+            opened = OpenedPdf.of(document, parser.lean(), name, digest, ends, state, begun);
             return opened;
         } catch (InvalidPasswordException e) {
             throw new UnreadableInputException(
@@ -176,9 +176,11 @@ public final class Intake {
         } catch (IOException | RuntimeException | StackOverflowError | LinkageError e) {
             throw SharedMemory.ranShort(e) ? SharedMemory.tooMuch(name, e) : notOpened(name, e);
         } finally {
-            digest.cancel();
-            if (document != null) {
-                document.close();
+            if (opened == null) {
+                digest.cancel();
+                if (document != null) {
+                    document.close();
+                }
             }
         }
     }

@@ -32,13 +32,15 @@ import org.jspecify.annotations.Nullable;
 public final class OpenedPdf implements AutoCloseable {
     private final ReadPages pages;
     private final DocumentFacts facts;
+    private final Digest digest;
     private final FileIdentity state;
     private final long openingNanos;
     private final StripScan scan;
 
-    private OpenedPdf(ReadPages pages, DocumentFacts facts, FileIdentity state, long openingNanos) {
+    private OpenedPdf(ReadPages pages, DocumentFacts facts, Digest digest, FileIdentity state, long openingNanos) {
         this.pages = pages;
         this.facts = facts;
+        this.digest = digest;
         this.state = state;
         this.openingNanos = openingNanos;
         this.scan = new StripScan(pages);
@@ -48,7 +50,7 @@ public final class OpenedPdf implements AutoCloseable {
             PDDocument document,
             LeanDocument objects,
             String name,
-            Digest sha256,
+            Digest digest,
             FileMarkers ends,
             FileIdentity state,
             long begun)
@@ -74,7 +76,7 @@ public final class OpenedPdf implements AutoCloseable {
         DocumentFacts known = new DocumentFacts(
                 name,
                 DocumentTitle.read(document.getDocument().getTrailer()),
-                sha256.await(),
+                "",
                 facts,
                 rightToLeft,
                 Math.max(0, ends.headerAt()),
@@ -83,7 +85,7 @@ public final class OpenedPdf implements AutoCloseable {
                 OutlineReader.read(catalog, found.pages()),
                 document.getCurrentAccessPermission().canPrint());
         ReadPages pages = new ReadPages(document, objects, layers, found.pages(), known.pages(), problems);
-        return new OpenedPdf(pages, known, state, System.nanoTime() - begun);
+        return new OpenedPdf(pages, known, digest, state, System.nanoTime() - begun);
     }
 
     /** Time that opening it took, as opening it again would. */
@@ -96,9 +98,37 @@ public final class OpenedPdf implements AutoCloseable {
         return state;
     }
 
-    /** Facts known before content is looked at. */
+    /** Facts known before content is looked at, without the file's digest. */
     public DocumentFacts facts() {
         return facts;
+    }
+
+    /**
+     * The same facts with the file's digest, waited for.
+     *
+     * @throws UnreadableInputException where the system refused the file meanwhile
+     */
+    public DocumentFacts identified() throws UnreadableInputException {
+        try {
+            return new DocumentFacts(
+                    facts.file(),
+                    facts.title(),
+                    digest.await(),
+                    facts.pages(),
+                    facts.rightToLeft(),
+                    facts.bytesBeforeHeader(),
+                    facts.repaired(),
+                    facts.lostPages(),
+                    facts.outline(),
+                    facts.printable());
+        } catch (IOException e) {
+            throw Intake.refused(facts.file());
+        }
+    }
+
+    /** The file's digest, perhaps still at work. */
+    Digest digest() {
+        return digest;
     }
 
     /**
@@ -139,11 +169,15 @@ public final class OpenedPdf implements AutoCloseable {
         return scan.lean(strip);
     }
 
-    /** The same document to change; what was scanned before stays as it was seen. */
-    public EditedPdf edit() {
+    /**
+     * The same document to change; what was scanned before stays as it was seen.
+     *
+     * @throws UnreadableInputException as {@link #identified}
+     */
+    public EditedPdf edit() throws UnreadableInputException {
         return new EditedPdf(
                 pages.document(),
-                facts,
+                identified(),
                 pages.entries(),
                 new InkEngine(
                         pages.objects(),
@@ -168,6 +202,7 @@ public final class OpenedPdf implements AutoCloseable {
 
     @Override
     public void close() {
+        digest.cancel();
         try {
             pages.document().close();
         } catch (IOException e) {

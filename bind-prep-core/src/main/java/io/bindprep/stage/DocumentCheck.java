@@ -68,7 +68,8 @@ public final class DocumentCheck {
             Plan plan = compared.plan();
             Split split = VolumePlanner.split(job, plan, block, sizes, facts.outline());
             Run run = RunPlanner.plan(job, sizes, BookPart.parts(block, stack, plan, split));
-            return Checker.report(facts, job, block, stack, plan, compared.whatIf(), split, run, compared.verdicts());
+            return Checker.report(
+                    pdf.identified(), job, block, stack, plan, compared.whatIf(), split, run, compared.verdicts());
         }
     }
 }

@@ -140,7 +140,7 @@ public final class PictureScan {
 
     private void draw(TimeLimit limit) throws UnreadableInputException {
         try (OpenedPdf pdf = Intake.open(request.source())) {
-            if (!pdf.facts().sha256().equals(report.document().sha256())) {
+            if (!pdf.identified().sha256().equals(report.document().sha256())) {
                 throw new IllegalStateException("the file changed since it was checked");
             }
             limit.extendFor(pdf.facts().pages().size() + wanted.size() * PagePictures.LIKE_PAGES_READ);

@@ -7,31 +7,30 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 
-/** The SHA-256 of a file, worked out on a thread beside the parser: it takes as long as finding the pages. */
+/** The SHA-256 of a file, worked out on a thread beside the rest: it takes longer than finding the pages. */
 public final class Digest {
     private final FutureTask<String> work;
+    private final boolean shared;
 
-    private Digest(Callable<String> work) {
-        this.work = new FutureTask<>(work);
+    private Digest(FutureTask<String> work, boolean shared) {
+        this.work = work;
+        this.shared = shared;
     }
 
     public static Digest begin(Path file) {
-        Digest digest = new Digest(() -> sha256(file));
-        Thread beside = new Thread(digest.work, "bind-prep digest");
+        FutureTask<String> work = new FutureTask<>(() -> sha256(file));
+        Thread beside = new Thread(work, "bind-prep digest");
         beside.setDaemon(true);
         beside.start();
-        return digest;
+        return new Digest(work, false);
     }
 
-    /** One that is known already. */
-    public static Digest of(String known) {
-        Digest digest = new Digest(() -> known);
-        digest.work.run();
-        return digest;
+    /** The same for another opening of the file, which leaves it to this one. */
+    public Digest shared() {
+        return new Digest(work, true);
     }
 
     /** The digest in hexadecimal, once it is there. */
@@ -46,9 +45,11 @@ public final class Digest {
         }
     }
 
-    /** Nobody will ask for it. */
+    /** Nobody will ask for it; a shared one goes on. */
     public void cancel() {
-        work.cancel(true);
+        if (!shared) {
+            work.cancel(true);
+        }
     }
 
     private static String sha256(Path file) throws IOException {

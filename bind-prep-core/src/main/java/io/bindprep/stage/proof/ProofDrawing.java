@@ -82,7 +82,7 @@ public final class ProofDrawing {
 
     private void draw(TimeLimit limit, OutputStream out) throws UnreadableInputException, IOException {
         try (OpenedPdf pdf = Intake.open(check.source())) {
-            if (!pdf.facts().sha256().equals(report.document().sha256())) {
+            if (!pdf.identified().sha256().equals(report.document().sha256())) {
                 throw new IllegalStateException("the file changed since it was checked");
             }
             limit.extendFor(pdf.facts().pages().size());
