@@ -15,6 +15,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.function.Function;
 import org.apache.pdfbox.io.MemoryUsageSetting;
 import org.apache.pdfbox.io.RandomAccessReadBufferedFile;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -46,6 +47,16 @@ public final class Intake {
     }
 
     /**
+     * Opens a PDF without its digest, which takes as long as reading a plain book: one that was opened before, and is not
+     * written.
+     *
+     * @throws UnreadableInputException as {@link #open}
+     */
+    public static OpenedPdf openUnnamed(PdfSource source) throws UnreadableInputException {
+        return open(source, file -> Digest.none(), LeanDocument.MANY);
+    }
+
+    /**
      * Opens a PDF once more for another thread.
      *
      * @param first the same file, open and as it was then
@@ -74,6 +85,11 @@ public final class Intake {
 
     /** As above, letting go of what was parsed of pages where so many objects were met. */
     public static OpenedPdf open(PdfSource source, int many) throws UnreadableInputException {
+        return open(source, Digest::begin, many);
+    }
+
+    private static OpenedPdf open(PdfSource source, Function<Path, Digest> digest, int many)
+            throws UnreadableInputException {
         Path file = source.file();
         String name = source.name();
         try {
@@ -84,7 +100,7 @@ public final class Intake {
                 throw damaged(name + " breaks off before its end: it has no pointer to its table of contents"
                         + " (\"startxref\"), so pages may be missing.");
             }
-            return load(source, ends, Digest.begin(file), many);
+            return load(source, ends, digest.apply(file), many);
         } catch (NoSuchFileException e) {
             throw missing(name);
         } catch (IOException e) {

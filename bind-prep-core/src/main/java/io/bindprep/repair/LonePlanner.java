@@ -138,10 +138,16 @@ public final class LonePlanner {
         }
     }
 
-    /** Takes in any page that does not stay as it is, once all that are not clear were. */
+    /** Returns true if what a page paints is of interest, once all that are not clear were taken in. */
+    public boolean asksFor(PageReport page) {
+        int number = page.facts().page();
+        return !patterns.isEmpty() && faults.values().stream().noneMatch(f -> f.contains(number));
+    }
+
+    /** Takes in any page that is asked for and does not stay as it is; null where its content could not be read whole. */
     public void page(PageReport page, @Nullable List<Painted> painted) {
         int number = page.facts().page();
-        if (painted == null || patterns.isEmpty() || faults.values().stream().anyMatch(f -> f.contains(number))) {
+        if (painted == null || !asksFor(page)) {
             return;
         }
         PageLayout layout = layout(page, painted);

@@ -28,6 +28,13 @@ public final class Digest {
         return new Digest(work, false);
     }
 
+    /** None, for a file of which nobody asks it. */
+    public static Digest none() {
+        FutureTask<String> work = new FutureTask<>(() -> "");
+        work.run();
+        return new Digest(work, true);
+    }
+
     /** The same for another opening of the file, which leaves it to this one. */
     public Digest shared() {
         return new Digest(work, true);

@@ -35,12 +35,14 @@ final class ContentPieces implements ContentFollower {
     /**
      * One painting operator with its operands, or its path.
      *
+     * @param number place among all operators that are told, the same however much of the page is looked at
      * @param box bounds in the user space of the page
      * @param operator offset where the operator itself begins, its operands behind it
      * @param pattern name of the pattern that fills; empty for none
      * @param text place of text that it shows; null for none
      */
     record Piece(
+            int number,
             Content in,
             Way way,
             Rectangle2D box,
@@ -102,6 +104,7 @@ final class ContentPieces implements ContentFollower {
     private @Nullable Content page;
     private @Nullable Content ended;
     private int contents;
+    private int steps;
 
     List<Piece> pieces() {
         return pieces;
@@ -138,6 +141,7 @@ final class ContentPieces implements ContentFollower {
     @Override
     public void step(Step s) {
         Content in = content;
+        steps++;
         if (in == null) {
             return;
         }
@@ -199,6 +203,7 @@ final class ContentPieces implements ContentFollower {
             throw new IllegalStateException("more pieces than are taken apart");
         }
         pieces.add(new Piece(
+                steps,
                 in,
                 way,
                 painted,

@@ -1,5 +1,6 @@
 package io.bindprep.pdf.edit;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -20,6 +21,8 @@ final class CopyWriter {
     /** Objects packed together: the more the smaller, and the more a reader has to unpack for one; measured. */
     private static final int MOST_PACKED = 500;
 
+    private static final int BUFFER = 1 << 16;
+
     private CopyWriter() {}
 
     static void write(PDDocument document, String sha256, boolean packed, OutputStream out, String change)
@@ -38,8 +41,11 @@ final class CopyWriter {
         InlineObjects.keep(objects);
         // a file without object streams may be of a kind that forbids them (PDF/A-1, PDF/X-3)
         objects.setIsXRefStream(pack);
-        new TightWriter(out, pack ? new CompressParameters(MOST_PACKED) : CompressParameters.NO_COMPRESSION)
+        // PDFBox writes word by word
+        BufferedOutputStream buffered = new BufferedOutputStream(out, BUFFER);
+        new TightWriter(buffered, pack ? new CompressParameters(MOST_PACKED) : CompressParameters.NO_COMPRESSION)
                 .write(document);
+        buffered.flush();
     }
 
     /** ISO 32000-1:2008, 14.4: the first part stays, the second changes with the file; no clock in it. */

@@ -170,7 +170,7 @@ public final class EditedPdf {
             AffineTransform t = m.move().inUserSpace(f);
             m.numbers().forEach(n -> by.put(n, new Point2D.Double(t.getTranslateX(), t.getTranslateY())));
         }
-        PageContent.Changed changed = within.alone(whole(own, resources), f, by);
+        PageContent.Changed changed = within.alone(whole(own, resources), f, by, LoneMarks.away(f, moves));
         if (changed == null || changed.bytes() == null) {
             return; // the check of the result finds all of it where it was
         }

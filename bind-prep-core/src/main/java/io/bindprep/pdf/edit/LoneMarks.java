@@ -2,13 +2,17 @@ package io.bindprep.pdf.edit;
 
 import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Painted;
+import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.edit.ContentPieces.Content;
 import io.bindprep.pdf.edit.ContentPieces.Piece;
 import io.bindprep.pdf.edit.ContentPieces.Way;
+import io.bindprep.pdf.edit.EditedPdf.AloneMove;
 import io.bindprep.pdf.ink.ContentFollower.TextPlace;
+import io.bindprep.pdf.ink.InkEngine;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
@@ -24,6 +28,8 @@ import java.util.regex.Pattern;
 final class LoneMarks {
     private static final Pattern SPACINGS = Pattern.compile("\\s*([-+.\\d]+)\\s+([-+.\\d]+)\\s*");
     private static final double LEAST_SIZE = 1e-3;
+    private static final double ROOM_MM = 1;
+    private static final double FAR_MM = 1e5;
 
     private final Map<Content, ContentEdits> edits = new IdentityHashMap<>();
 
@@ -32,13 +38,26 @@ final class LoneMarks {
         List<Painted> all = new ArrayList<>();
         for (Piece piece : found.pieces()) {
             all.add(new Painted(
-                    all.size(),
+                    piece.number(),
                     piece.way() == Way.LINE ? MarkKind.LINE : piece.kind(),
                     frame.createTransformedShape(piece.box()).getBounds2D(),
                     piece.prints(),
                     fixed(piece)));
         }
         return all;
+    }
+
+    /** All that lies farther in than what moves, in user space; nowhere where no frame can be turned back. */
+    static Rectangle2D away(PageFacts f, List<AloneMove> moves) {
+        double mm = moves.stream().mapToDouble(m -> m.box().getMaxX()).max().orElse(0) + ROOM_MM;
+        try {
+            return f.toBindingEdge(moves.get(0).move().bindingEdge())
+                    .createInverse()
+                    .createTransformedShape(new Rectangle2D.Double(mm, -FAR_MM, FAR_MM, 2 * FAR_MM))
+                    .getBounds2D();
+        } catch (NoninvertibleTransformException e) {
+            return InkEngine.NOWHERE;
+        }
     }
 
     private static boolean fixed(Piece piece) {
@@ -65,9 +84,11 @@ final class LoneMarks {
 
     /** Moves things by distances in the user space of the page, by number. */
     void move(ContentPieces found, Map<Integer, Point2D> moves) throws NoninvertibleTransformException {
-        for (Map.Entry<Integer, Point2D> move : moves.entrySet()) {
-            Piece piece = found.pieces().get(move.getKey());
-            Point2D by = move.getValue();
+        for (Piece piece : found.pieces()) {
+            Point2D by = moves.get(piece.number());
+            if (by == null) {
+                continue;
+            }
             ContentEdits own = edits.computeIfAbsent(piece.in(), k -> new ContentEdits());
             TextPlace text = piece.text();
             if (piece.way() == Way.TEXT && text != null) {

@@ -115,12 +115,13 @@ final class PageContent {
      * Content in which single things are moved.
      *
      * @param by how far, in the user space of the page, by number as {@link LoneMarks#painted} counts
+     * @param away where none of them is, in the user space of the page: what is there costs the most time
      * @return null where it cannot be done
      */
     @Nullable
-    Changed alone(COSDictionary page, PageFacts facts, Map<Integer, Point2D> by) {
+    Changed alone(COSDictionary page, PageFacts facts, Map<Integer, Point2D> by, Rectangle2D away) {
         try {
-            ContentPieces pieces = pieces(page, facts, InkEngine.NOWHERE);
+            ContentPieces pieces = pieces(page, facts, away);
             Content content = pieces == null ? null : pieces.page();
             if (pieces == null || content == null) {
                 return null;

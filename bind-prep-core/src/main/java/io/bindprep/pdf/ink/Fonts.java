@@ -3,6 +3,7 @@ package io.bindprep.pdf.ink;
 import io.bindprep.pdf.syntax.ShownText;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.HashMap;
@@ -133,6 +134,18 @@ final class Fonts {
             }
         }
         return path;
+    }
+
+    /** Bounds of that outline, empty where it paints nothing. */
+    Rectangle2D box(TextFont font, int code) throws IOException {
+        Rectangle2D box = font.boxes.get(code);
+        if (box == null) {
+            box = Outlines.bounds(outline(font, code));
+            if (font.boxes.size() < MOST_GLYPHS) {
+                font.boxes.put(code, box);
+            }
+        }
+        return box;
     }
 
     private static Path2D make(PDFont font, int code) {

@@ -27,6 +27,11 @@ final class PaintedBounds extends StripCollector {
     }
 
     @Override
+    boolean wantsBoundsAlone() {
+        return true;
+    }
+
+    @Override
     void add(Shape outline, Clip clip, Paint paint) {
         if (paint.tone() == Tone.NOTHING) {
             return;

@@ -100,6 +100,11 @@ public class StripCollector {
         return reaches(x0, y0, x1, y1);
     }
 
+    /** Returns true if bounds are all that is asked for of text, and no words. */
+    boolean wantsBoundsAlone() {
+        return false;
+    }
+
     /** Returns true if anything was found to reach the strip since this was asked last. */
     boolean touched() {
         boolean was = touched;

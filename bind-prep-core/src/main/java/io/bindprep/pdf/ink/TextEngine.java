@@ -26,6 +26,13 @@ public abstract class TextEngine extends ColourEngine {
     StripCollector out = new StripCollector(new Rectangle2D.Double(), new AffineTransform());
     BasicsCollector basics = BasicsCollector.ofNothing();
     private Path2D.@Nullable Double run;
+    /** Bounds of the glyphs where nothing else is asked for. */
+    private @Nullable Extent boxes;
+    /** Size of upright text whose bounds alone are asked for; else 0. Bounds stay bounds under such a transform. */
+    private double wide;
+
+    private double high;
+
     boolean clippingText;
     /** Tells whether the text being painted is in a font that is not in the file. */
     boolean estimated;
@@ -103,7 +110,14 @@ public abstract class TextEngine extends ColourEngine {
             return;
         }
         run = null;
+        boxes = null;
         Matrix placed = t.rendering(ctm());
+        boolean boundsAlone = out.wantsBoundsAlone()
+                && t.mode == RenderingMode.FILL
+                && placed.getShearX() == 0
+                && placed.getShearY() == 0;
+        wide = boundsAlone ? placed.getScaleX() : 0;
+        high = placed.getScaleY();
         double reach = REACH_EMS
                 * Math.max(
                         Math.abs(placed.getScaleX()) + Math.abs(placed.getShearX()),
@@ -171,7 +185,11 @@ public abstract class TextEngine extends ColourEngine {
         double x = e * m.getScaleX() + f * m.getShearX() + m.getTranslateX();
         double y = e * m.getShearY() + f * m.getScaleY() + m.getTranslateY();
         if (out.reachesThin(x - reach, y - reach, x + reach, y + reach)) {
-            glyph(t.rendering(m), font, code, reach);
+            if (wide != 0) {
+                box(x, y, fonts.box(font, code));
+            } else {
+                glyph(t.rendering(m), font, code, reach);
+            }
         }
     }
 
@@ -185,11 +203,16 @@ public abstract class TextEngine extends ColourEngine {
             shows(font);
         }
         Path2D.Double outline = run;
+        Extent around = boxes;
         run = null;
+        boxes = null;
+        if (around != null) {
+            fillText(around.bounds(), "");
+        }
         if (outline == null) {
             return;
         }
-        String words = Fonts.words(font, parts);
+        String words = out.wantsBoundsAlone() ? "" : Fonts.words(font, parts);
         estimated = !font.isType3() && !font.pdf().isEmbedded();
         if (estimated) {
             basics.fontStandsIn(font.dictionary()); // one in the file that cannot be read, too
@@ -204,7 +227,7 @@ public abstract class TextEngine extends ColourEngine {
         }
     }
 
-    private void fillText(Path2D outline, String words) {
+    private void fillText(Shape outline, String words) {
         if (ink.fillAlpha > 0) {
             emit(outline, ink.fillTone(), MarkKind.TEXT, Way.FILL, words);
         }
@@ -241,5 +264,20 @@ public abstract class TextEngine extends ColourEngine {
             run = new Path2D.Double(Path2D.WIND_NON_ZERO);
         }
         run.append(near, false);
+    }
+
+    private void box(double x, double y, Rectangle2D box) {
+        if (box.isEmpty()) {
+            return;
+        }
+        double ax = box.getMinX() * wide + x;
+        double bx = box.getMaxX() * wide + x;
+        double ay = box.getMinY() * high + y;
+        double by = box.getMaxY() * high + y;
+        if (out.reaches(Math.min(ax, bx), Math.min(ay, by), Math.max(ax, bx), Math.max(ay, by))) {
+            boxes = boxes == null ? new Extent() : boxes;
+            boxes.add(ax, ay);
+            boxes.add(bx, by);
+        }
     }
 }

@@ -1,6 +1,7 @@
 package io.bindprep.pdf.ink;
 
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.Arrays;
@@ -42,6 +43,7 @@ final class TextFont {
     WordMap words;
 
     final Map<Integer, Path2D> outlines = new HashMap<>();
+    final Map<Integer, Rectangle2D> boxes = new HashMap<>();
 
     TextFont(COSDictionary dictionary, Fonts fonts) throws IOException {
         this.dictionary = dictionary;
@@ -87,6 +89,7 @@ final class TextFont {
     void unload() {
         loaded = null;
         outlines.clear();
+        boxes.clear();
     }
 
     int code(ByteArrayInputStream in) throws IOException {

@@ -51,6 +51,7 @@ public final class DocumentRepair {
     private final Report before;
     private final PageJudge judge;
     private final List<Integer> blanks;
+    private final PaintedPages found = new PaintedPages();
 
     private DocumentRepair(ShiftRequest request, CheckRequest check, Report before) {
         this.request = request;
@@ -129,7 +130,7 @@ public final class DocumentRepair {
                     "name pages by their place in the file, from 1",
                     List.of());
         }
-        try (OpenedPdf pdf = Intake.open(check.source())) {
+        try (OpenedPdf pdf = Intake.openUnnamed(check.source())) {
             limit.extendFor(pdf.facts().pages().size());
             EditedPdf edited = pdf.edit();
             Refusal forbidden = forbidden(edited, settings, before);
@@ -159,7 +160,7 @@ public final class DocumentRepair {
     }
 
     private Planned alone(EditedPdf edited) {
-        LonePlan alone = LoneRepair.plan(edited, before, settings, judge.clearMm());
+        LonePlan alone = LoneRepair.plan(edited, before, settings, judge.clearMm(), found);
         if (!alone.refusal().isEmpty()) {
             return Planned.refused(alone.refusal());
         }
@@ -218,7 +219,7 @@ public final class DocumentRepair {
             checked = new RepairComparison(settings, before, after, plan.moves(), blanks, judge);
         }
         Refusal wrong = checked.wrong();
-        Set<Integer> strayed = LoneRepair.strayed(check.source(), made, planned.alone(), checked::numberAfter);
+        Set<Integer> strayed = LoneRepair.strayed(check.source(), made, planned.alone(), found, checked::numberAfter);
         if (!strayed.isEmpty()) {
             wrong = wrong.and(Refusal.of(
                     RefusalReason.NOT_ALONE, "More than was meant to would move on " + PageLists.named(strayed) + "."));

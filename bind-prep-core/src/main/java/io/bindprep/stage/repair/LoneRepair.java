@@ -34,7 +34,7 @@ final class LoneRepair {
 
     private LoneRepair() {}
 
-    static LonePlan plan(EditedPdf pdf, Report before, ShiftSettings settings, double clearMm) {
+    static LonePlan plan(EditedPdf pdf, Report before, ShiftSettings settings, double clearMm, PaintedPages found) {
         List<PageReport> pages = before.pages().stream()
                 .filter(p -> !settings.keeps(p.facts().page()))
                 .toList();
@@ -45,13 +45,14 @@ final class LoneRepair {
         if (near.isEmpty()) {
             return LonePlan.NONE;
         }
-        near.forEach(p -> planner.nearPage(p, painted(pdf, p)));
-        pages.forEach(p -> planner.page(p, painted(pdf, p)));
+        near.forEach(p -> planner.nearPage(p, painted(pdf, p, found)));
+        pages.stream().filter(planner::asksFor).forEach(p -> planner.page(p, painted(pdf, p, found)));
         return planner.plan();
     }
 
-    private static @Nullable List<Painted> painted(EditedPdf pdf, PageReport page) {
-        return pdf.painted(page.facts().page(), page.place().bindingEdge());
+    private static @Nullable List<Painted> painted(EditedPdf pdf, PageReport page, PaintedPages found) {
+        int number = page.facts().page();
+        return found.of(number, () -> pdf.painted(number, page.place().bindingEdge()));
     }
 
     /** Moves of one page put together: all of one distance at a time. */
@@ -75,20 +76,26 @@ final class LoneRepair {
     /**
      * Pages on which anything but what was to move is not where it was, or is not there.
      *
+     * @param found what the pages painted before
      * @param numberAfter of a page in the changed copy
      */
-    static Set<Integer> strayed(PdfSource source, Path made, LonePlan plan, IntUnaryOperator numberAfter)
+    static Set<Integer> strayed(
+            PdfSource source, Path made, LonePlan plan, PaintedPages found, IntUnaryOperator numberAfter)
             throws UnreadableInputException, SettingException {
+        if (plan.moves().isEmpty()) {
+            return Set.of();
+        }
         return TimeLimit.run(source.name(), limit -> {
             Set<Integer> strayed = new TreeSet<>();
-            try (OpenedPdf was = Intake.open(source);
-                    OpenedPdf is = Intake.open(new PdfSource(made, source.name(), null))) {
+            try (OpenedPdf was = Intake.openUnnamed(source);
+                    OpenedPdf is = Intake.openUnnamed(new PdfSource(made, source.name(), null))) {
                 limit.extendFor(2 * byPage(plan).size());
                 EditedPdf before = was.edit();
                 EditedPdf after = is.edit();
                 byPage(plan).forEach((page, moves) -> {
                     PageEdge edge = moves.get(0).bindingEdge();
-                    if (!same(before.painted(page, edge), after.painted(numberAfter.applyAsInt(page), edge), moves)) {
+                    List<Painted> as = found.of(page, () -> before.painted(page, edge));
+                    if (!same(as, after.painted(numberAfter.applyAsInt(page), edge), moves)) {
                         strayed.add(page);
                     }
                 });
@@ -106,7 +113,7 @@ final class LoneRepair {
         for (int i = 0; i < was.size(); i++) {
             Rectangle2D a = was.get(i).box();
             Rectangle2D b = is.get(i).box();
-            double x = away.getOrDefault(i, 0.0);
+            double x = away.getOrDefault(was.get(i).number(), 0.0);
             if (Math.abs(a.getMinX() + x - b.getMinX()) > SAME_MM
                     || Math.abs(a.getMaxX() + x - b.getMaxX()) > SAME_MM
                     || Math.abs(a.getMinY() - b.getMinY()) > SAME_MM
