@@ -31,6 +31,9 @@ public final class MovePlanner {
     private static final double SCALE_STEPS = 10_000;
 
     private static final double SLACK_MM = 1e-6;
+    /** Numbers in a PDF are single floats. */
+    private static final double FLOAT_SLACK_MM = 0.005;
+
     private static final int MOST_RANGES = 8;
     /** More pages than these are no exception. */
     private static final int MOST_KEPT = 12;
@@ -125,7 +128,7 @@ public final class MovePlanner {
     private MovePlan byGutter(Length gutter) {
         double t = gutter.mm();
         List<PageRoom> cut = rooms.stream()
-                .filter(r -> r.outerMm() < t - SLACK_MM)
+                .filter(r -> r.outerMm() < t - FLOAT_SLACK_MM)
                 .sorted(Comparator.comparingDouble(PageRoom::outerMm))
                 .toList();
         if (!cut.isEmpty()) {

@@ -172,6 +172,15 @@ class MovePlannerTest {
         assertThat(plan.refusal().said()).noneMatch(r -> r.contains("Page 2"));
     }
 
+    /** Single floats of a large UserUnit put 6 mm at 5.9999: refused, it was told to move by 6.0 mm or less. */
+    @Test
+    void whatStaysOnThePageToAThousandthIsNotRefused() throws SettingException {
+        assertThat(plan(settings(false, "6mm", null, null), room(1, 3, 5.999)).moves())
+                .containsExactly(new Move(PageEdge.LEFT, 6, 1));
+        assertThat(plan(settings(false, "6mm", null, null), room(1, 3, 5.98)).refusal().said().get(0))
+                .contains("off the outer edge");
+    }
+
     @Test
     void whatCouldNotBeReadIsNotMovedBlindlyButByAGutter() throws SettingException {
         PageRoom unchecked = new PageRoom(1, PageEdge.LEFT, 210, null, null, false, "its content breaks off");

@@ -2,7 +2,10 @@ package io.bindprep.pdf.document;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.io.ByteArrayOutputStream;
 import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
@@ -42,11 +45,28 @@ class DocumentTitleTest {
                 + "<rdf:li xml:lang='x-default'>Care &amp; <![CDATA[use]]> of\n the lathe</rdf:li></rdf:Alt>";
         assertEquals("Care & use of the lathe", metadata(alternatives, "UTF-8"));
         assertEquals("Care & use of the lathe", metadata(alternatives, "UTF-16BE"));
+        assertEquals("Care & use of the lathe", metadata(alternatives, "UTF-16LE"));
+        assertEquals("Care & use of the lathe", metadata(alternatives, "UTF-32LE"));
+        assertEquals("Care & use of the lathe", metadata(alternatives, "UTF-32BE"));
         assertEquals("Pflege", metadata("<rdf:Alt><rdf:li xml:lang='de'>Pflege</rdf:li></rdf:Alt>", "UTF-8"));
         assertEquals("Plain", metadata("Plain", "UTF-8"));
         assertEquals("", metadata("<rdf:Alt><rdf:li xml:lang='x-default'>untitled</rdf:li></rdf:Alt>", "UTF-8"));
         assertEquals("", metadata("<rdf:Alt/>", "UTF-8"));
         assertEquals("", metadata("no XML", "UTF-8", "<"));
+    }
+
+    /** Java's reader of bytes prints "[Fatal Error]" on the standard error for them. */
+    @Test
+    void bytesThatCannotBeDecodedAreNoTitleAndPrintNothing() throws Exception {
+        PrintStream before = System.err;
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        System.setErr(new PrintStream(said, true, StandardCharsets.UTF_8));
+        try {
+            assertEquals("", metadata("Pfl\u00fcge", "ISO-8859-1"));
+        } finally {
+            System.setErr(before);
+        }
+        assertEquals("", said.toString(StandardCharsets.UTF_8));
     }
 
     /** XML 1.0, 4.4: entities; one that grows or reads a file is not followed. */
