@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Plans the run of a job: materials, lifts and steps. */
@@ -32,27 +33,44 @@ public final class RunPlanner {
                 .flatMap(p -> FoldFinder.folds(job, p.block(), p.plan(), sizes).stream())
                 .toList();
         Materials materials = MaterialCount.of(job, sizes, parts);
-        long strokes = strokes(job, parts, lifts);
+        List<Long> strokes = IntStream.range(0, parts.size())
+                .mapToObj(i -> strokes(job, parts.get(i), ofVolume(lifts, i + 1)))
+                .toList();
+        long all = strokes.stream().reduce(0L, Math::addExact);
         List<Plan> plans = parts.stream().map(BookPart::plan).toList();
-        List<Step> steps = StepOrder.of(new StepValues(job, materials, folds, plans, lifts, strokes));
-        return new Run(materials, folds, lifts, strokes, steps, List.of(Caution.MANUAL, Caution.WASTE_FIRST));
+        StepValues values = new StepValues(job, materials, folds, plans, lifts, all, 0);
+        List<List<Step>> volumes = parts.size() == 1
+                ? List.of()
+                : IntStream.range(0, parts.size())
+                        .mapToObj(
+                                i -> StepOrder.ofVolume(values.ofVolume(i + 1, strokes.get(i)), i + 1 == parts.size()))
+                        .toList();
+        return new Run(
+                materials,
+                folds,
+                lifts,
+                all,
+                StepOrder.of(values),
+                volumes,
+                List.of(Caution.MANUAL, Caution.WASTE_FIRST));
     }
 
-    /** Strokes for all copies: leaves copy by copy, covers of several copies together, each stock in lifts of its own. */
-    private static long strokes(Job job, List<BookPart> parts, List<Lift> lifts) {
+    private static List<Lift> ofVolume(List<Lift> lifts, int volume) {
+        return lifts.stream().filter(l -> l.volume() == volume).toList();
+    }
+
+    /** Strokes for all copies of a part: leaves copy by copy, covers of several copies together, each stock in lifts of its own. */
+    private static long strokes(Job job, BookPart part, List<Lift> lifts) {
         long apart = Math.multiplyExact((long) lifts.size(), (long) job.copies());
-        Punch punch =
-                job.catalogue().punches().byId(parts.get(0).plan().punch()).orElse(null);
+        Punch punch = job.catalogue().punches().byId(part.plan().punch()).orElse(null);
         if (job.copies() == 1 || punch == null) {
             return apart;
         }
         long body = lifts.stream().filter(l -> !l.cover()).count();
         Map<Stock, Long> covers = new LinkedHashMap<>();
-        for (BookPart part : parts) {
-            part.block().leaves().stream()
-                    .filter(Leaf::cover)
-                    .forEach(l -> covers.merge(l.stock(), (long) job.copies(), Math::addExact));
-        }
+        part.block().leaves().stream()
+                .filter(Leaf::cover)
+                .forEach(l -> covers.merge(l.stock(), (long) job.copies(), Math::addExact));
         long strokes = Math.multiplyExact(body, (long) job.copies());
         for (Map.Entry<Stock, Long> cover : covers.entrySet()) {
             long most = most(punch.limit(cover.getKey().kind()), cover.getKey());

@@ -22,12 +22,27 @@ final class StepOrder {
         return order.steps;
     }
 
+    /** Steps at the punch for one volume; the run is packed with the last. */
+    static List<Step> ofVolume(StepValues values, boolean last) {
+        StepOrder order = new StepOrder(values);
+        order.punched();
+        if (last) {
+            order.packed();
+        }
+        return order.steps;
+    }
+
     private void all() {
         add(Work.PRINT);
         add(Work.TRIM, Caution.GUILLOTINE, Caution.GUARDS);
         if (values.folds().stream().anyMatch(Fold::fits)) {
             add(Work.FOLD);
         }
+        punched();
+        packed();
+    }
+
+    private void punched() {
         if (values.plans().stream().allMatch(StepOrder::bindable)) {
             add(Work.SET_PUNCH, Caution.ISOLATE, Caution.WASTE_FIRST);
             add(Work.JOG);
@@ -35,6 +50,9 @@ final class StepOrder {
             closing();
             add(Work.CHECK);
         }
+    }
+
+    private void packed() {
         BigDecimal run = values.materials().knownRunG();
         if (run.signum() > 0) {
             add(Work.PACK, Caution.lifting(new Load(run, values.materials().runG() == null)));

@@ -103,7 +103,11 @@ final class EdgePainter {
         if (piece == 0) {
             guide(pen, x, left, edge);
         } else {
-            pen.right(false, SMALL, left - 2, edge + 4, drawing.measures().mark(from));
+            // "both" units stand below each other, or they would run off the sheet
+            String[] place = drawing.measures().mark(from).split(" (?=\\()");
+            for (int line = 0; line < place.length; line++) {
+                pen.right(false, SMALL, left - 2, edge + 4 + line * 2.8, place[line]);
+            }
         }
         zones(pen, left, edge, to - from);
         for (Hole hole : plan.row().holes()) {

@@ -15,6 +15,10 @@ final class Flow {
 
     private static final double ROW = 8.5;
     private static final double ROW_STEP = 4;
+    private static final double SMALL_ROW = 7.5;
+
+    /** Height of a row in smaller print, its rule included. */
+    static final double SMALL_STEP = 4.3;
 
     /** Height of a heading. */
     static final double HEADING = 6.8;
@@ -99,23 +103,32 @@ final class Flow {
      * @param shares width of each cell, of the whole
      */
     void row(Type type, List<String> cells, double[] shares) throws IOException {
+        row(type, cells, shares, ROW, ROW_STEP);
+    }
+
+    /** A row in smaller print. */
+    void smallRow(Type type, List<String> cells, double[] shares) throws IOException {
+        row(type, cells, shares, SMALL_ROW, SMALL_STEP - 1);
+    }
+
+    private void row(Type type, List<String> cells, double[] shares, double points, double step) throws IOException {
         List<List<String>> lines = new ArrayList<>();
         int most = 1;
         for (int i = 0; i < cells.size(); i++) {
-            lines.add(type.lines(cells.get(i), ROW, room() * shares[i] - 2));
+            lines.add(type.lines(cells.get(i), points, room() * shares[i] - 2));
             most = Math.max(most, lines.get(i).size());
         }
-        need(most * ROW_STEP + 1);
+        need(most * step + 1);
         double x = left();
         for (int i = 0; i < cells.size(); i++) {
-            double at = y + 3.6;
+            double at = y + step * 0.9;
             for (String line : lines.get(i)) {
-                ink.text(type, ROW, x, at, line);
-                at += ROW_STEP;
+                ink.text(type, points, x, at, line);
+                at += step;
             }
             x += room() * shares[i];
         }
-        down(most * ROW_STEP + 1);
+        down(most * step + 1);
         ink.width(0.1);
         ink.line(left(), y, left() + room(), y);
     }

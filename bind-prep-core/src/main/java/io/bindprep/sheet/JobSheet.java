@@ -13,16 +13,15 @@ import io.bindprep.report.words.FindingText;
 import io.bindprep.report.words.JobNumbers;
 import io.bindprep.report.words.Sentences;
 import io.bindprep.report.words.VerdictSentence;
+import io.bindprep.report.words.WhatIfTable;
 import io.bindprep.run.BookPart;
 import io.bindprep.run.Caution;
-import io.bindprep.run.ElementNeed;
 import io.bindprep.run.Lift;
-import io.bindprep.run.Materials;
 import io.bindprep.run.Step;
-import io.bindprep.run.StockNeed;
+import io.bindprep.unit.Length;
 import io.bindprep.volume.Volume;
 import io.bindprep.wording.Measures;
-import java.math.BigDecimal;
+import io.bindprep.wording.Units;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -46,9 +45,9 @@ import java.util.stream.Stream;
  * @param faults the errors and warnings, worst first, one line each
  * @param numbers the job in numbers
  * @param parts the copy, or each volume of it
- * @param lifts of one copy, one line each
- * @param strokes of the punch for all copies
+ * @param whatIf rows of a table, its heading first; empty where the punch has one setting only
  * @param materials rows of a table, its heading first
+ * @param before the steps before the punch is set: printing, trimming, folding
  * @param code what the QR code holds: the digests of document and job
  */
 public record JobSheet(
@@ -59,12 +58,11 @@ public record JobSheet(
         List<String> faults,
         List<JobNumbers.Entry> numbers,
         List<VolumeSettings> parts,
-        List<LiftLine> lifts,
-        long strokes,
         int copies,
         Order order,
+        List<List<String>> whatIf,
         List<List<String>> materials,
-        List<Step> steps,
+        List<Step> before,
         List<String> cautions,
         List<String> reasons,
         String digest,
@@ -73,23 +71,34 @@ public record JobSheet(
     private static final int SHORT = 16;
     private static final String PLAN = "Plan only";
 
-    /** Leaves bound as one. */
-    public record VolumeSettings(String name, List<OperatorSetting> settings, EdgeDrawing edge) {
+    /**
+     * Leaves bound as one.
+     *
+     * @param lifts of one copy, one line each
+     * @param strokes of the punch for all copies
+     * @param steps at the punch and the closer, which the operator works from
+     */
+    public record VolumeSettings(
+            String name,
+            List<OperatorSetting> settings,
+            EdgeDrawing edge,
+            List<String> lifts,
+            long strokes,
+            List<Step> steps) {
         public VolumeSettings {
             settings = List.copyOf(settings);
+            lifts = List.copyOf(lifts);
+            steps = List.copyOf(steps);
         }
     }
-
-    /** One lift to tick off. */
-    public record LiftLine(int volume, String text) {}
 
     public JobSheet {
         faults = List.copyOf(faults);
         numbers = List.copyOf(numbers);
         parts = List.copyOf(parts);
-        lifts = List.copyOf(lifts);
+        whatIf = whatIf.stream().map(List::copyOf).toList();
         materials = materials.stream().map(List::copyOf).toList();
-        steps = List.copyOf(steps);
+        before = List.copyOf(before);
         cautions = List.copyOf(cautions);
         reasons = List.copyOf(reasons);
     }
@@ -112,36 +121,22 @@ public record JobSheet(
                         .toList(),
                 JobNumbers.withoutFolders(report),
                 parts(report),
-                report.run().lifts().stream()
-                        .map(l -> lift(l, checked, report.measures()))
-                        .toList(),
-                report.run().strokes(),
                 report.job().copies(),
                 report.job().order(),
-                materials(report.run().materials(), report.measures()),
-                report.run().steps(),
+                WhatIfTable.withPages(report),
+                SheetMaterials.rows(report.run().materials(), report.measures()),
+                report.run().steps().stream()
+                        .filter(s -> s.work().compareTo(Step.Work.SET_PUNCH) < 0)
+                        .toList(),
                 cautions(report),
                 report.plan().because().stream()
                         .map(reason -> Sentences.of(reason, report.measures()))
                         .map(OperatorText::of)
+                        .map(Sentences::whole)
                         .toList(),
                 digest,
                 jobId,
                 "bind-prep " + (checked ? "sha256=" + digest + " " : "plan ") + "job=" + jobId);
-    }
-
-    /** Steps at the punch and the closer, which the operator works from; the others prepare. */
-    public List<Step> atThePunch() {
-        return steps.stream()
-                .filter(s -> s.work().compareTo(Step.Work.JOG) >= 0)
-                .toList();
-    }
-
-    /** Steps before the punch is set: printing, trimming, folding. */
-    public List<Step> before() {
-        return steps.stream()
-                .filter(s -> s.work().compareTo(Step.Work.SET_PUNCH) < 0)
-                .toList();
     }
 
     // of the job as reports write it: the text of the record would name tables by their place in memory
@@ -174,12 +169,41 @@ public record JobSheet(
                     ? ""
                     : "Volume " + volume + " of " + bound.size()
                             + (checked ? pages(lifts) : pages(report.volumes().get(i)));
+            List<Step> steps = atThePunch(
+                    bound.size() == 1
+                            ? report.run().steps()
+                            : report.run().volumeSteps().get(i));
             parts.add(new VolumeSettings(
                     name,
                     OperatorSetting.of(plan, lifts, top, report),
-                    new EdgeDrawing(plan, top, report.job().bindingEdge() == BindingEdge.LEFT, report.measures())));
+                    new EdgeDrawing(plan, top, report.job().bindingEdge() == BindingEdge.LEFT, report.measures()),
+                    lifts.stream().map(l -> lift(l, checked, report.measures())).toList(),
+                    steps.stream()
+                            .findFirst()
+                            .map(step -> step.values().strokes())
+                            .orElse(report.run().strokes()),
+                    steps));
         }
         return parts;
+    }
+
+    /** Length of the bar that shows whether the sheet was printed at full size: as a ruler of the paper's units has it. */
+    Length bar() {
+        return measures().units() == Units.INCH ? Length.ofInch(4, 1) : Length.ofMm(100);
+    }
+
+    String barWords() {
+        return measures().exact(bar());
+    }
+
+    private Measures measures() {
+        return parts.get(0).edge().measures();
+    }
+
+    private static List<Step> atThePunch(List<Step> steps) {
+        return steps.stream()
+                .filter(s -> s.work().compareTo(Step.Work.JOG) >= 0)
+                .toList();
     }
 
     /** The pages that lifts hold, ", pages 1-200"; empty where none is printed. */
@@ -212,7 +236,7 @@ public record JobSheet(
         return !digest.isEmpty();
     }
 
-    private static LiftLine lift(Lift lift, boolean checked, Measures measures) {
+    private static String lift(Lift lift, boolean checked, Measures measures) {
         Integer first = lift.firstPage();
         Integer last = lift.lastPage();
         int to = lift.firstLeaf() + lift.leaves() - 1;
@@ -228,58 +252,8 @@ public record JobSheet(
         };
         String one = lift.cover() ? "cover" : "leaf";
         String many = lift.cover() ? "covers" : "leaves";
-        return new LiftLine(
-                lift.volume(),
-                lift.leaves() + " " + kind + (lift.leaves() == 1 ? one : many) + ", " + pages + ", "
-                        + measures.thickness(lift.thickness()));
-    }
-
-    private static List<List<String>> materials(Materials materials, Measures measures) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("What", "For", "Per copy", "All copies", "Overs", "Total to issue"));
-        for (StockNeed need : materials.stocks()) {
-            rows.add(List.of(
-                    need.stock().name(),
-                    word(need.use()) + (need.printed() ? "" : ", blank") + size(need, materials, measures),
-                    "" + need.aCopy(),
-                    "" + need.sheets(),
-                    "" + need.overs(),
-                    need.total()
-                            + (need.press() == null ? "" : " press")
-                            + (need.total() == 1 ? " sheet" : " sheets")));
-        }
-        for (ElementNeed need : materials.elements()) {
-            rows.add(List.of(
-                    word(need.method()) + " " + need.name(),
-                    need.loops() > 0
-                            ? "pieces of " + need.loops() + " loops"
-                            : "pieces of at least " + measures.size(need.length()),
-                    "" + need.pieces() / materials.copies(),
-                    "" + need.pieces(),
-                    "" + need.spares(),
-                    (need.pieces() + need.spares())
-                            + (need.loops() > 0 ? " pieces, " + need.totalLoops() + " loops" : " pieces")));
-        }
-        BigDecimal known = materials.knownCopyG();
-        if (known.signum() > 0) {
-            boolean whole = materials.copyG() != null;
-            BigDecimal copy = Objects.requireNonNullElse(materials.copyG(), known);
-            String least = whole ? "" : "at least ";
-            rows.add(List.of(
-                    "weight without elements",
-                    whole ? "" : "without " + String.join(", ", materials.unweighed()),
-                    least + measures.weight(copy),
-                    least + measures.weight(copy.multiply(BigDecimal.valueOf(materials.copies()))),
-                    "",
-                    ""));
-        }
-        return rows;
-    }
-
-    private static String size(StockNeed need, Materials materials, Measures measures) {
-        boolean usual =
-                need.width().equals(materials.leafWidth()) && need.height().equals(materials.leafHeight());
-        return usual ? "" : ", " + measures.area(need.width(), need.height());
+        return lift.leaves() + " " + kind + (lift.leaves() == 1 ? one : many) + ", " + pages + ", "
+                + measures.thickness(lift.thickness());
     }
 
     private static List<String> cautions(Report report) {

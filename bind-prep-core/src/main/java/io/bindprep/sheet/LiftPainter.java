@@ -17,6 +17,7 @@ final class LiftPainter {
     private static final double TALLY = 6;
 
     private final JobSheet sheet;
+    private final JobSheet.VolumeSettings part;
     private final Flow flow;
     private final Type plain;
     private final Type bold;
@@ -34,15 +35,14 @@ final class LiftPainter {
         }
     }
 
-    LiftPainter(JobSheet sheet, int volume, Flow flow, Type plain, Type bold) {
+    LiftPainter(JobSheet sheet, JobSheet.VolumeSettings part, Flow flow, Type plain, Type bold) {
         this.sheet = sheet;
         this.flow = flow;
         this.plain = plain;
         this.bold = bold;
-        List<JobSheet.LiftLine> own =
-                sheet.lifts().stream().filter(l -> l.volume() == volume).toList();
-        this.lifts = IntStream.range(0, own.size())
-                .mapToObj(i -> "Lift " + (i + 1) + ": " + own.get(i).text())
+        this.part = part;
+        this.lifts = IntStream.range(0, part.lifts().size())
+                .mapToObj(i -> "Lift " + (i + 1) + ": " + part.lifts().get(i))
                 .toList();
     }
 
@@ -56,9 +56,9 @@ final class LiftPainter {
         flow.heading(
                 bold,
                 (tally ? "Lifts: tick each off · " : "Lifts, a box for every copy · ")
-                        + sheet.strokes()
-                        + (sheet.strokes() == 1 ? " stroke" : " strokes")
-                        + (sheet.parts().size() > 1 ? " for all volumes" : " in all"),
+                        + part.strokes()
+                        + (part.strokes() == 1 ? " stroke" : " strokes")
+                        + (sheet.parts().size() > 1 ? " for this volume" : " in all"),
                 6);
         double width = flow.room() / layout.across;
         for (int i = 0; i < lifts.size(); i += layout.across) {

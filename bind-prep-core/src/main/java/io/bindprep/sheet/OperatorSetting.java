@@ -47,8 +47,8 @@ public record OperatorSetting(String label, String value, String note) {
         Element element = plan.element();
         if (element != null && closer != null) {
             String size = closer.equals(element.size()) ? element.name() : measures.size(closer);
-            String sold = measures.sold(closer);
-            all.add(new OperatorSetting("Closer", size, sold.equals(size) ? "as the element" : sold));
+            all.add(new OperatorSetting(
+                    "Closer", size, closer.equals(element.size()) ? "as the element" : "other than the element"));
         }
         return all;
     }
@@ -80,7 +80,10 @@ public record OperatorSetting(String label, String value, String note) {
 
     /** The length as a finer scale shows it, where that is another. */
     private static String finer(Length length, Measures measures) {
-        return measures.setExactly(length) ? "" : "on a finer scale " + measures.mark(length) + "; ";
+        return measures.setExactly(length)
+                        || measures.mark(length).replace(".0 ", " ").equals(measures.set(length))
+                ? ""
+                : "on a finer scale " + measures.mark(length) + "; ";
     }
 
     private static OperatorSetting guide(Plan plan, boolean top, Measures measures) {

@@ -4,6 +4,7 @@ import io.bindprep.paint.Ink;
 import io.bindprep.paint.PaintedPdf;
 import io.bindprep.paint.Type;
 import io.bindprep.report.words.JobNumbers;
+import io.bindprep.run.Step;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -14,7 +15,7 @@ import java.util.stream.Collectors;
  * Writes a job sheet as a PDF in black and white with its typefaces embedded; the same sheet gives the same bytes.
  *
  * <p>What the operator sets stands in print that reads from a metre away; the binding edge is drawn at true size, so it must
- * be printed at full size, which a bar of 100 mm shows.
+ * be printed at full size, which a bar shows.
  */
 public final class SheetPdf {
     /** Height of a tile with one line of notes. */
@@ -66,31 +67,34 @@ public final class SheetPdf {
         for (int part = 0; part < sheet.parts().size(); part++) {
             if (part > 0) {
                 flow.nextPage();
-                flow.paragraph(bold, 11, 0, sheet.title());
+                title();
             }
             settings(sheet.parts().get(part));
             edge(sheet.parts().get(part));
             if (part == 0) {
                 cautions();
             }
-            // steps are the same for every volume, so they stand with the first
-            double follows = part == 0 ? steps.height(sheet.atThePunch()) : 0;
-            new LiftPainter(sheet, part + 1, flow, plain, bold).paint(follows);
-            if (part == 0) {
-                steps.paint(
-                        "At the punch, in this order" + (sheet.parts().size() > 1 ? ", for every volume" : ""),
-                        sheet.atThePunch());
-            }
+            List<Step> work = sheet.parts().get(part).steps();
+            new LiftPainter(sheet, sheet.parts().get(part), flow, plain, bold).paint(steps.height(work));
+            steps.paint("At the punch, in this order", work);
         }
         // page 1 and those of volumes are for the operator, unless the steps run on beyond them
         if (flow.page() == 1 || sheet.parts().size() > 1) {
             flow.nextPage();
+            title();
         }
         steps.paint("Before the punch", sheet.before());
         materials();
         faults();
         numbers();
+        whatIf();
         reasons();
+    }
+
+    /** Whose page it is, as pages come apart at the bench. */
+    private void title() throws IOException {
+        String number = sheet.order().number();
+        flow.paragraph(bold, 11, 0, sheet.title() + (number == null || number.isEmpty() ? "" : " \u00b7 " + number));
     }
 
     /** The answer in large print, what it rests on beside it or below. */
@@ -196,15 +200,16 @@ public final class SheetPdf {
         Ink ink = flow.ink();
         double y = flow.y() + 2.5;
         ink.width(0.4);
-        ink.line(flow.left(), y, flow.left() + 100, y);
+        double end = flow.left() + sheet.bar().mm();
+        ink.line(flow.left(), y, end, y);
         ink.line(flow.left(), y - 1.5, flow.left(), y + 1.5);
-        ink.line(flow.left() + 100, y - 1.5, flow.left() + 100, y + 1.5);
+        ink.line(end, y - 1.5, end, y + 1.5);
         ink.text(
                 plain,
                 7,
-                flow.left() + 103,
+                end + 3,
                 y + 1,
-                "This bar is 100 mm long where the sheet was printed at full size.");
+                "This bar is " + sheet.barWords() + " long where the sheet was printed at full size.");
         flow.down(5);
     }
 
@@ -236,10 +241,21 @@ public final class SheetPdf {
         }
     }
 
+    private void whatIf() throws IOException {
+        if (sheet.whatIf().isEmpty()) {
+            return;
+        }
+        flow.heading(bold, "What if", sheet.whatIf().size() * Flow.SMALL_STEP);
+        double[] shares = {0.2, 0.16, 0.2, 0.2, 0.12, 0.12};
+        for (List<String> cells : sheet.whatIf()) {
+            flow.smallRow(cells == sheet.whatIf().get(0) ? bold : plain, cells, shares);
+        }
+    }
+
     private void reasons() throws IOException {
         flow.heading(bold, "Why", 6);
         for (String reason : sheet.reasons()) {
-            flow.paragraph(plain, 7.5, 0, reason + ".");
+            flow.paragraph(plain, 7.5, 0, reason);
         }
     }
 }

@@ -19,14 +19,20 @@ public record SheetView(JobSheet sheet, List<PartView> parts, String code, int c
 
     /** Leaves bound as one, with their edge in pieces. */
     public record PartView(
+            String name,
             String heading,
             List<OperatorSetting> settings,
             List<Piece> pieces,
             String face,
             String start,
-            String caption) {
+            String caption,
+            List<String> lifts,
+            long strokes,
+            List<Step> steps) {
         public PartView {
             settings = List.copyOf(settings);
+            lifts = List.copyOf(lifts);
+            steps = List.copyOf(steps);
             pieces = List.copyOf(pieces);
         }
     }
@@ -61,12 +67,26 @@ public record SheetView(JobSheet sheet, List<PartView> parts, String code, int c
         }
         String heading = part.name().isEmpty() ? "Settings, in this order" : part.name() + ": settings, in this order";
         return new PartView(
+                part.name(),
                 heading,
                 part.settings(),
                 pieces,
                 part.edge().face(),
                 part.edge().start(),
-                part.edge().caption());
+                part.edge().caption(),
+                part.lifts(),
+                part.strokes(),
+                part.steps());
+    }
+
+    /** Length of the bar that shows whether the page was printed at full size, millimetres. */
+    public double barMm() {
+        return sheet.bar().mm();
+    }
+
+    /** The same in words: "100 mm", "4 in". */
+    public String bar() {
+        return sheet.barWords();
     }
 
     private static String path(QrCode code) {

@@ -89,6 +89,7 @@ public final class PilePlan {
                         .toList(),
                 run.strokes(),
                 run.steps(),
+                run.volumeSteps(),
                 run.cautions());
     }
 }

@@ -21,8 +21,7 @@ public final class Sources {
     public static final String TOLERANCE_OF_PACK = measured("pack");
 
     /** Tolerance of a stock of which nothing else is known. */
-    public static final String TOLERANCE_USUAL =
-            "tolerance 8 % (common practice, no source; JCP publishes about 8 to 13 % on text weights)";
+    public static final String TOLERANCE_USUAL = "tolerance 8 % (common practice, no source)";
 
     /** A size that the job gives, with the tolerance it is cut to. */
     public static final String SIZE = "as given in the job; tolerance ISO 216:2007, 7.1";

@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
  */
 class DepthReasonsTest {
     private static String suggests(String element, String setting, String share) {
-        return "by the element. " + element + ", suggests " + setting + ": the deepest with at most " + share
-                + " of paper outside the holes, 0.3 of the element's size, else the shallowest (a bigger element wants"
+        return "by the element. " + element + ", suggests " + setting + ". That is the deepest with at most " + share
+                + " of paper outside the holes, 0.3 of the element's size. Otherwise it is the shallowest (a bigger element wants"
                 + " a deeper punch (G. Markovits, Printing News); the share: common practice, no source). ";
     }
 
@@ -42,12 +42,16 @@ class DepthReasonsTest {
 
     private static String turns(String outside, String limit, String element, String stack) {
         return "Pages turn freely: " + outside + " of paper outside the holes, limit " + limit
-                + " (sqrt(D^2 - t^2): element " + element + ", thickest likely stack " + stack + "; derived)";
+                + ". The limit is sqrt(D^2 - t^2) for an element of " + element + " and a thickest likely stack of "
+                + stack
+                + " (derived)";
     }
 
     private static String binds(String outside, String limit, String element, String stack) {
         return "Pages turn stiffly: " + outside + " of paper outside the holes, limit " + limit
-                + " (sqrt(D^2 - t^2): element " + element + ", thickest likely stack " + stack + "; derived)";
+                + ". The limit is sqrt(D^2 - t^2) for an element of " + element + " and a thickest likely stack of "
+                + stack
+                + " (derived)";
     }
 
     @Test

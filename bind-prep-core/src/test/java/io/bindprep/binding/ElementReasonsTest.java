@@ -42,22 +42,21 @@ class ElementReasonsTest {
         assertThat(reasons(Fixtures.of(Method.WIRE).plan(42, A4), Topic.ELEMENT))
                 .last()
                 .isEqualTo(
-                        "element 5/16 in: the stack of at most 4.27 mm with 3.18 mm of clearance (rule \"usual\": common"
-                                + " practice, no source) needs 7.44 mm; the smallest wire 3:1 that takes it (7.94 mm, common"
-                                + " practice, no source, from memory)");
+                        "element 5/16 in, the smallest wire 3:1 that takes the stack (7.94 mm, common practice, no source,"
+                                + " from memory). The stack of at most 4.27 mm needs 7.44 mm with 3.18 mm of clearance (rule"
+                                + " \"usual\": common practice, no source)");
         assertThat(reasons(
                         Fixtures.of(Method.WIRE).clearance(Length.ofMm(3)).planOf(range("4", "4"), A4), Topic.ELEMENT))
                 .containsExactly(
-                        "element 5/16 in: the stack of at most 4 mm with 3 mm of clearance (as the job says) needs 7"
-                                + " mm; the smallest wire 3:1 that takes it (7.94 mm, common practice, no source, from"
-                                + " memory)");
+                        "element 5/16 in, the smallest wire 3:1 that takes the stack (7.94 mm, common practice, no source,"
+                                + " from memory). The stack of at most 4 mm needs 7 mm with 3 mm of clearance (as the job"
+                                + " says)");
         // 4:1: centre at 5.08 mm, holes of 4.4
         assertThat(reasons(Fixtures.of(Method.COIL).planOf(range("4", "4"), A4), Topic.ELEMENT))
                 .containsExactly(
-                        "element 8 mm: the stack of at most 4 mm with 3.18 mm of clearance (rule \"usual\": common"
-                                + " practice, no source) needs 7.18 mm, and the coil turns round 2.88 mm of"
-                                + " paper outside the holes (derived); the smallest coil that takes it (8 mm, common practice, no"
-                                + " source)");
+                        "element 8 mm, the smallest coil that takes the stack (8 mm, common practice, no source). The stack"
+                                + " of at most 4 mm needs 7.18 mm with 3.18 mm of clearance (rule \"usual\": common practice,"
+                                + " no source). The coil also turns round 2.88 mm of paper outside the holes (derived)");
     }
 
     @ParameterizedTest
@@ -69,20 +68,20 @@ class ElementReasonsTest {
     })
     void aCombByItsSheets(String mm, int sheets, String size, int capacity) throws Exception {
         assertThat(reasons(Fixtures.of(Method.COMB).planOf(range(mm, mm), A4), Topic.ELEMENT))
-                .containsExactly("element " + size + ": the nominal stack of "
+                .containsExactly("element " + size + ", the smallest comb 9/16 in that takes the stack (" + capacity
+                        + " sheets, Wikipedia \"Comb binding\"). The nominal stack of "
                         + Length.ofMm(mm).inMm()
-                        + " is as thick as " + sheets
-                        + " sheets of 20 lb bond; the smallest comb 9/16 in that takes it (" + capacity
-                        + " sheets, Wikipedia \"Comb binding\")");
+                        + " is as thick as " + sheets + " sheets of 20 lb bond");
     }
 
     @Test
     void whatIsTooThickForTheLargest() throws Exception {
         Plan plan = Fixtures.of(Method.WIRE).pitch("3:1").clearance(NONE).planOf(range("20", "20"), A4);
         assertThat(reasons(plan, Topic.ELEMENT))
-                .containsExactly("no element: the stack of at most 20 mm with 0 mm of clearance (rule \"none\": common"
-                        + " practice, no source: some sizing gauges take the nominal size as the stack) needs 20 mm; the"
-                        + " largest wire 3:1, 9/16 in, takes less (common practice, no source, from memory)");
+                .containsExactly(
+                        "no element: the largest wire 3:1, 9/16 in, takes less (common practice, no source, from"
+                                + " memory). The stack of at most 20 mm needs 20 mm with 0 mm of clearance (rule \"none\": common"
+                                + " practice, no source: some sizing gauges take the nominal size as the stack)");
         assertThat(plan.chosen().measure()).isNull();
     }
 
@@ -130,7 +129,7 @@ class ElementReasonsTest {
                 .last()
                 .isEqualTo(
                         "the stack, likely 11.14 to 13.76 mm, falls between 1/2 in and 9/16 in. Measure a pack of 22 sheets"
-                                + " of offset-60: at 2.67 mm or less use 1/2 in, which takes a stack of 12.7 mm (a pack of at"
+                                + " of offset-60. At 2.67 mm or less use 1/2 in, which takes a stack of 12.7 mm (a pack of at"
                                 + " least 0.1 in: F. T. Carson, NBS Research Paper RP69, 1929)");
     }
 
@@ -146,7 +145,7 @@ class ElementReasonsTest {
                 .last()
                 .asString()
                 .startsWith(
-                        "at its thinnest, 31 mm, the stack goes on 1-1/4 in. Measure a pack of 28 sheets of bond-20: at 88.9 mm or");
+                        "at its thinnest, 31 mm, the stack goes on 1-1/4 in. Measure a pack of 28 sheets of bond-20. At 88.9 mm or");
     }
 
     @ParameterizedTest

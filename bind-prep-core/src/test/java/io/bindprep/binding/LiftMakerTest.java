@@ -89,6 +89,6 @@ class LiftMakerTest {
         assertThat(LiftMaker.lifts(leaves, limits::get)).containsExactly(1, 1, 1);
         List<Reason.KindLimit> kinds = LiftMaker.limits(leaves, limits::get);
         assertThat(Sentences.of(new Reason.Lifts(List.of(1, 1, 1), kinds, "invented")))
-                .contains("within 1 mm of paper, 1.5 mm and 2 sheets of board, 0.4 mm of film (invented)");
+                .contains("At most 1 mm of paper, 1.5 mm and 2 sheets of board, 0.4 mm of film (invented)");
     }
 }

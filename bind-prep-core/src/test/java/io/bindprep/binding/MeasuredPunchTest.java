@@ -93,7 +93,7 @@ class MeasuredPunchTest {
         assertThat(Fixtures.reasons(plan, Topic.FEED))
                 .first()
                 .isEqualTo(
-                        "set the side guide's own scale to 27.5 mm for the first hole: it was measured to place holes"
+                        "set the side guide's own scale to 27.5 mm for the first hole. It was measured to place holes"
                                 + " 0.4 mm too far from it, to within 0.1 mm");
         assertThat(Fixtures.reasons(plan, Topic.ROW))
                 .last()
@@ -106,7 +106,8 @@ class MeasuredPunchTest {
         assertThat(Fixtures.reasons(plan, Topic.SKEW))
                 .singleElement()
                 .asString()
-                .endsWith(". Of this the punch itself takes 0.6 mm: its last hole was measured deeper than its first");
+                .endsWith(
+                        ". The punch itself takes 0.6 mm of the skew: its last hole was measured deeper than its first");
     }
 
     @Test

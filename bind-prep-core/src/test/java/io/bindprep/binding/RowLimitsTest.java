@@ -168,9 +168,8 @@ class RowLimitsTest {
         assertThat(Fixtures.reasons(plan, Topic.HANGER))
                 .singleElement()
                 .asString()
-                .startsWith(
-                        "hanger: no hole within 250 mm in the middle of the edge (the job's gap), which takes 30 holes"
-                                + " out")
+                .startsWith("hanger: no hole within 250 mm in the middle of the edge (the job's gap). It takes 30 holes"
+                        + " out")
                 .endsWith("in two pieces, for 2 and 2 holes");
         assertThatThrownBy(() -> Fixtures.of(Method.WIRE)
                         .hanger(new Hanger(Length.ofMm(260), null))
@@ -232,13 +231,13 @@ class RowLimitsTest {
         // 34 pitches of 1/3 in are 287.87 mm: 4.57 on either side, less half of 5/32 in
         assertThat(Fixtures.reasons(own, Topic.ROW))
                 .containsExactly("35 whole holes on 297 mm, the first 4.57 mm from the end. Paper left at the ends:"
-                        + " 2.58 mm; minimum 2 mm (set by the job; no standard gives it). The side guide centres the row"
+                        + " 2.58 mm. Minimum, set by the job: 2 mm (no standard gives it). The side guide centres the row"
                         + " (XJDF 2.2, Appendix F)");
         Plan fixed = Fixtures.of(Method.COMB).plan(10, A4, punch(COMB, 20, "10 mm", "all"));
         assertThat(Fixtures.reasons(fixed, Topic.ROW))
                 .containsExactly(
                         "20 whole holes on 297 mm, the first 10 mm from the end. Paper left at the ends:"
-                                + " 6.5 mm; minimum 1 mm (set by the punch; no standard gives it). The punch's side guide is fixed");
+                                + " 6.5 mm. Minimum, set by the punch: 1 mm (no standard gives it). The punch's side guide is fixed");
     }
 
     @ParameterizedTest
@@ -255,7 +254,7 @@ class RowLimitsTest {
         assertThat(plan.row().offset()).isEqualTo(Length.ofMm(1));
         assertThat(plan.sameEndToGuide()).isEqualTo(sameEnd);
         assertThat(Fixtures.reasons(plan, Topic.FEED))
-                .containsExactly(how + ": a leaf fed turned over has its holes 1 mm off the others, " + where + " the "
+                .containsExactly(how + ". A leaf fed turned over has its holes 1 mm off the others, " + where + " the "
                         + Terms.PUNCHING_TOLERANCE + " of 1 mm");
     }
 
@@ -348,9 +347,9 @@ class RowLimitsTest {
         assertThat(Fixtures.reasons(plan, Topic.SKEW))
                 .singleElement()
                 .asString()
-                .startsWith("maximum skew " + rise + " mm over the 279.4 mm from first to last hole: ")
-                .contains(why, "1.2 mm (common practice, no source)")
-                .endsWith("holes 1 mm off their place; a greater skew may reach it");
+                .startsWith("maximum skew " + rise + " mm over the 279.4 mm from first to last hole. ")
+                .contains(why, "1.2 mm thick (common practice, no source)")
+                .endsWith("holes 1 mm off their place. A greater skew may reach print");
     }
 
     @Test

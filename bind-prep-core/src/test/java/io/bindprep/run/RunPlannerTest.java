@@ -94,7 +94,7 @@ class RunPlannerTest {
         // by hand: 47 leaves of 60 lb offset (88.81 g/m2) and 2 of 150 lb tag (244.12 g/m2) on 0.06237 m2
         assertThat(run.materials().knownCopyG().doubleValue()).isCloseTo(260.33 + 30.45, within(0.05));
         assertThat(text(run, Work.PACK))
-                .contains("at least 11.6 kg", "the weight of c1s-10pt, coverboard-30 is not known");
+                .contains("at least 11.6 kg", "The weight of c1s-10pt, coverboard-30 is not known");
     }
 
     @Test
@@ -181,7 +181,7 @@ class RunPlannerTest {
         assertThat(text(run, Work.PRINT)).contains("one side");
         assertThat(text(run, Work.JOG)).contains("top edge", "left side");
         assertThat(text(run, Work.SET_PUNCH)).contains("from the left corner");
-        assertThat(text(run, Work.TURN_COVER)).contains("over the head");
+        assertThat(text(run, Work.TURN_COVER)).contains("over the top edge");
     }
 
     @Test
@@ -310,7 +310,7 @@ class RunPlannerTest {
     })
     void leavesAreCutToASizeByItsName(String width, String height, String job, String words) throws Exception {
         Run run = run(job, 12, Length.ofMm(width), Length.ofMm(height));
-        assertThat(Sentences.of(step(run, Work.TRIM)).get(0)).startsWith("Cut leaves and covers to " + words);
+        assertThat(Sentences.of(step(run, Work.TRIM)).get(0)).startsWith("Cut leaves to " + words);
     }
 
     @Test

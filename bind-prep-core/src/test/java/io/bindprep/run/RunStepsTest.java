@@ -103,7 +103,7 @@ class RunStepsTest {
                 .isEqualTo("21 press sheets A3 of bond-20 (text: 42 leaves per copy, 2 up; 0 overs included).");
         assertThat(lines(stacked, Work.TRIM))
                 .containsExactly(
-                        "Cut leaves and covers to A4 (210 x 297 mm). If they were printed larger, cut the left edge first and"
+                        "Cut leaves to A4 (210 x 297 mm). If they were printed larger, cut the left edge first and"
                                 + " measure from it.",
                         "Each press sheet of text holds 2 leaves of one copy. Cut the pile of each copy and stack the cut"
                                 + " piles in order.");
@@ -112,7 +112,7 @@ class RunStepsTest {
         assertThat(lines(repeated, Work.PRINT).get(0))
                 .startsWith("1 press sheet A3 of bond-20 (text: 1 leaf per copy, 2 up");
         assertThat(lines(repeated, Work.TRIM).get(1))
-                .isEqualTo("Each press sheet of text holds one leaf 2 times. Each cut pile is one copy.");
+                .isEqualTo("Each press sheet of text holds the same leaf twice. Each cut pile serves one copy.");
         // as many either way: cut and stacked, for the copies come in order
         StockNeed even = a4("copies: 2\npress-sheet: {size: a3, bleed: none, gripper: none}\novers: none", 4)
                 .materials()
@@ -225,27 +225,26 @@ class RunStepsTest {
         // 34 holes on A4 at 1/3 in leave 8.8 mm; 36 pins: 35 is cut by the end, 36 misses it by less than a pitch
         Run generic = a4("", 84);
         String first = ". First hole centre: 9 mm from the head";
-        String centre = "Set the punch for W3_1i-square-0t: hole centre 5 mm from the binding edge; ";
+        String centre = "Set the punch for W3_1i-square-0t: hole centre 5 mm from the binding edge. ";
         assertThat(lines(generic, Work.SET_PUNCH))
-                .containsExactly(centre + "pull pins 35, 36, counted from the side guide" + first + ".");
+                .containsExactly(centre + "Pull pins 35, 36, counted from the side guide" + first + ".");
         List<PageFacts> facts = Pages.of(84, 210, 297);
         assertThat(lines(run("", facts, (job, plan) -> own(job, plan, 34, null, null)), Work.SET_PUNCH))
-                .containsExactly(centre + "no pin to pull" + first + ".");
+                .containsExactly(centre + "No pin to pull" + first + ".");
         assertThat(lines(run("", facts, (job, plan) -> own(job, plan, 35, null, null)), Work.SET_PUNCH))
-                .containsExactly(centre + "pull pin 35, counted from the side guide" + first + ".");
+                .containsExactly(centre + "Pull pin 35, counted from the side guide" + first + ".");
         MeasuredErrors side =
                 new MeasuredErrors(null, new Deviation(Length.ofMm("0.4"), Length.ofMm("0.1")), null, null);
         assertThat(lines(run("", facts, (job, plan) -> own(job, plan, 34, null, side)), Work.SET_PUNCH))
                 .containsExactly(
-                        centre + "no pin to pull" + first + "; set the side guide's own scale to 8.4 mm, as measured.");
+                        centre + "No pin to pull" + first + ". Set the side guide's own scale to 8.4 mm, as measured.");
     }
 
     @Test
     void aRowOffTheMiddleIsFedAlike() throws Exception {
         List<PageFacts> facts = Pages.of(84, 210, 297);
         String jog =
-                "Jog each lift square to the left edge and to the head, and feed every lift with that end to the side"
-                        + " guide";
+                "Jog each lift square at the left edge and at the head. Feed every lift with the head to the side guide";
         assertThat(lines(run("", facts, null), Work.JOG)).containsExactly(jog + ".");
         // 33 holes from 10 mm on: turned over they begin at 297 - 10 - 32 x 8.467 = 16.07
         assertThat(lines(run("", facts, (job, plan) -> own(job, plan, 33, Length.ofMm(10), null)), Work.JOG))
@@ -309,7 +308,7 @@ class RunStepsTest {
         // 297 less 4.4 of hole and 3.175 of web are 45.6 pitches of 6.35 mm
         assertThat(lines(a4("binding: coil", 84), Work.THREAD))
                 .containsExactly(
-                        "Curve the binding edge a little. From one end, screw coil 8 mm through all 46 holes.");
+                        "Curve the binding edge slightly. Start at one end and turn coil 8 mm through all 46 holes.");
         assertThat(lines(a4("binding: comb", 84), Work.THREAD))
                 .containsExactly(
                         "Cut comb 3/8 in to 21 rings. Open it on the machine no wider than needed. Hang the copy on it,"

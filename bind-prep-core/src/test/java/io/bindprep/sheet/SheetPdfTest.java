@@ -21,6 +21,7 @@ import io.bindprep.report.words.Sentences;
 import io.bindprep.request.CheckRequest;
 import io.bindprep.request.Pile;
 import io.bindprep.request.PlanRequest;
+import io.bindprep.run.Step;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -251,7 +252,7 @@ class SheetPdfTest {
         assertThat(sheet.cautions())
                 .isNotEmpty()
                 .allSatisfy(c -> assertThat(page).contains(flat(c)));
-        assertThat(sheet.atThePunch())
+        assertThat(sheet.parts().get(0).steps())
                 .isNotEmpty()
                 .allSatisfy(step -> assertThat(Sentences.of(step))
                         .allSatisfy(i -> assertThat(page).contains(flat(i))));
@@ -262,7 +263,7 @@ class SheetPdfTest {
                         sheet.copies() > 16
                                 ? "Tally of " + sheet.copies()
                                 : "a box for every copy".toUpperCase(Locale.ROOT));
-        assertThat(page(pdf, 2)).startsWith("BEFORE THE PUNCH");
+        assertThat(flat(page(pdf, 2))).startsWith(flat(sheet.title()) + " BEFORE THE PUNCH");
     }
 
     static Stream<Arguments> sheetsOfEveryMethod() {
@@ -306,27 +307,42 @@ class SheetPdfTest {
         byte[] pdf = pdf(sheet, paper);
         assertDisjoint(pdf);
         String page = flat(page(pdf, 1));
-        assertThat(sheet.atThePunch())
+        assertThat(sheet.parts().get(0).steps())
                 .allSatisfy(step -> assertThat(Sentences.of(step))
                         .allSatisfy(i -> assertThat(page).contains(flat(i))));
-        assertThat(sheet.lifts()).allSatisfy(lift -> assertThat(page).contains(flat(lift.text())));
+        assertThat(sheet.parts().get(0).lifts())
+                .allSatisfy(lift -> assertThat(page).contains(flat(lift)));
     }
 
-    /** Each volume has a page of its own, with its own pages named; steps stand with the first. */
+    /** Each volume has a page of its own: its pages named, its settings, lifts, strokes and steps. */
     @Test
-    void eachVolumeHasItsPageWithItsPagesNamed() throws Exception {
+    void eachVolumeHasItsPageWithItsOwnWork() throws Exception {
         Job job = JobReader.toJob(JobSettings.of(Map.of("trim", "a4", "copies", 250)));
         JobSheet sheet = JobSheet.of(BindPrep.plan(new PlanRequest("p", job, Pile.ofPages(1400))));
         byte[] pdf = pdf(sheet, SheetPaper.A4);
         // the same pages as the finding names
         assertThat(sheet.faults().get(0)).contains("3 volumes (pages 1-466, 467-934, 935-1400)");
-        assertThat(flat(page(pdf, 1)))
-                .contains("VOLUME 1 OF 3, PAGES 1-466: SETTINGS", "AT THE PUNCH, IN THIS ORDER, FOR EVERY VOLUME");
-        assertThat(flat(page(pdf, 2))).contains("VOLUME 2 OF 3, PAGES 467-934: SETTINGS");
-        assertThat(flat(page(pdf, 3)))
-                .contains("VOLUME 3 OF 3, PAGES 935-1400: SETTINGS")
-                .doesNotContain("AT THE PUNCH");
-        assertThat(page(pdf, 4)).startsWith("BEFORE THE PUNCH");
+        List<String> pages = List.of("1-466", "467-934", "935-1400");
+        for (int volume = 1; volume <= 3; volume++) {
+            JobSheet.VolumeSettings part = sheet.parts().get(volume - 1);
+            String page = flat(page(pdf, volume));
+            assertThat(page)
+                    .contains("VOLUME " + volume + " OF 3, PAGES " + pages.get(volume - 1) + ": SETTINGS")
+                    .contains(part.strokes() + " STROKES FOR THIS VOLUME", "AT THE PUNCH, IN THIS ORDER");
+            assertThat(part.strokes()).isEqualTo(250L * part.lifts().size());
+            assertThat(part.steps())
+                    .allSatisfy(step -> assertThat(Sentences.of(step))
+                            .allSatisfy(i -> assertThat(page).contains(flat(i))));
+            // the run is packed once, with the last volume
+            assertThat(part.steps().stream().anyMatch(s -> s.work() == Step.Work.PACK))
+                    .isEqualTo(volume == 3);
+        }
+        assertThat(sheet.parts().stream()
+                        .mapToLong(JobSheet.VolumeSettings::strokes)
+                        .sum())
+                .isEqualTo(250L
+                        * sheet.parts().stream().mapToInt(p -> p.lifts().size()).sum());
+        assertThat(page(pdf, 4)).contains("BEFORE THE PUNCH");
     }
 
     /** A hand sets 1/32 in; the dial's own name stands as large, be it a number. */
@@ -361,7 +377,10 @@ class SheetPdfTest {
         assertThat(sheet.parts()).hasSize(3);
         String page = flat(page(pdf(sheet, SheetPaper.LETTER), 1));
         assertThat(sheet.cautions()).allSatisfy(c -> assertThat(page).contains(flat(c)));
-        assertThat(Sentences.of(sheet.atThePunch().get(1)).get(0)).contains("50 lifts per copy: 17 of volume 1, ");
+        assertThat(Sentences.of(sheet.parts().get(0).steps().get(1)))
+                .satisfiesExactly(
+                        lifts -> assertThat(lifts).startsWith("17 lifts per copy, in order: 17 x 1 board leaf"),
+                        strokes -> assertThat(strokes).isEqualTo("34 strokes for 2 copies of this volume."));
     }
 
     @Test
@@ -376,15 +395,21 @@ class SheetPdfTest {
                 .doesNotContain("Plan only");
     }
 
-    /** Letter is drawn in inches: no millimetre stands on its sheet but the bar's and the element's that is sold by them. */
+    /** Letter is drawn in inches: no millimetre stands on its sheet but an element's that is sold by them. */
     @Test
     void aSheetKeepsToTheUnitsOfItsPaper() throws Exception {
         String letter = flat(text(pdf(JobSheet.of(cookbook), SheetPaper.LETTER)));
-        assertThat(letter.replace("This bar is 100 mm long", "")).doesNotContainPattern("[0-9] (?:mm|um|g|kg)\\b");
-        assertThat(letter).contains("4.7 mil per sheet", "3:1 deep, 0.24 in", "3:1 shallow, 0.20 in", "23.6 lb");
+        assertThat(letter).doesNotContainPattern("[0-9] (?:mm|um|g|kg)\\b");
+        assertThat(letter)
+                .contains(
+                        "4.7 mil per sheet",
+                        "This bar is 4 in long",
+                        "3:1 deep 0.24 in",
+                        "3:1 shallow (chosen) 0.20 in",
+                        "23.6 lb");
         String a4 = flat(page(pdf(JobSheet.of(handbook), SheetPaper.A4), 1));
         assertThat(a4)
-                .contains("8 Closer 3/16 in 4.8 mm (3/16 in)", "on a finer scale 5.1 mm")
+                .contains("8 Closer 3/16 in as the element", "on a finer scale 5.1 mm")
                 .doesNotContain("5.08 mm", "4.76 mm");
     }
 
@@ -451,8 +476,10 @@ class SheetPdfTest {
         JobSheet usual = JobSheet.of(cookbook);
         assertDisjoint(pdf(usual, paper));
         String title = "Überaus-langer-Dateiname-ohne-jede-Lücke_".repeat(9) + " çok uzun ❄ \u202Eخ.pdf";
-        List<JobSheet.LiftLine> lifts =
-                Collections.nCopies(400, new JobSheet.LiftLine(1, "13 leaves, pages 1-26, 1.55 mm"));
+        List<String> lifts = Collections.nCopies(400, "13 leaves, pages 1-26, 1.55 mm");
+        JobSheet.VolumeSettings first = usual.parts().get(0);
+        JobSheet.VolumeSettings full = new JobSheet.VolumeSettings(
+                first.name(), first.settings(), first.edge(), lifts, first.strokes(), first.steps());
         List<List<String>> materials = new ArrayList<>(usual.materials());
         materials.addAll(Collections.nCopies(
                 60,
@@ -471,13 +498,12 @@ class SheetPdfTest {
                 usual.verdict().repeat(6),
                 faults,
                 usual.numbers(),
-                Collections.nCopies(3, usual.parts().get(0)),
-                lifts,
-                usual.strokes(),
+                List.of(full, first, first),
                 1_000_000,
                 new Order("4711", "A customer of a long name ".repeat(6), "Friday"),
+                Collections.nCopies(20, usual.whatIf().get(1)),
                 materials,
-                usual.steps(),
+                usual.before(),
                 usual.cautions(),
                 usual.reasons(),
                 usual.digest(),

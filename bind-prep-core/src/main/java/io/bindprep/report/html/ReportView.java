@@ -10,6 +10,7 @@ import io.bindprep.report.words.JobNumbers;
 import io.bindprep.report.words.SafetyLine;
 import io.bindprep.report.words.Sentences;
 import io.bindprep.report.words.VerdictSentence;
+import io.bindprep.report.words.WhatIfTable;
 import io.bindprep.wording.Counted;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,6 +24,7 @@ import java.util.TreeSet;
  *
  * @param tone "good", "care", "bad", or "plan" where no PDF was checked
  * @param tallies pages by verdict, worst first
+ * @param whatIf rows of a table, its heading first; empty where the punch has one setting only
  * @param because how stack and plan came about, a sentence each
  * @param tens every page, ten at a time
  * @param dense whether there are so many pages that the strip's cells must be small
@@ -40,6 +42,7 @@ public record ReportView(
         List<Tally> tallies,
         List<FigureView> figures,
         List<JobNumbers.Entry> numbers,
+        List<List<String>> whatIf,
         List<String> because,
         List<FindingView> findings,
         List<List<Cell>> tens,
@@ -77,8 +80,8 @@ public record ReportView(
             }
         }
         List<String> because = new ArrayList<>();
-        r.stack().because().forEach(reason -> because.add(Sentences.of(reason, r.measures())));
-        r.plan().because().forEach(reason -> because.add(Sentences.of(reason, r.measures())));
+        r.stack().because().forEach(reason -> because.add(Sentences.whole(Sentences.of(reason, r.measures()))));
+        r.plan().because().forEach(reason -> because.add(Sentences.whole(Sentences.of(reason, r.measures()))));
         return new ReportView(
                 Texts.clean(r.document().heading()),
                 Texts.clean(r.document().fileName()),
@@ -89,6 +92,7 @@ public record ReportView(
                 tallies(r, shown),
                 FigureView.of(r),
                 JobNumbers.withoutFolders(r).stream().map(ReportView::clean).toList(),
+                WhatIfTable.withPages(r),
                 because,
                 r.findings().stream().map(f -> FindingView.of(f, shown)).toList(),
                 Cell.tens(r.pages(), shown),

@@ -59,7 +59,7 @@ final class BindingWords {
             return "pitch 9/16 in: the comb of XJDF 2.2 F.9 and RFC 3806";
         }
         if (reason instanceof Reason.CoilPitch) {
-            return "pitch 4:1: usual for coil (Printing Impressions, Feb 2005); hole and centre are common practice,"
+            return "pitch 4:1: usual for coil (Printing Impressions, Feb 2005). Hole and centre are common practice,"
                     + " no source";
         }
         Reason.RingsByEdge r = (Reason.RingsByEdge) reason;
@@ -75,15 +75,15 @@ final class BindingWords {
             return "no element: no sizes are known for " + r.pattern();
         }
         if (reason instanceof Reason.TooThick r) {
-            return "no element: " + need(r.need()) + "; the largest " + r.group() + ", "
-                    + r.largest().name() + ", takes less (" + r.largest().source() + ")";
+            return "no element: the largest " + kind(r.group()) + ", "
+                    + r.largest().name() + ", takes less (" + r.largest().source() + "). " + need(r.need());
         }
         if (reason instanceof Reason.Smallest r) {
             Integer sheets = r.sheets();
             String size =
                     sheets != null ? sheets + " sheets" : m.size(r.element().size());
-            return "element " + r.element().name() + ": " + need(r.need()) + "; the smallest " + r.group()
-                    + " that takes it (" + size + ", " + r.element().source() + ")";
+            return "element " + r.element().name() + ", the smallest " + kind(r.group()) + " that takes the stack ("
+                    + size + ", " + r.element().source() + "). " + need(r.need());
         }
         Reason.Straddled r = (Reason.Straddled) reason;
         String small = r.small().name();
@@ -95,27 +95,31 @@ final class BindingWords {
                                 + " and " + large.name())
                 + ". Measure a pack of " + measure.sheets() + " sheets of " + measure.stock()
                 + (measure.packAtMost().compareTo(Length.ZERO) > 0
-                        ? ": at " + m.down(measure.packAtMost()) + " or less use " + small + ", which"
-                        : "; " + small)
+                        ? ". At " + m.down(measure.packAtMost()) + " or less use " + small + ", which"
+                        : ". " + small)
                 + " takes a stack of " + m.down(measure.stackAtMost()) + " (" + r.source() + ")";
     }
 
     private String need(Reason.Need need) {
         if (need instanceof Reason.InSheets n) {
-            return "the nominal stack of " + m.thickness(n.stack()) + " is as thick as " + n.sheets()
+            return "The nominal stack of " + m.thickness(n.stack()) + " is as thick as " + n.sheets()
                     + " sheets of 20 lb bond";
         }
         Reason.InSize n = (Reason.InSize) need;
         Clearance rule = n.rule();
         Length outside = n.outside();
-        return (n.atMost() ? "the stack of at most " : "the nominal stack of ")
-                + m.thickness(n.stack()) + " with "
-                + m.exact(n.clearance()) + " of clearance ("
-                + (rule == null ? "as the job says" : "rule \"" + rule.name() + "\": " + rule.source()) + ") needs "
-                + m.up(n.stack().plus(n.clearance()))
+        return (n.atMost() ? "The stack of at most " : "The nominal stack of ")
+                + m.thickness(n.stack()) + " needs "
+                + m.up(n.stack().plus(n.clearance())) + " with " + m.exact(n.clearance()) + " of clearance ("
+                + (rule == null ? "as the job says" : "rule \"" + rule.name() + "\": " + rule.source()) + ")"
                 + (outside == null
                         ? ""
-                        : ", and the coil turns round " + m.mark(outside) + " of paper outside the holes (derived)");
+                        : ". The coil also turns round " + m.mark(outside) + " of paper outside the holes (derived)");
+    }
+
+    /** "wire 3:1", "ring mechanism": the unit that a group of rings is listed by says nothing to a reader. */
+    private static String kind(String group) {
+        return group.startsWith("rings") ? "ring mechanism" : group;
     }
 
     private String row(Reason.OfRow reason) {
@@ -128,9 +132,8 @@ final class BindingWords {
         if (reason instanceof Reason.WholeRow r) {
             return r.holes() + " whole holes on " + m.size(r.edge()) + ", the first "
                     + m.mark(r.first()) + " from the end. Paper left at the ends: " + m.beside(r.web(), r.minimumWeb())
-                    + "; minimum " + m.beside(r.minimumWeb(), r.web())
-                    + " (set by the " + (r.asked() ? "job" : "punch")
-                    + "; no standard gives it). "
+                    + ". Minimum, set by the " + (r.asked() ? "job" : "punch") + ": "
+                    + m.beside(r.minimumWeb(), r.web()) + " (no standard gives it). "
                     + (r.fixedGuide()
                             ? "The punch's side guide is fixed"
                             : "The side guide centres the row (XJDF 2.2, Appendix F)");
@@ -157,9 +160,9 @@ final class BindingWords {
 
     private static String pins(Reason.OfPins reason) {
         if (reason instanceof Reason.EndPins r) {
-            return "pull " + pinsOf(r.pins()) + ", counted from the side guide: at the end of the sheet"
+            return "pull " + pinsOf(r.pins()) + ", counted from the side guide. At the end of the leaf"
                     + " they would cut an open hole (Printing Impressions, Feb 2005). A pin less than a pitch off the end"
-                    + " goes too, in case a sheet slips (our own guard, no source)";
+                    + " goes too, in case a leaf slips (our own guard, no source)";
         }
         if (reason instanceof Reason.GapPins r) {
             return "pull " + pinsOf(r.pins()) + " too, for the hanger's gap";
@@ -179,7 +182,7 @@ final class BindingWords {
                 + (beside == null
                         ? "the job's gap"
                         : "the thumb cut with " + m.size(beside) + " of paper on both sides")
-                + "), which takes " + r.out()
+                + "). It takes " + r.out()
                 + " holes out. Each goes with its mirror image, so that the row stays symmetric."
                 + " The element goes on in two pieces, for " + r.runs().get(0) + " and "
                 + r.runs().get(1) + " holes";
@@ -189,14 +192,14 @@ final class BindingWords {
         if (reason instanceof Reason.GuideOff r) {
             return "set the side guide's own scale to "
                     + m.mark(r.first())
-                    + " for the first hole: it was measured to place holes "
+                    + " for the first hole. It was measured to place holes "
                     + m.fine(r.off().abs())
                     + (positive(r.off()) ? " too far from it" : " too near to it") + ", to within "
                     + m.fine(r.tolerance());
         }
         Reason.TurnedOver r = (Reason.TurnedOver) reason;
         return (r.matters() ? "the same end to the side guide on every lift" : "either end may go to the side guide")
-                + ": a leaf fed turned over has its holes "
+                + ". A leaf fed turned over has its holes "
                 + m.beside(r.offset(), r.punchingTolerance()) + " off the others, "
                 + (r.matters() ? "beyond" : "within") + " the " + Terms.PUNCHING_TOLERANCE + " of "
                 + m.beside(r.punchingTolerance(), r.offset());
@@ -210,23 +213,23 @@ final class BindingWords {
                             : "no wire thickness is known for " + r.group());
         }
         Reason.MostSkew r = (Reason.MostSkew) reason;
-        String wire = m.mark(r.skew().wireThickness()) + " (" + r.skew().wireThicknessSource() + ")";
+        String wire = m.mark(r.skew().wireThickness()) + " thick (" + r.skew().wireThicknessSource() + ")";
         String hole = m.size(r.holeAcross());
         return "maximum skew " + m.down(r.skew().rise()) + " over the "
                 + m.size(r.skew().over())
-                + " from first to last hole: "
+                + " from first to last hole. "
                 + (r.through().compareTo(r.outside()) <= 0
-                        ? "a wire of " + wire + " has no more room in the hole of " + hole
-                        : "the paper outside the holes is no wider, and an open hole holds nothing. A wire of " + wire
-                                + " has " + m.mark(r.through()) + " of room in the hole of " + hole)
+                        ? "The element, " + wire + ", has no more room in the hole of " + hole
+                        : "The paper outside the holes is no wider, and an open hole holds nothing. The element, "
+                                + wire + ", has " + m.mark(r.through()) + " of room in the hole of " + hole)
                 + ". Print was checked for holes " + m.mark(r.punchingTolerance())
-                + " off their place; a greater skew may reach it" + slant(r.slant());
+                + " off their place. A greater skew may reach print" + slant(r.slant());
     }
 
     private String slant(Length slant) {
         return slant.equals(Length.ZERO)
                 ? ""
-                : ". Of this the punch itself takes " + m.fine(slant.abs()) + ": its last hole was measured "
+                : ". The punch itself takes " + m.fine(slant.abs()) + " of the skew: its last hole was measured "
                         + (positive(slant) ? "deeper" : "shallower") + " than its first";
     }
 
@@ -243,7 +246,8 @@ final class BindingWords {
                 + String.join(
                         ", ",
                         StepWords.alike(r.sheets().stream().map(String::valueOf).toList()))
-                + " leaves: in order; covers apart; paper, board and film apart; within "
+                + (r.sheets().equals(List.of(1)) ? " leaf" : " leaves")
+                + ", in order. Covers are punched apart, and so are paper, board and film. At most "
                 + r.limits().stream().map(this::limit).collect(Collectors.joining(", ")) + " (" + r.source()
                 + "). The machine's manual prevails";
     }

@@ -9,21 +9,25 @@ import io.bindprep.run.Step.Work;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** English of the steps that differ by method: covers, threading, closing. */
 final class ClosingWords {
     private final Job job;
     private final List<Plan> plans;
     private final String last;
+    private final String copy;
 
-    private ClosingWords(Job job, List<Plan> plans) {
+    private ClosingWords(Job job, List<Plan> plans, boolean volume) {
         this.job = job;
+        this.copy = volume ? "volume" : "copy";
         this.plans = plans;
         this.last = job.backCover() != null ? "back cover" : "last leaf";
     }
 
-    static List<String> of(Work work, Job job, List<Plan> plans) {
-        ClosingWords words = new ClosingWords(job, plans);
+    static List<String> of(Work work, Job job, List<Plan> plans, boolean volume) {
+        ClosingWords words = new ClosingWords(job, plans, volume);
         return switch (work) {
             case COVERS -> List.of(words.covers());
             case THREAD -> List.of(words.each(words::thread));
@@ -37,29 +41,33 @@ final class ClosingWords {
     }
 
     private String covers() {
-        return job.binding() == Method.WIRE
-                ? "Gather each copy front up. Lay its " + last + " on top of the front, its "
-                        + (job.backCover() != null ? "outside" : "last page") + " down."
-                : "Gather each copy in reading order, front cover first, back cover last.";
+        if (job.binding() == Method.WIRE) {
+            return "Gather each " + copy + " front up. Lay its " + last + " on top of the front, its "
+                    + (job.backCover() != null ? "outside" : "last page") + " down.";
+        }
+        String front = job.frontCover() == null ? "" : "front cover first";
+        String back = job.backCover() == null ? "" : "back cover last";
+        String covers = Stream.of(front, back).filter(c -> !c.isEmpty()).collect(Collectors.joining(", "));
+        return "Gather each " + copy + " in reading order" + (covers.isEmpty() ? "." : ", " + covers + ".");
     }
 
     private String thread(Plan plan) {
         return switch (job.binding()) {
             case WIRE ->
-                "Cut " + cut(plan, "wire", "loop") + " Hang the copy in " + (inTwo(plan) ? "them" : "it")
+                "Cut " + cut(plan, "wire", "loop") + " Hang the " + copy + " in " + (inTwo(plan) ? "them" : "it")
                         + ", one loop per hole." + hanger(plan);
             case COIL ->
-                "Curve the binding edge a little. From one end, screw coil " + name(plan)
+                "Curve the binding edge slightly. Start at one end and turn coil " + name(plan)
                         + " through all "
                         + plan.row().holes().size() + " holes.";
             case COMB ->
                 "Cut " + cut(plan, "comb", "ring")
                         + (inTwo(plan)
-                                ? " Open each on the machine no wider than needed. Hang the copy on them,"
-                                : " Open it on the machine no wider than needed. Hang the copy on it,")
+                                ? " Open each on the machine no wider than needed. Hang the " + copy + " on them,"
+                                : " Open it on the machine no wider than needed. Hang the " + copy + " on it,")
                         + " a ring in every hole.";
             case RINGS ->
-                "Open the " + name(plan) + " mechanism, both halves at once. Lay the copy on its "
+                "Open the " + name(plan) + " mechanism, both halves at once. Lay the " + copy + " on its "
                         + plan.row().holes().size() + " rings.";
         };
     }
@@ -69,11 +77,11 @@ final class ClosingWords {
             case WIRE ->
                 List.of(
                         each(plan -> "Set the closer to " + name(plan) + ", the nominal size of the wire."),
-                        "Close the first copy and look at it. Closed too far, loops are crushed; too little, leaves"
+                        "Close the first one and look at it. Closed too far, loops are crushed; too little, leaves"
                                 + " fall out. Correct the closer.");
             case COIL ->
                 List.of("Cut the coil a little beyond both ends of the leaves. Crimp the ends inwards, so that the coil"
-                        + " can neither run out nor catch.");
+                        + " cannot unwind or catch.");
             case COMB -> List.of("Let the comb close slowly. See that every ring end lies under the spine.");
             case RINGS -> List.of("Close the rings. See that they meet without a gap.");
         };
@@ -85,7 +93,7 @@ final class ClosingWords {
      */
     private String turn() {
         boolean top = job.bindingEdge() == BindingEdge.TOP;
-        return "Turn the " + last + (top ? " over the head" : " round the wire")
+        return "Turn the " + last + (top ? " over the top edge" : " round the wire")
                 + " to the back. The seam of the wire is then hidden inside it.";
     }
 

@@ -75,9 +75,9 @@ final class DepthWords {
         if (ground.suggestion() instanceof BySize by) {
             return "by the element. "
                     + (by.largest() ? "No element takes the whole stack; the largest, " : "The element, ")
-                    + m.sold(by.size()) + ", suggests " + ground.suggested() + ": the deepest with at most "
+                    + m.sold(by.size()) + ", suggests " + ground.suggested() + ". That is the deepest with at most "
                     + m.down(by.paper()) + " of paper outside the holes, " + by.share()
-                    + " of the element's size, else the shallowest (" + by.source() + "). ";
+                    + " of the element's size. Otherwise it is the shallowest (" + by.source() + "). ";
         }
         return "the shallowest, as no element is known. ";
     }
@@ -91,9 +91,9 @@ final class DepthWords {
         boolean freely = turns.outside().compareTo(below) < 0;
         return (freely ? "Pages turn freely: " : "Pages turn stiffly: ") + m.beside(turns.outside(), below)
                 + " of paper outside the holes, limit " + m.beside(below, turns.outside())
-                + " (sqrt(D^2 - t^2): element " + m.size(size) + ", "
-                + (turns.atMost() ? "thickest likely" : "nominal") + " stack "
-                + m.thickness(turns.stack()) + "; derived)";
+                + ". The limit is sqrt(D^2 - t^2) for an element of " + m.size(size) + " and a "
+                + (turns.atMost() ? "thickest likely" : "nominal") + " stack of "
+                + m.thickness(turns.stack()) + " (derived)";
     }
 
     private static String content(@Nullable Content content) {

@@ -90,7 +90,6 @@ public final class JobNumbers {
         binding();
         volumes();
         punch();
-        whatIf();
         if (report.documentChecked()) {
             entry("Pages", pages());
         }
@@ -116,17 +115,17 @@ public final class JobNumbers {
 
     private String sheets() {
         Block block = report.block();
-        String text = Counted.of(block.printedSheets(), "sheet") + " printed per copy: "
-                + Counted.of(block.bodyLeaves(), "leaf") + " and "
-                + (block.covers() == 0 ? "no cover" : Counted.of(block.covers(), "cover"));
         int copies = report.job().copies();
         PressSheet press = report.job().supply().pressSheet();
+        String text = Counted.of(block.bodyLeaves(), "leaf") + " and "
+                + (block.covers() == 0 ? "no cover" : Counted.of(block.covers(), "cover")) + " per copy, "
+                + block.printedSheets() + " of them printed.";
         return copies == 1 && press == null
                 ? text
-                : text + "; " + (copies == 1 ? "1 copy" : copies + " copies") + ": "
-                        + Counted.of(printed(StockNeed::sheets), "sheet")
-                        + (press == null ? "" : " (" + press.name() + ")") + " and "
-                        + printed(StockNeed::overs) + " overs (spare sheets)";
+                : text + " " + (copies == 1 ? "1 copy" : copies + " copies") + ": "
+                        + Counted.of(printed(StockNeed::sheets), press == null ? "sheet" : "press sheet")
+                        + (press == null ? "" : " " + press.name()) + " and "
+                        + printed(StockNeed::overs) + " overs (spare sheets).";
     }
 
     private long printed(ToLongFunction<StockNeed> part) {
@@ -137,7 +136,7 @@ public final class JobNumbers {
     }
 
     private String stock(Stock stock) {
-        return stock.name() + ", " + measures.caliper(stock.caliperUm()) + " per sheet; " + stock.source();
+        return stock.name() + ", " + measures.caliper(stock.caliperUm()) + " per sheet (" + stock.source() + ")";
     }
 
     private void covers() {
@@ -145,31 +144,31 @@ public final class JobNumbers {
         cover(covers, "front", report.job().frontCover());
         cover(covers, "back", report.job().backCover());
         if (!covers.isEmpty()) {
-            entry("Covers", String.join("; ", covers));
+            entries.add(new Entry("Covers", covers));
         }
     }
 
     private void cover(List<String> covers, String side, @Nullable Cover cover) {
         if (cover != null) {
-            covers.add(side + " " + stock(cover.stock()) + (cover.printed() == null ? ", blank" : ", printed"));
+            covers.add(side + (cover.printed() == null ? ", blank: " : ", printed: ") + stock(cover.stock()));
         }
     }
 
     private String stack() {
         Stack s = report.stack();
         BigDecimal weight = s.weightG();
-        return measures.thickness(s.nominal()) + ", range " + measures.thicknesses(s.min(), s.max()) + "; "
+        return measures.thickness(s.nominal()) + ", range " + measures.thicknesses(s.min(), s.max()) + ". "
                 + (weight == null ? atLeast(report.run().materials()) : measures.weight(weight) + " per copy");
     }
 
     private String atLeast(Materials materials) {
         if (materials.unweighed().isEmpty()) {
-            return "weight unknown: a stock gives no grammage";
+            return "Weight unknown: a stock gives no grammage";
         }
-        String unknown = "weight of " + String.join(", ", materials.unweighed()) + " unknown";
+        String unknown = "The weight of " + String.join(", ", materials.unweighed()) + " is unknown";
         return materials.knownCopyG().signum() == 0
                 ? unknown
-                : "at least " + measures.weight(materials.knownCopyG()) + " per copy, " + unknown;
+                : "At least " + measures.weight(materials.knownCopyG()) + " per copy. " + unknown;
     }
 
     private void binding() {
@@ -203,7 +202,7 @@ public final class JobNumbers {
         if (volumes.isEmpty()) {
             return;
         }
-        entry("Volumes", volumes.size() + ", each with its covers:");
+        entry("Volumes", volumes.size() + (report.block().covers() == 0 ? ":" : ", each with its covers:"));
         for (Volume volume : volumes.subList(0, Math.min(MOST_VOLUMES, volumes.size()))) {
             more(volume.number() + ": "
                     + (report.documentChecked() ? "pages " + volume.firstPage() + "-" + volume.lastPage() + ", " : "")
@@ -299,13 +298,6 @@ public final class JobNumbers {
         List<String> all = StepWords.alike(lifts.stream().map(String::valueOf).toList());
         String first = String.join(", ", all.subList(0, Math.min(MOST_LIFTS, all.size())));
         return all.size() <= MOST_LIFTS ? first : first + " and more";
-    }
-
-    private void whatIf() {
-        List<String> lines = WhatIfTable.lines(report);
-        if (!lines.isEmpty()) {
-            entries.add(new Entry("What if", lines));
-        }
     }
 
     private String pages() {

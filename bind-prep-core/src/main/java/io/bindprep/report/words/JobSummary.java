@@ -73,10 +73,13 @@ public final class JobSummary {
         Stack stack = report.stack();
         String covers = block.covers() == 0 ? "" : " and " + Counted.of(block.covers(), "cover");
         boolean assumed = report.job().stock().source().endsWith(JobReader.ASSUMED_STOCK);
-        return Counted.of(block.bodyLeaves(), "leaf") + covers + ", " + measures.thickness(stack.nominal()) + " thick ("
-                + measures.thicknesses(stack.min(), stack.max()) + "); "
-                + (assumed ? "paper assumed: " : "")
-                + report.job().stock().name() + (assumed ? " (stock)." : ".");
+        String nominal = measures.thickness(stack.nominal());
+        boolean exact = List.of(stack.min(), stack.max()).stream()
+                .allMatch(t -> measures.thickness(t).equals(nominal));
+        return Counted.of(block.bodyLeaves(), "leaf") + covers + ", " + nominal + " thick"
+                + (exact ? "; " : " (" + measures.thicknesses(stack.min(), stack.max()) + "); ")
+                + (assumed ? "stock assumed: " : "")
+                + report.job().stock().name() + ".";
     }
 
     private String binding() {

@@ -38,6 +38,7 @@ final class StepWords {
     private final List<Plan> plans;
     private final List<Lift> lifts;
     private final long strokes;
+    private final int volume;
 
     private StepWords(StepValues values) {
         this.job = values.job();
@@ -48,6 +49,7 @@ final class StepWords {
         this.plans = values.plans();
         this.lifts = values.lifts();
         this.strokes = values.strokes();
+        this.volume = values.volume();
     }
 
     /** One sentence or two each. */
@@ -61,7 +63,8 @@ final class StepWords {
             case SET_PUNCH -> List.of(words.each(i -> words.setPunch(words.plans.get(i))));
             case JOG -> List.of(words.jog());
             case PUNCH -> List.of(words.punch(), words.strokes());
-            case COVERS, THREAD, CLOSE, TURN_COVER -> ClosingWords.of(step.work(), words.job, words.plans);
+            case COVERS, THREAD, CLOSE, TURN_COVER ->
+                ClosingWords.of(step.work(), words.job, words.plans, words.volume > 0);
             case CHECK -> words.check();
             case PACK -> List.of(words.pack());
         };
@@ -113,8 +116,9 @@ final class StepWords {
 
     private List<String> trim() {
         List<String> lines = new ArrayList<>();
-        lines.add("Cut leaves and covers to " + leafSize() + ". If they were printed larger, cut the " + edge()
-                + " edge first and measure from it.");
+        boolean covers = job.frontCover() != null || job.backCover() != null;
+        lines.add((covers ? "Cut leaves and covers to " : "Cut leaves to ") + leafSize()
+                + ". If they were printed larger, cut the " + edge() + " edge first and measure from it.");
         for (StockNeed need : materials.stocks()) {
             boolean asTheBook =
                     need.width().equals(materials.leafWidth()) && need.height().equals(materials.leafHeight());
@@ -131,8 +135,9 @@ final class StepWords {
                                 ? "Each press sheet of " + word(need.use()) + " holds " + press.up()
                                         + " leaves of one copy. Cut the pile of each copy and stack the cut piles in"
                                         + " order."
-                                : "Each press sheet of " + word(need.use()) + " holds one leaf " + press.up()
-                                        + " times. Each cut pile is one copy.");
+                                : "Each press sheet of " + word(need.use()) + " holds the same leaf "
+                                        + (press.up() == 2 ? "twice" : press.up() + " times")
+                                        + ". Each cut pile serves one copy.");
             }
         }
         return lines;
@@ -151,17 +156,17 @@ final class StepWords {
     private String setPunch(Plan plan) {
         List<Integer> pulled = plan.row().pulledPins();
         return "Set the punch for " + plan.pattern() + ": hole centre " + measures.set(plan.edgeDistance())
-                + " from the binding edge; "
+                + " from the binding edge. "
                 + (pulled.isEmpty()
-                        ? "no pin to pull"
-                        : "pull " + (pulled.size() == 1 ? "pin " : "pins ") + numbers(pulled)
+                        ? "No pin to pull"
+                        : "Pull " + (pulled.size() == 1 ? "pin " : "pins ") + numbers(pulled)
                                 + ", counted from the side guide")
                 + ". First hole centre: "
                 + measures.set(plan.row().holes().get(0).centre()) + " from the "
                 + (job.bindingEdge() == BindingEdge.TOP ? "left corner" : "head")
                 + (plan.row().guideOff().equals(Length.ZERO)
                         ? "."
-                        : "; set the side guide's own scale to "
+                        : ". Set the side guide's own scale to "
                                 + measures.mark(plan.row()
                                         .holes()
                                         .get(0)
@@ -171,12 +176,12 @@ final class StepWords {
     }
 
     private String jog() {
-        return "Jog each lift square to the " + edge() + " edge and to the "
-                + (job.bindingEdge() == BindingEdge.TOP ? "left side" : "head")
-                + ", and feed every lift with that end to the side guide"
+        String end = job.bindingEdge() == BindingEdge.TOP ? "left side" : "head";
+        return "Jog each lift square at the " + edge() + " edge and at the " + end + ". Feed every lift with the " + end
+                + " to the side guide."
                 + (plans.stream().anyMatch(Plan::sameEndToGuide)
-                        ? ". A leaf fed the other way would miss the element."
-                        : ".");
+                        ? " A leaf fed the other way would miss the element."
+                        : "");
     }
 
     /** The lifts in order; those of volumes are counted, as each volume has a list of its own. */
@@ -236,8 +241,9 @@ final class StepWords {
 
     private String strokes() {
         return job.copies() == 1
-                ? counted(strokes, "stroke") + " in all."
-                : counted(strokes, "stroke") + " in all for " + job.copies() + " copies"
+                ? counted(strokes, "stroke") + (volume > 0 ? " for this volume." : " in all.")
+                : counted(strokes, "stroke") + (volume > 0 ? " for " : " in all for ") + job.copies() + " copies"
+                        + (volume > 0 ? " of this volume" : "")
                         + (strokes < (long) lifts.size() * job.copies()
                                 ? ". Punch the covers of several copies together, each stock in its own lifts."
                                 : ".");
@@ -245,10 +251,15 @@ final class StepWords {
 
     private List<String> check() {
         List<String> lines = new ArrayList<>();
-        lines.add(
-                "Leaf through each copy. Pages are in order, every leaf is on every loop, leaves turn freely, no hole is torn.");
+        lines.add("Leaf through each " + (volume > 0 ? "volume" : "copy") + ". Pages are in order, every leaf is on "
+                + switch (job.binding()) {
+                    case WIRE -> "every loop";
+                    case COIL -> "the coil all the way";
+                    case COMB, RINGS -> "every ring";
+                }
+                + ", leaves turn freely, no hole is torn.");
         BigDecimal copy = materials.copyG();
-        if (copy != null) {
+        if (copy != null && volume == 0) {
             lines.add("A copy weighs about " + measures.weight(copy)
                     + " without its element. A lighter copy may miss a leaf.");
         }
@@ -258,8 +269,8 @@ final class StepWords {
     private String pack() {
         List<String> unknown = materials.unweighed();
         Load load = new Load(materials.knownRunG(), materials.runG() == null);
-        return "The run weighs " + CautionWords.weight(load, measures) + " without elements and packing"
-                + (unknown.isEmpty() ? "." : "; the weight of " + String.join(", ", unknown) + " is not known.");
+        return "The run weighs " + CautionWords.weight(load, measures) + " without elements and packing."
+                + (unknown.isEmpty() ? "" : " The weight of " + String.join(", ", unknown) + " is not known.");
     }
 
     private String edge() {

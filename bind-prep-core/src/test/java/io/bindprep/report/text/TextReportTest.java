@@ -86,7 +86,7 @@ class TextReportTest {
         assertThat(text)
                 .contains("NOTE      12 bytes stand before the PDF header. [header-junk]")
                 .contains("Do: Usually harmless: print systems leave them.")
-                .contains("Sheets    42 sheets printed per copy: 42 leaves and no cover")
+                .contains("Sheets    42 leaves and no cover per copy, 42 of them printed.")
                 .contains("First hole 9 mm from the head; pull pins 35-36.")
                 .doesNotContain("--notes");
     }
@@ -163,7 +163,7 @@ class TextReportTest {
         String text =
                 TextReport.write(Scenario.of(4).covers().lifts(1, 14, 14, 13, 1).report(), TextStyle.PLAIN.withNotes());
         assertThat(text)
-                .contains("Covers    front bond-20, 94 um per sheet; JCP O-63 (1999), printed; back bond-20")
+                .contains("Covers    front, printed: bond-20, 94 um per sheet (JCP O-63 (1999))")
                 .contains("5 lifts per copy: 1, 14, 14, 13, 1 leaves.");
         String many = TextReport.write(
                 Scenario.of(4).lifts(9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 8, 7).report(), TextStyle.PLAIN.withNotes());

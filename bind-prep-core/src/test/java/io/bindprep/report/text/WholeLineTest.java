@@ -68,7 +68,7 @@ class WholeLineTest {
         String text = TextReport.write(report, TextStyle.PLAIN.withNotes());
         assertThat(report.findings()).extracting(Finding::rule).allMatch(r -> r.equals("stack-straddles"));
         assertThat(text)
-                .contains("50 sheets printed per copy: 50 leaves and no cover")
+                .contains("50 leaves and no cover per copy, 50 of them printed.")
                 .contains("0.19 in, range 0.17 to 0.20 in")
                 .contains("the job names no stock")
                 .contains("32 holes");
