@@ -246,7 +246,9 @@ public final class SheetPdf {
             return;
         }
         flow.heading(bold, "What if", sheet.whatIf().size() * Flow.SMALL_STEP);
-        double[] shares = {0.2, 0.16, 0.2, 0.2, 0.12, 0.12};
+        boolean allChecked = sheet.whatIf().get(0).size() == 5;
+        double[] shares =
+                allChecked ? new double[] {0.2, 0.12, 0.24, 0.24, 0.2} : new double[] {0.2, 0.12, 0.2, 0.2, 0.12, 0.16};
         for (List<String> cells : sheet.whatIf()) {
             flow.smallRow(cells == sheet.whatIf().get(0) ? bold : plain, cells, shares);
         }

@@ -202,7 +202,7 @@ public final class JobNumbers {
         if (volumes.isEmpty()) {
             return;
         }
-        entry("Volumes", volumes.size() + (report.block().covers() == 0 ? ":" : ", each with its covers:"));
+        entry("Volumes", volumes.size() + (report.block().covers() == 0 ? "" : ", each with its covers"));
         for (Volume volume : volumes.subList(0, Math.min(MOST_VOLUMES, volumes.size()))) {
             more(volume.number() + ": "
                     + (report.documentChecked() ? "pages " + volume.firstPage() + "-" + volume.lastPage() + ", " : "")

@@ -26,10 +26,19 @@ public final class WhatIfTable {
     /** The heading and the rows, with the pages themselves; none where the punch has one setting only. */
     public static List<List<String>> withPages(Report report) {
         List<List<String>> rows = new ArrayList<>(rows(report, WhatIfTable::pages));
-        if (!rows.isEmpty()) {
-            rows.add(0, HEAD);
+        if (rows.isEmpty()) {
+            return rows;
         }
-        return rows;
+        rows.add(0, HEAD);
+        boolean allChecked =
+                report.whatIf().stream().allMatch(w -> w.unchecked().isEmpty());
+        return allChecked ? rows.stream().map(WhatIfTable::withoutUnchecked).toList() : rows;
+    }
+
+    private static List<String> withoutUnchecked(List<String> row) {
+        List<String> cells = new ArrayList<>(row);
+        cells.remove(HEAD.indexOf("Not checked"));
+        return cells;
     }
 
     private static List<List<String>> rows(Report report, Function<List<Integer>, String> pages) {
