@@ -17,8 +17,11 @@ import io.bindprep.request.CheckRequest;
 import io.bindprep.request.ShiftRequest;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -26,6 +29,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType1Font;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts.FontName;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
+import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -178,6 +182,57 @@ class ExtendBleedTest {
         Raster after = drawn(false, folder.resolve("out.pdf"), 1);
         assertThat(after.width() - before.width()).isEqualTo(20);
         assertThat(changed(before, after, PageEdge.LEFT)).isZero();
+    }
+
+    /** ISO 15930-7:2010, 6.5: a page has a TrimBox or an ArtBox, not both. From memory. */
+    @Test
+    void aPageKeepsOneOfTrimBoxAndArtBox() throws Exception {
+        Path file = book(0, null, tint(40));
+        try (PDDocument document = Loader.loadPDF(Files.readAllBytes(file))) {
+            PDPage page = document.getPage(0);
+            page.setArtBox(page.getMediaBox());
+            document.save(file.toFile());
+        }
+        assertThat(extend(file, Map.of()).bleeds()).containsExactly(1);
+        try (PDDocument document = Loader.loadPDF(folder.resolve("out.pdf").toFile())) {
+            assertThat(document.getPage(0).getCOSObject().containsKey(COSName.TRIM_BOX))
+                    .isTrue();
+            assertThat(document.getPage(0).getCOSObject().containsKey(COSName.ART_BOX))
+                    .isFalse();
+        }
+    }
+
+    /** The trim in the middle of a dot, which each of two edges that meet there fills by half: a quarter of it was paper. */
+    @Test
+    void noHairOfPaperShowsAtTheTrim() throws Exception {
+        ShiftReport made = extend(book(0, null, tint(40)), Map.of("bleed", "3.05 mm"));
+        assertThat(made.bleeds()).containsExactly(1);
+        for (boolean poppler : new boolean[] {true, false}) {
+            Raster after = drawn(poppler, folder.resolve("out.pdf"), 1);
+            for (int y = 3; y < after.height() - 3; y++) {
+                for (int x = BLEED_DOTS - 3; x < BLEED_DOTS + 4; x++) {
+                    assertThat(Math.abs(after.at(x, y) - after.at(60, 20)))
+                            .as("Poppler %s, %d, %d", poppler, x, y)
+                            .isLessThan(8);
+                }
+            }
+        }
+    }
+
+    /** What lies under art that is not opaque would show through it: there the edges only meet. */
+    @Test
+    void nothingIsPutUnderArtThatIsSeenThrough() throws Exception {
+        Art seenThrough = (content, document) -> {
+            PDExtendedGraphicsState half = new PDExtendedGraphicsState();
+            half.setNonStrokingAlphaConstant(0.5f);
+            content.setGraphicsStateParameters(half);
+            tint(40).draw(content, document);
+        };
+        Path file = book(0, null, seenThrough);
+        ShiftReport made = extend(file, Map.of());
+        assertThat(made.bleeds()).containsExactly(1);
+        assertThat(changed(drawn(true, file, 1), drawn(true, folder.resolve("out.pdf"), 1), PageEdge.LEFT))
+                .isZero();
     }
 
     @Test

@@ -14,7 +14,6 @@ import io.bindprep.repair.ShiftSettings;
 import io.bindprep.request.CheckRequest;
 import io.bindprep.request.ProofRequest;
 import io.bindprep.request.ShiftRequest;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -78,8 +77,10 @@ class UserUnitTest {
     void sizesPaperAndHolesAreTrue(double unit) throws Exception {
         Report is = BindPrep.check(check(book(unit)));
         Report was = BindPrep.check(check(plain));
-        assertThat(was.pages()).hasSize(4).allSatisfy(p -> assertThat(p.facts().across(PageEdge.LEFT).mm())
-                .isBetween(147.99, 148.01));
+        assertThat(was.pages())
+                .hasSize(4)
+                .allSatisfy(
+                        p -> assertThat(p.facts().across(PageEdge.LEFT).mm()).isBetween(147.99, 148.01));
         // the worst of four alike pages may be another by a rounding, and the digest of the file is another
         for (ReportFormat format : List.of(ReportFormat.TEXT, ReportFormat.JSON)) {
             assertThat(rounded(format.write(check(plain), is))).isEqualTo(rounded(format.write(check(plain), was)));
@@ -103,7 +104,8 @@ class UserUnitTest {
 
     private Path shifted(Path file) throws Exception {
         Path out = file.resolveSibling("shifted.pdf");
-        ShiftSettings settings = ShiftSettings.of(false, "6mm", null, null, false, false, false).marking(true);
+        ShiftSettings settings =
+                ShiftSettings.of(false, "6mm", null, null, false, false, false).marking(true);
         ShiftReport report = BindPrep.shift(new ShiftRequest(check(file), out, "shifted.pdf", settings));
         assertThat(report.outcome()).isEqualTo(ShiftReport.Result.CHANGED);
         return out;
@@ -121,7 +123,9 @@ class UserUnitTest {
             Raster a = Raster.ofMuPdf(was, page);
             Raster b = Raster.ofMuPdf(is, page);
             assertThat(a.dark()).isGreaterThan(1000);
-            assertThat(b.unlike(a, 0, 0)).as(String.format(Locale.ROOT, "%s, page %d", is, page)).isZero();
+            assertThat(b.unlike(a, 0, 0))
+                    .as(String.format(Locale.ROOT, "%s, page %d", is, page))
+                    .isZero();
         }
     }
 }

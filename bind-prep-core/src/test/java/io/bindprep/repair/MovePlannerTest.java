@@ -177,7 +177,10 @@ class MovePlannerTest {
     void whatStaysOnThePageToAThousandthIsNotRefused() throws SettingException {
         assertThat(plan(settings(false, "6mm", null, null), room(1, 3, 5.999)).moves())
                 .containsExactly(new Move(PageEdge.LEFT, 6, 1));
-        assertThat(plan(settings(false, "6mm", null, null), room(1, 3, 5.98)).refusal().said().get(0))
+        assertThat(plan(settings(false, "6mm", null, null), room(1, 3, 5.98))
+                        .refusal()
+                        .said()
+                        .get(0))
                 .contains("off the outer edge");
     }
 

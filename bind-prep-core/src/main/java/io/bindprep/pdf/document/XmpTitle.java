@@ -21,6 +21,7 @@ final class XmpTitle {
     private static final Charset UTF_32_LE = Charset.forName("UTF-32LE");
     /** Stands for what could not be decoded. */
     private static final char LOST = '\ufffd';
+
     private static final String DC = "http://purl.org/dc/elements/1.1/";
     private static final String XML = "http://www.w3.org/XML/1998/namespace";
 

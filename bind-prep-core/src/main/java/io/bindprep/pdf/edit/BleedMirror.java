@@ -32,8 +32,13 @@ final class BleedMirror {
     private static final String NAME = "BindPrepBleed";
     /** Over the last dots of bleed that there is, which renderers blend with the paper. */
     private static final double OVERLAP_MM = 0.05;
-    /** Nothing within the trim changes, by whatever rounding. */
+    /** Nothing is drawn over what lies within the trim, by whatever rounding. */
     private static final double TRIM_MM = -0.001;
+    /**
+     * Bleed that lies under the art: two edges that only meet show a hair of paper between them on the screen. Less than art
+     * may end beside the trim.
+     */
+    private static final double UNDER_MM = 0.1;
 
     private final COSDocument document;
     private final InkEngine engine;
@@ -69,6 +74,8 @@ final class BleedMirror {
             COSDictionary resources = whole.getCOSDictionary(COSName.RESOURCES);
             COSDictionary known = resources == null ? null : resources.getCOSDictionary(COSName.XOBJECT);
             StringBuilder draw = new StringBuilder(after).append("/Artifact BMC\n");
+            StringBuilder under = new StringBuilder("/Artifact BMC\n");
+            boolean covered = !SeeThrough.any(resources);
             Map<String, COSBase> forms = new TreeMap<>();
             for (BleedStrip strip : strips) {
                 double to = Math.min(TRIM_MM, strip.endMm() + OVERLAP_MM);
@@ -86,13 +93,13 @@ final class BleedMirror {
                 }
                 forms.put(name, new COSObject(form));
                 double stretch = (wantMm + to) / strip.sourceMm();
-                AffineTransform mirror = new AffineTransform(back);
-                mirror.concatenate(new AffineTransform(-stretch, 0, 0, 1, to + stretch * from, 0));
-                mirror.concatenate(frame);
-                draw.append("q\n").append(ContentEnd.operator(mirror));
-                draw.append('/').append(name).append(" Do\nQ\n");
+                double at = to + stretch * from;
+                draw(draw, back, new AffineTransform(-stretch, 0, 0, 1, at, 0), frame, name);
+                double deep = Math.max(0, strip.endMm()) + UNDER_MM;
+                draw(under, back, new AffineTransform(-stretch, 0, 0, 1, at + deep, 0), frame, name);
             }
-            around(page, end.before(), draw.append("EMC\n").toString());
+            String before = covered ? under.append("EMC\n") + end.before() : end.before();
+            around(page, before, draw.append("EMC\n").toString());
             page.setItem(
                     COSName.RESOURCES,
                     PageContent.with(
@@ -102,6 +109,18 @@ final class BleedMirror {
         } catch (IOException | NoninvertibleTransformException | RuntimeException | StackOverflowError e) {
             return false;
         }
+    }
+
+    private static void draw(
+            StringBuilder out, AffineTransform back, AffineTransform mirror, AffineTransform frame, String name) {
+        AffineTransform t = new AffineTransform(back);
+        t.concatenate(mirror);
+        t.concatenate(frame);
+        out.append("q\n")
+                .append(ContentEnd.operator(t))
+                .append('/')
+                .append(name)
+                .append(" Do\nQ\n");
     }
 
     private @Nullable COSStream form(
@@ -142,6 +161,9 @@ final class BleedMirror {
 
     /** Boxes that hold the bleed; one that is not declared follows those that are (ISO 32000-1:2008, 14.11.2). */
     private static void grow(COSDictionary page, PageFacts f, Box reach) {
+        if (page.getItem(COSName.TRIM_BOX) == null) {
+            page.removeItem(COSName.ART_BOX); // PDF/X wants one of the two
+        }
         set(page, COSName.TRIM_BOX, f.trim());
         set(page, COSName.BLEED_BOX, with(f.bleed(), reach));
         set(page, COSName.MEDIA_BOX, with(f.media(), reach));
