@@ -232,6 +232,76 @@ class EdgePicturesTest {
         }
     }
 
+    /** Tone that goes up and down twice along the edge, as no drawn gradient does; by construction. */
+    @Test
+    void aWordOnWavesOfToneCounts() throws IOException {
+        BufferedImage waves = ground(0xffffff);
+        for (int y = 0; y < waves.getHeight(); y++) {
+            int v = (int) (150 + 90 * Math.sin(y / DOTS_PER_MM * 2 * Math.PI / 45));
+            for (int x = 0; x < waves.getWidth(); x++) {
+                waves.setRGB(x, y, v << 16 | v << 8 | v);
+            }
+        }
+        for (int i = 0; i < 4; i++) {
+            letter(waves, 0x102030, LETTER_MM + 3.2 * i);
+        }
+        PageMarks marks = scan(noisy(waves, 3), 85, "");
+        assertThat(nearest(marks)).isCloseTo(LETTER_MM, within(0.4));
+    }
+
+    /** A screen's picture on a scanned page: panels through the edge, with lines of text on and beside them. */
+    @Test
+    void textBesideColouredPanelsCounts() throws IOException {
+        BufferedImage page = ground(0xe6dcc0);
+        for (int panel = 0; panel < 4; panel++) {
+            draw(page, 0x2b2d60 + 0x401008 * panel, new Rectangle2D.Double(0, 6 + 24 * panel, PAGE_MM, 9));
+        }
+        for (int line = 0; line < 8; line++) {
+            double x = LETTER_MM;
+            for (int letter = 0; letter < 4; letter++) {
+                double y = 17 + 24 * (line / 2) + 5.5 * (line % 2);
+                draw(page, 0x201a18, new Rectangle2D.Double(x, y, 0.5, 2.5));
+                draw(page, 0x201a18, new Rectangle2D.Double(x, y + 0.8 * (letter % 3), 1 + 0.4 * (letter % 2), 0.5));
+                x += 2.2 + 0.4 * (letter % 2);
+            }
+        }
+        PageMarks marks = scan(noisy(page, 4), 80, "");
+        assertThat(nature(marks)).isNotEqualTo(Nature.PHOTOGRAPH);
+        assertThat(nearest(marks)).isCloseTo(LETTER_MM, within(0.4));
+    }
+
+    @Test
+    void starsAreNoLetters() throws IOException {
+        BufferedImage night = ground(0x101418);
+        Graphics2D g = night.createGraphics();
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        Random random = new Random(7);
+        for (int i = 0; i < 250; i++) {
+            int size = 5 + random.nextInt(8);
+            g.setColor(new Color(0xa0a0a0 + random.nextInt(80) * 0x010101));
+            g.fillOval(random.nextInt(night.getWidth()), random.nextInt(night.getHeight()), size, size);
+        }
+        g.dispose();
+        PageMarks marks = scan(noisy(night, 5), 85, "");
+        assertThat(nature(marks)).isEqualTo(Nature.PHOTOGRAPH);
+        assertThat(inked(marks)).isEmpty();
+    }
+
+    /** Flat colours that meet in slanting lines: where one of them ends within the strip it still runs through the edge. */
+    @Test
+    void slantingAreasThroughTheEdgeAreBackground() throws IOException {
+        BufferedImage slanting = ground(0xbb3f5e);
+        Graphics2D g = slanting.createGraphics();
+        g.shear(0, 0.7);
+        for (int i = 0; i < 3; i++) {
+            g.setColor(new Color(new int[] {0x7a2044, 0x78d0fc, 0xeeaeae}[i]));
+            g.fillRect(0, (int) ((2 + 30 * i) * DOTS_PER_MM), slanting.getWidth(), (int) (15 * DOTS_PER_MM));
+        }
+        g.dispose();
+        assertThat(inked(scan(slanting, 90, ""))).isEmpty();
+        assertThat(nearest(scan(letter(slanting, 0xffffff, LETTER_MM), 90, ""))).isCloseTo(LETTER_MM, within(0.4));
+    }
+
     /** A head's picture of 20 mm across the page: bands, tiles and grain, and one letter on them. */
     @Test
     void aWordInABannerIsNoGrain() throws IOException {

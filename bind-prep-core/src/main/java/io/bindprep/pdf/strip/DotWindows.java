@@ -14,6 +14,20 @@ final class DotWindows {
         return along(along(values, w, radius, true), w, radius, false);
     }
 
+    /** The dots that lie so near to one that is set, in a square around it. */
+    static boolean[] near(boolean[] set, int w, int radius) {
+        float[] values = new float[set.length];
+        for (int i = 0; i < set.length; i++) {
+            values[i] = set[i] ? 1 : 0;
+        }
+        float[] most = most(values, w, radius);
+        boolean[] near = new boolean[set.length];
+        for (int i = 0; i < set.length; i++) {
+            near[i] = most[i] > 0;
+        }
+        return near;
+    }
+
     /** The largest value along the rows, or else along the columns: places that may still be it wait in order. */
     private static float[] along(float[] values, int w, int radius, boolean rows) {
         float[] out = new float[values.length];

@@ -70,7 +70,7 @@ final class EvenGround {
     }
 
     private boolean isEven(int[] ground, boolean[] marks) {
-        boolean[] near = near(marks);
+        boolean[] near = DotWindows.near(marks, dots.w(), GroundMarks.HALO);
         int own = 0;
         int away = 0;
         int uneven = 0;
@@ -82,20 +82,6 @@ final class EvenGround {
             }
         }
         return away >= LEAST_AWAY * own && uneven <= MOST_UNEVEN * away;
-    }
-
-    /** The dots within a halo's width of those set. */
-    private boolean[] near(boolean[] set) {
-        float[] marks = new float[set.length];
-        for (int i = 0; i < set.length; i++) {
-            marks[i] = set[i] ? 1 : 0;
-        }
-        float[] around = DotWindows.most(marks, dots.w(), GroundMarks.HALO);
-        boolean[] near = new boolean[set.length];
-        for (int i = 0; i < set.length; i++) {
-            near[i] = around[i] > 0;
-        }
-        return near;
     }
 
     /** Median colours of windows that reach so many dots to each side and along. */

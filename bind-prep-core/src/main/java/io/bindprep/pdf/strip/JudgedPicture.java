@@ -17,14 +17,17 @@ record JudgedPicture(Nature nature, By by, boolean[] marks) {
         boolean lettered = dark.likely() || light.likely();
         Nature nature = PictureNature.of(dots, ground, dark, light);
         if (dark.sure() || light.sure()) {
-            return new JudgedPicture(Nature.PAGE, By.LETTERING, print(dots, ground, dark, light));
+            return new JudgedPicture(Nature.PAGE, By.LETTERING, print(dots, ground, Nature.PAGE, dark, light));
         }
         if (lettered && nature != Nature.PAGE) {
-            return new JudgedPicture(Nature.IN_DOUBT, By.LETTERING, print(dots, ground, dark, light));
+            return new JudgedPicture(Nature.IN_DOUBT, By.LETTERING, print(dots, ground, nature, dark, light));
         }
         boolean grained = ground.noise() > PictureGround.QUIET;
         boolean[] marks =
-                nature == Nature.PHOTOGRAPH ? new boolean[dots.rgb().length] : print(dots, ground, dark, light);
+                nature == Nature.PHOTOGRAPH ? new boolean[dots.rgb().length] : print(dots, ground, nature, dark, light);
+        if (!lettered && !grained) {
+            EdgeRegions.drop(dots, ground, marks);
+        }
         boolean[] even = nature == Nature.PHOTOGRAPH || grained ? EvenGround.marks(dots) : null;
         if (even != null) {
             add(even, marks);
@@ -39,9 +42,10 @@ record JudgedPicture(Nature nature, By by, boolean[] marks) {
     }
 
     /** Dots that stand off the ground of their stretch, where it has one, and off the ground around lettering. */
-    private static boolean[] print(PictureDots dots, PictureGround ground, Lettering dark, Lettering light) {
-        boolean lettered = dark.likely() || light.likely();
-        boolean[] marks = lettered && ground.share() < PictureGround.MAIN_SHARE
+    private static boolean[] print(
+            PictureDots dots, PictureGround ground, Nature nature, Lettering dark, Lettering light) {
+        boolean none = nature == Nature.PHOTOGRAPH || ground.share() < PictureGround.MAIN_SHARE;
+        boolean[] marks = none && (dark.likely() || light.likely())
                 ? new boolean[dots.rgb().length]
                 : GroundMarks.of(dots, ground);
         if (dark.likely()) {

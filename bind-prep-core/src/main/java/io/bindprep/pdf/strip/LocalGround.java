@@ -20,6 +20,7 @@ final class LocalGround {
 
     private static final float CONTRAST_WITHOUT_NOISE = 4;
     private static final float NOISE_TIMES = 3;
+    private static final int END = 2;
     private final int w;
     private final int h;
     private final boolean[] own;
@@ -36,7 +37,8 @@ final class LocalGround {
         float[] smooth = mean(tone);
         ground = mean(mean(least(most(smooth, RADIUS), RADIUS)));
         contrast = new float[smooth.length];
-        for (int i = 0; i < contrast.length; i++) {
+        // in the rows at the ends a slope cannot be told from a mark
+        for (int i = END * w; i < contrast.length - END * w; i++) {
             contrast[i] = ground[i] - smooth[i];
         }
         threshold = Math.max(LEAST_CONTRAST, CONTRAST_WITHOUT_NOISE + NOISE_TIMES * median(contrast));
@@ -65,6 +67,11 @@ final class LocalGround {
         return threshold;
     }
 
+    /** Lightness of a dot's ground. */
+    float ground(int at) {
+        return ground[at];
+    }
+
     float contrast(int at) {
         return contrast[at];
     }
@@ -79,11 +86,11 @@ final class LocalGround {
         return set;
     }
 
-    /** Share of the dots of some rows around which the ground is even; 1 where there is too little to tell. */
-    double evenShare(int from, int to) {
+    /** Share of the dots around which the ground is even; 1 where there is too little to tell. */
+    double evenShare() {
         int even = 0;
         int n = 0;
-        for (int y = Math.max(AWAY, from); y < Math.min(h - AWAY, to); y++) {
+        for (int y = AWAY; y < h - AWAY; y++) {
             for (int x = AWAY; x < w - AWAY; x++) {
                 int at = y * w + x;
                 float most = Math.max(bend(at, AWAY), bend(at, AWAY * w));

@@ -52,10 +52,11 @@ final class PictureNature {
 
     /** Returns true for noise without any lettering, on uneven ground or too dark for paper, and for no banner. */
     private boolean isGrain(Lettering dark, Lettering light) {
-        if (dots.h() <= BANNER || ground.noise() <= PictureGround.QUIET || dark.possible() || light.possible()) {
+        if (dots.h() <= BANNER || ground.noise() < PictureGround.QUIET || dark.possible() || light.possible()) {
             return false;
         }
-        boolean uneven = Math.max(dark.evenShare(), light.evenShare()) < EVEN_PAPER;
+        boolean uneven = ground.noise() > PictureGround.QUIET
+                && Math.max(dark.ground().evenShare(), light.ground().evenShare()) < EVEN_PAPER;
         return uneven || Lightness.of(ground.common()) < DARKEST_PAPER;
     }
 
