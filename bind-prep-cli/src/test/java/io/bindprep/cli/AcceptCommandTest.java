@@ -52,6 +52,20 @@ class AcceptCommandTest {
         assertThat(flow).hasContent("accept: []\n");
     }
 
+    @Test
+    void noOtherInputIsWrittenOver() throws Exception {
+        Path punch = temp.resolve("punch.yaml");
+        Files.copy(Path.of("..", "fixtures", "shop-punch.yaml"), punch);
+        String before = Files.readString(punch);
+        Cli refused = accept(punch, "--punch", punch.toString());
+        assertThat(refused.exit()).isEqualTo(2);
+        assertThat(refused.err()).contains("never overwritten");
+        Path linked = Files.createLink(temp.resolve("linked.yaml"), punch);
+        assertThat(accept(linked, "--punch", punch.toString()).exit()).isEqualTo(2);
+        assertThat(punch).hasContent(before);
+        assertThat(linked).hasContent(before);
+    }
+
     private static Cli accept(Path job, String... more) {
         String[] args = new String[more.length + 8];
         System.arraycopy(

@@ -3,6 +3,7 @@ package io.bindprep.cli.command;
 import io.bindprep.check.Report;
 import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
+import io.bindprep.cli.job.JobInput;
 import io.bindprep.files.Inputs;
 import io.bindprep.files.TextFile;
 import io.bindprep.files.WholeFile;
@@ -64,8 +65,8 @@ final class AcceptOptions {
         }
     }
 
-    /** Writes them; returns the exit code of the writing alone. */
-    int write(Report report, Path document, PrintWriter err) {
+    /** Writes them, over a job file and no other input; returns the exit code of the writing alone. */
+    int write(Report report, Inputs read, PrintWriter err) {
         Path file = Objects.requireNonNull(into);
         String why = Objects.requireNonNull(reason);
         String name = Objects.requireNonNull(who);
@@ -78,8 +79,7 @@ final class AcceptOptions {
         }
         try {
             String before = Files.exists(file) ? TextFile.read(file) : "";
-            WholeFile.write(
-                    file, AcceptanceText.added(before, found, file.toString()), Inputs.NONE.plus("the PDF", document));
+            WholeFile.write(file, AcceptanceText.added(before, found, file.toString()), read.without(JobInput.JOB));
             err.println("Accepted " + Counted.of(found.size(), "finding") + " into " + Printable.of(file.toString())
                     + "; remove those that must not pass.");
             return ExitCode.GOOD;

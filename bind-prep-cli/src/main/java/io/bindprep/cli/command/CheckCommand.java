@@ -202,7 +202,8 @@ public final class CheckCommand implements Callable<Integer> {
     private int check(Job job, @Nullable String password, JobInput input, int threads) {
         try (InputFiles inputs = InputFiles.of(named, in)) {
             List<InputFile> files = inputs.files();
-            WrittenReports written = written(files, read(input).plus(since.inputs(files)));
+            Inputs read = read(input).plus(since.inputs(files));
+            WrittenReports written = written(files, read);
             Engine comparing = since.over(engine, files);
             Summary summary = new Summary();
             int exit;
@@ -220,7 +221,10 @@ public final class CheckCommand implements Callable<Integer> {
                 exit = inputs.several() ? run.many(files, threads, summary) : run.one(files.get(0));
                 Report report = seen.get();
                 if (report != null && !inputs.several()) {
-                    exit = Math.max(exit, accept.write(report, files.get(0).file(), err));
+                    exit = Math.max(
+                            exit,
+                            accept.write(
+                                    report, read.plus("the PDF", files.get(0).file()), err));
                 }
             }
             String unwritten = written.told(written.finish());

@@ -15,6 +15,9 @@ import picocli.CommandLine.Model.CommandSpec;
 
 /** The job that a command line asks for: its options over its job file, with the files that either names. */
 public final class JobInput {
+    /** Name of the job file among the inputs. */
+    public static final String JOB = "the job file";
+
     /** Name of the punch file among the inputs. */
     public static final String PUNCH = "the punch file";
 
@@ -38,7 +41,7 @@ public final class JobInput {
     /** The settings of options and job file together, not yet judged. */
     public JobSettings settings() throws SettingException {
         if (jobFile != null && !together) {
-            inputs = inputs.plus("the job file", jobFile);
+            inputs = inputs.plus(JOB, jobFile);
             settings = settings.over(JobSettings.read(NamedFiles.text(command, "--job", jobFile), jobFile.toString()));
         }
         together = true;
