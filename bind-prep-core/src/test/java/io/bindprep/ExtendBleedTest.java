@@ -219,7 +219,7 @@ class ExtendBleedTest {
         }
     }
 
-    /** What lies under art that is not opaque would show through it: there the edges only meet. */
+    /** Art that is not opaque would show made bleed beneath it: there the edges only meet. */
     @Test
     void nothingIsPutUnderArtThatIsSeenThrough() throws Exception {
         Art seenThrough = (content, document) -> {

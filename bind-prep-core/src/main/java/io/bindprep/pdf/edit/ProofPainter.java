@@ -149,7 +149,7 @@ final class ProofPainter {
         page.setItem(COSName.ANNOTS, annotations);
     }
 
-    /** What may be left out is: there may be thousands. */
+    /** Entries that a comment can do without are left out: there may be thousands. */
     private COSDictionary annotation(AffineTransform toUser, Comment comment) {
         COSDictionary a = new COSDictionary();
         a.setItem(COSName.TYPE, COSName.ANNOT);
