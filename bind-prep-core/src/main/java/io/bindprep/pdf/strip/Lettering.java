@@ -46,7 +46,7 @@ record Lettering(boolean possible, boolean likely, boolean sure, LocalGround gro
         return new Lettering(possible, likely, whole.meets(SURE), ground, marks);
     }
 
-    /** What was found in some rows of the strip. */
+    /** Letters found in some rows of the strip. */
     private record Found(int letters, WordRows words, int signs) {
         static Found of(List<Sign> all, int from, int to) {
             List<Sign> signs = all.stream()

@@ -27,7 +27,7 @@ final class Letters {
     private static final double CLEAN = 0.15;
     /** Bend of the ground under a letter, of the letter's contrast. */
     private static final double EVEN = 0.1;
-    /** How far around a letter the ground is looked at, and how far from any mark, in dots. */
+    /** Reach of a letter: the ground is looked at so far around it, and so far from any mark, in dots. */
     private static final int AROUND = 7;
 
     private static final int AWAY = 2;
