@@ -16,14 +16,27 @@ final class DotWindows {
 
     /** The dots that lie so near to one that is set, in a square around it. */
     static boolean[] near(boolean[] set, int w, int radius) {
-        float[] values = new float[set.length];
-        for (int i = 0; i < set.length; i++) {
-            values[i] = set[i] ? 1 : 0;
-        }
-        float[] most = most(values, w, radius);
+        return along(along(set, w, radius, true), w, radius, false);
+    }
+
+    /** The same along the rows, or else along the columns: each dot set reaches on from where the last one ended. */
+    private static boolean[] along(boolean[] set, int w, int radius, boolean rows) {
         boolean[] near = new boolean[set.length];
-        for (int i = 0; i < set.length; i++) {
-            near[i] = most[i] > 0;
+        int h = w == 0 ? 0 : set.length / w;
+        int step = rows ? 1 : w;
+        int length = rows ? w : h;
+        for (int line = 0; line < (rows ? h : w); line++) {
+            int start = rows ? line * w : line;
+            int done = 0;
+            for (int i = 0; i < length; i++) {
+                if (set[start + i * step]) {
+                    int end = Math.min(length, i + radius + 1);
+                    for (int at = Math.max(done, i - radius); at < end; at++) {
+                        near[start + at * step] = true;
+                    }
+                    done = end;
+                }
+            }
         }
         return near;
     }

@@ -4,7 +4,7 @@ import io.bindprep.marks.EdgePicture.By;
 import io.bindprep.marks.EdgePicture.Nature;
 
 /**
- * A picture through the binding edge, judged: lettering decides first, then its ground, then grain and evenness.
+ * A picture through the binding edge, judged: black on white decides first, then lettering, its ground, grain and evenness.
  *
  * @param by feature that decided
  * @param marks dots that stand off the ground; none of a photograph
@@ -12,6 +12,9 @@ import io.bindprep.marks.EdgePicture.Nature;
 record JudgedPicture(Nature nature, By by, boolean[] marks) {
 
     static JudgedPicture of(PictureDots dots, PictureGround ground) {
+        if (ground.noise() <= PictureGround.QUIET && PictureNature.isBilevel(dots)) {
+            return new JudgedPicture(Nature.PAGE, By.GROUND, GroundMarks.of(dots, ground));
+        }
         Lettering dark = Lettering.of(dots, LocalGround.light(dots));
         Lettering light = Lettering.of(dots, LocalGround.dark(dots));
         boolean lettered = dark.likely() || light.likely();

@@ -44,7 +44,7 @@ final class PictureNature {
     /** The nature by ground; grain without lettering is a photograph's. */
     static Nature of(PictureDots dots, PictureGround ground, Lettering dark, Lettering light) {
         PictureNature picture = new PictureNature(dots, ground);
-        if (picture.isBilevel()) {
+        if (isBilevel(dots)) {
             return Nature.PAGE;
         }
         return picture.isGrain(dark, light) ? Nature.PHOTOGRAPH : picture.byGround();
@@ -82,7 +82,7 @@ final class PictureNature {
     }
 
     /** Returns true where nearly all dots are about white or black, and enough of them white: no photograph. */
-    private boolean isBilevel() {
+    static boolean isBilevel(PictureDots dots) {
         int white = 0;
         int black = 0;
         int n = 0;
