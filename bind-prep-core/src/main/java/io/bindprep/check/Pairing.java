@@ -1,6 +1,7 @@
 package io.bindprep.check;
 
 import java.util.ArrayDeque;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
@@ -32,6 +33,11 @@ final class Pairing {
     }
 
     void pair() {
+        if (fewest != most) {
+            wordsThatStandOnce();
+            whereTheShiftIsSure();
+            allFurtherOn();
+        }
         byKey(Pairing::words, 0, 0);
         wordsThatStandOnce();
         byKey(Pairing::words, fewest, most);
@@ -76,6 +82,51 @@ final class Pairing {
         });
     }
 
+    /** Running heads, which stand on many pages, meet with the pages that moved alike. */
+    private void whereTheShiftIsSure() {
+        PageShift shift = new PageShift(after, fewest + most);
+        Map<String, TreeMap<Integer, Deque<Seat>>> byWords = index(Pairing::words);
+        for (Seat seat : after) {
+            Integer by = shift.of(seat.page());
+            String wanted = seat.partner() == null ? words(seat) : null;
+            if (by != null && wanted != null) {
+                meet(seat, byWords.get(wanted), by, by);
+            }
+        }
+        Map<String, TreeMap<Integer, Deque<Seat>>> byPlace = places();
+        for (Seat seat : after) {
+            Integer by = shift.of(seat.page());
+            if (by != null) {
+                meetByPlace(seat, byPlace, by, by);
+            }
+        }
+    }
+
+    /** Words that are on as many pages as before, each as much further on as the document has grown. */
+    private void allFurtherOn() {
+        Map<String, Deque<Seat>> old = new HashMap<>();
+        Map<String, Deque<Seat>> fresh = new HashMap<>();
+        gather(before, old);
+        gather(after, fresh);
+        fresh.forEach((key, seats) -> {
+            List<Seat> is = byPage(seats);
+            List<Seat> was = byPage(old.getOrDefault(key, new ArrayDeque<>()));
+            boolean alike = is.size() == was.size();
+            for (int i = 0; alike && i < is.size(); i++) {
+                alike = free(is.get(i))
+                        && free(was.get(i))
+                        && is.get(i).page() - was.get(i).page() == fewest + most;
+            }
+            for (int i = 0; alike && i < is.size(); i++) {
+                is.get(i).pairWith(was.get(i));
+            }
+        });
+    }
+
+    private static List<Seat> byPage(Deque<Seat> seats) {
+        return seats.stream().sorted(Comparator.comparingInt(Seat::page)).toList();
+    }
+
     private static boolean free(@Nullable Seat seat) {
         return seat != null && seat.partner() == null;
     }
@@ -101,15 +152,20 @@ final class Pairing {
     }
 
     private void byPlace(int from, int to) {
-        Map<String, TreeMap<Integer, Deque<Seat>>> old =
-                index(seat -> seat.place() == null ? null : place(seat, seat.place(), 0, 0));
-        for (Seat seat : after) {
-            Finding.Place place = seat.place();
-            for (int i = 0; place != null && i < 9 && seat.partner() == null; i++) {
-                // the middle of the nine neighbours first
-                int turn = (i + 4) % 9;
-                meet(seat, old.get(place(seat, place, turn / 3 - 1, turn % 3 - 1)), from, to);
-            }
+        Map<String, TreeMap<Integer, Deque<Seat>>> old = places();
+        after.forEach(seat -> meetByPlace(seat, old, from, to));
+    }
+
+    private Map<String, TreeMap<Integer, Deque<Seat>>> places() {
+        return index(seat -> seat.place() == null ? null : place(seat, seat.place(), 0, 0));
+    }
+
+    private static void meetByPlace(Seat seat, Map<String, TreeMap<Integer, Deque<Seat>>> old, int from, int to) {
+        Finding.Place place = seat.place();
+        for (int i = 0; place != null && i < 9 && seat.partner() == null; i++) {
+            // the middle of the nine neighbours first
+            int turn = (i + 4) % 9;
+            meet(seat, old.get(place(seat, place, turn / 3 - 1, turn % 3 - 1)), from, to);
         }
     }
 

@@ -161,4 +161,47 @@ class ComparisonTest {
                         .failed())
                 .isFalse();
     }
+
+    private static Scenario heads(Scenario s, int... pages) {
+        for (int page : pages) {
+            text(s, page, 6.2, "Running head");
+        }
+        return s;
+    }
+
+    /** Two leaves came in before the fortieth page; the head is where it was, two pages further on. */
+    @Test
+    void headsMoveOnWithThePagesThatCameInBeforeThem() {
+        Report alone = compared(heads(book(60), 40, 42, 44), heads(book(62), 42, 44, 46));
+        assertThat(of(alone, "text-hit")).isEqualTo(new Finding.Since(Finding.Change.SAME, ""));
+        assertThat(alone.recheck().gone()).isEmpty();
+        Report withAnchor = compared(
+                heads(text(book(60), 14, 4.2, "Only here"), 40, 42, 44, 46),
+                heads(text(book(62), 16, 4.2, "Only here"), 42, 44, 46));
+        assertThat(of(withAnchor, "text-hit")).isEqualTo(new Finding.Since(Finding.Change.SAME, ""));
+        assertThat(withAnchor.recheck().gone())
+                .singleElement()
+                .satisfies(g -> assertThat(g.pages()).containsExactly(46));
+    }
+
+    /** They came in at the end: nothing before them has moved. */
+    @Test
+    void headsStayWherePagesCameInBehindThem() {
+        Report report = compared(heads(book(60), 40, 42, 44), heads(book(62), 40, 42, 44));
+        assertThat(of(report, "text-hit")).isEqualTo(new Finding.Since(Finding.Change.SAME, ""));
+        Report one = compared(
+                heads(text(book(60), 50, 4.2, "Only here"), 40, 42),
+                heads(text(book(62), 50, 4.2, "Only here"), 40, 42, 44));
+        assertThat(of(one, "text-hit").change()).isEqualTo(Finding.Change.WORSE);
+        assertThat(of(one, "text-hit").detail()).contains("page 44").doesNotContain("42");
+    }
+
+    /** Pages that changed their order tell nothing of the others. */
+    @Test
+    void whatMovedToAndFroIsNoMeasure() {
+        Report report = compared(
+                heads(text(text(book(60), 10, 4.2, "One"), 30, 4.2, "Two"), 40, 42),
+                heads(text(text(book(62), 30, 4.2, "One"), 10, 4.2, "Two"), 40, 42));
+        assertThat(of(report, "text-hit").change()).isEqualTo(Finding.Change.SAME);
+    }
 }
