@@ -19,7 +19,7 @@ record JudgedPicture(Nature nature, By by, boolean[] marks) {
         Lettering light = Lettering.of(dots, LocalGround.dark(dots));
         boolean lettered = dark.likely() || light.likely();
         Nature nature = PictureNature.of(dots, ground, dark, light);
-        if (dark.sure() || light.sure()) {
+        if ((dark.sure() || light.sure()) && PictureNature.isOnPaper(ground, dark, light)) {
             return new JudgedPicture(Nature.PAGE, By.LETTERING, print(dots, ground, Nature.PAGE, dark, light));
         }
         if (lettered && nature != Nature.PAGE) {

@@ -114,7 +114,7 @@ final class Letters {
                 }
             }
         }
-        return n < LEAST_AROUND ? 0 : sum / n;
+        return n < LEAST_AROUND ? Double.POSITIVE_INFINITY : sum / n;
     }
 
     /** Difference of the ground in the middle of a box to the mean of what lies opposite around it; a slope has none. */

@@ -50,13 +50,21 @@ final class PictureNature {
         return picture.isGrain(dark, light) ? Nature.PHOTOGRAPH : picture.byGround();
     }
 
+    /** Returns true for one ground along half of the edge, or an even one: masonry that looks like rows of letters has neither. */
+    static boolean isOnPaper(PictureGround ground, Lettering dark, Lettering light) {
+        return ground.commonShare() >= PictureGround.MAIN_SHARE || evenShare(dark, light) >= EVEN_PAPER;
+    }
+
+    private static double evenShare(Lettering dark, Lettering light) {
+        return Math.max(dark.ground().evenShare(), light.ground().evenShare());
+    }
+
     /** Returns true for noise without any lettering, on uneven ground or too dark for paper, and for no banner. */
     private boolean isGrain(Lettering dark, Lettering light) {
         if (dots.h() <= BANNER || ground.noise() < PictureGround.QUIET || dark.possible() || light.possible()) {
             return false;
         }
-        boolean uneven = ground.noise() > PictureGround.QUIET
-                && Math.max(dark.ground().evenShare(), light.ground().evenShare()) < EVEN_PAPER;
+        boolean uneven = ground.noise() > PictureGround.QUIET && evenShare(dark, light) < EVEN_PAPER;
         return uneven || Lightness.of(ground.common()) < DARKEST_PAPER;
     }
 
