@@ -4,6 +4,7 @@ import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.catalogue.Deviation;
 import io.bindprep.catalogue.Punch;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Measures;
 
 /**
  * Errors of a punch by the readings of a test sheet. Tolerances are worst cases: every reading off by its error, the one
@@ -19,6 +20,7 @@ import io.bindprep.unit.Length;
  * @param open how far off its planned place a hole of this row may lie at worst, by all that was measured
  * @param readingError how far each reading may lie off
  * @param byRule whether a rule measured everything, so that no bar was read
+ * @param measures units of its words
  */
 public record Calibration(
         Punch punch,
@@ -30,4 +32,5 @@ public record Calibration(
         Length row,
         Length open,
         Length readingError,
-        boolean byRule) {}
+        boolean byRule,
+        Measures measures) {}

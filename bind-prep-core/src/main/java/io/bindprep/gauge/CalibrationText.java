@@ -5,7 +5,7 @@ import io.bindprep.unit.Length;
 import io.bindprep.wording.Measures;
 import io.bindprep.wording.Terms;
 
-/** Tells people what a calibration found: to a hundredth of a millimetre, as plans add these errors up. */
+/** Tells people what a calibration found: to a hundredth of a millimetre or a thousandth of an inch, as plans add these errors up. */
 public final class CalibrationText {
     private static final int NAME = 15;
     private static final int VALUE = 24;
@@ -14,6 +14,7 @@ public final class CalibrationText {
 
     /** Some lines, ending in a line feed: each error with its tolerance and what it means, then how it was come by. */
     public static String write(Calibration found) {
+        Measures measures = found.measures();
         StringBuilder out = new StringBuilder();
         String setting = "depth \"" + found.setting().name() + "\"";
         out.append("Punch ")
@@ -23,45 +24,50 @@ public final class CalibrationText {
                 .append(":\n");
         line(
                 out,
+                measures,
                 "edge distance",
                 found.edge(),
                 "binding edge to the middle of the holes, in the middle of the row; was described as "
-                        + found.setting().centre().inMm());
+                        + measures.fine(found.setting().centre()));
         line(
                 out,
+                measures,
                 "side offset",
                 found.side(),
                 sign(found.side(), "too far from the side guide", "too near to the side guide"));
         line(
                 out,
+                measures,
                 "skew",
                 found.skew(),
                 sign(found.skew(), "the last hole deeper than the first", "the last hole shallower than the first"));
         line(
                 out,
+                measures,
                 "pitch error",
                 found.pitch(),
-                sign(found.pitch(), "longer", "shorter") + " than the "
-                        + found.row().inMm() + " of the pattern, first to last hole");
+                sign(found.pitch(), "longer", "shorter") + " than the " + measures.fine(found.row())
+                        + " of the pattern, first to last hole");
         out.append("Each tolerance is the worst case of readings that are up to ")
-                .append(found.readingError().inMm())
+                .append(measures.fine(found.readingError()))
                 .append(" off")
                 .append(found.byRule() ? ", all taken with a steel rule" : ", the bar's too")
                 .append(
-                        ".\nPlans take the holes where they were found; what stays open, the slant of the row included, is up to ")
-                .append(found.open().inMm())
+                        ".\nPlans take the holes where they were found. What stays open, the slant of the row included, is up to ")
+                .append(measures.fine(found.open()))
                 .append(", and " + Terms.PUNCHING_TOLERANCE + " is never less.\n");
-        if (found.punch().firstPin() == null && !found.side().value().equals(Length.ZERO)) {
+        String off = measures.fine(found.side().value().abs());
+        if (found.punch().firstPin() == null && !off.startsWith("0 ")) {
             out.append("Set the side guide by ")
-                    .append(Measures.METRIC.mark(found.side().value().abs()))
+                    .append(off)
                     .append(found.side().value().compareTo(Length.ZERO) > 0 ? " less" : " more")
                     .append(" than its scale says.\n");
         }
         return out.toString();
     }
 
-    private static void line(StringBuilder out, String name, Deviation value, String meaning) {
-        String text = value.value().inMm() + " +- " + value.tolerance().inMm();
+    private static void line(StringBuilder out, Measures measures, String name, Deviation value, String meaning) {
+        String text = measures.fine(value.value()) + " +- " + measures.fine(value.tolerance());
         out.append("  ")
                 .append(name)
                 .append(" ".repeat(NAME - name.length()))

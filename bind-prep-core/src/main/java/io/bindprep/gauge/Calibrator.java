@@ -108,7 +108,8 @@ public final class Calibrator {
                 sheet.span(),
                 sheet.punched().leftOpen(punch),
                 readings.error(),
-                readings.byRule());
+                readings.byRule(),
+                sheet.measures());
     }
 
     private double span(int pin) {

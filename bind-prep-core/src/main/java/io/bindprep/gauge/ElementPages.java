@@ -6,7 +6,6 @@ import io.bindprep.catalogue.Method;
 import io.bindprep.paint.Ink;
 import io.bindprep.unit.Length;
 import io.bindprep.wording.LengthText;
-import io.bindprep.wording.Measures;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -96,7 +95,7 @@ final class ElementPages {
                 ? ", and what each takes by its published capacity"
                 : coil()
                         ? ""
-                        : ", and what each takes with " + Measures.METRIC.size(sheet.clearance()) + " of clearance";
+                        : ", and what each takes with " + sheet.measures().size(sheet.clearance()) + " of clearance";
     }
 
     // a coil's capacity goes by the depth of the holes too
@@ -112,7 +111,7 @@ final class ElementPages {
         ink.width(0.1);
         ink.oval(middle, column.y() + LABEL + size / 2, size, size);
         ink.centred(column.bold(), 7.5, middle, column.y() + 2.8, column.bold().settable(element.name()));
-        String mm = Measures.METRIC.size(element.size());
+        String mm = sheet.measures().size(element.size());
         String words = Stream.of(element.name().equals(mm) ? "" : mm, takes(entry))
                 .filter(w -> !w.isEmpty())
                 .collect(Collectors.joining(", "));
@@ -122,10 +121,12 @@ final class ElementPages {
     private String takes(Elements.Entry entry) {
         Integer sheets = entry.sheets();
         if (sheets != null) {
-            return "takes " + Measures.METRIC.down(Elements.bond(sheets));
+            return "takes " + sheet.measures().down(Elements.bond(sheets));
         }
         Length most = entry.element().size().minus(sheet.clearance());
-        return coil() || most.compareTo(Length.ZERO) <= 0 ? "" : "takes " + Measures.METRIC.down(most);
+        return coil() || most.compareTo(Length.ZERO) <= 0
+                ? ""
+                : "takes " + sheet.measures().down(most);
     }
 
     /** Millimetres above the line, sixteenths of an inch below it. */

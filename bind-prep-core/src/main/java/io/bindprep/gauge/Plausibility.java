@@ -2,8 +2,6 @@ package io.bindprep.gauge;
 
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
-import java.math.BigDecimal;
 import java.util.List;
 
 /** Refuses readings that cannot be, each by itself and one against the other, with the reason. */
@@ -63,21 +61,24 @@ final class Plausibility {
         if (size < LEAST_HOLE * nominal.mm() || size > MOST_HOLE * nominal.mm()) {
             throw wrong(
                     key,
-                    reading.text(),
-                    "is a hole of " + mm(size) + ", where " + sheet.pattern().id() + " has one of " + nominal.inMm(),
+                    text(reading),
+                    "is a hole of " + mm(size) + ", where " + sheet.pattern().id() + " has one of " + said(nominal),
                     "read both sides of the same hole again");
         }
         double middle = reading.middleMm() * scale;
         if (middle - size / 2 <= 0) {
             throw wrong(
                     key,
-                    reading.text(),
+                    text(reading),
                     "would cut the hole of " + mm(size) + " open at " + edge,
                     "read again from the edge of the paper; of a single length, the middle of the hole is meant");
         }
         if (middle + size / 2 > sheetEnds.mm()) {
             throw wrong(
-                    key, reading.text(), "lies off the sheet, which ends at " + sheetEnds.inMm(), "read again, in mm");
+                    key,
+                    text(reading),
+                    "lies off the sheet, which ends at " + said(sheetEnds),
+                    "read again, with the unit");
         }
     }
 
@@ -87,9 +88,9 @@ final class Plausibility {
         if (Math.abs(off) > MOST_DEPTH_OFF) {
             throw wrong(
                     key,
-                    reading.text(),
+                    text(reading),
                     "lies " + mm(Math.abs(off)) + (off > 0 ? " deeper" : " shallower") + " than the "
-                            + sheet.settings().get(0).centre().inMm() + " of the setting "
+                            + said(sheet.settings().get(0).centre()) + " of the setting "
                             + sheet.settings().get(0).name() + ", more than " + mm(MOST_DEPTH_OFF),
                     "read the middle or both sides of the hole again, or name the setting that was punched");
         }
@@ -103,10 +104,10 @@ final class Plausibility {
         if (first != null && last != null && Math.abs(first - last) * scale > 4 * error + SLACK) {
             throw wrong(
                     Readings.EDGE_LAST,
-                    readings.edgeLast().text(),
+                    text(readings.edgeLast()),
                     "makes the last hole " + mm(last * scale) + " across and the first " + mm(first * scale)
                             + ", which one die does not cut and a reading error of "
-                            + readings.error().inMm()
+                            + said(readings.error())
                             + " does not explain",
                     "read both sides of both holes again");
         }
@@ -117,7 +118,7 @@ final class Plausibility {
         if (Math.abs(skew) > MOST_SKEW + 2 * error + SLACK) {
             throw wrong(
                     Readings.EDGE_LAST,
-                    readings.edgeLast().text(),
+                    text(readings.edgeLast()),
                     "makes the last hole " + mm(Math.abs(skew)) + (skew > 0 ? " deeper" : " shallower")
                             + " than the first: the sheet did not lie against the back stop",
                     "punch another sheet, square against the back stop, and read that");
@@ -131,9 +132,9 @@ final class Plausibility {
         if (Math.abs(off) >= spacing() / 2) {
             throw wrong(
                     Readings.END_FIRST,
-                    readings.endFirst().text(),
+                    text(readings.endFirst()),
                     "lies " + mm(Math.abs(off)) + " off the "
-                            + sheet.first().centre().inMm()
+                            + said(sheet.first().centre())
                             + " of the first hole, half the way to another or more: another hole was read, or the other end"
                             + " of the sheet lay at the side guide",
                     "read the first hole from the end that the sheet calls SIDE GUIDE, or punch again");
@@ -143,19 +144,19 @@ final class Plausibility {
     private void row() throws SettingException {
         double row = readings.rowMm();
         double off = row - sheet.span().mm();
-        String holes = "first to last hole is " + sheet.span().inMm() + " by "
+        String holes = "first to last hole is " + said(sheet.span()) + " by "
                 + sheet.pattern().id();
         if (Math.abs(off) >= spacing() / 2) {
             throw wrong(
                     Readings.ROW,
-                    readings.row().text(),
+                    text(readings.row()),
                     "is " + mm(row) + ", but " + holes + ": other holes were read",
                     "read the same side of the first and of the last hole of the row");
         }
         if (Math.abs(off) > MOST_PITCH + readings.rowErrorMm() + SLACK) {
             throw wrong(
                     Readings.ROW,
-                    readings.row().text(),
+                    text(readings.row()),
                     "is " + mm(row) + ", but " + holes + ": no pins in a die stand " + mm(Math.abs(off)) + " off",
                     "read the same side of both holes again, and the bar");
         }
@@ -173,11 +174,11 @@ final class Plausibility {
         if (Math.abs(off) > MOST_PRINT_OFF) {
             throw wrong(
                     Readings.ROW,
-                    readings.row().text(),
+                    text(readings.row()),
                     "has the left side of the first hole at "
-                            + readings.row().from().inMm() + " of the scale, which is "
+                            + said(readings.row().from()) + " of the scale, which is "
                             + mm(Math.abs(off)) + " off where it lies from the end of the paper ("
-                            + readings.endFirst().text()
+                            + text(readings.endFirst())
                             + ")",
                     "read the left side of the first hole again, or print the sheet in its place on the paper");
         }
@@ -187,8 +188,17 @@ final class Plausibility {
         return sheet.pattern().spacings().stream().mapToDouble(Length::mm).min().orElseThrow();
     }
 
-    private static String mm(double mm) {
-        return LengthText.plain(BigDecimal.valueOf(mm), 2) + " mm";
+    private String mm(double mm) {
+        return said(Length.ofMeasuredMm(mm));
+    }
+
+    private String text(Reading reading) {
+        Length to = reading.to();
+        return to == null ? said(reading.from()) : said(reading.from()) + " to " + said(to);
+    }
+
+    private String said(Length length) {
+        return sheet.measures().fine(length);
     }
 
     private static SettingException wrong(String key, String value, String what, String remedy) {

@@ -114,32 +114,37 @@ final class PunchPage {
         double from = at + away * (halfAlong + BESIDE);
         Ink ink = column.ink();
         ink.width(FINE);
-        int halves = (int) Math.ceil(2 * (centre + halfAcross + 3));
-        for (int i = 0; i <= halves; i++) {
-            double long10 = i % 10 == 0 ? TICK_10 : i % 2 == 0 ? TICK_5 : TICK;
-            ink.line(from, i / 2.0, from + away * long10, i / 2.0);
-            if (i % 10 == 0 && i > 0 && out && outside >= BESIDE + TICK_10 + 2) {
-                ink.centred(column.plain(), 6, from + away * (TICK_10 + 1), i / 2.0 + 0.6, "" + i / 2);
+        Ruler ruler = sheet.ruler();
+        int every = ruler == Ruler.MM ? ruler.longer : ruler.line;
+        int last = (int) Math.ceil((centre + halfAcross + 3) / ruler.fine);
+        for (int i = 0; i <= last; i++) {
+            double y = i * ruler.fine;
+            double tick = i % every == 0 ? TICK_10 : i % ruler.line == 0 ? TICK_5 : TICK;
+            ink.line(from, y, from + away * tick, y);
+            if (i % every == 0 && i > 0 && out && outside >= BESIDE + TICK_10 + 2) {
+                String figure = ruler.figure(y).replaceFirst("^0", "");
+                ink.centred(column.plain(), 6, from + away * (TICK_10 + 1), y + 0.6, figure);
             }
         }
         return new double[] {Math.min(from, from + away * TICK_10), Math.max(from, from + away * TICK_10)};
     }
 
-    /** Millimetres from the end at the side guide, in halves about the first and last hole. */
+    /** Distances from the end at the side guide, finer about the first and last hole. */
     private void edgeScale(Column column, double y, double[] skip, double[] skipToo) throws IOException {
         Ink ink = column.ink();
         ink.width(FINE);
-        for (int half = 0; half <= 2 * length; half++) {
-            double at = half / 2.0;
-            boolean whole = half % 2 == 0;
+        Ruler ruler = sheet.ruler();
+        for (int i = 0; i * ruler.fine <= length; i++) {
+            double at = i * ruler.fine;
+            boolean whole = i % ruler.line == 0;
             if (within(at, skip) || within(at, skipToo) || (!whole && !near(at))) {
                 continue;
             }
-            double tick = !whole ? 0.8 : half % 20 == 0 ? TICK_10 : half % 10 == 0 ? TICK_5 : TICK;
+            double tick = !whole ? 0.8 : i % ruler.figure == 0 ? TICK_10 : i % ruler.longer == 0 ? TICK_5 : TICK;
             ink.line(at, y, at, y + tick);
             // a figure at the paper's end would be cut off
-            if (half % 20 == 0 && at > FIGURE && at < length - FIGURE) {
-                ink.centred(column.plain(), 7, at, y + TICK_10 + 2.6, "" + half / 2);
+            if (i % ruler.figure == 0 && at > FIGURE && at < length - FIGURE) {
+                ink.centred(column.plain(), 7, at, y + TICK_10 + 2.6, ruler.figure(at));
             }
         }
         pointer(column, sheet.first(), y, "4a");
@@ -180,23 +185,32 @@ final class PunchPage {
         column.fitted(
                 column.bold(),
                 13,
-                "Test sheet, depth \"" + setting.name() + "\": holes " + new Measures(Units.BOTH).mark(setting.centre())
-                        + " from the edge");
+                "Test sheet, depth \"" + setting.name() + "\": holes " + depth(setting.centre()) + " from the edge");
         column.paragraph(
                 8,
                 "Punch " + sheet.punch().id() + ", " + sheet.pattern().id() + ", "
                         + sheet.row().holes().size() + " holes ("
-                        + Measures.METRIC.hole(
-                                sheet.pattern().round(),
-                                sheet.pattern().holeAlong(),
-                                sheet.pattern().holeAcross())
+                        + sheet.measures()
+                                .hole(
+                                        sheet.pattern().round(),
+                                        sheet.pattern().holeAlong(),
+                                        sheet.pattern().holeAcross())
                         + "), the first "
-                        + Measures.METRIC.mark(sheet.first().centre())
+                        + sheet.measures().mark(sheet.first().centre())
                         + " from the end, the last "
-                        + Measures.METRIC.mark(sheet.last().centre())
-                        + "; first to last " + Measures.METRIC.mark(sheet.span())
-                        + ". Readings are in millimetres, whose tenths a scale shows.");
+                        + sheet.measures().mark(sheet.last().centre())
+                        + "; first to last " + sheet.measures().mark(sheet.span())
+                        + (sheet.ruler() == Ruler.MM
+                                ? ". Readings are in millimetres and tenths."
+                                : ". Readings are in inches and decimals, such as 0.335."));
         column.down(1.5);
+    }
+
+    /** In both units on a metric sheet, as depth stops come in either; a sheet in inches names no millimetre. */
+    private String depth(Length centre) {
+        return sheet.ruler() == Ruler.MM
+                ? new Measures(Units.BOTH).mark(centre)
+                : sheet.measures().fine(centre);
     }
 
     private void fields(Column column) throws IOException {
@@ -213,7 +227,7 @@ final class PunchPage {
             ink.box(right - 2 * BOX - 12, y, BOX, FIELD, false);
             ink.box(right - BOX - 6, y, BOX, FIELD, false);
             ink.centred(column.plain(), 7.5, right - BOX - 9, y + 3.6, label.equals(BAR) ? "of" : "to");
-            ink.right(column.plain(), 7.5, right, y + 3.6, "mm");
+            ink.right(column.plain(), 7.5, right, y + 3.6, sheet.ruler().unit);
             ink.text(column.plain(), size, column.left(), y + 3.6, label);
             column.down(FIELD + 0.8);
         }

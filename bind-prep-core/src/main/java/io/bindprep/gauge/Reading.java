@@ -65,9 +65,4 @@ record Reading(Length from, @Nullable Length to) {
     Double sizeMm() {
         return to == null ? null : to.mm() - from.mm();
     }
-
-    /** As a person writes it. */
-    String text() {
-        return to == null ? from.inMm() : from.inMm() + " to " + to.inMm();
-    }
 }

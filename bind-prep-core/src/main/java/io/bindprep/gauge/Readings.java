@@ -18,6 +18,7 @@ public final class Readings {
     static final String ERROR = "reading-error";
 
     private static final Length LEAST_BAR = Length.ofMm(100);
+    private static final Pattern INCHES = Pattern.compile("(?i)(?:in|inch|inches|\"|\u2033)\\s*$");
     private static final Length MOST_BAR = Length.ofMm(1000);
     // a fine line by eye: nobody reads better; what is worse than 1 mm is no reading. Our own, no source
     private static final Length LEAST_ERROR = Length.ofMm("0.05");
@@ -53,7 +54,7 @@ public final class Readings {
      * @param endFirst end of the paper at the side guide to the first hole, along the edge, likewise
      * @param row one side of the first hole and the same side of the last on the printed scale, or the length between
      *     as a rule measures it
-     * @param bar what a rule shows for the printed bar of 100 mm, or "249.6 mm of 250 mm" for a longer stretch of it;
+     * @param bar what a rule shows for the printed bar of 100 mm (or of 4 in, where it is in inches), or "249.6 mm of 250 mm" for a longer stretch of it;
      *     null where all was measured with a rule
      * @param error how far a reading may lie off, either way; null for 0.2 mm
      * @throws SettingException where one is no length
@@ -86,7 +87,8 @@ public final class Readings {
     private static Bar bar(String text) throws SettingException {
         Matcher of = OF.matcher(text.length() > Reading.LONGEST ? "" : text);
         boolean longer = of.matches();
-        Length printed = longer ? Scalars.length(BAR, of.group(2), MOST_BAR, "249.6 mm of 250 mm") : LEAST_BAR;
+        Ruler ruler = INCHES.matcher(text).find() ? Ruler.INCH : Ruler.MM;
+        Length printed = longer ? Scalars.length(BAR, of.group(2), MOST_BAR, "249.6 mm of 250 mm") : ruler.leastBar();
         Length read = Scalars.length(BAR, longer ? of.group(1) : text, MOST_BAR, "99.8 mm", "249.6 mm of 250 mm");
         if (printed.compareTo(LEAST_BAR) < 0) {
             throw Scalars.wrong(

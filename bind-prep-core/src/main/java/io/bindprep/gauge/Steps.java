@@ -1,6 +1,5 @@
 package io.bindprep.gauge;
 
-import io.bindprep.wording.Measures;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,7 +23,7 @@ final class Steps {
         texts.add("! " + CAUTION);
         texts.add(
                 "1. Print every page at full size, not fitted to the paper, on one side of the job's stock. Cut it to "
-                        + Measures.METRIC.area(sheet.edge(), sheet.across()) + " where the paper is larger.");
+                        + sheet.measures().area(sheet.edge(), sheet.across()) + " where the paper is larger.");
         texts.add("2. "
                 + (pulled.isEmpty()
                         ? "Pull no pin. "
@@ -32,7 +31,7 @@ final class Steps {
                                 + pulled.stream().collect(Collectors.joining(", ")) + ", counted from the side guide. ")
                 + (sheet.punch().firstPin() == null
                         ? "Set the side guide by its own scale, without any correction: first hole "
-                                + Measures.METRIC.mark(sheet.first().centre()) + " from the end of the sheet. "
+                                + sheet.measures().mark(sheet.first().centre()) + " from the end of the sheet. "
                         : "")
                 + "Set the depth stop as the page says.");
         texts.add(
@@ -42,11 +41,11 @@ final class Steps {
         texts.add(
                 "4. Take readings 1 to 3 from the edges of the paper, with the reading page or a steel rule. On the reading page,"
                         + " lay the binding edge on line 0 and the hole over the columns. Slide the sheet along line 0 until a"
-                        + " line meets the near side of the hole. Read its millimetres, and the tenth above the column. Do the"
-                        + " same for the far side. For reading 3 lay the end SIDE GUIDE on line 0.");
+                        + " line meets the near side of the hole. "
+                        + sheet.ruler().reading()
+                        + " Do the same for the far side. For reading 3 lay the end SIDE GUIDE on line 0.");
         texts.add(
-                "5. Take reading 4 on the scale under the row: the left side of the first hole (4a) and of the last hole (4b),"
-                        + " tenths by eye. Or measure the length between the two with a steel rule.");
+                "5. Take reading 4 on the scale under the row: the left side of the first hole (4a) and of the last hole (4b). Or measure the length between the two with a steel rule.");
         texts.add(
                 "6. Measure the bar with a steel rule. Give the readings to calibration as edge-first (1), edge-last (2),"
                         + " end-first (3), row (4) and bar. Leave the bar out only if all four were measured with a steel rule.");

@@ -14,7 +14,7 @@ import io.bindprep.job.Job;
 import io.bindprep.job.Trim;
 import io.bindprep.problem.SettingException;
 import io.bindprep.unit.Length;
-import io.bindprep.wording.LengthText;
+import io.bindprep.wording.Measures;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -28,14 +28,21 @@ import java.util.Set;
  * @param punched the punch over that edge, at least two holes from the end at the side guide
  * @param clearance what an element's size has over the stack it takes
  * @param elements every size of the method, those that go with the pattern first; empty where none is known
+ * @param measures units of its words and scales
  */
-public record TestSheet(Length edge, Length across, PunchRow punched, Length clearance, List<Elements.Entry> elements) {
+public record TestSheet(
+        Length edge,
+        Length across,
+        PunchRow punched,
+        Length clearance,
+        List<Elements.Entry> elements,
+        Measures measures) {
     // ISO 216 A4
     private static final Length WIDTH = Length.ofMm(210);
     private static final Length HEIGHT = Length.ofMm(297);
 
-    // the bar of 100 mm with its margins; the row, the readings and the bar under each other
-    private static final Length LEAST_EDGE = Length.ofMm(115);
+    // the bar of 100 mm or 4 in with its margins; the row, the readings and the bar under each other
+    private static final Length LEAST_EDGE = Length.ofMm(127);
     private static final Length LEAST_ACROSS = Length.ofMm(90);
 
     public TestSheet {
@@ -56,7 +63,8 @@ public record TestSheet(Length edge, Length across, PunchRow punched, Length cle
         Length edge = top ? width : height;
         Length across = top ? height : width;
         PunchRow punched = Planner.unmeasured(job, edge);
-        String size = LengthText.area(width, height);
+        Measures measures = job.measures(width, height);
+        String size = measures.area(width, height);
         if (punched.row().holes().size() < 2) {
             throw wrong(
                     size, "takes fewer than two holes of " + punched.pattern().id() + " at its binding edge");
@@ -64,10 +72,11 @@ public record TestSheet(Length edge, Length across, PunchRow punched, Length cle
         if (edge.compareTo(LEAST_EDGE) < 0 || across.compareTo(LEAST_ACROSS) < 0) {
             throw wrong(
                     size,
-                    "is too small to read: its binding edge must be at least " + LEAST_EDGE.inMm() + ", its other side "
-                            + LEAST_ACROSS.inMm());
+                    "is too small to read: its binding edge must be at least " + measures.size(LEAST_EDGE)
+                            + ", its other side " + measures.size(LEAST_ACROSS));
         }
-        return new TestSheet(edge, across, punched, job.allowance(), elements(job.catalogue(), punched.pattern()));
+        return new TestSheet(
+                edge, across, punched, job.allowance(), elements(job.catalogue(), punched.pattern()), measures);
     }
 
     private static List<Elements.Entry> elements(Catalogue catalogue, Pattern pattern) {
@@ -88,6 +97,10 @@ public record TestSheet(Length edge, Length across, PunchRow punched, Length cle
                 "a test sheet of " + size + " " + what,
                 "name a larger trim, or another binding edge",
                 List.of());
+    }
+
+    Ruler ruler() {
+        return Ruler.of(measures);
     }
 
     Pattern pattern() {

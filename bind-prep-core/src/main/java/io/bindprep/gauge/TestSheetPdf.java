@@ -4,7 +4,6 @@ import io.bindprep.catalogue.DepthSetting;
 import io.bindprep.paint.Ink;
 import io.bindprep.paint.PaintedPdf;
 import io.bindprep.paint.Type;
-import io.bindprep.wording.Measures;
 import java.io.IOException;
 import java.io.OutputStream;
 
@@ -97,12 +96,15 @@ public final class TestSheetPdf {
         double room = sheet.edge().mm() - 2 * MARGIN;
         ink.width(0.2);
         // as long as the page lets it be: the longer the stretch that is measured, the surer
-        int longest = (int) (room / 50) * 50;
-        ink.line(MARGIN, y, MARGIN + longest, y);
-        for (int mark = 0; mark <= longest; mark += 50) {
-            ink.line(MARGIN + mark, y - 1.5, MARGIN + mark, y + 1.5);
-            if (mark >= 100) {
-                ink.right(plain, 6, MARGIN + mark - 0.8, y - 0.7, mark + " mm");
+        Ruler ruler = sheet.ruler();
+        double step = ruler.barMark();
+        int marks = (int) (room / step);
+        ink.line(MARGIN, y, MARGIN + marks * step, y);
+        for (int mark = 0; mark <= marks; mark++) {
+            double at = MARGIN + mark * step;
+            ink.line(at, y - 1.5, at, y + 1.5);
+            if (mark >= 2) {
+                ink.right(plain, 6, at - 0.8, y - 0.7, ruler.figure(mark * step) + " " + ruler.unit);
             }
         }
         ink.text(
@@ -110,13 +112,14 @@ public final class TestSheetPdf {
                 6,
                 MARGIN,
                 y + 4.4,
-                "bar: measure it with a steel rule from 0 to 100 mm" + (longest > 100 ? " or more" : ""));
+                "bar: measure it with a steel rule from 0 to " + ruler.figure(2 * step) + " " + ruler.unit
+                        + (marks > 2 ? " or more" : ""));
         ink.right(
                 plain,
                 6,
                 MARGIN + room,
                 y + 4.4,
                 plain.settable(sheet.punch().id() + " · " + sheet.pattern().id() + " · binding edge "
-                        + Measures.METRIC.mark(sheet.edge()) + " · page " + number + " of " + pages));
+                        + sheet.measures().size(sheet.edge()) + " · page " + number + " of " + pages));
     }
 }

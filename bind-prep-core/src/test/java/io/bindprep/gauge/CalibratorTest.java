@@ -2,6 +2,7 @@ package io.bindprep.gauge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import io.bindprep.binding.Plan;
 import io.bindprep.binding.Reason;
@@ -29,6 +30,25 @@ class CalibratorTest {
     private static Calibration calibrated(String punch, String first, String last, String end, String row, String bar)
             throws Exception {
         return Calibrator.calibrate(Jobs.of(punch, TWO), Readings.of(first, last, end, row, bar, null), false);
+    }
+
+    /** Letter is read in inches: what comes of it and what cannot be is told in them, and 4 in of the bar are measured. */
+    @Test
+    void readingsOnLetterAreInInches() throws Exception {
+        Map<String, Object> letter = Map.of("depth", "two", "trim", "letter");
+        // middles 0.2025 and 0.210 in, on a bar of 4.005 in: 1.00125 times as much, 0.2065 in the middle
+        Readings readings = Readings.of(
+                "0.125 to 0.280 in", "0.130 to 0.290 in", "0.255 to 0.410 in", "0.255 to 10.588 in", "4.005 in", null);
+        Calibration found = Calibrator.calibrate(Jobs.of(Jobs.BENCH.replace("34", "32"), letter), readings, false);
+        assertThat(found.edge().value().inches()).isCloseTo(0.2065, within(0.0003));
+        assertThat(CalibrationText.write(found))
+                .contains("edge distance  0.207 in +- 0.009 in")
+                .doesNotContainPattern("\\d mm\\b");
+        Readings off = Readings.of(
+                "0.125 to 0.280 in", "0.130 to 0.290 in", "0.655 to 0.810 in", "0.255 to 10.588 in", "4.005 in", null);
+        assertThatThrownBy(() -> Calibrator.calibrate(Jobs.of(Jobs.BENCH.replace("34", "32"), letter), off, false))
+                .hasMessageContaining("0.655 in to 0.81 in")
+                .hasMessageContaining("lies 0.4 in off the 0.333 in of the first hole");
     }
 
     /**

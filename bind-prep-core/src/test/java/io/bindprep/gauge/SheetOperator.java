@@ -21,6 +21,9 @@ final class SheetOperator {
     private final List<Rung> rungs = new ArrayList<>();
     private final double bar;
 
+    /** Millimetres of the unit that the sheet's figures are in. */
+    private final double unit;
+
     /** A line of the reading page: how far it lies from line 0, and what it says. */
     private record Rung(double from, double says) {}
 
@@ -29,6 +32,7 @@ final class SheetOperator {
             PrintedPage punched = PrintedPage.of(document, 1);
             PrintedPage reading = PrintedPage.of(document, pages + 1);
             targets = targets(punched);
+            unit = punched.words().stream().anyMatch(w -> w.text().equals("mm")) ? 1 : 25.4;
             edgeScale(punched);
             rungs(reading);
             bar = bar(punched);
@@ -47,11 +51,11 @@ final class SheetOperator {
     private void edgeScale(PrintedPage page) {
         double below = targets.get(0).y() + targets.get(0).height();
         for (Word word : page.words()) {
-            if (word.text().matches("\\d+") && word.y() > below && word.y() < below + 9) {
+            if (word.text().matches("\\d+(\\.5)?") && word.y() > below && word.y() < below + 9) {
                 page.lines().stream()
                         .filter(l ->
                                 l.upright() && Math.abs(l.x1() - word.x()) < 0.2 && l.y1() > below && l.y1() < word.y())
-                        .forEach(l -> edgeScale.put(l.x1(), Double.valueOf(word.text())));
+                        .forEach(l -> edgeScale.put(l.x1(), unit * Double.parseDouble(word.text())));
             }
         }
     }
@@ -61,15 +65,13 @@ final class SheetOperator {
                 .filter(Line::level)
                 .max(Comparator.comparing(Line::length))
                 .orElseThrow();
-        List<Word> heads =
-                page.words().stream().filter(w -> w.text().matches("\\.\\d")).toList();
+        List<Word> heads = page.words().stream()
+                .filter(w -> w.text().matches("\\.\\d{1,3}"))
+                .toList();
         for (Word number : page.words()) {
-            if (!number.text().matches("\\d+") || number.y() < zero.y1()) {
+            if (!number.text().matches("\\d*(\\.\\d)?") || number.y() < zero.y1()) {
                 continue;
             }
-            Word head = heads.stream()
-                    .min(Comparator.comparing(h -> Math.abs(h.x() - number.x())))
-                    .orElseThrow();
             Line own = page.lines().stream()
                     .filter(l -> l.level()
                             && Math.abs(l.y1() - number.y()) < 0.2
@@ -80,22 +82,26 @@ final class SheetOperator {
             if (own == null) {
                 continue; // the bar's numbers
             }
+            Word head = heads.stream()
+                    .min(Comparator.comparing(h -> Math.abs(h.x() - (own.x1() + own.x2()) / 2)))
+                    .orElseThrow();
             List<Line> column = page.lines().stream()
                     .filter(l -> l.level() && l.x2() == own.x2() && l.y1() > zero.y1())
                     .sorted(Comparator.comparing(Line::y1))
                     .toList();
-            double whole = Double.parseDouble(number.text() + head.text());
+            double whole = unit * (Double.parseDouble(number.text()) + Double.parseDouble(head.text()));
+            double line = unit == 1 ? 1 : 0.05 * unit;
             // counted from the figure, up to four lines either way
             for (int i = -4; i <= 4; i++) {
                 int at = column.indexOf(own) + i;
-                if (at >= 0 && at < column.size() && Math.abs(column.get(at).y1() - own.y1()) < 4.5) {
-                    rungs.add(new Rung(column.get(at).y1() - zero.y1(), whole + i));
+                if (at >= 0 && at < column.size() && Math.abs(column.get(at).y1() - own.y1()) < 4.5 * line) {
+                    rungs.add(new Rung(column.get(at).y1() - zero.y1(), whole + i * line));
                 }
             }
         }
     }
 
-    private static double bar(PrintedPage page) {
+    private double bar(PrintedPage page) {
         for (Word hundred : page.words()) {
             List<Double> marks = page.lines().stream()
                     .filter(l -> l.upright() && l.y1() < hundred.y() + 0.5 && l.y2() > hundred.y() + 0.5)
@@ -107,18 +113,18 @@ final class SheetOperator {
                     .filter(x -> x > hundred.x() && x < hundred.x() + 8)
                     .findFirst()
                     .orElse(null);
-            if (hundred.text().equals("100") && end != null) {
+            if (hundred.text().equals(unit == 1 ? "100" : "4") && end != null) {
                 return end - marks.get(0);
             }
         }
-        throw new IllegalStateException("no bar of 100 mm");
+        throw new IllegalStateException("no bar of 100 mm or 4 in");
     }
 
     List<Box> targets() {
         return targets;
     }
 
-    /** Length at which the bar of 100 mm is drawn. */
+    /** Length at which the bar of 100 mm, or of 4 in, is drawn. */
     double bar() {
         return bar;
     }
@@ -146,6 +152,6 @@ final class SheetOperator {
     }
 
     static String mm(double from, double to) {
-        return String.format(Locale.ROOT, "%.1f to %.1f mm", from, to);
+        return String.format(Locale.ROOT, "%.2f to %.2f mm", from, to);
     }
 }

@@ -85,10 +85,11 @@ class TestSheetPdfTest {
                     .contains("Punch waste first", "machine's manual", "trained people");
         }
         assertThat(pages.get(3)).contains("Reading page", "line 0", ".0", ".9");
-        // a round hole has one size; gauges are to a tenth, what an element takes is rounded down
+        // a round hole has one size, in the units of the paper; gauges are to a tenth, what an element takes is rounded
+        // down
         assertThat(texts(Jobs.pdf(Jobs.named(Map.of("binding", "coil", "trim", "letter"))))
                         .get(0))
-                .contains("43 holes (round, 4.4 mm)")
+                .contains("43 holes (round, 0.173 in)")
                 .doesNotContain("4.4 x 4.4");
         assertThat(pages.get(4)).contains("4.8 mm, takes 2.3 mm").doesNotContain("4.76");
         // the 3:1 wires that are sold: 3/16 to 9/16 in

@@ -80,7 +80,7 @@ public final class CalibrateCommand implements Callable<Integer> {
             names = "--bar",
             paramLabel = "READING",
             description =
-                    "what a steel rule shows for the printed bar of 100 mm, or \"249.6 mm of 250 mm\" for a longer part of it"
+                    "what a steel rule shows for the printed bar of 100 mm or 4 in, or \"249.6 mm of 250 mm\" for a longer part of it"
                             + " (left out: all four were measured with a steel rule)")
     private @Nullable String bar;
 

@@ -5,7 +5,6 @@ import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.output.FileEnding;
 import io.bindprep.files.WholeFile;
 import io.bindprep.gauge.TestSheet;
-import io.bindprep.wording.Measures;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -66,7 +65,7 @@ public final class TestsheetCommand implements Callable<Integer> {
             TestSheet sheet = BindPrep.testSheet(job, pdf);
             WholeFile.write(output, pdf::writeTo, inputs);
             String settings = sheet.punched().settings().stream()
-                    .map(d -> d.name() + " at " + Measures.METRIC.mark(d.centre()))
+                    .map(d -> d.name() + " at " + sheet.measures().mark(d.centre()))
                     .collect(Collectors.joining(", "));
             out.println(Problems.written("Test sheet", output));
             out.println("A page for each depth setting (" + settings + "), one to read holes on, and gauges.");
