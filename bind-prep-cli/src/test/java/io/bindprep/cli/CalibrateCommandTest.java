@@ -103,7 +103,7 @@ class CalibrateCommandTest {
         assertThat(spec.exit()).as(spec.err()).isZero();
         // the row is 0.3 mm shorter, so that it begins 0.15 mm further in: 8.95, less the 0.3 of the guide
         assertThat(Files.readString(temp.resolve("sheet.json")))
-                .contains("set the side guide's own scale to 8.7 mm, as measured");
+                .contains("Set the side guide's own scale to 8.7 mm, as measured");
     }
 
     @Test

@@ -76,7 +76,7 @@ enum Ruler {
         return LengthText.plain(BigDecimal.valueOf(inUnit(mm)), 2);
     }
 
-    /** What a column of the reading page adds: ".3", ".015". */
+    /** Amount that a column of the reading page adds: ".3", ".015". */
     String adds(int column) {
         return String.format(Locale.ROOT, "%." + decimals + "f", inUnit(column * this.column))
                 .substring(1);
