@@ -47,13 +47,13 @@ public final class Intake {
     }
 
     /**
-     * Opens a PDF without its digest, which takes as long as reading a plain book: one that was opened before, and is not
-     * written.
+     * Opens a PDF without working out its digest, which takes as long as reading a plain book: one that was opened before.
      *
+     * @param sha256 its digest; empty where nothing is written of it
      * @throws UnreadableInputException as {@link #open}
      */
-    public static OpenedPdf openUnnamed(PdfSource source) throws UnreadableInputException {
-        return open(source, file -> Digest.none(), LeanDocument.MANY);
+    public static OpenedPdf known(PdfSource source, String sha256) throws UnreadableInputException {
+        return open(source, file -> Digest.of(sha256), LeanDocument.MANY);
     }
 
     /**

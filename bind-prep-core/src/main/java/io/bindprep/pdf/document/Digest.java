@@ -28,9 +28,9 @@ public final class Digest {
         return new Digest(work, false);
     }
 
-    /** None, for a file of which nobody asks it. */
-    public static Digest none() {
-        FutureTask<String> work = new FutureTask<>(() -> "");
+    /** One that is known already, or that nobody asks for. */
+    public static Digest of(String known) {
+        FutureTask<String> work = new FutureTask<>(() -> known);
         work.run();
         return new Digest(work, true);
     }

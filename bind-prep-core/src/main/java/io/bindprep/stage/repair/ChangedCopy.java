@@ -121,7 +121,7 @@ final class ChangedCopy {
 
     private void write(TimeLimit limit, Set<Integer> cut, OutputStream out)
             throws UnreadableInputException, IOException {
-        try (OpenedPdf pdf = Intake.open(check.source())) {
+        try (OpenedPdf pdf = Intake.known(check.source(), before.document().sha256())) {
             limit.extendFor(pdf.facts().pages().size());
             List<Move> moves = planned.plan().moves();
             EditedPdf edited = pdf.edit();

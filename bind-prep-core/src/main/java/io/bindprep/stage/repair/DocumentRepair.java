@@ -130,7 +130,7 @@ public final class DocumentRepair {
                     "name pages by their place in the file, from 1",
                     List.of());
         }
-        try (OpenedPdf pdf = Intake.openUnnamed(check.source())) {
+        try (OpenedPdf pdf = Intake.known(check.source(), "")) {
             limit.extendFor(pdf.facts().pages().size());
             EditedPdf edited = pdf.edit();
             Refusal forbidden = forbidden(edited, settings, before);

@@ -87,14 +87,16 @@ final class LoneRepair {
         }
         return TimeLimit.run(source.name(), limit -> {
             Set<Integer> strayed = new TreeSet<>();
-            try (OpenedPdf was = Intake.openUnnamed(source);
-                    OpenedPdf is = Intake.openUnnamed(new PdfSource(made, source.name(), null))) {
-                limit.extendFor(2 * byPage(plan).size());
-                EditedPdf before = was.edit();
+            Map<Integer, List<LoneMove>> pages = byPage(plan);
+            boolean kept = pages.keySet().stream().allMatch(found::has);
+            try (OpenedPdf was = kept ? null : Intake.known(source, "");
+                    OpenedPdf is = Intake.known(new PdfSource(made, source.name(), null), "")) {
+                limit.extendFor(2 * pages.size());
+                EditedPdf before = was == null ? null : was.edit();
                 EditedPdf after = is.edit();
-                byPage(plan).forEach((page, moves) -> {
+                pages.forEach((page, moves) -> {
                     PageEdge edge = moves.get(0).bindingEdge();
-                    List<Painted> as = found.of(page, () -> before.painted(page, edge));
+                    List<Painted> as = found.of(page, () -> before == null ? null : before.painted(page, edge));
                     if (!same(as, after.painted(numberAfter.applyAsInt(page), edge), moves)) {
                         strayed.add(page);
                     }

@@ -139,8 +139,7 @@ final class MadeBleed {
     /** Pages whose bleed is still too short at the binding edge of the copy. */
     Set<Integer> lacking(Path copy, TimeLimit limit) throws UnreadableInputException {
         Set<Integer> lacking = new TreeSet<>();
-        try (OpenedPdf pdf =
-                Intake.openUnnamed(new PdfSource(copy, before.document().file(), null))) {
+        try (OpenedPdf pdf = Intake.known(new PdfSource(copy, before.document().file(), null), "")) {
             limit.extendFor(pdf.facts().pages().size());
             EditedPdf edited = pdf.edit();
             for (int page : pages.keySet()) {

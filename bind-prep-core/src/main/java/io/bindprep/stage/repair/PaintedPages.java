@@ -44,6 +44,11 @@ final class PaintedPages {
         return found;
     }
 
+    /** Returns true if those of a page need not be found anew. */
+    boolean has(int page) {
+        return pages.containsKey(page);
+    }
+
     private static Packed packed(List<Painted> things) {
         int[] numbers = new int[things.size()];
         float[] boxes = new float[4 * things.size()];

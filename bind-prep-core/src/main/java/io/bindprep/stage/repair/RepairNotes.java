@@ -207,8 +207,8 @@ final class RepairNotes {
         }
         Map<PageEdge, List<Integer>> gaps = TimeLimit.run(check.name(), limit -> {
             Map<PageEdge, List<Integer>> found = new TreeMap<>();
-            try (OpenedPdf was = Intake.openUnnamed(check.source());
-                    OpenedPdf is = Intake.openUnnamed(new PdfSource(made, check.name(), null))) {
+            try (OpenedPdf was = Intake.known(check.source(), "");
+                    OpenedPdf is = Intake.known(new PdfSource(made, check.name(), null), "")) {
                 limit.extendFor(2 * scaled.size());
                 for (int page : scaled) {
                     for (PageEdge edge : PageEdge.values()) {
