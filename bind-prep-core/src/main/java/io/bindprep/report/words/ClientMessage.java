@@ -149,8 +149,15 @@ public record ClientMessage(String file, String opening, List<Moves> pages, int 
         };
         String along = edge.upright() ? "from the top" : "from the left";
         return "Move " + what + " by " + length(by, inches) + " " + direction(edge) + ". It is "
-                + length(mark.nearMm(), inches) + " from the " + side(edge) + " side, "
-                + length(mark.alongStartMm(), inches) + " " + along + ".";
+                + place(mark.nearMm(), inches) + " from the " + side(edge) + " side, "
+                + place(mark.alongStartMm(), inches) + " " + along + ".";
+    }
+
+    /** A place as the report says it. */
+    private static String place(double mm, boolean inches) {
+        return inches
+                ? String.format(Locale.ROOT, "%.2f in", mm / MM_PER_INCH)
+                : LengthText.mm(Math.round(mm * 10) / 10.0);
     }
 
     private static String side(PageEdge edge) {
