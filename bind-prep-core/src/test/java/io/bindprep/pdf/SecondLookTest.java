@@ -13,6 +13,7 @@ import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSBoolean;
@@ -23,6 +24,8 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Marks that geometry can't settle: soft masks, blending, patterns, clips by text, covers, white, pictures over other things.
@@ -306,6 +309,32 @@ class SecondLookTest {
         UnaryOperator<PageMaker> fade = m -> m.resource(COSName.SHADING, "Sh", fade(5, 15));
         assertThat(marks("q 2 100 12 9 re W n /Sh sh Q", fade)).as("no Extend").isNotEmpty();
         assertExtent(marks("q 2 100 12 9 re W n /Sh sh Q", fade), 5.4, 14);
+    }
+
+    /** 8.7.4.5.4: no circle has a radius below zero, so a cone that narrows ends there. MuPDF, Poppler and Ghostscript agree. */
+    @ParameterizedTest
+    @CsvSource({"30 100 20 32 100 4, 10", "60 100 8 20 100 2, 6.7", "10 100 2 60 100 8, 8"})
+    void aConeEndsWhereItsCirclesDo(String coords, double nearest) {
+        COSDictionary cone = fade(0, 0);
+        cone.setInt("ShadingType", 3);
+        double[] circles =
+                Stream.of(coords.split(" ")).mapToDouble(Double::parseDouble).toArray();
+        cone.setItem(COSName.COORDS, numbers(circles));
+        cone.getCOSDictionary(COSName.FUNCTION).setItem(COSName.C0, numbers(0.2));
+        COSArray extend = new COSArray();
+        extend.add(COSBoolean.FALSE);
+        extend.add(COSBoolean.TRUE);
+        cone.setItem(COSName.EXTEND, extend);
+        assertThat(marks("/Sh sh", m -> m.resource(COSName.SHADING, "Sh", cone)))
+                .singleElement()
+                .satisfies(m -> assertThat(m.nearMm()).isCloseTo(nearest, within(0.5)));
+        COSDictionary pattern = dictionary("PatternType", COSInteger.get(2), "Shading", cone);
+        double unit = 72 / 25.4;
+        pattern.setItem(COSName.MATRIX, numbers(unit, 0, 0, unit, 0, 0));
+        assertThat(marks("/Pattern cs /P scn 0 0 148 210 re f", m -> m.resource(COSName.PATTERN, "P", pattern)))
+                .filteredOn(m -> m.kind() != MarkKind.BACKGROUND)
+                .singleElement()
+                .satisfies(m -> assertThat(m.nearMm()).isCloseTo(nearest, within(0.5)));
     }
 
     @Test

@@ -6,7 +6,9 @@ import io.bindprep.pdf.ink.UnevenPen;
 import io.bindprep.pdf.syntax.Operators;
 import java.awt.Color;
 import java.awt.Paint;
+import java.awt.Shape;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.io.IOException;
 import java.util.Collections;
@@ -25,6 +27,7 @@ import org.apache.pdfbox.pdmodel.graphics.color.PDPattern;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.form.PDTransparencyGroup;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
+import org.apache.pdfbox.pdmodel.graphics.pattern.PDAbstractPattern;
 import org.apache.pdfbox.pdmodel.graphics.state.PDGraphicsState;
 import org.apache.pdfbox.pdmodel.graphics.state.PDTextState;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
@@ -125,9 +128,17 @@ abstract class MendedDrawer extends PageDrawer {
         // the operator sh takes no background (ISO 32000-1:2008, Table 78), which PDFBox paints
         COSBase background = shading.getItem(COSName.BACKGROUND);
         shading.removeItem(COSName.BACKGROUND);
+        Shape cone = RadialCone.of(shading);
+        saveGraphicsState();
         try {
+            if (cone != null) {
+                PDGraphicsState state = getGraphicsState();
+                AffineTransform form = state.getCurrentTransformationMatrix().createAffineTransform();
+                state.intersectClippingPath(new Area(form.createTransformedShape(cone)));
+            }
             super.shadingFill(name);
         } finally {
+            restoreGraphicsState();
             if (background != null) {
                 shading.setItem(COSName.BACKGROUND, background);
             }
@@ -141,9 +152,21 @@ abstract class MendedDrawer extends PageDrawer {
                 && !Shadings.drawn(resource(COSName.PATTERN, color.getPatternName()))) {
             return NOTHING; // a finding tells of it
         }
-        Paint paint = super.getPaint(color);
+        Paint paint = color.getColorSpace() instanceof PDPattern pattern
+                ? inCone(super.getPaint(color), pattern.getPattern(color))
+                : super.getPaint(color);
         Transfer transfer = Transfer.of(getGraphicsState().getTransfer());
         return transfer != null && paint instanceof Color plain ? darkened(plain, transfer) : paint;
+    }
+
+    private Paint inCone(Paint paint, @Nullable PDAbstractPattern pattern) {
+        COSDictionary shading = pattern == null ? null : pattern.getCOSObject().getCOSDictionary(COSName.SHADING);
+        Shape cone = shading == null || shading.containsKey(COSName.BACKGROUND) ? null : RadialCone.of(shading);
+        if (pattern == null || cone == null) {
+            return paint;
+        }
+        Matrix matrix = Matrix.concatenate(getInitialMatrix(), pattern.getMatrix());
+        return new WithinPaint(paint, matrix.createAffineTransform().createTransformedShape(cone));
     }
 
     /** PDFBox takes pictures alone through a transfer function, other readers all or nothing: the darker is drawn. */
