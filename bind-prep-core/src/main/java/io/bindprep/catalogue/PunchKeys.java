@@ -106,7 +106,7 @@ final class PunchKeys {
                     "330 mm"),
             key(
                     MINIMUM_WEB,
-                    "least paper between a hole and the end of the sheet",
+                    "minimum paper between a hole and the end of the leaf",
                     null,
                     "that of the pattern's generic punch",
                     "",

@@ -207,10 +207,10 @@ public final class JsonDay {
             @JsonPropertyDescription("as that file writes it; empty where it does not")
             String currency,
 
-            @JsonPropertyDescription("least and most minutes of work")
+            @JsonPropertyDescription("minimum and maximum minutes of work")
             JsonPair minutes,
 
-            @JsonPropertyDescription("least and most of work and supplies")
+            @JsonPropertyDescription("minimum and maximum of work and supplies")
             JsonPair cost,
 
             @JsonPropertyDescription("each kind of work, in minutes")
@@ -239,10 +239,10 @@ public final class JsonDay {
 
             @JsonPropertyDescription("how many") String count,
 
-            @JsonPropertyDescription("least and most for each")
+            @JsonPropertyDescription("minimum and maximum for each")
             JsonPair rate,
 
-            @JsonPropertyDescription("least and most in all")
+            @JsonPropertyDescription("minimum and maximum in all")
             JsonPair sum) {
         static Sum of(Quote.Line l) {
             return new Sum(l.what(), l.count(), ends(l.rate()), ends(l.sum()));

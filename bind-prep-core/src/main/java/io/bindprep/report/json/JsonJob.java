@@ -61,7 +61,7 @@ record JsonJob(
         @Nullable
         BigDecimal clearanceMm,
 
-        @JsonPropertyDescription("least paper between a hole and the end of the sheet; null for the punch's own")
+        @JsonPropertyDescription("minimum paper between a hole and the end of the leaf; null for the punch's own")
         @Nullable
         BigDecimal minimumWebMm,
 
@@ -82,7 +82,7 @@ record JsonJob(
         @JsonPropertyDescription("how far art that reaches the trim goes beyond it; 0 where leaves are not cut")
         BigDecimal bleedMm,
 
-        @JsonPropertyDescription("least severity that fails the job")
+        @JsonPropertyDescription("minimum severity that fails the job")
         FailOn failOn,
 
         @JsonPropertyDescription("units that people are shown; null to go by the size of the paper") @Nullable

@@ -49,7 +49,7 @@ record JsonPage(
             @JsonPropertyDescription("what kind of thing prints")
             MarkKind kind,
 
-            @JsonPropertyDescription("its least distance from the binding edge")
+            @JsonPropertyDescription("its minimum distance from the binding edge")
             BigDecimal fromBindingEdgeMm,
 
             @JsonPropertyDescription(

@@ -60,7 +60,7 @@ record JsonPlan(
         @JsonPropertyDescription("pins that would cut a half hole and cannot be taken out")
         List<Integer> fixedPins,
 
-        @JsonPropertyDescription("least paper between a hole and the end of the sheet")
+        @JsonPropertyDescription("minimum paper between a hole and the end of the leaf")
         BigDecimal minimumWebMm,
 
         @JsonPropertyDescription("how far the holes of a leaf fed turned over lie off the others")

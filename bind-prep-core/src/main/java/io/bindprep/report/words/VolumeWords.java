@@ -18,7 +18,7 @@ final class VolumeWords {
                     + r.most().inMm();
         }
         if (reason instanceof SplitReason.Volumes r) {
-            return r.count() + " volumes: the least that fit " + r.most().inMm()
+            return r.count() + " volumes: the fewest that fit " + r.most().inMm()
                     + " each, covers in every one, cut near even shares at top-level bookmarks where one begins a leaf"
                     + " within a quarter of a share (our own rule)";
         }
