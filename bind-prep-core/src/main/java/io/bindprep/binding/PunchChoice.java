@@ -70,8 +70,15 @@ record PunchChoice(Pattern pattern, Punch punch, Reason because) {
     private static Pattern forced(Job job, String pitch) throws SettingException {
         Method method = job.binding();
         Patterns patterns = job.catalogue().patterns();
-        return patterns.find(method, pitch)
-                .orElseThrow(() -> BindingErrors.noPitch(pitch, word(method), patterns.known(method)));
+        Optional<Pattern> found = patterns.find(method, pitch);
+        if (found.isPresent()) {
+            return found.get();
+        }
+        List<String> told =
+                patterns.told(method, pitch).stream().map(Pattern::id).toList();
+        throw told.isEmpty()
+                ? BindingErrors.noPitch(pitch, word(method), patterns.known(method))
+                : BindingErrors.severalPitches(pitch, word(method), told);
     }
 
     private static PunchChoice chosen(Job job, Stack stack, Length edge) {

@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
 
 /** The hole patterns, ours and the shop's own. Ours: CIP4 XJDF 2.2 Appendix F and RFC 3806, and coil pitches that no standard has. */
 public final class Patterns {
@@ -20,6 +22,9 @@ public final class Patterns {
     private static final int MOST_HOLES = 200;
     // wider than any sheet that is punched: what lies above is a slip of the unit; common practice, no source
     private static final Length MOST = Length.ofMm(1000);
+    private static final java.util.regex.Pattern HOLES =
+            java.util.regex.Pattern.compile("(\\d{1,2}|two|three|four|five|six|seven)[ -]*(?:hole|ring)s?");
+    private static final List<String> NUMBERS = List.of("", "", "two", "three", "four", "five", "six", "seven");
     private static final List<String> METHODS =
             Arrays.stream(Method.values()).map(Scalars::word).toList();
 
@@ -57,12 +62,42 @@ public final class Patterns {
     public Optional<Pattern> find(Method method, String pitchOrId) {
         Optional<Pattern> exact = byId(pitchOrId).filter(p -> p.method() == method);
         String pitch = pitchOrId.replace(" ", "");
-        return exact.isPresent()
-                ? exact
-                : all.stream()
-                        .filter(p -> p.method() == method
-                                && p.pitchName().replace(" ", "").equalsIgnoreCase(pitch))
-                        .reduce((first, second) -> second.round() ? first : second);
+        if (exact.isPresent()) {
+            return exact;
+        }
+        Optional<Pattern> byPitch = all.stream()
+                .filter(p ->
+                        p.method() == method && p.pitchName().replace(" ", "").equalsIgnoreCase(pitch))
+                .reduce((first, second) -> second.round() ? first : second);
+        if (byPitch.isPresent()) {
+            return byPitch;
+        }
+        List<Pattern> told = told(method, pitchOrId);
+        return told.size() == 1 ? Optional.of(told.get(0)) : Optional.empty();
+    }
+
+    /** The fixed rows that a text tells by their holes or by a distance between two: "3 holes", "80 mm". */
+    public List<Pattern> told(Method method, String text) {
+        Predicate<Pattern> row = row(text.toLowerCase(Locale.ROOT).strip());
+        return all.stream()
+                .filter(p -> p.method() == method && !p.repeating() && row.test(p))
+                .toList();
+    }
+
+    private static Predicate<Pattern> row(String text) {
+        Matcher holes = HOLES.matcher(text);
+        if (holes.matches()) {
+            int count = NUMBERS.contains(holes.group(1))
+                    ? NUMBERS.indexOf(holes.group(1))
+                    : Integer.parseInt(holes.group(1));
+            return p -> p.spacings().size() + 1 == count;
+        }
+        try {
+            Length spacing = Length.parse(text);
+            return p -> p.spacings().contains(spacing);
+        } catch (IllegalArgumentException e) {
+            return p -> false;
+        }
     }
 
     /** Words for the pitch of a method: pitches, then ids. */

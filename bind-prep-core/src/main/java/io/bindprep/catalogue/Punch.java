@@ -103,7 +103,7 @@ public record Punch(
         return limits.getOrDefault(kind, new LiftLimit(capacity, null));
     }
 
-    /** The setting that comes nearest to an centre, as a rule the pattern's own; the shallower of two as near. */
+    /** The setting that comes nearest to a centre, as a rule the pattern's own; the shallower of two as near. */
     public DepthSetting depthNearest(Length centre) {
         return depths.stream()
                 .min(Comparator.comparing(d -> d.centre().minus(centre).abs()))

@@ -48,6 +48,16 @@ public final class BindingErrors {
                 known);
     }
 
+    /** A pitch that several patterns of a method have. */
+    public static SettingException severalPitches(String pitch, String method, List<String> meant) {
+        return new SettingException(
+                "pitch",
+                pitch,
+                "\"" + pitch + "\" can be several patterns of " + method + ": say which",
+                "name one of them",
+                meant);
+    }
+
     /** A depth that is no setting of the punch. */
     public static SettingException noDepth(String asked, String punch, List<String> known) {
         return depth(asked, "\"" + asked + "\" is no depth setting of the punch " + punch, known);

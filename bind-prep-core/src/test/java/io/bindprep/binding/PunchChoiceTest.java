@@ -56,6 +56,31 @@ class PunchChoiceTest {
                         + " practice, no source)");
     }
 
+    /** Source: CIP4 XJDF 2.2, F.2 to F.8; of three and eleven holes it has one pattern each, and of 6 in between two one. */
+    @ParameterizedTest
+    @CsvSource({
+        "3 holes,R3i-US",
+        "3-hole,R3i-US",
+        "three rings,R3i-US",
+        "11 holes,R11m-7h4s",
+        "6 in,R2i-US-b",
+    })
+    void aRowOfRingsGoesByItsHoles(String typed, String pattern) throws Exception {
+        assertThat(Fixtures.of(Method.RINGS).pitch(typed).plan(10, A4).pattern())
+                .isEqualTo(pattern);
+    }
+
+    /** Source: CIP4 XJDF 2.2, F.2: ISO 838, DIN 5005 and RFC 3806 have two holes at 80 mm. */
+    @Test
+    void aRowThatSeveralPatternsHaveIsAskedFor() {
+        assertThatThrownBy(() -> Fixtures.of(Method.RINGS).pitch("80 mm").plan(10, A4))
+                .isInstanceOfSatisfying(
+                        SettingException.class, e -> assertThat(e.known()).contains("R2m-DIN", "R2m-ISO", "R2m-MIB"))
+                .hasMessageContaining("\"80 mm\" can be several patterns of rings: say which");
+        assertThatThrownBy(() -> Fixtures.of(Method.WIRE).pitch("3 holes").plan(10, A4))
+                .hasMessageContaining("no pitch or pattern \"3 holes\" is known for wire");
+    }
+
     @ParameterizedTest
     @CsvSource({"11", "14", "17"})
     void threeRingsOnAUsSheetAsCut(int inches) throws Exception {

@@ -30,8 +30,8 @@ final class AcceptOptions {
     @Option(
             names = "--accept-into",
             paramLabel = "JOB.yaml",
-            description = "add the errors and warnings found to this job file as accepted, each bound to what was seen;"
-                    + " its other lines stay; remove those that must not pass")
+            description = "add the errors and warnings found to this job file as accepted, each bound to what was seen."
+                    + " Its other lines stay. Remove those that must not pass")
     private @Nullable Path into;
 
     @Option(names = "--accept-reason", paramLabel = "TEXT", description = "why they may pass; goes with --accept-into")

@@ -80,8 +80,8 @@ public final class CalibrateCommand implements Callable<Integer> {
             names = "--bar",
             paramLabel = "READING",
             description =
-                    "what a steel rule shows for the printed bar of 100 mm or 4 in, or \"249.6 mm of 250 mm\" for a longer part of it"
-                            + " (left out: all four were measured with a steel rule)")
+                    "what a steel rule shows for the printed bar of 100 mm or 4 in; of a longer part, \"249.6 mm of 250"
+                            + " mm\". Left out where all four were measured with a steel rule")
     private @Nullable String bar;
 
     @Option(names = "--reading-error", paramLabel = "LENGTH", description = "reading error, either way (0.2 mm)")

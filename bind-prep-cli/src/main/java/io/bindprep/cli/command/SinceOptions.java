@@ -23,7 +23,7 @@ final class SinceOptions {
             names = "--since",
             paramLabel = "OLD.json",
             description = "compare with the JSON report of an earlier check: each finding is new, worse, still there or"
-                    + " fixed; for several files a folder with one report each, NAME.json")
+                    + " fixed. For several files: a folder with one report each, NAME.json")
     private @Nullable Path since;
 
     @Option(

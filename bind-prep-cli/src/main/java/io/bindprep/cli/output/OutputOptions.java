@@ -26,10 +26,10 @@ public final class OutputOptions {
             names = "--write",
             paramLabel = "FORMAT=FILE",
             description =
-                    "also write a report to a file, as text, json, html, sarif, junit, xjdf, client or client-md (what the"
-                            + " designer has to change, as HTML or Markdown), or summary (one table of all documents, in"
-                            + " Markdown); without FORMAT= the file's ending tells; {name} stands for the PDF's name;"
-                            + " DIR/ writes every format into that folder; may be repeated")
+                    "also write a report to a file, as text, json, html, sarif, junit, xjdf, client, client-md or summary."
+                            + " The client's tell the designer what to change, as HTML or Markdown. A summary is one"
+                            + " table of all documents, in Markdown. Without FORMAT= the file's ending tells. {name}"
+                            + " stands for the PDF's name. DIR/ writes every format into that folder. May be repeated")
     private List<String> writes = List.of();
 
     @Option(names = "--all-pages", description = "list every page in the JSON output, clear pages too")
