@@ -390,7 +390,9 @@ class OnlyHitTest {
 
     @Test
     void theHtmlReportShowsBeforeAndAfter() throws Exception {
-        ShiftRequest request = request(book(6, OnlyHitTest::numbered), Map.of(), onlyHit());
+        ShiftRequest plain = request(book(6, OnlyHitTest::numbered), Map.of(), onlyHit());
+        ShiftRequest request =
+                new ShiftRequest(plain.check(), plain.output(), plain.output().toString(), plain.settings());
         ShiftReport r = BindPrep.shift(request);
         var pictures = BindPrep.pictures(request, r);
         assertThat(pictures).hasSize(6);
@@ -398,7 +400,21 @@ class OnlyHitTest {
         assertThat(pictures.get(0).after().closeUps()).hasSize(1);
         String html = HtmlReport.write(r, pictures);
         assertThat(html)
-                .contains("<b>Before</b>, page 1", "<b>After</b>, page 6", "what stands at the foot: pages 1-6")
-                .doesNotContain("<script");
+                .contains(
+                        "<b>Before</b>, page 1",
+                        "<b>After</b>, page 6",
+                        "what stands at the foot: pages 1-6",
+                        "out.pdf")
+                .contains("bar 10\u00a0mm")
+                .doesNotContain("<script", folder.toString());
+    }
+
+    @Test
+    void picturesOfTheWorstPagesComeFirst() throws Exception {
+        Path file = book(4, page -> page == 3 ? numbered(page) : new Page(body(25), ""));
+        ShiftRequest request = request(file, Map.of(), ShiftSettings.builtIn());
+        assertThat(BindPrep.pictures(request, BindPrep.shift(request)))
+                .extracting(pair -> pair.before().page())
+                .containsExactly(3, 1, 2, 4);
     }
 }

@@ -116,6 +116,9 @@ public final class PictureScan {
                 pairs.add(new PicturePair(picture, other));
             }
         }
+        // the worst first, as everywhere
+        List<Integer> order = before.stream().map(p -> p.facts().page()).toList();
+        pairs.sort(Comparator.comparingInt(pair -> order.indexOf(pair.before().page())));
         return pairs;
     }
 

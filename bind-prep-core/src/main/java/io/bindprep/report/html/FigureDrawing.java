@@ -10,8 +10,10 @@ import io.bindprep.picture.CloseUp;
 import io.bindprep.picture.CloseUpWindow;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.picture.Picture;
+import io.bindprep.unit.Length;
 import io.bindprep.wording.Counted;
 import io.bindprep.wording.Measures;
+import io.bindprep.wording.Units;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,8 +21,6 @@ import java.util.List;
 final class FigureDrawing {
     /** A number's disc, and how far it keeps from the end of a close-up, millimetres. */
     private static final double TAG = 1.5;
-
-    private static final double SCALE_BAR = 10;
 
     /** A rectangle without any width is not drawn (SVG 2, 10.2). */
     private static final double HAIR = 0.01;
@@ -91,11 +91,11 @@ final class FigureDrawing {
             }
         }
         EdgeFrame.Rect strip = frame.strip(window, depthMm);
+        double bar = bar(measures).mm();
         shapes.add(Drawing.Shape.of(
                 "scale",
                 false,
-                new EdgeFrame.Rect(
-                        strip.x() + strip.width() - SCALE_BAR - 1, strip.y() + strip.height() - 1.4, SCALE_BAR, 0.5)));
+                new EdgeFrame.Rect(strip.x() + strip.width() - bar - 1, strip.y() + strip.height() - 1.4, bar, 0.5)));
         return new Drawing(
                 closeUp.picture(),
                 box(strip, 0),
@@ -108,6 +108,11 @@ final class FigureDrawing {
 
     private List<Hit> hits() {
         return page.verdict().hits();
+    }
+
+    /** Length of the bar in a close-up, in whole units of the paper. */
+    static Length bar(Measures measures) {
+        return measures.units() == Units.INCH ? Length.ofInch(1, 2) : Length.ofMm(10);
     }
 
     static String letter(int index) {

@@ -7,7 +7,6 @@ import io.bindprep.marks.PageVerdict;
 import io.bindprep.picture.CloseUp;
 import io.bindprep.picture.PagePicture;
 import io.bindprep.picture.Picture;
-import io.bindprep.unit.Length;
 import io.bindprep.wording.Measures;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,9 +34,6 @@ public record PageView(
         String origin,
         int mostHits,
         boolean lying) {
-    /** Length of the bar in a close-up. */
-    private static final Length BAR = Length.ofMm(10);
-
     /** A close-up and what stands under it. */
     public record Labelled(String letter, String caption, Drawing drawing) {}
 
@@ -60,7 +56,7 @@ public record PageView(
         for (CloseUp c : picture.closeUps()) {
             int i = closeUps.size();
             String caption = measures.marks(c.window().startMm(), c.window().endMm()) + " from " + frame.origin()
-                    + "; bar " + measures.size(BAR);
+                    + "; bar " + measures.set(FigureDrawing.bar(measures));
             closeUps.add(new Labelled(FigureDrawing.letter(i), caption, draughtsman.closeUp(c, picture.depthMm(), i)));
         }
         List<HitView> hits = new ArrayList<>();

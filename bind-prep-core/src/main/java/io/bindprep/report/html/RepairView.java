@@ -8,6 +8,7 @@ import io.bindprep.report.words.RepairWords;
 import io.bindprep.report.words.SafetyLine;
 import io.bindprep.report.words.VerdictSentence;
 import io.bindprep.wording.Counted;
+import io.bindprep.wording.FileNames;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -63,7 +64,7 @@ public record RepairView(
                 Texts.clean(before.document().fileName()),
                 Counted.of(before.pages().size(), "page"),
                 refused ? "bad" : shift.notes().isEmpty() ? "good" : "care",
-                Texts.clean(RepairWords.outcome(shift)),
+                Texts.clean(RepairWords.outcome(shift, FileNames::last)),
                 refused || after == null ? "" : VerdictSentence.of(after),
                 counts,
                 RepairWords.moves(shift),

@@ -9,6 +9,7 @@ import io.bindprep.report.words.VerdictSentence;
 import io.bindprep.wording.Counted;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** Writes what became of a repair as one screen of text: what was done first, then before and after, then what to know. */
 public final class RepairText {
@@ -31,7 +32,7 @@ public final class RepairText {
     private String write() {
         lines.paragraph(
                 shift.outcome() == ShiftReport.Result.REFUSED ? Lines.Tint.BAD : Lines.Tint.GOOD,
-                RepairWords.outcome(shift));
+                RepairWords.outcome(shift, UnaryOperator.identity()));
         lines.blank();
         table();
         if (!shift.refusals().isEmpty()) {

@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /** Sentences on what a repair did. */
 public final class RepairWords {
@@ -22,19 +23,24 @@ public final class RepairWords {
 
     private RepairWords() {}
 
-    /** Fate of the file, in one sentence or two. */
-    public static String outcome(ShiftReport shift) {
+    /**
+     * Fate of the file, in one sentence or two.
+     *
+     * @param named how a file is called: a page that is passed on names no folder
+     */
+    public static String outcome(ShiftReport shift, UnaryOperator<String> named) {
         return switch (shift.outcome()) {
-            case CHANGED -> done(shift);
+            case CHANGED -> done(shift, named.apply(shift.output()));
             case COPIED ->
-                "Nothing to move: every page is clear. " + shift.output() + " is a copy of the file as it was.";
+                "Nothing to move: every page is clear. " + named.apply(shift.output())
+                        + " is a copy of the file as it was.";
             case REFUSED ->
                 "Not repaired, and nothing written: "
-                        + shift.before().document().file() + " is unchanged.";
+                        + named.apply(shift.before().document().file()) + " is unchanged.";
         };
     }
 
-    private static String done(ShiftReport shift) {
+    private static String done(ShiftReport shift, String output) {
         List<String> done = new ArrayList<>();
         long moved = shift.moves().stream().filter(m -> !m.nothing()).count();
         long scaled = shift.moves().stream().filter(Move::scales).count();
@@ -54,7 +60,7 @@ public final class RepairWords {
         if (!shift.blanks().isEmpty()) {
             done.add(Counted.of(shift.blanks().size(), "blank page") + " added");
         }
-        return "Written: " + shift.output() + ", " + String.join(", ", done) + ".";
+        return "Written: " + output + ", " + String.join(", ", done) + ".";
     }
 
     /** Moves with their pages, the longest first. */
