@@ -29,8 +29,7 @@ final class PagePlaces {
         boolean atTop = job.bindingEdge() == BindingEdge.TOP;
         if (headToFoot) {
             // bound at a side, a head-to-foot back has its head at the recto's foot and the same edge bound: it runs
-            // against
-            // bound at top, it is read after tumbling, its foot in the binding, left behind left: it runs along
+            // against bound at top, it is read after tumbling, its foot in the binding, left behind left: it runs along
             return atTop ? new PagePlace(page, false, PageEdge.BOTTOM, false) : new PagePlace(page, false, edge, true);
         }
         // bound at a side, the leaf turns like a book's: heads stay up, the other edge is bound, it runs along

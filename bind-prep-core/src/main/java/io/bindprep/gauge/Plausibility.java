@@ -14,8 +14,7 @@ final class Plausibility {
     private static final double LEAST_HOLE = 0.4;
     private static final double MOST_HOLE = 1.7;
     // pins stand in one die to a few hundredths; what a row is off by is mostly the paper, which grows by up to 0.64 mm
-    // on
-    // an 11 in edge (PrintWiki "Moisture Content", derived). 1 mm with room: our own, no source
+    // on an 11 in edge (PrintWiki "Moisture Content", derived). 1 mm with room: our own, no source
     private static final double MOST_PITCH = 1;
 
     /** Tenths are no whole doubles: a limit itself is no error. */

@@ -7,8 +7,7 @@ import java.util.regex.Pattern;
 /** Words that people say for the words of a job: a printer's, a shop's, any case of letters. */
 final class SaidWords {
     // a printer's "4/0" is four colours on the front and none on the back; IPP's words for two sides go by the edge
-    // that
-    // the sheet turns on, which is not always the bound one, and are left to the reader
+    // that the sheet turns on, which is not always the bound one, and are left to the reader
     private static final Map<String, Map<String, Pattern>> SAID = Map.of(
             JobKeys.SIDES,
             Map.of(

@@ -70,8 +70,7 @@ record SizeNames(@Nullable SheetSize size, boolean onItsSide, List<SheetSize> ne
             Map.entry("a4/2", "A5"));
 
     // envelopes and cards take the size they hold (ISO 269; UPU): C5 an A5, a postcard is A6; 8.5 x 13.4 in is no size
-    // of
-    // ours
+    // of ours
     private static final Map<String, String> NEAR = Map.of(
             "c4",
             "A4",

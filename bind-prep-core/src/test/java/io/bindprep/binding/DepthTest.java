@@ -54,8 +54,7 @@ class DepthTest {
     @ParameterizedTest
     @CsvSource({
         // check values: up to 1/4 in of stack the shallowest, from 5/16 in a middle one, at 9/16 in the deep one
-        // (common
-        // practice, no source)
+        // (common practice, no source)
         "1 mm,shallow,3:1",
         "1/4 in,shallow,3:1",
         "5/16 in,middle,3:1",

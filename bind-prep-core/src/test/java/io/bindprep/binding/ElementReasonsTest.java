@@ -180,8 +180,7 @@ class ElementReasonsTest {
     @ParameterizedTest
     @CsvSource({
         // wire: the size less the clearance; comb: 25 sheets of 0.0037 in; coil of 8 mm with 5 mm outside: sqrt(64 -
-        // 25) =
-        // 6.245, and 8 - 3 = 5
+        // 25) = 6.245, and 8 - 3 = 5
         "W3_1i-square-0t,1/4 in,3,3.35",
         "P16_9i-rect-0t,1/4 in,3,2.3495",
         "C4_1i-round,8 mm,3,5",

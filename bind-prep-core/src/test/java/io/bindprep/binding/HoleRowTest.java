@@ -123,8 +123,7 @@ class HoleRowTest {
     @Test
     void pinsBesideTheSheetArePulled() {
         // A4 at 3:1, first centre 8.8 mm: pin 35 stands at 296.67 mm, half on the sheet; pin 36 clears it by 6.15 mm,
-        // under a
-        // pitch; pin 37 by 14.6 mm
+        // under a pitch; pin 37 by 14.6 mm
         HoleRow row = generic("W3_1i-square-0t", A4);
         assertThat(row.pulledPins()).containsExactly(35, 36);
         assertThat(row.holes().stream().map(Hole::pin).toList())

@@ -69,8 +69,7 @@ class LiftMakerTest {
     @Test
     void noLiftIsEmptyWhereTheThickLeavesComeLast() {
         // 2.4 mm in three lifts have shares of 0.8: the first reaches it only with the leaf of 1 mm, so that three of
-        // 0.1
-        // and it would be too thick; the cut comes before there are fewer leaves than lifts
+        // 0.1 and it would be too thick; the cut comes before there are fewer leaves than lifts
         List<Integer> lifts = lifts(ONE_MM, 100, 100, 100, 100, 1000, 1000);
         assertThat(lifts).containsExactly(4, 1, 1);
     }

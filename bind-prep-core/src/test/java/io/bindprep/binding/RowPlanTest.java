@@ -50,8 +50,7 @@ class RowPlanTest {
     @Test
     void aGapForTheHangerTakesOutTheHolesInTheMiddle() throws Exception {
         // A4's long edge at 3:1 (34 holes, German Wikipedia "Drahtkammbindung"): centres 4.23, 12.7 ... 46.57, 55.03 mm
-        // off
-        // the middle; less half the hole of 3.97 mm the sixth comes to 44.58, inside 45, and the seventh to 53.05
+        // off the middle; less half the hole of 3.97 mm the sixth comes to 44.58, inside 45, and the seventh to 53.05
         HoleRow row = Fixtures.of(Method.WIRE).hanger(NINETY).plan(10, A4).row();
         assertThat(row.gap().pulledPins()).isEqualTo(pins(12, 23));
         assertThat(row.runs()).containsExactly(11, 11);
@@ -106,8 +105,7 @@ class RowPlanTest {
     @Test
     void aGapOnARowThatStandsOffTheMiddleStaysInPairs() throws Exception {
         // first pin 9.2 mm from the guide, 34 holes: centres lie 0.4 mm further from the left end than from the right,
-        // so
-        // by itself the hole at 44.58 - 0.4 on the one side and 44.58 + 0.4 on the other are inside 45; a gap of
+        // so by itself the hole at 44.58 - 0.4 on the one side and 44.58 + 0.4 on the other are inside 45; a gap of
         // 89.2 mm takes only the one
         HoleRow row = Fixtures.of(Method.WIRE)
                 .hanger(new Hanger(Length.ofMm("89.2"), null))

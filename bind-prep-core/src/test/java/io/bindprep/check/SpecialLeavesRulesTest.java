@@ -113,8 +113,7 @@ class SpecialLeavesRulesTest {
     @Test
     void aLeafThatEndsInAHoleIsAnErrorDeclaredOrNot() {
         // centres at 8.8 + n x 8.4667 mm: that of pin 33 at 279.73, its hole from 277.75 to 281.72; a Letter leaf ends
-        // at
-        // 279.4
+        // at 279.4
         Report mixed = Scenario.of(4).size(3, 215.9, 279.4).report();
         Finding f = finding(mixed, "half-hole");
         assertThat(f.pages()).containsExactly(3);

@@ -69,8 +69,7 @@ class RoundTripTest {
     @Test
     void theSheetShowsWhatThePublishedRowsAre() {
         // A4: 34 holes at 1/3 in (German Wikipedia "Drahtkammbindung"), centre 0.2 in or the setting's; first at 8.800
-        // mm,
-        // derived
+        // mm, derived
         List<Box> targets = CASES.get(0).operator().targets();
         assertThat(targets).hasSize(34);
         for (int i = 0; i < 34; i++) {

@@ -78,8 +78,7 @@ class PaperPublishedTest {
     @Test
     void bulkIsNotThicknessTimesWeight() throws Exception {
         // a published formula that is wrong, "bulk = thickness x basis weight x 1000": 120 um of 80 g/m2 would be bulk
-        // 9600,
-        // Wikipedia "Book paper" has 1.5 here
+        // 9600, Wikipedia "Book paper" has 1.5 here
         assertThatThrownBy(() -> stock("80 gsm bulk 9600"))
                 .isInstanceOf(SettingException.class)
                 .hasMessageContaining("mistaken unit");

@@ -109,8 +109,7 @@ class EditedPdfTest {
     @Test
     void scalesAboutTheMiddleOfTheBindingEdge() throws Exception {
         // by hand: the line of 2 mm at 45 degrees reaches 0.7 beyond its ends, from 19.3 to 70.7; the low bar lies
-        // 20.04 from the
-        // foot of 150, so 54.96 below the middle
+        // 20.04 from the foot of 150, so 54.96 below the middle
         OpenedPdf pdf = page(0, 1, 0, 0).open(folder);
         byte[] after = moved(pdf, new Move(PageEdge.LEFT, 4, 0.95), 1);
         Raster drawn = Raster.ofPdfBox(after, 1);

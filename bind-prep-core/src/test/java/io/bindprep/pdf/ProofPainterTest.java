@@ -279,8 +279,7 @@ class ProofPainterTest {
             assertThat(a.isPrinted()).isFalse();
             assertThat(a.isHidden()).isFalse();
             // 10 to 14 mm from the right of 100, 48 to 52 from the head of 150, half a millimetre around, and then out
-            // to
-            // whole points: 242.4, 276.4, 256.5, 290.6 before, by hand
+            // to whole points: 242.4, 276.4, 256.5, 290.6 before, by hand
             assertThat(a.getRectangle().getCOSArray().toFloatArray()).containsExactly(242, 276, 257, 291);
         }
     }

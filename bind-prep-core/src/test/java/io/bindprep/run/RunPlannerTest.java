@@ -223,8 +223,7 @@ class RunPlannerTest {
     @Test
     void halfSizeLeavesAreCutFromPressSheets() throws Exception {
         // by hand: A5 with 3 mm round it is 154 x 216; an A3 sheet less 10 mm at its long edge 287 x 420: 1 x 1
-        // upright,
-        // 1 x 2 turned (287 / 216, 420 / 154)
+        // upright, 1 x 2 turned (287 / 216, 420 / 154)
         Length w = Length.ofMm(148);
         Length h = Length.ofMm(210);
         StockNeed one = run("press-sheet: a3\novers: none", 84, w, h)
@@ -265,11 +264,8 @@ class RunPlannerTest {
     @Test
     void aFoldOutByHand() throws Exception {
         // W3_1i-square-0t: holes to 5.08 + 1.984 mm, punching tolerance 1 mm: zone 8.064 mm; A4, allowance 3 mm: first
-        // fold
-        // at
-        // 207, each further panel at most 207 - 11.064 = 195.9356 mm; A3 on its side reaches 420 mm: 402.936 in two
-        // panels
-        // is too little, 598.871 in three will do
+        // fold at 207, each further panel at most 207 - 11.064 = 195.9356 mm; A3 on its side reaches 420 mm: 402.936 in
+        // two panels is too little, 598.871 in three will do
         List<PageFacts> facts = Pages.of(12, 210, 297);
         facts.set(4, Pages.page(5, 420, 297));
         facts.set(5, Pages.page(6, 420, 297));

@@ -298,8 +298,7 @@ class RunStepsTest {
     @Test
     void threadingAndClosingByMethod() throws Exception {
         // 42 x 0.0040 in are at most 4.27 mm; with 1/8 in a wire of 5/16 in, a coil of 8 mm, rings of 16 mm; as a comb
-        // 46
-        // sheets, 3/8 in (Wikipedia "Comb binding": 55)
+        // 46 sheets, 3/8 in (Wikipedia "Comb binding": 55)
         Run wire = a4("", 84);
         assertThat(lines(wire, Work.THREAD))
                 .containsExactly("Cut wire 5/16 in to 34 loops. Hang the copy in it, one loop per hole.");

@@ -52,9 +52,8 @@ class VolumePlannerTest {
     @Test
     void tooThickForTwoLoopsIsSplitInTwo() throws Exception {
         // 400 leaves of 60 lb offset (JCP A55: 0.0047 in) are 1.88 in; 2:1 wire is sold to 1-1/4 in, which takes 275
-        // sheets
-        // of 20 lb bond (common practice, no source, from memory), 1.0175 in: with two covers 212 leaves a volume at
-        // most
+        // sheets of 20 lb bond (common practice, no source, from memory), 1.0175 in: with two covers 212 leaves a
+        // volume at most
         Split split = split("stock: offset-60\ncovers: front=c1s-10pt, back=c1s-10pt", 800);
         assertThat(split.volumes()).hasSize(2);
         for (Volume v : split.volumes()) {
@@ -117,8 +116,7 @@ class VolumePlannerTest {
     @Test
     void everyVolumeIsOnThePatternOfTheBook() throws Exception {
         // 218 leaves of at most 0.0052 in (JCP A55) are 1.134 in: 2:1, in two; the chapter 27 leaves off the even 109
-        // is
-        // taken, and its 82 leaves of 0.427 in would go on 3:1 too
+        // is taken, and its 82 leaves of 0.427 in would go on 3:1 too
         Split split = split("stock: offset-60", 436, new Bookmark("Fish", 165));
         assertThat(split.volumes()).extracting(v -> v.block().bodyLeaves()).containsExactly(82, 136);
         assertThat(split.volumes()).extracting(v -> v.plan().pitchName()).containsOnly("2:1");
@@ -129,8 +127,7 @@ class VolumePlannerTest {
     @Test
     void theCoversTakeTheirRoomInEveryVolume() throws Exception {
         // two boards of 0.030 in (JCP Q20) leave 0.9575 of 1.0175 in, 203 leaves of 0.0047: the chapter after 206 of
-        // 340
-        // leaves, within a quarter of a share, is out of reach
+        // 340 leaves, within a quarter of a share, is out of reach
         Split split = split(
                 "stock: offset-60\ncovers: front=coverboard-30, back=coverboard-30", 680, new Bookmark("Fish", 413));
         assertThat(split.volumes()).extracting(Volume::lastPage).containsExactly(340, 680);
@@ -174,8 +171,7 @@ class VolumePlannerTest {
             nullValues = "-",
             value = {
                 // 1-1/4 in takes 275 sheets of 0.0037 in (common practice, no source, from memory), 1.0175 in; the
-                // shop's
-                // stock is "x"; a stock of the same family first: 216 x 0.0047 in (JCP O-63) are 1.0152 in
+                // shop's stock is "x"; a stock of the same family first: 216 x 0.0047 in (JCP O-63) are 1.0152 in
                 "bond-32,paper,0.0053 in,0.0005 in,,|216|bond-28",
                 // 217 of them are 1.0199 in, then 0.0041
                 "bond-32,paper,0.0053 in,0.0005 in,,|217|bond-24",
