@@ -8,6 +8,7 @@ import io.bindprep.catalogue.Method;
 import io.bindprep.job.Job;
 import io.bindprep.paper.Stack;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Capital;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -102,7 +103,7 @@ final class StackRule implements Rule {
                 Severity.ERROR,
                 List.of(),
                 message,
-                forced ? "Allow another pitch (pitch, punch). Otherwise " + split : capital(split),
+                forced ? "Allow another pitch (pitch, punch). Otherwise " + split : Capital.first(split),
                 need.mm(),
                 bySize ? largest.element().size().mm() : null);
     }
@@ -142,9 +143,5 @@ final class StackRule implements Rule {
         Stack stack = s.stack();
         return s.measures().thickness(stack.nominal()) + ", range "
                 + s.measures().thicknesses(stack.min(), stack.max());
-    }
-
-    private static String capital(String sentence) {
-        return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
     }
 }

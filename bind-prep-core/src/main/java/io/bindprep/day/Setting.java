@@ -1,5 +1,6 @@
 package io.bindprep.day;
 
+import io.bindprep.wording.Capital;
 import java.util.Locale;
 
 /** Settings that an operator makes between jobs, the dearest change first. */
@@ -17,7 +18,6 @@ public enum Setting {
 
     /** Its name on a sheet, "Side guide". */
     public String label() {
-        String word = name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+        return Capital.first(name().toLowerCase(Locale.ROOT).replace('_', ' '));
     }
 }

@@ -13,10 +13,10 @@ import io.bindprep.setting.Scalars;
 import io.bindprep.table.NamedText;
 import io.bindprep.table.OwnTables;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Capital;
 import io.bindprep.wording.Spelling;
 import io.bindprep.wording.Units;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -85,10 +85,8 @@ public final class JobReader {
     // faults found here and elsewhere, with their place: "tow" is not known (job.yaml, line 3, column 8)
     private static SettingException placed(SettingException e, JobSettings settings) {
         String place = settings.place(e.key()).map(p -> " (" + p + ")").orElse("");
-        String remedy = e.remedy();
-        String capital = remedy.substring(0, 1).toUpperCase(Locale.ROOT) + remedy.substring(1);
         return new SettingException(
-                e.key(), e.value(), e.getMessage() + place, capital.endsWith(".") ? capital : capital + ".", e.known());
+                e.key(), e.value(), e.getMessage() + place, Capital.sentence(e.remedy()), e.known());
     }
 
     /** The keys that a job knows, in the order of the job file. */

@@ -55,7 +55,7 @@ public final class RunPlanner {
                 List.of(Caution.MANUAL, Caution.WASTE_FIRST));
     }
 
-    private static List<Lift> ofVolume(List<Lift> lifts, int volume) {
+    static List<Lift> ofVolume(List<Lift> lifts, int volume) {
         return lifts.stream().filter(l -> l.volume() == volume).toList();
     }
 

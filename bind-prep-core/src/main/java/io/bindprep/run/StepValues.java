@@ -20,7 +20,13 @@ public record StepValues(
 
     /** The values of one volume alone, for a page of its own. */
     StepValues ofVolume(int number, long itsStrokes) {
-        List<Lift> its = lifts.stream().filter(l -> l.volume() == number).toList();
-        return new StepValues(job, materials, folds, List.of(plans.get(number - 1)), its, itsStrokes, number);
+        return new StepValues(
+                job,
+                materials,
+                folds,
+                List.of(plans.get(number - 1)),
+                RunPlanner.ofVolume(lifts, number),
+                itsStrokes,
+                number);
     }
 }

@@ -20,6 +20,7 @@ import io.bindprep.run.Lift;
 import io.bindprep.run.Step;
 import io.bindprep.unit.Length;
 import io.bindprep.volume.Volume;
+import io.bindprep.wording.Capital;
 import io.bindprep.wording.Measures;
 import io.bindprep.wording.Units;
 import java.nio.charset.StandardCharsets;
@@ -132,7 +133,7 @@ public record JobSheet(
                 report.plan().because().stream()
                         .map(reason -> Sentences.of(reason, report.measures()))
                         .map(OperatorText::of)
-                        .map(Sentences::whole)
+                        .map(Capital::sentence)
                         .toList(),
                 digest,
                 jobId,
@@ -264,8 +265,7 @@ public record JobSheet(
 
     /** The name of a step, "Print". */
     static String name(Step step) {
-        String word = word(step.work());
-        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+        return Capital.first(word(step.work()));
     }
 
     static String word(Enum<?> value) {

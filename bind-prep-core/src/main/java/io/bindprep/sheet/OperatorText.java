@@ -1,5 +1,6 @@
 package io.bindprep.sheet;
 
+import io.bindprep.wording.Capital;
 import java.util.regex.Pattern;
 
 /** Sentences as the operator's sheet has them: a source by its kind and year, since its authors stand in the tables. */
@@ -14,6 +15,6 @@ final class OperatorText {
         String text = TRADE_PRESS
                 .matcher(AUTHOR.matcher(sentence).replaceAll(""))
                 .replaceAll(m -> m.group(1) == null ? "trade press" : "trade press, " + m.group(1));
-        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+        return Capital.first(text);
     }
 }

@@ -9,7 +9,6 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -38,16 +37,11 @@ public final class ProblemWords {
         String shortList = said || !few(e.known(), whole) ? "" : "\n  Known: " + String.join(", ", e.known()) + ".";
         String longList =
                 said || few(e.known(), whole) ? "" : " All " + e.known().size() + " names: " + whole;
-        return named + ": " + message + meant + shortList + "\n  " + sentence(e.remedy()) + longList;
+        return named + ": " + message + meant + shortList + "\n  " + Capital.sentence(e.remedy()) + longList;
     }
 
     private static boolean few(List<String> known, @Nullable String whole) {
         return whole == null || known.size() <= MOST_KNOWN;
-    }
-
-    private static String sentence(String text) {
-        String capital = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-        return capital.endsWith(".") ? capital : capital + ".";
     }
 
     /**

@@ -7,8 +7,10 @@ import java.nio.charset.StandardCharsets;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDocument;
 import org.apache.pdfbox.cos.COSFloat;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.cos.COSStream;
+import org.jspecify.annotations.Nullable;
 
 /** Objects that a changed copy is given. */
 final class NewObjects {
@@ -16,13 +18,22 @@ final class NewObjects {
 
     /** A stream of a few operators, which would be no shorter packed. */
     static COSObject stream(COSDocument document, String operators) {
+        return new COSObject(filled(document, operators, null));
+    }
+
+    /** A stream of many operators, packed. */
+    static COSStream packed(COSDocument document, String operators) {
+        return filled(document, operators, COSName.FLATE_DECODE);
+    }
+
+    private static COSStream filled(COSDocument document, String operators, @Nullable COSName filter) {
         COSStream stream = document.createCOSStream();
-        try (OutputStream out = stream.createOutputStream()) {
+        try (OutputStream out = stream.createOutputStream(filter)) {
             out.write(operators.getBytes(StandardCharsets.US_ASCII));
         } catch (IOException e) {
             throw new UncheckedIOException("a few bytes in memory", e);
         }
-        return new COSObject(stream);
+        return stream;
     }
 
     static COSArray numbers(double... values) {

@@ -4,10 +4,6 @@ import io.bindprep.marks.Verdict;
 import io.bindprep.proof.Comment;
 import io.bindprep.proof.Outline;
 import io.bindprep.proof.Strip;
-import java.io.IOException;
-import java.io.OutputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -181,12 +177,6 @@ final class ProofForms {
     }
 
     private COSStream packed(String operators) {
-        COSStream stream = document.createCOSStream();
-        try (OutputStream out = stream.createOutputStream(COSName.FLATE_DECODE)) {
-            out.write(operators.getBytes(StandardCharsets.US_ASCII));
-        } catch (IOException e) {
-            throw new UncheckedIOException("a few bytes in memory", e);
-        }
-        return stream;
+        return NewObjects.packed(document, operators);
     }
 }

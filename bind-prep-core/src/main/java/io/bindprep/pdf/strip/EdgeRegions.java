@@ -155,7 +155,7 @@ final class EdgeRegions {
 
     /** Takes the dots of such areas out of the marks; what is printed upon an area stays. */
     static void drop(PictureDots dots, PictureGround ground, boolean[] marks) {
-        if (dots.w() < EDGE || Pieces.of(marks, dots.w()).isEmpty()) {
+        if (dots.w() < EDGE || !Pieces.any(marks, dots.w())) {
             return;
         }
         EdgeRegions found = new EdgeRegions(dots);

@@ -10,7 +10,7 @@ import java.util.List;
  */
 final class Letters {
     /** Sides of a letter or of a word whose letters run together, in dots: 1 to 5 mm high. */
-    private static final int LOWEST = 5;
+    static final int LOWEST = 5;
 
     static final int HIGHEST = 5 * StripRaster.DOTS_PER_MM;
     private static final int NARROWEST = 2;

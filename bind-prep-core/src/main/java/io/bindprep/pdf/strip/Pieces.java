@@ -26,15 +26,28 @@ final class Pieces {
     static List<int[]> of(boolean[] set, int w) {
         Pieces pieces = new Pieces(set, w);
         List<int[]> all = new ArrayList<>();
-        for (int start = 0; start < set.length; start++) {
-            if (pieces.left[start]) {
-                pieces.gather(start);
-                if (pieces.count >= LEAST_DOTS) {
-                    all.add(Arrays.copyOf(pieces.piece, pieces.count));
+        for (int at = pieces.next(0); at >= 0; at = pieces.next(at + 1)) {
+            all.add(Arrays.copyOf(pieces.piece, pieces.count));
+        }
+        return all;
+    }
+
+    /** Returns true if there is a piece. */
+    static boolean any(boolean[] set, int w) {
+        return new Pieces(set, w).next(0) >= 0;
+    }
+
+    /** Gathers the next piece, from a place on; returns its first place, or -1 where there is none. */
+    private int next(int from) {
+        for (int start = from; start < left.length; start++) {
+            if (left[start]) {
+                gather(start);
+                if (count >= LEAST_DOTS) {
+                    return start;
                 }
             }
         }
-        return all;
+        return -1;
     }
 
     /** Gathers a dot and all that hang together with it: each dot gathered hands in its neighbours. */

@@ -24,7 +24,6 @@ record WordRows(int letters, int inRows) {
 
     private static final double OVERLAP = 0.3;
     private static final double OUT_OF_ROW = 0.4;
-    private static final int LOWEST = 5;
     /** Letters a piece counts for at most, so many to a length of its height. */
     private static final double MOST_A_PIECE = 3;
 
@@ -58,7 +57,7 @@ record WordRows(int letters, int inRows) {
             Rectangle b = other.box();
             double height = Math.max(height(a), height(b));
             double gap = Math.max(from(a), from(b)) - Math.min(from(a) + length(a), from(b) + length(b));
-            return Math.min(height(a), height(b)) >= Math.max(LOWEST, SAME_HEIGHT * height)
+            return Math.min(height(a), height(b)) >= Math.max(Letters.LOWEST, SAME_HEIGHT * height)
                     && height <= Letters.HIGHEST
                     && Math.abs(middle(a) - middle(b)) <= OUT_OF_ROW * height
                     && gap <= SPACE * height

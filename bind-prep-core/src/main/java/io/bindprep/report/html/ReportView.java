@@ -11,6 +11,7 @@ import io.bindprep.report.words.SafetyLine;
 import io.bindprep.report.words.Sentences;
 import io.bindprep.report.words.VerdictSentence;
 import io.bindprep.report.words.WhatIfTable;
+import io.bindprep.wording.Capital;
 import io.bindprep.wording.Counted;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -80,8 +81,8 @@ public record ReportView(
             }
         }
         List<String> because = new ArrayList<>();
-        r.stack().because().forEach(reason -> because.add(Sentences.whole(Sentences.of(reason, r.measures()))));
-        r.plan().because().forEach(reason -> because.add(Sentences.whole(Sentences.of(reason, r.measures()))));
+        r.stack().because().forEach(reason -> because.add(Capital.sentence(Sentences.of(reason, r.measures()))));
+        r.plan().because().forEach(reason -> because.add(Capital.sentence(Sentences.of(reason, r.measures()))));
         return new ReportView(
                 Texts.clean(r.document().heading()),
                 Texts.clean(r.document().fileName()),

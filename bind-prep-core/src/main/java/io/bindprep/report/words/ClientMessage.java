@@ -11,6 +11,7 @@ import io.bindprep.marks.Verdict;
 import io.bindprep.page.PageEdge;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.unit.Length;
+import io.bindprep.wording.Capital;
 import io.bindprep.wording.Counted;
 import io.bindprep.wording.FileNames;
 import io.bindprep.wording.LengthText;
@@ -75,7 +76,7 @@ public record ClientMessage(String file, String opening, List<Moves> pages, int 
             if (pages.size() == MOST_GROUPS) {
                 beyond += numbers.size();
             } else {
-                pages.add(new Moves(capital(pages(numbers)), numbers.get(0), group.getKey()));
+                pages.add(new Moves(Capital.first(pages(numbers)), numbers.get(0), group.getKey()));
             }
         }
         List<String> export = new ArrayList<>();
@@ -83,8 +84,8 @@ public record ClientMessage(String file, String opening, List<Moves> pages, int 
             if (f.accepted() == null
                     && (f.severity() != Severity.NOTE || f.rule().startsWith("background"))) {
                 ClientAdvice.of(f.rule())
-                        .ifPresent(advice ->
-                                export.add((f.pages().isEmpty() ? "" : capital(pages(f.pages())) + ": ") + advice));
+                        .ifPresent(advice -> export.add(
+                                (f.pages().isEmpty() ? "" : Capital.first(pages(f.pages())) + ": ") + advice));
             }
         }
         String opening = alike.isEmpty() && export.isEmpty()
@@ -201,10 +202,6 @@ public record ClientMessage(String file, String opening, List<Moves> pages, int 
 
     private static String pages(List<Integer> pages) {
         return PageLists.named(pages, MOST_RANGES);
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private static String name(String file) {

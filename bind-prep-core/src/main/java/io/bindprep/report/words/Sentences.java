@@ -58,15 +58,6 @@ public final class Sentences {
         return CautionWords.of(caution, measures);
     }
 
-    /** A sentence as it stands by itself: with a capital and a full stop. */
-    public static String whole(String sentence) {
-        return sentence.isEmpty()
-                ? sentence
-                : Character.toUpperCase(sentence.charAt(0))
-                        + sentence.substring(1)
-                        + (sentence.endsWith(".") ? "" : ".");
-    }
-
     /** Source that a caution rests on; it is worded here, not quoted, and is no legal advice. */
     public static String source(Caution caution) {
         return CautionWords.source(caution);
