@@ -14,6 +14,7 @@ import io.bindprep.pdf.document.OutlineReader;
 import io.bindprep.pdf.document.PageBoxes;
 import io.bindprep.pdf.document.PageTree;
 import io.bindprep.pdf.edit.EditedPdf;
+import io.bindprep.pdf.edit.PageThings;
 import io.bindprep.pdf.ink.InkEngine;
 import io.bindprep.pdf.strip.PagePictures;
 import io.bindprep.pdf.strip.StripRaster;
@@ -152,6 +153,11 @@ public final class OpenedPdf implements AutoCloseable {
      */
     public PageMarks scan(int page, PageEdge edge, double depthMm, double clearMm) {
         return scan.marks(page, edge, depthMm, clearMm);
+    }
+
+    /** Things that a page paints, in the frame of an edge that is bound; null where its content cannot be read whole. */
+    public @Nullable PageThings things(int page, PageEdge edge) {
+        return scan.things(page, edge);
     }
 
     /** A page's dictionary with what it inherits, read anew at each call. */

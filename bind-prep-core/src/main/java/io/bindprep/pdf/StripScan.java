@@ -6,6 +6,7 @@ import io.bindprep.page.Box;
 import io.bindprep.page.PageEdge;
 import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.document.PageAttempt;
+import io.bindprep.pdf.edit.PageThings;
 import io.bindprep.pdf.ink.BasicsCollector;
 import io.bindprep.pdf.ink.FoundMark;
 import io.bindprep.pdf.ink.InkEngine;
@@ -27,6 +28,7 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNull;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.jspecify.annotations.Nullable;
 
 /** Marks of each page in the strip along its binding edge; a page that cannot be looked at says why. */
 final class StripScan {
@@ -38,7 +40,9 @@ final class StripScan {
 
     private final ReadPages pages;
     private final Budget budget;
+    private @Nullable Budget thingsBudget;
     private InkEngine engine;
+    private @Nullable InkEngine beside;
     private DrawnFonts drawnFonts = new DrawnFonts();
 
     StripScan(ReadPages pages) {
@@ -54,6 +58,19 @@ final class StripScan {
                         () -> look(page, edge, depthMm, clearMm)),
                 FAULTY,
                 why -> unread(page, why));
+    }
+
+    /** Things of a page, as {@link OpenedPdf#things}. */
+    @Nullable
+    PageThings things(int page, PageEdge edge) {
+        forgetMany();
+        if (thingsBudget == null) {
+            thingsBudget = new Budget(2 * pages.entries().size()); // its time goes on while pages are scanned
+        }
+        InkEngine follower = beside == null ? engine.beside(thingsBudget) : beside;
+        beside = follower;
+        return budget.aside(
+                () -> PageThings.of(follower, page(page), pages.facts().get(page - 1), edge));
     }
 
     private static PageMarks unread(int page, String why) {
@@ -78,6 +95,7 @@ final class StripScan {
     private void forgetMany() {
         if (pages.objects().forgetMany()) {
             engine = new InkEngine(pages.objects(), pages.layers(), budget);
+            beside = null;
             drawnFonts = new DrawnFonts();
         }
     }

@@ -38,16 +38,21 @@ public final class DocumentCheck {
      * @throws SettingException where the job asks for what the document or the trade does not have
      */
     public static Report run(CheckRequest request) throws UnreadableInputException, SettingException {
-        return TimeLimit.run(request.name(), limit -> stages(request, limit));
+        return run(request, PageLook.NONE);
     }
 
-    private static Report stages(CheckRequest request, TimeLimit limit)
+    /** As above, with a further look at each page. */
+    public static Report run(CheckRequest request, PageLook further) throws UnreadableInputException, SettingException {
+        return TimeLimit.run(request.name(), limit -> stages(request, further, limit));
+    }
+
+    private static Report stages(CheckRequest request, PageLook further, TimeLimit limit)
             throws UnreadableInputException, SettingException {
         Job job = request.job();
         limit.openingFor(request.file().toFile().length());
         try (OpenedPdf pdf = Intake.open(request.source())) {
             DocumentFacts facts = pdf.facts();
-            limit.extendFor(facts.pages().size());
+            limit.extendFor(facts.pages().size() * (further == PageLook.NONE ? 1 : 2));
             Length width;
             Length height;
             Trim trim = job.trim();
@@ -64,7 +69,7 @@ public final class DocumentCheck {
             Stack stack = StackEstimator.estimate(sizes.of(block.leaves()));
             PlanChoices choices =
                     Planner.choices(job, block, stack, job.bindingEdge() == BindingEdge.TOP ? width : height);
-            PlanComparison compared = PlanComparison.of(request, pdf, block, choices, limit);
+            PlanComparison compared = PlanComparison.of(request, pdf, block, choices, further, limit);
             Plan plan = compared.plan();
             Split split = VolumePlanner.split(job, plan, block, sizes, facts.outline());
             Run run = RunPlanner.plan(job, sizes, BookPart.parts(block, stack, plan, split));

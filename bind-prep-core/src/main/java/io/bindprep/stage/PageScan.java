@@ -2,6 +2,8 @@ package io.bindprep.stage;
 
 import io.bindprep.block.Block;
 import io.bindprep.block.PagePlace;
+import io.bindprep.marks.MarkKind;
+import io.bindprep.marks.PageMarks;
 import io.bindprep.marks.PlanTrial;
 import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.Intake;
@@ -39,25 +41,29 @@ final class PageScan {
     private final CheckRequest request;
     private final Block block;
     private final PlanTrial trial;
+    private final PageLook further;
     private final TimeLimit limit;
     private final LongSupplier nanos;
     private final int pages;
     private final AtomicInteger next = new AtomicInteger();
     private int done;
 
-    PageScan(CheckRequest request, Block block, PlanTrial trial, TimeLimit limit, LongSupplier nanos) {
+    PageScan(
+            CheckRequest request, Block block, PlanTrial trial, PageLook further, TimeLimit limit, LongSupplier nanos) {
         this.request = request;
         this.block = block;
         this.trial = trial;
+        this.further = further;
         this.limit = limit;
         this.nanos = nanos;
         this.pages = block.places().size();
     }
 
     /** Has every page judged by the trial. */
-    static void run(CheckRequest request, OpenedPdf pdf, Block block, PlanTrial trial, TimeLimit limit)
+    static void run(
+            CheckRequest request, OpenedPdf pdf, Block block, PlanTrial trial, PageLook further, TimeLimit limit)
             throws UnreadableInputException {
-        new PageScan(request, block, trial, limit, System::nanoTime).lead(pdf);
+        new PageScan(request, block, trial, further, limit, System::nanoTime).lead(pdf);
     }
 
     void lead(OpenedPdf pdf) throws UnreadableInputException {
@@ -146,7 +152,11 @@ final class PageScan {
     private void look(OpenedPdf pdf, PagePlace place) {
         PageFacts facts = pdf.facts().pages().get(place.page() - 1);
         double length = facts.along(place.bindingEdge()).mm();
-        trial.judge(pdf.scan(place.page(), place.bindingEdge(), trial.stripMm(), trial.reachMm()), place, length);
+        PageMarks marks = pdf.scan(place.page(), place.bindingEdge(), trial.stripMm(), trial.reachMm());
+        trial.judge(marks, place, length);
+        boolean near =
+                marks.marks().stream().anyMatch(m -> m.kind() != MarkKind.BACKGROUND && m.nearMm() < trial.reachMm());
+        further.look(pdf, place, near);
     }
 
     private synchronized void count() {

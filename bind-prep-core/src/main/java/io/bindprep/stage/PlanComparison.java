@@ -17,11 +17,11 @@ import java.util.stream.IntStream;
 /** Every way to punch held against the pages of one scan: the plan that was chosen, its verdicts, and what the others do. */
 public record PlanComparison(Plan plan, List<WhatIf> whatIf, List<PageVerdict> verdicts) {
     public static PlanComparison of(
-            CheckRequest request, OpenedPdf pdf, Block block, PlanChoices choices, TimeLimit limit)
+            CheckRequest request, OpenedPdf pdf, Block block, PlanChoices choices, PageLook further, TimeLimit limit)
             throws UnreadableInputException {
         PlanTrial trial = new PlanTrial(
                 choices.settings(), choices.others(), block.places().size());
-        PageScan.run(request, pdf, block, trial, limit);
+        PageScan.run(request, pdf, block, trial, further, limit);
         PlanChoices.Settled settled = choices.settle(trial.choiceCounts());
         List<Plan> plans = new ArrayList<>(choices.settings());
         plans.set(settled.index(), settled.plan());

@@ -77,7 +77,7 @@ class PageScanTest {
                 PlanChoices choices =
                         Planner.choices(job, block, StackEstimator.estimate(sizes.of(block.leaves())), height);
                 PlanTrial trial = new PlanTrial(choices.settings(), choices.others(), pages.size());
-                new PageScan(request, block, trial, bound, () -> clock.addAndGet(eachLook)).lead(pdf);
+                new PageScan(request, block, trial, PageLook.NONE, bound, () -> clock.addAndGet(eachLook)).lead(pdf);
                 return trial.verdicts(0);
             }
         });

@@ -1,9 +1,13 @@
 package io.bindprep.pdf.edit;
 
 import io.bindprep.marks.MarkKind;
+import io.bindprep.page.Box;
+import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.ink.ContentFollower;
+import io.bindprep.pdf.ink.InkEngine;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -56,7 +60,14 @@ final class ContentPieces implements ContentFollower {
             boolean clips,
             int textMode,
             String pattern,
-            @Nullable TextPlace text) {}
+            @Nullable TextPlace text) {
+        /** The same piece of another reading of its content. */
+        Piece in(Content other) {
+            return new Piece(
+                    number, other, way, box, start, operator, end, ctm, kind, prints, masked, clips, textMode, pattern,
+                    text);
+        }
+    }
 
     /** One path that clips and paints nothing. */
     record ClipPiece(Content in, Rectangle2D box, boolean rectangle, int start, int end, AffineTransform ctm) {}
@@ -105,6 +116,20 @@ final class ContentPieces implements ContentFollower {
     private @Nullable Content ended;
     private int contents;
     private int steps;
+
+    /**
+     * Everything that a page paints; null where it cannot be read whole.
+     *
+     * @param page with its resources
+     * @param inland where characters and lines are of no interest
+     */
+    static @Nullable ContentPieces of(InkEngine engine, COSDictionary page, PageFacts facts, Rectangle2D inland)
+            throws IOException {
+        Box media = facts.media();
+        Rectangle2D visible = new Rectangle2D.Double(media.x0(), media.y0(), media.width(), media.height());
+        ContentPieces pieces = new ContentPieces();
+        return engine.follow(page, visible, inland, pieces) ? pieces : null;
+    }
 
     List<Piece> pieces() {
         return pieces;

@@ -145,23 +145,29 @@ public final class EditedPdf {
         return changed.dropped();
     }
 
-    /**
-     * Things that a page paints, in the frame of an edge that is bound.
-     *
-     * @return null where its content cannot be read whole
-     */
+    /** Things that a page paints, in the frame of an edge that is bound; null where its content cannot be read whole. */
     public @Nullable List<Painted> painted(int page, PageEdge edge) {
         PageFacts f = facts.pages().get(page - 1);
-        ContentPieces pieces = within.pieces(whole(order.page(page), order.inherited(page, COSName.RESOURCES)), f);
-        return pieces == null ? null : LoneMarks.painted(pieces, f.toBindingEdge(edge));
+        COSDictionary whole = whole(order.page(page), order.inherited(page, COSName.RESOURCES));
+        return LoneMarks.painted(engine, whole, f, f.toBindingEdge(edge));
+    }
+
+    /** The same things to be kept. */
+    public @Nullable PageThings things(int page, PageEdge edge) {
+        return PageThings.of(
+                engine,
+                whole(order.page(page), order.inherited(page, COSName.RESOURCES)),
+                facts.pages().get(page - 1),
+                edge);
     }
 
     /**
      * Moves single things of a page, once for each page, and nothing else; links that lie upon them move along.
      *
      * @param moves each with the {@link Painted} things that it moves, and where they lie in the frame of its edge
+     * @param known what the page paints, where that was asked for before
      */
-    public void moveAlone(int page, List<AloneMove> moves) {
+    public void moveAlone(int page, List<AloneMove> moves, @Nullable PageThings known) {
         PageFacts f = facts.pages().get(page - 1);
         COSDictionary own = order.page(page);
         COSBase resources = order.inherited(page, COSName.RESOURCES);
@@ -170,7 +176,7 @@ public final class EditedPdf {
             AffineTransform t = m.move().inUserSpace(f);
             m.numbers().forEach(n -> by.put(n, new Point2D.Double(t.getTranslateX(), t.getTranslateY())));
         }
-        PageContent.Changed changed = within.alone(whole(own, resources), f, by, LoneMarks.away(f, moves));
+        PageContent.Changed changed = within.alone(whole(own, resources), f, by, LoneMarks.away(f, moves), known);
         if (changed == null || changed.bytes() == null) {
             return; // the check of the result finds all of it where it was
         }

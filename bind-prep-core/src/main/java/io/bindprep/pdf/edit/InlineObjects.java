@@ -1,11 +1,9 @@
 package io.bindprep.pdf.edit;
 
 import java.util.ArrayDeque;
-import java.util.Collections;
 import java.util.Deque;
 import java.util.IdentityHashMap;
 import java.util.Map;
-import java.util.Set;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -25,7 +23,6 @@ final class InlineObjects {
     /** Things met, and whether only one other holds them, without a number of their own. */
     private final Map<COSBase, Boolean> single = new IdentityHashMap<>();
 
-    private final Set<COSBase> walked = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Deque<COSBase> open = new ArrayDeque<>();
 
     private InlineObjects() {}
@@ -66,9 +63,10 @@ final class InlineObjects {
         }
         boolean inline =
                 within && !(value instanceof COSObject) && !(thing instanceof COSStream) && thing.getKey() == null;
-        single.merge(thing, inline, (before, now) -> false);
-        if (walked.add(thing)) {
+        if (single.put(thing, inline) == null) {
             open.push(thing);
+        } else if (inline) {
+            single.put(thing, false);
         }
     }
 }

@@ -13,6 +13,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
@@ -20,6 +21,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Moves single things that a page paints, and nothing else. What is drawn gets a transform of its own. Text gets an offset in
@@ -33,7 +36,18 @@ final class LoneMarks {
 
     private final Map<Content, ContentEdits> edits = new IdentityHashMap<>();
 
-    /** The things that a page paints, seen through a frame. */
+    /** The things that a page paints, seen through a frame; null where it cannot be read whole. */
+    static @Nullable List<Painted> painted(
+            InkEngine engine, COSDictionary page, PageFacts facts, AffineTransform frame) {
+        try {
+            ContentPieces pieces = ContentPieces.of(engine, page, facts, InkEngine.NOWHERE);
+            return pieces == null ? null : painted(pieces, frame);
+        } catch (IOException | RuntimeException | StackOverflowError e) {
+            return null;
+        }
+    }
+
+    /** The things of pieces, seen through a frame. */
     static List<Painted> painted(ContentPieces found, AffineTransform frame) {
         List<Painted> all = new ArrayList<>();
         for (Piece piece : found.pieces()) {
@@ -83,8 +97,8 @@ final class LoneMarks {
     }
 
     /** Moves things by distances in the user space of the page, by number. */
-    void move(ContentPieces found, Map<Integer, Point2D> moves) throws NoninvertibleTransformException {
-        for (Piece piece : found.pieces()) {
+    void move(List<Piece> pieces, Map<Integer, Point2D> moves) throws NoninvertibleTransformException {
+        for (Piece piece : pieces) {
             Point2D by = moves.get(piece.number());
             if (by == null) {
                 continue;

@@ -69,7 +69,7 @@ final class PageContent {
      */
     Changed of(COSDictionary page, PageFacts facts, Move move, @Nullable Box keep, boolean stay) {
         try {
-            ContentPieces pieces = pieces(page, facts, rectangle(facts.trim()));
+            ContentPieces pieces = ContentPieces.of(engine, page, facts, rectangle(facts.trim()));
             Content content = pieces == null ? null : pieces.page();
             if (pieces == null || content == null) {
                 return Changed.NOT;
@@ -93,48 +93,39 @@ final class PageContent {
     }
 
     /**
-     * Everything that a page paints, with every character and line; null where it cannot be read whole.
-     *
-     * @param page with its resources
-     */
-    @Nullable
-    ContentPieces pieces(COSDictionary page, PageFacts facts) {
-        try {
-            return pieces(page, facts, InkEngine.NOWHERE);
-        } catch (IOException | RuntimeException | StackOverflowError e) {
-            return null;
-        }
-    }
-
-    private @Nullable ContentPieces pieces(COSDictionary page, PageFacts facts, Rectangle2D inland) throws IOException {
-        ContentPieces pieces = new ContentPieces();
-        return engine.follow(page, rectangle(facts.media()), inland, pieces) ? pieces : null;
-    }
-
-    /**
      * Content in which single things are moved.
      *
      * @param by how far, in the user space of the page, by number as {@link LoneMarks#painted} counts
      * @param away where none of them is, in the user space of the page: what is there costs the most time
+     * @param known what the page paints, where that was asked for before
      * @return null where it cannot be done
      */
     @Nullable
-    Changed alone(COSDictionary page, PageFacts facts, Map<Integer, Point2D> by, Rectangle2D away) {
+    Changed alone(
+            COSDictionary page,
+            PageFacts facts,
+            Map<Integer, Point2D> by,
+            Rectangle2D away,
+            @Nullable PageThings known) {
         try {
-            ContentPieces pieces = pieces(page, facts, away);
-            Content content = pieces == null ? null : pieces.page();
-            if (pieces == null || content == null) {
-                return null;
+            PageThings.Known found = known == null ? null : known.known(by.keySet(), engine, page);
+            if (found == null) {
+                ContentPieces all = ContentPieces.of(engine, page, facts, away);
+                Content own = all == null ? null : all.page();
+                if (all == null || own == null) {
+                    return null;
+                }
+                found = new PageThings.Known(own, all.pieces());
             }
             LoneMarks marks = new LoneMarks();
-            marks.move(pieces, by);
+            marks.move(found.pieces(), by);
             Map<String, COSBase> forms = new TreeMap<>();
             // a form's box grows to where its things come to lie
             Point2D most = Collections.max(
                     by.values(), Comparator.comparingDouble(p -> Math.abs(p.getX()) + Math.abs(p.getY())));
             AffineTransform back = AffineTransform.getTranslateInstance(-most.getX(), -most.getY());
             Edits edits = new Edits(marks.edits(), marks.edits()::containsKey, back);
-            byte[] bytes = changed(content, edits, forms, new ArrayList<>());
+            byte[] bytes = changed(found.page(), edits, forms, new ArrayList<>());
             return new Changed(bytes, Map.of(COSName.XOBJECT, forms), Set.of(), false);
         } catch (IOException | NoninvertibleTransformException | RuntimeException | StackOverflowError e) {
             return null;

@@ -43,6 +43,7 @@ public final class BasicsCollector {
     private final TreeSet<String> withoutAppearance = new TreeSet<>();
     private final TreeSet<String> passedOver = new TreeSet<>();
     private @Nullable COSDictionary lastFont;
+    private boolean asksForFonts = true;
     private PageBasics.@Nullable Picture coarsest;
 
     /** A stretch of art along an edge of the trim, in user space, and how far beyond it begins and ends; below 0 within. */
@@ -66,7 +67,9 @@ public final class BasicsCollector {
     /** For an engine that has no page yet. */
     static BasicsCollector ofNothing() {
         Box none = new Box(0, 0, 0, 0);
-        return new BasicsCollector(new PageFacts(0, none, none, none, none, false, 0, 1));
+        BasicsCollector nothing = new BasicsCollector(new PageFacts(0, none, none, none, none, false, 0, 1));
+        nothing.asksForFonts = false;
+        return nothing;
     }
 
     private static Rectangle2D rectangle(Box b) {
@@ -133,7 +136,7 @@ public final class BasicsCollector {
 
     /** A font that visible text uses. */
     void font(COSDictionary font) {
-        if (font != lastFont) {
+        if (font != lastFont && asksForFonts) {
             lastFont = font;
             if (!Embedding.holds(font)) {
                 fontStandsIn(font);

@@ -7,17 +7,12 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import java.util.Set;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSStream;
 import org.jspecify.annotations.Nullable;
 
 /** Tells a follower what the engine carries out. */
 final class ContentWalk {
-    private static final Set<String> PATH_ENDS = Set.of("S", "s", "f", "F", "f*", "B", "B*", "b", "b*", "n");
-    private static final Set<String> TOLD =
-            Set.of("m", "re", "sh", "Do", "BI", "Tj", "TJ", "'", "\"", "q", "Q", "cs", "sc", "scn", "g", "rg", "k");
-
     private final ContentFollower follower;
     private final PaintedBounds painted;
     private @Nullable Rectangle2D path;
@@ -49,7 +44,7 @@ final class ContentWalk {
             case "'", "\"" -> text.nextLine();
             default -> null;
         };
-        if (PATH_ENDS.contains(name) && !engine.path.isEmpty()) {
+        if (!engine.path.isEmpty() && endsPath(name)) {
             path = engine.path.bounds();
             if (engine.clips()) {
                 boolean upright = Outlines.isUpright(engine.path.outline(Path2D.WIND_NON_ZERO));
@@ -60,7 +55,7 @@ final class ContentWalk {
 
     /** It was carried out. */
     void after(String name, int start, int end, InkEngine engine) {
-        if (PATH_ENDS.contains(name) || TOLD.contains(name)) {
+        if (endsPath(name) || isTold(name)) {
             follower.step(new Step(
                     name,
                     start,
@@ -75,6 +70,21 @@ final class ContentWalk {
                     engine.ink.text.mode.intValue(),
                     place(engine)));
         }
+    }
+
+    private static boolean endsPath(String name) {
+        return switch (name) {
+            case "S", "s", "f", "F", "f*", "B", "B*", "b", "b*", "n" -> true;
+            default -> false;
+        };
+    }
+
+    private static boolean isTold(String name) {
+        return switch (name) {
+            case "m", "re", "sh", "Do", "BI", "Tj", "TJ", "'", "\"", "q", "Q", "cs", "sc", "scn", "g", "rg", "k" ->
+                true;
+            default -> false;
+        };
     }
 
     private @Nullable TextPlace place(InkEngine engine) {

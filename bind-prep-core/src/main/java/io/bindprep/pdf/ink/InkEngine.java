@@ -51,8 +51,17 @@ public final class InkEngine extends FormEngine {
     private @Nullable ContentWalk walk;
 
     public InkEngine(LeanDocument objects, Layers layers, Budget budget) {
-        super(new Fonts(), layers, budget);
+        this(new Fonts(), objects, layers, budget);
+    }
+
+    private InkEngine(Fonts fonts, LeanDocument objects, Layers layers, Budget budget) {
+        super(fonts, layers, budget);
         this.objects = objects;
+    }
+
+    /** Another engine for the same document and thread with a budget of its own; it reads no font a second time. */
+    public InkEngine beside(Budget own) {
+        return new InkEngine(fonts, objects, layers, own);
     }
 
     /** Runs one page; what it paints in the strip goes to one collector, what is seen of the whole page to the other. */
@@ -125,11 +134,8 @@ public final class InkEngine extends FormEngine {
         }
         byte[] all;
         try (ContentSource source = new ContentSource(content, budget)) {
-            all = source.all(MOST_FOLLOWED);
+            all = whole(source);
             walk.broken(source.broken());
-        }
-        if (all == null) {
-            throw new Budget.Spent("its content is too long to be changed");
         }
         Lexer lexer = new Lexer(all);
         walk.begin(all, isTopLevel() ? null : content, this);
@@ -143,6 +149,22 @@ public final class InkEngine extends FormEngine {
         walk.end();
         walk.broken(lexer.broken());
         return true;
+    }
+
+    /** Content of a page or form, unpacked as {@link #follow} hands it on. */
+    public byte[] content(@Nullable COSBase contents) throws IOException {
+        budget.startPage();
+        try (ContentSource source = new ContentSource(contents, budget)) {
+            return whole(source);
+        }
+    }
+
+    private static byte[] whole(ContentSource source) throws IOException {
+        byte[] all = source.all(MOST_FOLLOWED);
+        if (all == null) {
+            throw new Budget.Spent("its content is too long to be changed");
+        }
+        return all;
     }
 
     private void begin(COSDictionary dictionary, Rectangle2D visible, StripCollector collector, BasicsCollector whole) {

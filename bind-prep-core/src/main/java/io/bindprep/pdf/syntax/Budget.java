@@ -3,6 +3,7 @@ package io.bindprep.pdf.syntax;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.time.Duration;
+import java.util.function.Supplier;
 
 /**
  * Bounds on the work one page and one document may ask for, because input files are hostile.
@@ -25,7 +26,7 @@ public final class Budget {
 
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
-    private final long documentEnd;
+    private long documentEnd;
     private long pageEnd;
     private int operators;
     private int glyphs;
@@ -58,6 +59,16 @@ public final class Budget {
         glyphs = 0;
         drawings = 0;
         bytes = 0;
+    }
+
+    /** Does work that keeps to another budget and takes nothing of this one. */
+    public <T> T aside(Supplier<T> work) {
+        long begun = cpu();
+        try {
+            return work.get();
+        } finally {
+            documentEnd += cpu() - begun;
+        }
     }
 
     private static long cpu() {

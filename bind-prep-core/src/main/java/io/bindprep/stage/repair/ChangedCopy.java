@@ -1,6 +1,7 @@
 package io.bindprep.stage.repair;
 
 import io.bindprep.check.Report;
+import io.bindprep.files.PdfSource;
 import io.bindprep.files.Scratch;
 import io.bindprep.job.Job;
 import io.bindprep.marks.MarkKind;
@@ -38,20 +39,29 @@ final class ChangedCopy {
     private final Report before;
     private final List<Integer> blanks;
     private final Planned planned;
+    private final PaintedPages found;
     private final Path file;
     private final Map<Integer, Set<MarkKind>> dropped = new TreeMap<>();
     private final List<Integer> unmarked = new ArrayList<>();
     private final List<Integer> reach = new ArrayList<>();
     private final MadeBleed bleed;
+    private Set<Integer> strayed = Set.of();
 
     ChangedCopy(
-            ShiftRequest request, CheckRequest check, Report before, List<Integer> blanks, Planned planned, Path file) {
+            ShiftRequest request,
+            CheckRequest check,
+            Report before,
+            List<Integer> blanks,
+            Planned planned,
+            PaintedPages found,
+            Path file) {
         this.request = request;
         this.settings = request.settings();
         this.check = check;
         this.before = before;
         this.blanks = blanks;
         this.planned = planned;
+        this.found = found;
         this.file = file;
         this.bleed = new MadeBleed(before, settings, this::numberAfter);
     }
@@ -73,6 +83,11 @@ final class ChangedCopy {
     /** Pages without room for the crop marks that were asked for. */
     List<Integer> unmarked() {
         return unmarked;
+    }
+
+    /** Pages on which more moved than was meant to. */
+    Set<Integer> strayed() {
+        return strayed;
     }
 
     /** Outcome of writing it: its check, or why it is no good; one of the two is null. */
@@ -99,10 +114,14 @@ final class ChangedCopy {
             return new Made(null, refusal);
         }
         Job job = BlankBacks.job(check.job(), blanks);
-        return new Made(
-                DocumentCheck.run(
-                        new CheckRequest(file, request.outputName(), job, null, check.progress(), check.helpers())),
-                Refusal.NONE);
+        CheckRequest again = new CheckRequest(file, request.outputName(), job, null, check.progress(), check.helpers());
+        if (planned.alone().moves().isEmpty()) {
+            return new Made(DocumentCheck.run(again), Refusal.NONE);
+        }
+        LoneWatch watch = new LoneWatch(planned.alone(), found, this::numberAfter);
+        Report after = DocumentCheck.run(again, watch);
+        strayed = watch.strayed(check.source(), new PdfSource(file, check.name(), null));
+        return new Made(after, Refusal.NONE);
     }
 
     private Refusal extended(TimeLimit limit) throws UnreadableInputException, IOException {
@@ -144,7 +163,7 @@ final class ChangedCopy {
                     }
                 }
             }
-            LoneRepair.apply(edited, planned.alone());
+            LoneRepair.apply(edited, planned.alone(), found);
             unmarked.clear();
             unmarked.addAll(edited.withoutRoomForMarks());
             edited.blanksAfter(blanks);

@@ -30,6 +30,7 @@ import io.bindprep.repair.ShiftSettings;
 import io.bindprep.request.CheckRequest;
 import io.bindprep.request.ShiftRequest;
 import io.bindprep.stage.DocumentCheck;
+import io.bindprep.stage.PageLook;
 import io.bindprep.stage.TimeLimit;
 import io.bindprep.wording.PageLists;
 import java.io.IOException;
@@ -51,20 +52,23 @@ public final class DocumentRepair {
     private final Report before;
     private final PageJudge judge;
     private final List<Integer> blanks;
-    private final PaintedPages found = new PaintedPages();
+    private final PaintedPages found;
 
-    private DocumentRepair(ShiftRequest request, CheckRequest check, Report before) {
+    private DocumentRepair(ShiftRequest request, CheckRequest check, Report before, PaintedPages found) {
         this.request = request;
         this.settings = request.settings();
         this.check = check;
         this.before = before;
+        this.found = found;
         this.judge = new PageJudge(before.plan());
         this.blanks = settings.blankVersos() || settings.pad() ? BlankBacks.of(before.block()) : List.of();
     }
 
     public static ShiftReport run(ShiftRequest request) throws UnreadableInputException, SettingException, IOException {
         CheckRequest check = laid(request);
-        return new DocumentRepair(request, check, DocumentCheck.run(check)).run();
+        PaintedPages found = new PaintedPages();
+        PageLook look = request.settings().onlyHit() ? LoneRepair.look(request.settings(), found) : PageLook.NONE;
+        return new DocumentRepair(request, check, DocumentCheck.run(check, look), found).run();
     }
 
     /** A document that prints on fronts only is checked so. */
@@ -198,7 +202,7 @@ public final class DocumentRepair {
             throws UnreadableInputException, SettingException, IOException {
         MovePlan plan = planned.plan();
         Set<Integer> cut = new TreeSet<>(settings.onlyHit() ? List.of() : runningOff());
-        ChangedCopy copy = new ChangedCopy(request, check, before, blanks, planned, made);
+        ChangedCopy copy = new ChangedCopy(request, check, before, blanks, planned, found, made);
         ChangedCopy.Made first = copy.make(cut);
         Report after = first.after();
         if (after == null) {
@@ -219,7 +223,7 @@ public final class DocumentRepair {
             checked = new RepairComparison(settings, before, after, plan.moves(), blanks, judge);
         }
         Refusal wrong = checked.wrong();
-        Set<Integer> strayed = LoneRepair.strayed(check.source(), made, planned.alone(), found, checked::numberAfter);
+        Set<Integer> strayed = copy.strayed();
         if (!strayed.isEmpty()) {
             wrong = wrong.and(Refusal.of(
                     RefusalReason.NOT_ALONE, "More than was meant to would move on " + PageLists.named(strayed) + "."));

@@ -1,9 +1,7 @@
 package io.bindprep.stage.repair;
 
-import io.bindprep.marks.MarkKind;
 import io.bindprep.marks.Painted;
-import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
+import io.bindprep.pdf.edit.PageThings;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,69 +10,47 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Things that the pages of a file paint, kept packed: a repair that moves single things asks for them three times, and to
- * find them takes as long as to check the page.
+ * Things that the pages of a file paint: a repair that moves single things asks for them three times, and to find them takes
+ * as long as to check the page. For several threads.
  */
 final class PaintedPages {
     /** Things of all pages that are kept, 21 bytes each; those of further pages are found anew. */
     private static final int MOST = 2_000_000;
 
-    private static final MarkKind[] KINDS = MarkKind.values();
-    private static final int PRINTS = 16;
-    private static final int FIXED = 32;
-
-    private final Map<Integer, Optional<Packed>> pages = new HashMap<>();
+    private final Map<Integer, Optional<PageThings>> pages = new HashMap<>();
     private int kept;
-
-    private record Packed(int[] numbers, float[] boxes, byte[] kinds) {}
 
     /** Those of a page, by number from 1; null where its content cannot be read whole. */
     @Nullable
-    List<Painted> of(int page, Supplier<@Nullable List<Painted>> find) {
-        Optional<Packed> known = pages.get(page);
-        if (known != null) {
-            return known.map(PaintedPages::unpacked).orElse(null);
-        }
-        List<Painted> found = find.get();
-        int more = found == null ? 0 : found.size();
+    List<Painted> of(int page, Supplier<@Nullable PageThings> find) {
+        Optional<PageThings> known = known(page);
+        PageThings things = known == null ? found(page, find.get()) : known.orElse(null);
+        return things == null ? null : things.painted();
+    }
+
+    private synchronized @Nullable Optional<PageThings> known(int page) {
+        return pages.get(page);
+    }
+
+    private synchronized @Nullable PageThings found(int page, @Nullable PageThings things) {
+        int more = things == null ? 0 : things.room();
         if (kept + more <= MOST) {
             kept += more;
-            pages.put(page, Optional.ofNullable(found).map(PaintedPages::packed));
-        }
-        return found;
-    }
-
-    /** Returns true if those of a page need not be found anew. */
-    boolean has(int page) {
-        return pages.containsKey(page);
-    }
-
-    private static Packed packed(List<Painted> things) {
-        int[] numbers = new int[things.size()];
-        float[] boxes = new float[4 * things.size()];
-        byte[] kinds = new byte[things.size()];
-        for (int i = 0; i < kinds.length; i++) {
-            Painted p = things.get(i);
-            numbers[i] = p.number();
-            boxes[4 * i] = (float) p.box().getMinX();
-            boxes[4 * i + 1] = (float) p.box().getMinY();
-            boxes[4 * i + 2] = (float) p.box().getMaxX();
-            boxes[4 * i + 3] = (float) p.box().getMaxY();
-            kinds[i] = (byte) (p.kind().ordinal() | (p.prints() ? PRINTS : 0) | (p.fixed() ? FIXED : 0));
-        }
-        return new Packed(numbers, boxes, kinds);
-    }
-
-    private static List<Painted> unpacked(Packed packed) {
-        List<Painted> things = new ArrayList<>(packed.kinds.length);
-        for (int i = 0; i < packed.kinds.length; i++) {
-            double x = packed.boxes[4 * i];
-            double y = packed.boxes[4 * i + 1];
-            Rectangle2D box = new Rectangle2D.Double(x, y, packed.boxes[4 * i + 2] - x, packed.boxes[4 * i + 3] - y);
-            int kind = packed.kinds[i];
-            things.add(new Painted(
-                    packed.numbers[i], KINDS[kind % PRINTS], box, (kind & PRINTS) != 0, (kind & FIXED) != 0));
+            pages.put(page, Optional.ofNullable(things));
         }
         return things;
+    }
+
+    /** Lets go of those of a page. */
+    synchronized void drop(int page) {
+        Optional<PageThings> known = pages.remove(page);
+        kept -= known == null ? 0 : known.map(PageThings::room).orElse(0);
+    }
+
+    /** Those of a page that need not be found anew; null for none. */
+    @Nullable
+    PageThings kept(int page) {
+        Optional<PageThings> known = known(page);
+        return known == null ? null : known.orElse(null);
     }
 }
