@@ -27,6 +27,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +46,8 @@ public final class Main {
 
     /** In less memory what fails for want of it must fail where that is told. */
     private static final long ROOM_TO_PREPARE = 64L * 1024 * 1024;
+
+    private static final String NAME = "bind-prep";
 
     private final InputStream in;
     private final PrintWriter out;
@@ -104,10 +107,9 @@ public final class Main {
 
     /** Runs the command; returns its exit code. */
     int run(String... args) {
-        CommandLine line = new CommandLine(new BindPrepCommand(in));
-        addVerbs(line, args.length == 0 ? "" : args[0]);
-        line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, new CommandGroups());
-        line.getHelpSectionMap().remove(UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING);
+        Verb one = args.length == 0 ? null : verbs().get(args[0]);
+        String[] told = one == null ? help(args) : Arrays.copyOfRange(args, 1, args.length);
+        CommandLine line = one == null ? whole() : one.alone(args[0], List.of(told));
         // a file may be called @book.pdf
         line.setExpandAtFiles(false)
                 .setOut(out)
@@ -115,7 +117,7 @@ public final class Main {
                 .setParameterExceptionHandler(new Failures(err))
                 .setExecutionExceptionHandler(new Failures(err));
         try {
-            return written(line.execute(help(args, line)));
+            return written(line.execute(told));
         } catch (StackOverflowError e) {
             return Failures.internal(err, e);
         } finally {
@@ -124,12 +126,37 @@ public final class Main {
         }
     }
 
+    /**
+     * A word of the command.
+     *
+     * @param command annotated, or its spec
+     * @param job true where each key of a job is an option
+     */
+    private record Verb(Supplier<Object> command, boolean job) {
+        /** The verb without the command around it and without options nobody asks for: a small check starts sooner. */
+        CommandLine alone(String name, List<String> args) {
+            CommandLine line = new CommandLine(command.get()).setCommandName(NAME + " " + name);
+            if (job) {
+                JobOptions.addTo(line.getCommandSpec(), args);
+            }
+            return line;
+        }
+
+        CommandLine whole() {
+            CommandLine line = new CommandLine(command.get());
+            if (job) {
+                JobOptions.addTo(line.getCommandSpec());
+            }
+            return line;
+        }
+    }
+
     /** "help check" is "check --help"; "help" alone is "--help"; of what is no command the command line is told. */
-    private static String[] help(String[] args, CommandLine line) {
+    private String[] help(String[] args) {
         if (args.length == 0 || !args[0].equals("help")) {
             return args;
         }
-        boolean known = args.length > 1 && line.getSubcommands().containsKey(args[1]);
+        boolean known = args.length > 1 && verbs().containsKey(args[1]);
         return args.length == 1
                 ? new String[] {"--help"}
                 : known ? new String[] {args[1], "--help"} : new String[] {args[1]};
@@ -144,24 +171,20 @@ public final class Main {
         return Math.max(exit, ExitCode.USAGE);
     }
 
-    /** Adds the verb that is asked for, or all of them: each costs a small check some milliseconds. */
-    private void addVerbs(CommandLine line, String asked) {
-        Map<String, Supplier<CommandLine>> verbs = new LinkedHashMap<>();
-        verbs.put("check", () -> withJob(new CheckCommand(in, out, err, terminal, engine)));
-        verbs.put("shift", () -> withJob(new ShiftCommand(out, err, terminal)));
-        verbs.put("proof", () -> withJob(new ProofCommand(out, err, terminal)));
-        verbs.put("spec", () -> withJob(new SpecCommand(out, err, terminal, engine)));
-        verbs.put("plan", () -> withJob(new PlanCommand(out, err, terminal)));
-        verbs.put("day", () -> new CommandLine(new DayCommand(out, err, engine)));
-        verbs.put("testsheet", () -> withJob(new TestsheetCommand(out, err)));
-        verbs.put("calibrate", () -> withJob(new CalibrateCommand(out, err)));
-        verbs.put("list", () -> new CommandLine(new ListCommand(out, err, terminal)));
-        verbs.put("init", () -> new CommandLine(new InitCommand(out)));
-        verbs.put("completion", () -> new CommandLine(new CompletionCommand(out, this::whole)));
-        Supplier<CommandLine> one = verbs.get(asked);
-        for (Supplier<CommandLine> verb : one == null ? verbs.values() : List.of(one)) {
-            line.addSubcommand(verb.get());
-        }
+    private Map<String, Verb> verbs() {
+        Map<String, Verb> verbs = new LinkedHashMap<>();
+        verbs.put("check", new Verb(() -> new CheckCommand(in, out, err, terminal, engine).spec(), true));
+        verbs.put("shift", new Verb(() -> new ShiftCommand(in, out, err, terminal), true));
+        verbs.put("proof", new Verb(() -> new ProofCommand(in, out, err, terminal), true));
+        verbs.put("spec", new Verb(() -> new SpecCommand(in, out, err, terminal, engine), true));
+        verbs.put("plan", new Verb(() -> new PlanCommand(out, err, terminal), true));
+        verbs.put("day", new Verb(() -> new DayCommand(out, err, engine), false));
+        verbs.put("testsheet", new Verb(() -> new TestsheetCommand(out, err), true));
+        verbs.put("calibrate", new Verb(() -> new CalibrateCommand(out, err), true));
+        verbs.put("list", new Verb(() -> new ListCommand(out, err, terminal), false));
+        verbs.put("init", new Verb(() -> new InitCommand(out), false));
+        verbs.put("completion", new Verb(() -> new CompletionCommand(out, this::whole), false));
+        return verbs;
     }
 
     /** The command with all its verbs, to be described, not run. */
@@ -170,14 +193,12 @@ public final class Main {
     }
 
     private CommandLine whole() {
-        CommandLine line = new CommandLine(new BindPrepCommand(in));
-        addVerbs(line, "");
-        return line;
-    }
-
-    private static CommandLine withJob(Object command) {
-        CommandLine line = new CommandLine(command);
-        JobOptions.addTo(line.getCommandSpec());
+        CommandLine line = new CommandLine(new BindPrepCommand());
+        for (Verb verb : verbs().values()) {
+            line.addSubcommand(verb.whole());
+        }
+        line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, new CommandGroups());
+        line.getHelpSectionMap().remove(UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING);
         return line;
     }
 

@@ -1,6 +1,7 @@
 package io.bindprep.cli.command;
 
 import io.bindprep.check.Report;
+import io.bindprep.cli.console.Choice;
 import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.job.JobInput;
@@ -19,41 +20,45 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 
 /** Options of {@code check} that write findings that may pass into a job file. */
 final class AcceptOptions {
-    @Option(
-            names = "--accept-into",
-            paramLabel = "JOB.yaml",
-            description = "add the errors and warnings found to this job file as accepted, each bound to what was seen."
-                    + " Its other lines stay. Remove those that must not pass")
-    private @Nullable Path into;
+    private final OptionSpec into = Choice.of(
+            Path.class,
+            "--accept-into",
+            "JOB.yaml",
+            "add the errors and warnings found to this job file as accepted, each bound to what was seen."
+                    + " Its other lines stay. Remove those that must not pass");
 
-    @Option(names = "--accept-reason", paramLabel = "TEXT", description = "why they may pass; goes with --accept-into")
-    private @Nullable String reason;
+    private final OptionSpec reason =
+            Choice.of(String.class, "--accept-reason", "TEXT", "why they may pass; goes with --accept-into");
 
-    @Option(names = "--accept-who", paramLabel = "NAME", description = "who lets them pass; goes with --accept-into")
-    private @Nullable String who;
+    private final OptionSpec who =
+            Choice.of(String.class, "--accept-who", "NAME", "who lets them pass; goes with --accept-into");
+
+    ArgGroupSpec group(int order) {
+        return Choice.group(order, "Accepting findings", into, reason, who);
+    }
 
     boolean asked() {
-        return into != null;
+        return into.getValue() != null;
     }
 
     /** Refuses what does not go together. */
     void check(CommandSpec command, boolean oneFile) {
-        Path file = into;
+        Path file = into.getValue();
         if (file == null) {
-            if (reason != null || who != null) {
+            if (reason.getValue() != null || who.getValue() != null) {
                 throw wrong(command, "--accept-reason and --accept-who go with --accept-into");
             }
             return;
         }
-        if (blank(reason) || blank(who)) {
+        if (blank(reason.getValue()) || blank(who.getValue())) {
             throw wrong(command, "--accept-into needs --accept-reason and --accept-who, for those who read it later");
         }
         if (!oneFile) {
@@ -67,9 +72,9 @@ final class AcceptOptions {
 
     /** Writes them, over a job file and no other input; returns the exit code of the writing alone. */
     int write(Report report, Inputs read, PrintWriter err) {
-        Path file = Objects.requireNonNull(into);
-        String why = Objects.requireNonNull(reason);
-        String name = Objects.requireNonNull(who);
+        Path file = into.getValue();
+        String why = reason.getValue();
+        String name = who.getValue();
         List<Acceptance> found = report.acceptable().stream()
                 .map(f -> new Acceptance(f.rule(), PageLists.compact(f.pages()), why, name, report.seen(f)))
                 .toList();

@@ -2,7 +2,6 @@ package io.bindprep.cli.command;
 
 import io.bindprep.cli.console.BuildFacts;
 import io.bindprep.cli.console.ExitCode;
-import java.io.InputStream;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -41,17 +40,6 @@ public final class BindPrepCommand implements Callable<Integer> {
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before call
     private CommandSpec spec;
-
-    private final InputStream in;
-
-    public BindPrepCommand(InputStream in) {
-        this.in = in;
-    }
-
-    /** Standard input, for verbs that take a document by it. */
-    InputStream in() {
-        return in;
-    }
 
     @Override
     public Integer call() {

@@ -5,6 +5,7 @@ import io.bindprep.cli.batch.BatchCheck;
 import io.bindprep.cli.batch.Engine;
 import io.bindprep.cli.batch.FileCheck;
 import io.bindprep.cli.batch.Summary;
+import io.bindprep.cli.console.Choice;
 import io.bindprep.cli.console.ExitCode;
 import io.bindprep.cli.console.Problems;
 import io.bindprep.cli.console.Terminal;
@@ -32,86 +33,41 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.ArgGroup;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code bind-prep check}: each file against one job, the worst answer as exit code. */
-@Command(
-        name = "check",
-        addMethodSubcommands = false,
-        description = "Checks PDFs: tells whether to print each, and how to bind it.",
-        customSynopsis = {"bind-prep check [OPTIONS] FILE...", "       bind-prep check [OPTIONS] --watch DIR"},
-        sortOptions = false,
-        exitCodeListHeading = "%nExit codes, of several files the highest:%n",
-        exitCodeList = {
-            "0:good",
-            "1:findings at or above --fail-on",
-            "2:wrong usage or settings",
-            "3:a file could not be read",
-            "4:internal error, a bug in bind-prep"
-        },
-        footerHeading = "%nExamples:%n",
-        footer = {
-            "  bind-prep check --stock bond-20 --sides two --pitch 3:1 book.pdf",
-            "  bind-prep check --job job.yaml --write reports/ book.pdf",
-            "  bind-prep check --format jsonl incoming/ > incoming.jsonl",
-            "  pdf-maker | bind-prep check -",
-            "  bind-prep check --watch incoming/ --out reports/ --reports html,json"
-        })
 public final class CheckCommand implements Callable<Integer> {
-    @Parameters(
-            paramLabel = "FILE",
-            arity = "0..*",
-            description = "PDF files, or folders with PDF files; - for standard input")
-    private List<Path> named = List.of();
+    private final PositionalParamSpec named = PositionalParamSpec.builder()
+            .paramLabel("FILE")
+            .arity("0..*")
+            .type(List.class)
+            .auxiliaryTypes(Path.class)
+            .description("PDF files, or folders with PDF files; - for standard input")
+            .build();
 
-    @Option(names = "--job", paramLabel = "FILE", description = "job file, YAML or JSON")
-    private @Nullable Path jobFile;
+    private final OptionSpec jobFile = Choice.of(Path.class, "--job", "FILE", "job file, YAML or JSON");
 
-    @Option(
-            names = "--password-file",
-            paramLabel = "FILE",
-            description = "file whose first line is the password of encrypted PDFs")
-    private @Nullable Path passwordFile;
+    private final OptionSpec passwordFile =
+            Choice.of(Path.class, "--password-file", "FILE", "file whose first line is the password of encrypted PDFs");
 
-    @Mixin
-    private final ImageReaders readers = new ImageReaders();
+    private final OptionSpec readers =
+            Choice.of(Path.class, ImageReaders.OPTION, ImageReaders.LABEL, ImageReaders.MEANING);
 
-    @Option(
-            names = "--explain-job",
-            description =
-                    "check nothing; list every key of the job with its value and its origin: option, line of the job"
-                            + " file, or built in")
-    private boolean explainJob;
+    private final OptionSpec explainJob = Choice.flag(
+            "--explain-job",
+            "check nothing; list every key of the job with its value and its origin: option, line of the job file, or"
+                    + " built in");
 
-    @Mixin
-    @SuppressWarnings("unused") // read by picocli
-    private final Help help = new Help();
-
-    @ArgGroup(validate = false, order = 10, heading = "%nAnswers:%n")
     private final OutputOptions answers = new OutputOptions();
-
-    @ArgGroup(validate = false, order = 15, heading = "%nAccepting findings:%n")
     private final AcceptOptions accept = new AcceptOptions();
-
-    @ArgGroup(validate = false, order = 17, heading = "%nChecking again:%n")
     private final SinceOptions since = new SinceOptions();
-
-    @ArgGroup(validate = false, order = 20, heading = "%nMany files:%n")
     private final BatchOptions batch = new BatchOptions();
-
-    @ArgGroup(validate = false, order = 30, heading = "%nWatching a folder:%n")
     private final WatchOptions watch = new WatchOptions();
-
-    @Spec
-    @SuppressWarnings("NullAway.Init") // set by picocli before call
-    private CommandSpec spec;
+    private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
 
     private final InputStream in;
     private final PrintWriter out;
@@ -127,15 +83,50 @@ public final class CheckCommand implements Callable<Integer> {
         this.engine = engine;
     }
 
+    /** The command as picocli runs it. */
+    public CommandSpec spec() {
+        spec.usageMessage()
+                .description("Checks PDFs: tells whether to print each, and how to bind it.")
+                .customSynopsis("bind-prep check [OPTIONS] FILE...", "       bind-prep check [OPTIONS] --watch DIR")
+                .sortOptions(false)
+                .exitCodeListHeading("%nExit codes, of several files the highest:%n")
+                .exitCodeList(UsageMessageSpec.keyValuesMap(
+                        "0:good",
+                        "1:findings at or above --fail-on",
+                        "2:wrong usage or settings",
+                        "3:a file could not be read",
+                        "4:internal error, a bug in bind-prep"))
+                .footerHeading("%nExamples:%n")
+                .footer(
+                        "  bind-prep check --stock bond-20 --sides two --pitch 3:1 book.pdf",
+                        "  bind-prep check --job job.yaml --write reports/ book.pdf",
+                        "  bind-prep check --format jsonl incoming/ > incoming.jsonl",
+                        "  pdf-maker | bind-prep check -",
+                        "  bind-prep check --watch incoming/ --out reports/ --reports html,json");
+        return spec.name("check")
+                .addPositional(named)
+                .addOption(jobFile)
+                .addOption(passwordFile)
+                .addOption(readers)
+                .addOption(explainJob)
+                .addOption(Help.option())
+                .addArgGroup(answers.group(10))
+                .addArgGroup(accept.group(15))
+                .addArgGroup(since.group(17))
+                .addArgGroup(batch.group(20))
+                .addArgGroup(watch.group(30));
+    }
+
     @Override
     public Integer call() {
         int threads = batch.threads(spec);
         checkUsage();
-        readers.register();
-        JobInput input = new JobInput(spec, jobFile);
+        ImageReaders.register(spec, readers.getValue());
+        JobInput input = new JobInput(spec, jobFile.getValue());
+        boolean explained = Choice.given(explainJob);
         Job job;
         try {
-            if (explainJob) {
+            if (explained) {
                 explain(input);
             }
             job = input.read();
@@ -143,10 +134,11 @@ public final class CheckCommand implements Callable<Integer> {
             err.println(input.problem(e));
             return ExitCode.USAGE;
         }
-        if (explainJob) {
+        if (explained) {
             return ExitCode.GOOD;
         }
-        String password = passwordFile == null ? null : NamedFiles.password(spec, passwordFile);
+        Path locked = passwordFile.getValue();
+        String password = locked == null ? null : NamedFiles.password(spec, locked);
         try {
             return watch.asked() ? watch(job, password, input, threads) : check(job, password, input, threads);
         } catch (IllegalArgumentException e) {
@@ -163,15 +155,16 @@ public final class CheckCommand implements Callable<Integer> {
     }
 
     private void checkUsage() {
-        accept.check(spec, !watch.asked() && named.size() == 1);
-        since.check(spec, watch.asked(), named.size());
+        List<Path> files = files();
+        accept.check(spec, !watch.asked() && files.size() == 1);
+        since.check(spec, watch.asked(), files.size());
         if (!watch.asked()) {
             watch.checkUnused(spec);
-            if (named.isEmpty() && !explainJob) {
+            if (files.isEmpty() && !Choice.given(explainJob)) {
                 throw new ParameterException(
                         spec.commandLine(), "say which FILE to check, for instance: bind-prep check book.pdf");
             }
-        } else if (!named.isEmpty()) {
+        } else if (!files.isEmpty()) {
             throw new ParameterException(
                     spec.commandLine(), "--watch goes without FILE: what comes into its folder is checked");
         } else if (!answers.writes().isEmpty() || answers.format() == OutputOptions.Format.json) {
@@ -190,17 +183,23 @@ public final class CheckCommand implements Callable<Integer> {
                         reports -> new FileCheck(engine, job, password, input, form, reports, pageThreads),
                         threads,
                         input.wording(),
-                        passwordFile,
+                        passwordFile.getValue(),
                         read(input));
+    }
+
+    private List<Path> files() {
+        List<Path> files = named.getValue();
+        return files == null ? List.of() : files;
     }
 
     private Inputs read(JobInput input) {
         Inputs read = input.inputs();
-        return passwordFile == null ? read : read.plus("the password file", passwordFile);
+        Path locked = passwordFile.getValue();
+        return locked == null ? read : read.plus("the password file", locked);
     }
 
     private int check(Job job, @Nullable String password, JobInput input, int threads) {
-        try (InputFiles inputs = InputFiles.of(named, in)) {
+        try (InputFiles inputs = InputFiles.of(files(), in)) {
             List<InputFile> files = inputs.files();
             Inputs read = read(input).plus(since.inputs(files));
             WrittenReports written = written(files, read);

@@ -90,8 +90,8 @@ public final class DayCommand implements Callable<Integer> {
             description = "file whose first line is the password of encrypted PDFs")
     private @Nullable Path passwordFile;
 
-    @Mixin
-    private final ImageReaders readers = new ImageReaders();
+    @Option(names = ImageReaders.OPTION, paramLabel = ImageReaders.LABEL, description = ImageReaders.MEANING)
+    private @Nullable Path readers;
 
     @Mixin
     private final SheetOutput sheet = new SheetOutput();
@@ -111,7 +111,7 @@ public final class DayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        readers.register();
+        ImageReaders.register(help.command(), readers);
         Path target = output;
         SheetFormat form = target == null ? SheetFormat.PDF : form(target);
         DayFiles read = new DayFiles(passwordFile == null ? null : NamedFiles.password(help.command(), passwordFile));

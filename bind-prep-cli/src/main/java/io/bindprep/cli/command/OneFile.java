@@ -19,6 +19,7 @@ import io.bindprep.report.text.TextReport;
 import io.bindprep.report.text.TextStyle;
 import io.bindprep.request.CheckRequest;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -57,8 +58,8 @@ final class OneFile {
             description = "file whose first line is the password of an encrypted PDF; the output is not encrypted")
     private @Nullable Path passwordFile;
 
-    @Mixin
-    private final ImageReaders readers = new ImageReaders();
+    @Option(names = ImageReaders.OPTION, paramLabel = ImageReaders.LABEL, description = ImageReaders.MEANING)
+    private @Nullable Path readers;
 
     @Mixin
     @SuppressWarnings("unused") // read by picocli
@@ -69,10 +70,12 @@ final class OneFile {
     @SuppressWarnings("NullAway.Init") // set by picocli before call
     private CommandSpec command;
 
+    private final InputStream in;
     private final PrintWriter err;
     private final Terminal terminal;
 
-    OneFile(PrintWriter err, Terminal terminal) {
+    OneFile(InputStream in, PrintWriter err, Terminal terminal) {
+        this.in = in;
         this.err = err;
         this.terminal = terminal;
     }
@@ -129,7 +132,7 @@ final class OneFile {
         String name = piped ? StandardInput.NAME : file.toString();
         JobInput input = new JobInput(command, jobFile);
         Scratch spooled = null;
-        readers.register();
+        ImageReaders.register(command, readers);
         try {
             Job job = input.read();
             Inputs read = inputs(input, piped);
@@ -165,9 +168,8 @@ final class OneFile {
     }
 
     private Scratch spooled() {
-        BindPrepCommand root = (BindPrepCommand) command.root().userObject();
         try {
-            return StandardInput.spooled(root.in());
+            return StandardInput.spooled(in);
         } catch (IOException e) {
             throw new ParameterException(
                     command.commandLine(), "- (standard input): it cannot be kept: " + e.getMessage(), e);

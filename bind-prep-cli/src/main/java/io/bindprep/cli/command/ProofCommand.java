@@ -7,6 +7,7 @@ import io.bindprep.proof.ProofReport;
 import io.bindprep.report.text.ProofText;
 import io.bindprep.request.ProofRequest;
 import io.bindprep.wording.Terms;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -43,8 +44,8 @@ public final class ProofCommand implements Callable<Integer> {
     private final PrintWriter out;
     private final Terminal terminal;
 
-    public ProofCommand(PrintWriter out, PrintWriter err, Terminal terminal) {
-        this.files = new OneFile(err, terminal);
+    public ProofCommand(InputStream in, PrintWriter out, PrintWriter err, Terminal terminal) {
+        this.files = new OneFile(in, err, terminal);
         this.out = out;
         this.terminal = terminal;
     }

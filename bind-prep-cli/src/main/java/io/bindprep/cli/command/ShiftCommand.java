@@ -18,6 +18,7 @@ import io.bindprep.report.text.SplitText;
 import io.bindprep.request.CheckRequest;
 import io.bindprep.request.ShiftRequest;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -124,8 +125,8 @@ public final class ShiftCommand implements Callable<Integer> {
     private final PrintWriter out;
     private final Terminal terminal;
 
-    public ShiftCommand(PrintWriter out, PrintWriter err, Terminal terminal) {
-        this.files = new OneFile(err, terminal);
+    public ShiftCommand(InputStream in, PrintWriter out, PrintWriter err, Terminal terminal) {
+        this.files = new OneFile(in, err, terminal);
         this.out = out;
         this.terminal = terminal;
     }

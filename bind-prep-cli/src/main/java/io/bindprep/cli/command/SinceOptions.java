@@ -2,6 +2,7 @@ package io.bindprep.cli.command;
 
 import io.bindprep.check.Report;
 import io.bindprep.cli.batch.Engine;
+import io.bindprep.cli.console.Choice;
 import io.bindprep.cli.input.InputFile;
 import io.bindprep.files.Inputs;
 import io.bindprep.files.ReportNames;
@@ -12,30 +13,32 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 
 /** Options of {@code check} that compare with an earlier check. */
 final class SinceOptions {
-    @Option(
-            names = "--since",
-            paramLabel = "OLD.json",
-            description = "compare with the JSON report of an earlier check: each finding is new, worse, still there or"
-                    + " fixed. For several files: a folder with one report each, NAME.json")
-    private @Nullable Path since;
+    private final OptionSpec since = Choice.of(
+            Path.class,
+            "--since",
+            "OLD.json",
+            "compare with the JSON report of an earlier check: each finding is new, worse, still there or"
+                    + " fixed. For several files: a folder with one report each, NAME.json");
 
-    @Option(
-            names = "--fail-on-new",
-            description = "fail only on findings that are new or worse since then; goes with --since")
-    private boolean failOnNew;
+    private final OptionSpec failOnNew =
+            Choice.flag("--fail-on-new", "fail only on findings that are new or worse since then; goes with --since");
+
+    ArgGroupSpec group(int order) {
+        return Choice.group(order, "Checking again", since, failOnNew);
+    }
 
     /** Refuses what does not go together. */
     void check(CommandSpec command, boolean watched, int named) {
-        Path earlier = since;
+        Path earlier = since.getValue();
         if (earlier == null) {
-            if (failOnNew) {
+            if (Choice.given(failOnNew)) {
                 throw wrong(command, "--fail-on-new goes with --since");
             }
             return;
@@ -54,13 +57,14 @@ final class SinceOptions {
      * @throws SettingException where the earlier report of a single file cannot be read
      */
     Engine over(Engine engine, List<InputFile> files) throws SettingException {
-        Path earlier = since;
+        Path earlier = since.getValue();
         if (earlier == null) {
             return engine;
         }
+        boolean newOnly = Choice.given(failOnNew);
         if (!Files.isDirectory(earlier)) {
             EarlierReport one = EarlierReport.read(earlier);
-            return request -> one.compare(engine.check(request), failOnNew);
+            return request -> one.compare(engine.check(request), newOnly);
         }
         Map<String, Path> reports = reports(earlier, files);
         return request -> {
@@ -68,14 +72,14 @@ final class SinceOptions {
             Path file = reports.get(request.name());
             // without an earlier report nothing was found before
             return file == null || !Files.exists(file)
-                    ? EarlierReport.none(request.name()).compare(report, failOnNew)
-                    : EarlierReport.read(file).compare(report, failOnNew);
+                    ? EarlierReport.none(request.name()).compare(report, newOnly)
+                    : EarlierReport.read(file).compare(report, newOnly);
         };
     }
 
     /** Reports that are read, which no report is written over. */
     Inputs inputs(List<InputFile> files) {
-        Path earlier = since;
+        Path earlier = since.getValue();
         if (earlier == null) {
             return Inputs.NONE;
         }

@@ -13,6 +13,7 @@ import io.bindprep.request.CheckRequest;
 import io.bindprep.sheet.SheetFormat;
 import io.bindprep.sheet.SheetPaper;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -70,8 +71,8 @@ public final class SpecCommand implements Callable<Integer> {
     private final PrintWriter out;
     private final Engine engine;
 
-    public SpecCommand(PrintWriter out, PrintWriter err, Terminal terminal, Engine engine) {
-        this.files = new OneFile(err, terminal);
+    public SpecCommand(InputStream in, PrintWriter out, PrintWriter err, Terminal terminal, Engine engine) {
+        this.files = new OneFile(in, err, terminal);
         this.out = out;
         this.engine = engine;
     }

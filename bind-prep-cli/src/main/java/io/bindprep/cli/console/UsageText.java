@@ -23,7 +23,7 @@ public final class UsageText {
         if (e instanceof UnmatchedArgumentException unmatched
                 && !unmatched.getUnmatched().isEmpty()) {
             String typed = unmatched.getUnmatched().get(0);
-            boolean verb = e.getCommandLine().getParent() == null;
+            boolean verb = !e.getCommandLine().getSubcommands().isEmpty();
             return (typed.startsWith("-") ? "no option is called " : verb ? "no command is called " : "too much: ")
                     + quoted(typed);
         }

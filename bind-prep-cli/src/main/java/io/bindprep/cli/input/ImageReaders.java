@@ -18,32 +18,34 @@ import javax.imageio.spi.IIORegistry;
 import javax.imageio.spi.ImageReaderSpi;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** The folder of jars whose ImageIO readers decode pictures; code is loaded from nowhere else. */
 public final class ImageReaders {
-    private static final String OPTION = "--image-readers";
+    public static final String OPTION = "--image-readers";
+    public static final String LABEL = "DIR";
+    public static final String MEANING =
+            "folder with jars of ImageIO readers, for pictures (JPEG 2000) that are not decoded without; their code"
+                    + " runs within the check";
+
     private static final List<String> OF_PDF = List.of("JPEG2000", "JBIG2");
 
-    @Option(
-            names = OPTION,
-            paramLabel = "DIR",
-            description =
-                    "folder with jars of ImageIO readers, for pictures (JPEG 2000) that are not decoded without; their code"
-                            + " runs within the check")
-    private @Nullable Path folder;
+    private final CommandSpec command;
+    private final Path folder;
 
-    @Spec(Spec.Target.MIXEE)
-    @SuppressWarnings("NullAway.Init") // set by picocli before it is asked
-    private CommandSpec command;
+    private ImageReaders(CommandSpec command, Path folder) {
+        this.command = command;
+        this.folder = folder;
+    }
 
     /** Makes the readers known to ImageIO, before all others; does nothing where no folder is named. */
-    public void register() {
-        if (folder == null) {
-            return;
+    public static void register(CommandSpec command, @Nullable Path folder) {
+        if (folder != null) {
+            new ImageReaders(command, folder).register();
         }
+    }
+
+    private void register() {
         try {
             List<URL> jars = jars(folder);
             if (jars.isEmpty()) {

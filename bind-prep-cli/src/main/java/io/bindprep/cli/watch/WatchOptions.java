@@ -1,18 +1,18 @@
 package io.bindprep.cli.watch;
 
 import io.bindprep.ReportFormat;
+import io.bindprep.cli.console.Choice;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 
 /** Options of {@code check} that watch a folder. */
@@ -20,41 +20,46 @@ public final class WatchOptions {
     private static final Pattern TIME =
             Pattern.compile("(\\d{1,6})\\s*(s|sec|secs|seconds?|m|min|mins|minutes?|h|hours?)?");
     private static final int MOST_SECONDS = 3_600;
+    private static final Duration INTERVAL = Duration.ofSeconds(2);
+    private static final List<String> REPORTS = List.of("text", "json");
 
-    @Option(
-            names = "--watch",
-            paramLabel = "DIR",
-            description = "watch this folder: check each new PDF once it has stopped growing, until Ctrl-C")
-    private @Nullable Path folder;
+    private final OptionSpec folder = Choice.of(
+            Path.class,
+            "--watch",
+            "DIR",
+            "watch this folder: check each new PDF once it has stopped growing, until Ctrl-C");
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "folder for the reports, created if missing (beside each PDF)")
-    private @Nullable Path out;
+    private final OptionSpec out =
+            Choice.of(Path.class, "--out", "DIR", "folder for the reports, created if missing (beside each PDF)");
 
-    @Option(
-            names = "--reports",
-            paramLabel = "FORMATS",
-            split = ",",
-            description = "formats of the reports, such as \"html,json\" (text,json)")
-    private List<String> reports = List.of("text", "json");
+    private final OptionSpec reports = OptionSpec.builder("--reports")
+            .type(List.class)
+            .auxiliaryTypes(String.class)
+            .paramLabel("FORMATS")
+            .splitRegex(",")
+            .description("formats of the reports, such as \"html,json\" (text,json)")
+            .build();
 
-    @Option(names = "--once", description = "end after one scan of the folder; the exit code is that of the worst file")
-    private boolean once;
+    private final OptionSpec once =
+            Choice.flag("--once", "end after one scan of the folder; the exit code is that of the worst file");
 
-    @Option(
-            names = "--interval",
-            paramLabel = "TIME",
-            description = "time between scans, such as 5s or 1min; a bare number counts seconds (2s)")
-    private String interval = "2s";
+    private final OptionSpec interval = Choice.of(
+            String.class,
+            "--interval",
+            "TIME",
+            "time between scans, such as 5s or 1min; a bare number counts seconds (2s)");
+
+    /** The options, in their place among the groups of the help. */
+    public ArgGroupSpec group(int order) {
+        return Choice.group(order, "Watching a folder", folder, out, reports, once, interval);
+    }
 
     /** Folder to watch, and the way to. */
     public record Settings(Path folder, Path out, List<ReportFormat> reports, boolean once, Duration interval) {}
 
     /** Returns true if a folder is to be watched. */
     public boolean asked() {
-        return folder != null;
+        return folder.getValue() != null;
     }
 
     /** Fails where one of the others is given without {@code --watch}. */
@@ -68,24 +73,30 @@ public final class WatchOptions {
 
     /** Reads what was asked for; fails on what cannot be. */
     public Settings settings(CommandSpec command) {
-        Path watched = Objects.requireNonNull(folder);
+        Path watched = folder.getValue();
+        Path target = out.getValue();
         if (!Files.isDirectory(watched)) {
             throw wrong(command, "--watch: there is no folder " + watched);
         }
         Duration between = interval(command);
+        List<String> asked = Choice.all(reports);
         List<ReportFormat> formats = new ArrayList<>();
-        for (String id : reports) {
+        for (String id : asked.isEmpty() ? REPORTS : asked) {
             formats.add(ReportFormat.of(id.strip())
                     .orElseThrow(() -> wrong(
                             command,
                             "--reports: no format is called \"" + id.strip() + "\"; formats: "
                                     + String.join(", ", ReportFormat.ids()))));
         }
-        return new Settings(watched, out == null ? watched : out, formats, once, between);
+        return new Settings(watched, target == null ? watched : target, formats, Choice.given(once), between);
     }
 
     private Duration interval(CommandSpec command) {
-        Matcher m = TIME.matcher(interval.strip().toLowerCase(Locale.ROOT));
+        String given = interval.getValue();
+        if (given == null) {
+            return INTERVAL;
+        }
+        Matcher m = TIME.matcher(given.strip().toLowerCase(Locale.ROOT));
         if (m.matches()) {
             String unit = m.group(2) == null ? "s" : m.group(2);
             long seconds = Long.parseLong(m.group(1)) * (unit.startsWith("h") ? 3600 : unit.startsWith("m") ? 60 : 1);
@@ -94,7 +105,7 @@ public final class WatchOptions {
             }
         }
         throw wrong(
-                command, "--interval: \"" + interval + "\" is not a time from 1s to " + MOST_SECONDS + "s, such as 5s");
+                command, "--interval: \"" + given + "\" is not a time from 1s to " + MOST_SECONDS + "s, such as 5s");
     }
 
     private static ParameterException wrong(CommandSpec command, String message) {
