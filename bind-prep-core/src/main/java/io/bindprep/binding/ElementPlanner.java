@@ -81,7 +81,7 @@ final class ElementPlanner {
         boolean open = found != null && !sizing.closes(found, stack.max());
         Elements.Entry thin = sizing.smallest(stack.min()).orElse(null);
         Elements.Entry thick = sizing.smallest(stack.max()).orElse(null);
-        if (thin == null || thin.equals(thick) || measured()) {
+        if (thin == null || alike(thin, thick) || measured()) {
             return new ElementChoice(element, sheets, near, open, List.of(), null);
         }
         Element small = thin.element();
@@ -96,6 +96,10 @@ final class ElementPlanner {
                 job.catalogue().limits().pack().source()));
         return new ElementChoice(
                 element, sheets, near, open, large == null ? List.of() : List.of(small, large), measure);
+    }
+
+    private static boolean alike(Elements.Entry thin, Elements.@Nullable Entry thick) {
+        return thick != null && thin.element().name().equals(thick.element().name());
     }
 
     /** Returns true if every sheet of the block was measured, so that no other pack settles it better. */

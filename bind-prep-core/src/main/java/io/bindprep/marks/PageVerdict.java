@@ -1,6 +1,7 @@
 package io.bindprep.marks;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,5 +37,23 @@ public record PageVerdict(
 
     public PageVerdict {
         hits = List.copyOf(hits);
+    }
+
+    // equality by hand: Java links a record's own at its first call, for ten records a tenth of a small check
+    @Override
+    public boolean equals(@Nullable Object o) {
+        return o instanceof PageVerdict other
+                && page == other.page
+                && verdict == other.verdict
+                && Objects.equals(nearest, other.nearest)
+                && hits.equals(other.hits)
+                && background == other.background
+                && Objects.equals(unchecked, other.unchecked)
+                && basics.equals(other.basics);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(page, verdict, nearest, hits, background, unchecked, basics);
     }
 }

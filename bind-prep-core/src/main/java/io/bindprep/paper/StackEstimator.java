@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -61,7 +62,18 @@ public final class StackEstimator {
                 because);
     }
 
-    private record Layered(Stock stock, int layers) {}
+    private record Layered(Stock stock, int layers) {
+        // equality by hand: Java links a record's own at its first call, for ten records a tenth of a small check
+        @Override
+        public boolean equals(@Nullable Object o) {
+            return o instanceof Layered other && stock.equals(other.stock) && layers == other.layers;
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(stock, layers);
+        }
+    }
 
     private static Map<Layered, Integer> layered(List<Sheet> sheets) {
         Map<Layered, Integer> counts = new LinkedHashMap<>();

@@ -3,6 +3,8 @@ package io.bindprep.paper;
 import io.bindprep.unit.Length;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** Grounds of a stack's thickness and weight: the values, without words. */
 public sealed interface StackReason {
@@ -28,5 +30,16 @@ public sealed interface StackReason {
     }
 
     /** Size of a leaf. */
-    record Size(Length width, Length height) {}
+    record Size(Length width, Length height) {
+        // equality by hand: Java links a record's own at its first call, for ten records a tenth of a small check
+        @Override
+        public boolean equals(@Nullable Object o) {
+            return o instanceof Size other && width.equals(other.width) && height.equals(other.height);
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(width, height);
+        }
+    }
 }

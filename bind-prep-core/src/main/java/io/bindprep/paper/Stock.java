@@ -1,6 +1,7 @@
 package io.bindprep.paper;
 
 import java.math.BigDecimal;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,5 +28,23 @@ public record Stock(
         PAPER,
         BOARD,
         FILM
+    }
+
+    // equality by hand: Java links a record's own at its first call, for ten records a tenth of a small check
+    @Override
+    public boolean equals(@Nullable Object o) {
+        return o instanceof Stock other
+                && name.equals(other.name)
+                && kind == other.kind
+                && Objects.equals(grammage, other.grammage)
+                && caliperUm.equals(other.caliperUm)
+                && toleranceUm.equals(other.toleranceUm)
+                && source.equals(other.source)
+                && measured == other.measured;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, kind, grammage, caliperUm, toleranceUm, source, measured);
     }
 }

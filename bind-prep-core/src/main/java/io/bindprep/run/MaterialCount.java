@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Counts what a run uses up. */
@@ -40,7 +41,18 @@ final class MaterialCount {
         return new Materials(job.copies(), sizes.width(), sizes.height(), stocks, elements, copy, run, because);
     }
 
-    private record Key(Use use, boolean printed, Sheet sheet) {}
+    private record Key(Use use, boolean printed, Sheet sheet) {
+        // equality by hand: Java links a record's own at its first call, for ten records a tenth of a small check
+        @Override
+        public boolean equals(@Nullable Object o) {
+            return o instanceof Key other && use == other.use && printed == other.printed && sheet.equals(other.sheet);
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(use, printed, sheet);
+        }
+    }
 
     private List<StockNeed> stocks() {
         Map<Key, Integer> counts = new LinkedHashMap<>();
@@ -83,7 +95,21 @@ final class MaterialCount {
                 press);
     }
 
-    private record Size(String name, int loops, Length length) {}
+    private record Size(String name, int loops, Length length) {
+        // equality by hand: Java links a record's own at its first call, for ten records a tenth of a small check
+        @Override
+        public boolean equals(@Nullable Object o) {
+            return o instanceof Size other
+                    && name.equals(other.name)
+                    && loops == other.loops
+                    && length.equals(other.length);
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(name, loops, length);
+        }
+    }
 
     private List<ElementNeed> elements() {
         Map<Size, Long> counts = new LinkedHashMap<>();

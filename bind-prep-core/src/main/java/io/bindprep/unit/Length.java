@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An exact length in units of 1/914400 inch.
@@ -103,9 +104,23 @@ public record Length(long units) implements Comparable<Length> {
      * "8 1/2". Double primes and curly quotes are straight ones.
      */
     public static String withPoint(String text) {
+        if (plain(text)) {
+            return text;
+        }
         String written = ONE_SIGN.matcher(text).replaceAll(m -> " " + FRACTIONS.get(m.group()));
         return COMMA.matcher(written.replace('\u2044', '/').replaceAll("[\u2033\u201d\u201c]|\u2032\u2032|''", "\""))
                 .replaceAll("$1.$2");
+    }
+
+    // every length of our tables, of which each run reads hundreds: three searches are saved for each
+    private static boolean plain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == ',' || c == '\'' || c > '~') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static BigDecimal perUnit(String unit) {
@@ -189,5 +204,16 @@ public record Length(long units) implements Comparable<Length> {
                         .stripTrailingZeros()
                         .toPlainString()
                 + " mm";
+    }
+
+    // equality by hand: Java links a record's own at its first call, for ten records a tenth of a small check
+    @Override
+    public boolean equals(@Nullable Object o) {
+        return o instanceof Length other && units == other.units;
+    }
+
+    @Override
+    public int hashCode() {
+        return Long.hashCode(units);
     }
 }
