@@ -63,8 +63,8 @@ public final class BindPrep {
      * meanwhile, as reading its options. Need not be called.
      */
     public static void prepare() {
-        Intake.prepare();
         Catalogue.builtIn();
+        Intake.prepare();
     }
 
     /**

@@ -103,7 +103,7 @@ record MeasuredPins(Pattern pattern, Punch punch) {
 
     /** The share of an error over the whole row of pins that falls to a part of it. */
     private Length share(Length error, Length part) {
-        return whole().equals(Length.ZERO)
+        return whole().units() == 0
                 ? Length.ZERO
                 : new Length(Math.round((double) error.units() * part.units() / whole().units()));
     }

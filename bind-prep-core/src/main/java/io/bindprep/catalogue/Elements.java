@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The sizes, ours and the shop's own, in which wires, coils, combs and ring mechanisms are sold, by group, smallest first. */
 public final class Elements {
+    private static final java.util.regex.Pattern SHEETS = java.util.regex.Pattern.compile("([1-9]\\d{0,4})?");
     private static final Table OURS = Table.beside(Elements.class, "elements.csv");
     // larger than any element sold: what lies above is a slip of the unit; common practice, no source
     private static final Length MOST = Length.ofMm(200);
@@ -75,7 +76,7 @@ public final class Elements {
 
     private static @Nullable Integer count(Table.Row row, String column) {
         String sheets = row.get(column);
-        if (!sheets.matches("([1-9]\\d{0,4})?")) {
+        if (!SHEETS.matcher(sheets).matches()) {
             throw row.wrong(column, "is no whole number of sheets above zero", List.of());
         }
         return sheets.isEmpty() ? null : Integer.valueOf(sheets);

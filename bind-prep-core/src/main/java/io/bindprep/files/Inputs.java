@@ -46,6 +46,9 @@ public final class Inputs {
 
     /** These and others. */
     public Inputs plus(Inputs others) {
+        if (inputs.isEmpty() || others.inputs.isEmpty()) {
+            return inputs.isEmpty() ? others : this;
+        }
         Set<Input> all = new LinkedHashSet<>(inputs);
         all.addAll(others.inputs);
         return new Inputs(List.copyOf(all));
