@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Objects that a changed copy is given. */
 final class NewObjects {
+    /** Length of the entry that says how a stream is packed. */
+    private static final int FILTER_ENTRY = "/Filter /FlateDecode\n".length();
+
     private NewObjects() {}
 
     /** A stream of a few operators, which would be no shorter packed. */
@@ -24,6 +27,14 @@ final class NewObjects {
     /** A stream of many operators, packed. */
     static COSStream packed(COSDocument document, String operators) {
         return filled(document, operators, COSName.FLATE_DECODE);
+    }
+
+    /** A stream of operators, packed where that is shorter. */
+    static COSObject shorter(COSDocument document, String operators) {
+        COSStream packed = packed(document, operators);
+        return packed.getLength() + FILTER_ENTRY < operators.length()
+                ? new COSObject(packed)
+                : stream(document, operators);
     }
 
     private static COSStream filled(COSDocument document, String operators, @Nullable COSName filter) {

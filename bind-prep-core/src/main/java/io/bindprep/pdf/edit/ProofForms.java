@@ -7,7 +7,6 @@ import io.bindprep.proof.Strip;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSDocument;
 import org.apache.pdfbox.cos.COSFloat;
@@ -26,55 +25,72 @@ final class ProofForms {
     private static final String BLUE = "0.04 0.31 0.48";
 
     private final COSDocument document;
-    private final ProofGroups groups;
     private final Map<Strip, COSObject> strips = new HashMap<>();
     private final COSObject empty;
-    private final COSObject resources = resources();
+    private final COSObject resources;
 
     ProofForms(COSDocument document, ProofGroups groups) {
         this.document = document;
-        this.groups = groups;
+        this.resources = resources(groups);
         this.empty = nothing();
     }
 
-    /** Holes and margin in one, so that a page names one. */
+    /** Holes and margin in one, as marked content of their layers: a form for each took a third of what a proof adds. */
     COSObject strip(Strip strip) {
         return strips.computeIfAbsent(strip, s -> {
-            COSDictionary both = new COSDictionary();
-            both.setItem(COSName.getPDFName("Holes"), holes(s));
-            both.setItem(COSName.getPDFName("Margin"), margin(s));
-            COSDictionary own = new COSDictionary();
-            own.setItem(COSName.XOBJECT, both);
-            StringBuilder out = new StringBuilder("/Holes Do /Margin Do\n");
-            return new COSObject(form(out, Math.max(s.zoneMm(), s.marginMm()), s.lengthMm(), own));
+            StringBuilder out = new StringBuilder(BLUE).append(" RG 0.25 w\n/OC /Holes BDC\n/Tint gs ");
+            out.append(BLUE).append(" rg\n");
+            rectangle(out, new Outline(false, 0, s.zoneMm(), 0, s.lengthMm())).append("f\n/Hole gs 1 1 1 rg\n");
+            row(out, s.holes(), "B\n");
+            out.append("0.12 w [0.4 0.4] 0 d\n");
+            row(out, s.reach(), "S\n");
+            out.append("EMC\n/OC /Margin BDC\n0.25 w [2.5 0.8 0.5 0.8] 0 d\n").append(number(s.marginMm()));
+            out.append(" 0 m ").append(number(s.marginMm())).append(' ').append(number(s.lengthMm()));
+            out.append(" l S\nEMC\n");
+            return new COSObject(form(out, Math.max(s.zoneMm(), s.marginMm()), s.lengthMm()));
         });
     }
 
-    private COSObject holes(Strip s) {
-        StringBuilder out = new StringBuilder("/Tint gs ").append(BLUE).append(" rg\n");
-        rectangle(out, new Outline(false, 0, s.zoneMm(), 0, s.lengthMm())).append("f\n");
-        out.append("/Hole gs 1 1 1 rg ").append(BLUE).append(" RG 0.25 w\n");
-        s.holes().forEach(hole -> shape(out, hole).append("B\n"));
-        out.append("0.12 w [0.4 0.4] 0 d\n");
-        s.reach().forEach(hole -> shape(out, hole).append("S\n"));
-        return layer(form(out, s.zoneMm(), s.lengthMm(), resources), groups.holes());
+    /** Holes one from the other, so that a row of one pitch is the same few operators again and again, which packs well. */
+    private static void row(StringBuilder out, List<Outline> holes, String paint) {
+        double x = 0;
+        double y = 0;
+        out.append("q\n");
+        for (Outline hole : holes) {
+            double right = fine(hole.nearMm() - x);
+            double up = fine(hole.startMm() - y);
+            out.append("1 0 0 1 ")
+                    .append(number(right))
+                    .append(' ')
+                    .append(number(up))
+                    .append(" cm ");
+            x += right;
+            y += up;
+            double deep = fine(hole.farMm() - hole.nearMm());
+            shape(out, new Outline(hole.round(), 0, deep, 0, fine(hole.endMm() - hole.startMm())))
+                    .append(paint);
+        }
+        out.append("Q\n");
     }
 
-    private COSObject margin(Strip s) {
-        StringBuilder out = new StringBuilder(BLUE).append(" RG 0.25 w [2.5 0.8 0.5 0.8] 0 d\n");
-        out.append(number(s.marginMm())).append(" 0 m ").append(number(s.marginMm()));
-        out.append(' ').append(number(s.lengthMm())).append(" l S\n");
-        return layer(form(out, s.marginMm(), s.lengthMm(), resources), groups.margin());
+    /** A tenth of a micrometre: no screen shows less. */
+    private static double fine(double mm) {
+        return Math.round(mm * 1e4) / 1e4;
+    }
+
+    /** Begins what {@link #hits} outlines, the same for many pages. */
+    static String beforeHits(String layer, List<Comment> comments) {
+        return "/OC /" + layer + " BDC 3.5 w 0.1 0 0 0.1 0 0 cm\n" + pen(comments.get(0));
     }
 
     /** Solid outlines for what is punched, dashed ones for the rest; marked content, shorter than a form for each page. */
-    COSObject hits(String layer, List<Comment> comments) {
-        StringBuilder out = new StringBuilder("/OC /").append(layer).append(" BDC 3.5 w 0.1 0 0 0.1 0 0 cm\n");
-        String last = "";
+    COSObject hits(List<Comment> comments) {
+        StringBuilder out = new StringBuilder();
+        String last = pen(comments.get(0));
         for (Comment c : comments) {
-            String pen = c.verdict() == Verdict.HIT ? "0.7 0 0.18 RG [] 0 d\n" : "0.54 0.29 0 RG [12 7] 0 d\n";
+            String pen = pen(c);
             if (!pen.equals(last)) {
-                out.append(last.isEmpty() ? "" : "S\n").append(pen);
+                out.append("S\n").append(pen);
                 last = pen;
             }
             for (Outline o : c.marks()) {
@@ -82,7 +98,11 @@ final class ProofForms {
                 out.append("re\n");
             }
         }
-        return new COSObject(packed(out.append("S EMC\n").toString()));
+        return NewObjects.shorter(document, out.append("S EMC Q\n").toString());
+    }
+
+    private static String pen(Comment c) {
+        return c.verdict() == Verdict.HIT ? "0.7 0 0.18 RG [] 0 d\n" : "0.54 0.29 0 RG [12 7] 0 d\n";
     }
 
     /** Nothing at all: what annotations show whose place the layer outlines. One for all, as its box is fitted to theirs. */
@@ -147,7 +167,7 @@ final class ProofForms {
         return ContentEnd.number(v);
     }
 
-    private COSStream form(StringBuilder operators, double deep, double length, COSBase resources) {
+    private COSStream form(StringBuilder operators, double deep, double length) {
         COSStream form = packed(operators.toString());
         form.setItem(COSName.TYPE, COSName.XOBJECT);
         form.setItem(COSName.SUBTYPE, COSName.FORM);
@@ -156,17 +176,16 @@ final class ProofForms {
         return form;
     }
 
-    private static COSObject layer(COSStream form, COSObject group) {
-        form.setItem(COSName.OC, group);
-        return new COSObject(form);
-    }
-
-    private static COSObject resources() {
+    private static COSObject resources(ProofGroups groups) {
         COSDictionary states = new COSDictionary();
         states.setItem(COSName.getPDFName("Tint"), filled(0.14f));
         states.setItem(COSName.getPDFName("Hole"), filled(0.5f));
         COSDictionary resources = new COSDictionary();
         resources.setItem(COSName.EXT_G_STATE, states);
+        COSDictionary layers = new COSDictionary();
+        layers.setItem(COSName.getPDFName("Holes"), groups.holes());
+        layers.setItem(COSName.getPDFName("Margin"), groups.margin());
+        resources.setItem(COSName.PROPERTIES, layers);
         return new COSObject(resources);
     }
 

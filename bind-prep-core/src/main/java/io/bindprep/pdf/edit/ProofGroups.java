@@ -64,7 +64,8 @@ final class ProofGroups {
         automatic.add(usage(COSName.PRINT));
         config.setItem(COSName.AS, automatic);
         properties.setItem(COSName.D, config);
-        catalog.setItem(COSName.OCPROPERTIES, properties);
+        catalog.setItem(
+                COSName.OCPROPERTIES, new COSObject(properties)); // packed with other objects, as catalogues are not
     }
 
     private COSDictionary usage(COSName event) {

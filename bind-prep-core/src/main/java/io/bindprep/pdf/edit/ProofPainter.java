@@ -99,11 +99,13 @@ final class ProofPainter {
         } else if (page.getItem(COSName.CONTENTS) != null) {
             contents.add(page.getItem(COSName.CONTENTS));
         }
-        contents.add(stream(after + "/" + over.holes() + " Do\n"));
-        if (!proof.comments().isEmpty()) {
-            contents.add(forms.hits(over.hits(), proof.comments()));
+        String holes = after + "/" + over.holes() + " Do\n";
+        if (proof.comments().isEmpty()) {
+            contents.add(stream(holes + "Q\n"));
+        } else {
+            contents.add(stream(holes + ProofForms.beforeHits(over.hits(), proof.comments())));
+            contents.add(forms.hits(proof.comments()));
         }
-        contents.add(stream("Q\n"));
         page.setItem(COSName.CONTENTS, contents);
     }
 
