@@ -11,8 +11,11 @@ import io.bindprep.cli.batch.Summary;
 import io.bindprep.cli.input.FolderWalk;
 import io.bindprep.cli.input.InputFile;
 import io.bindprep.cli.input.StandardInput;
+import io.bindprep.job.JobReader;
+import io.bindprep.job.JobSettings;
 import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.problem.UnreadableInputException.Reason;
+import io.bindprep.request.CheckRequest;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -303,6 +306,34 @@ class BatchTest {
             assertThat(run.exit()).isEqualTo(2);
             assertThat(run.err()).contains("--threads", wrong);
         }
+    }
+
+    /** The digest is that of sha256sum (coreutils); on the screen none is shown, so none is worked out. */
+    @Test
+    void theDigestIsWorkedOutForReportsThatHoldIt() throws Exception {
+        List<Boolean> asked = new ArrayList<>();
+        Engine told = request -> {
+            asked.add(request.digest());
+            return BindPrep.check(request);
+        };
+        InputStream none = InputStream.nullInputStream();
+        String book = fixture("cookbook-letter.pdf");
+        Path json = temp.resolve("book.json");
+        Cli.run(none, told, "check", book);
+        Cli.run(none, told, "check", "--write", json.toString(), book);
+        Cli.run(none, told, "check", "--since", json.toString(), book);
+        Cli.run(none, told, "check", "--format", "jsonl", book);
+        assertThat(asked).containsExactly(false, true, true, true);
+        assertThat(JsonMapper.shared()
+                        .readTree(Files.readString(json))
+                        .at("/input/sha256")
+                        .asString())
+                .isEqualTo("729f14870174ef2ae69220cb82ee8e6c6591716c74b82b5094d84cd72f7c2453");
+        assertThat(BindPrep.check(CheckRequest.of(Path.of(book), "a", JobReader.toJob(JobSettings.empty()))
+                                .withoutDigest())
+                        .document()
+                        .sha256())
+                .isEmpty();
     }
 
     @Test

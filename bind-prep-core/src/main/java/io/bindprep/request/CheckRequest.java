@@ -19,13 +19,21 @@ import org.jspecify.annotations.Nullable;
  * @param helpers a permit for each thread that a check may have help it besides its own; checks that share these never have
  *     more of them together
  * @param read files besides the PDF that the request was made of, such as the job file; nothing is written over them
+ * @param digest true where the report is to hold the digest of the file's bytes
  */
 public record CheckRequest(
-        Path file, String name, Job job, @Nullable String password, Progress progress, Semaphore helpers, Inputs read) {
+        Path file,
+        String name,
+        Job job,
+        @Nullable String password,
+        Progress progress,
+        Semaphore helpers,
+        Inputs read,
+        boolean digest) {
     /** A check that was made of no other file. */
     public CheckRequest(
             Path file, String name, Job job, @Nullable String password, Progress progress, Semaphore helpers) {
-        this(file, name, job, password, progress, helpers, Inputs.NONE);
+        this(file, name, job, password, progress, helpers, Inputs.NONE, true);
     }
 
     /** A check with a helper of its own, where that pays. */
@@ -47,7 +55,12 @@ public record CheckRequest(
 
     /** The same check, of a request that was made of these files besides. */
     public CheckRequest reading(Inputs files) {
-        return new CheckRequest(file, name, job, password, progress, helpers, read.plus(files));
+        return new CheckRequest(file, name, job, password, progress, helpers, read.plus(files), digest);
+    }
+
+    /** The same check without the digest, which takes as long as reading a plain book: for a report that shows none. */
+    public CheckRequest withoutDigest() {
+        return new CheckRequest(file, name, job, password, progress, helpers, read, false);
     }
 
     /** All files that it reads, the PDF first. */

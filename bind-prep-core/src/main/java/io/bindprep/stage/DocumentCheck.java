@@ -46,11 +46,15 @@ public final class DocumentCheck {
         return TimeLimit.run(request.name(), limit -> stages(request, further, limit));
     }
 
+    private static OpenedPdf opened(CheckRequest request) throws UnreadableInputException {
+        return request.digest() ? Intake.open(request.source()) : Intake.known(request.source(), "");
+    }
+
     private static Report stages(CheckRequest request, PageLook further, TimeLimit limit)
             throws UnreadableInputException, SettingException {
         Job job = request.job();
         limit.openingFor(request.file().toFile().length());
-        try (OpenedPdf pdf = Intake.open(request.source())) {
+        try (OpenedPdf pdf = opened(request)) {
             DocumentFacts facts = pdf.facts();
             limit.extendFor(facts.pages().size() * (further == PageLook.NONE ? 1 : 2));
             Length width;

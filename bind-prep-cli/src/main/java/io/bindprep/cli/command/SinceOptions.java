@@ -34,6 +34,10 @@ final class SinceOptions {
         return Choice.group(order, "Checking again", since, failOnNew);
     }
 
+    boolean asked() {
+        return since.getValue() != null;
+    }
+
     /** Refuses what does not go together. */
     void check(CommandSpec command, boolean watched, int named) {
         Path earlier = since.getValue();

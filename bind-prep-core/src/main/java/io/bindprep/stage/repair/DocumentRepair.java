@@ -85,8 +85,8 @@ public final class DocumentRepair {
                     "leave it out, or use blank-versos to print a one-sided document on a two-sided machine",
                     List.of());
         }
-        return new CheckRequest(
-                check.file(), check.name(), job, check.password(), check.progress(), check.helpers(), check.read());
+        return new CheckRequest(check.file(), check.name(), job, check.password(), check.progress(), check.helpers())
+                .reading(check.read());
     }
 
     private ShiftReport run() throws UnreadableInputException, SettingException, IOException {
