@@ -320,8 +320,9 @@ class MissedInkTest {
                         "an unknown operator",
                         "the graphics state \"Nope\" is missing",
                         "the picture or form \"None\" is missing");
-        try (OpenedPdf pdf =
-                PageMaker.a4().draw("foo ".repeat(9) + "4 100 5 5 re f").open(folder)) {
+        try (OpenedPdf pdf = PageMaker.a4()
+                .draw("f\u00f6\u0001 ".repeat(9) + "4 100 5 5 re f")
+                .open(folder)) {
             assertThat(pdf.scan(1, PageEdge.LEFT, 15).unchecked()).isEqualTo("it holds more than 8 unknown operators");
         }
     }

@@ -443,7 +443,8 @@ class SecondLookTest {
                 .hasSize(1);
         COSArray nothing = new COSArray(List.of(name("None"), name("None")));
         assertThat(marks("/Cs cs 1 1 scn 5 100 4 4 re f", space("DeviceN", nothing)))
-                .isEmpty();
+                .as("MuPDF and Ghostscript draw the stand-in colour, Poppler nothing")
+                .hasSize(1);
         Mark varnish = marks(
                         "/S gs /Cs cs 1 scn 5 100 4 4 re f",
                         m -> state("BM", name("Multiply"))

@@ -29,6 +29,9 @@ final class AnnotationPass {
     /** These show nothing on paper without an appearance of their own. */
     private static final Set<String> SILENT = Set.of("Link", "Popup", "Widget", "Movie", "Screen", "3D", "RichMedia");
 
+    /** Readers round a highlight's ends by up to so much of its height (three tried). */
+    private static final double ROUNDED = 0.19;
+
     private AnnotationPass() {}
 
     static void run(
@@ -92,7 +95,7 @@ final class AnnotationPass {
             // each reader draws its own: taken as its whole rectangle, and the words it says to mark
             whole.withoutAppearance("comment");
             estimate(box, out);
-            quads(dictionary.getCOSArray(COSName.QUADPOINTS), out);
+            quads(dictionary.getCOSArray(COSName.QUADPOINTS), kind.equals("Highlight") ? ROUNDED : 0, out);
         }
     }
 
@@ -107,14 +110,17 @@ final class AnnotationPass {
     }
 
     /** Four corners each, ISO 32000-1:2008, Table 179. */
-    private static void quads(@Nullable COSArray points, StripCollector out) {
+    private static void quads(@Nullable COSArray points, double rounded, StripCollector out) {
         float[] all = points == null ? new float[0] : points.toFloatArray();
         for (int i = 0; i + 8 <= all.length; i += 8) {
             Rectangle2D box = new Rectangle2D.Double(all[i], all[i + 1], 0, 0);
             for (int corner = 1; corner < 4; corner++) {
                 box.add(all[i + 2 * corner], all[i + 2 * corner + 1]);
             }
-            estimate(box, out);
+            double more = rounded * Math.min(box.getWidth(), box.getHeight());
+            estimate(
+                    new Rectangle2D.Double(box.getX() - more, box.getY(), box.getWidth() + 2 * more, box.getHeight()),
+                    out);
         }
     }
 }

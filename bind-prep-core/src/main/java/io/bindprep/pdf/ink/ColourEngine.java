@@ -26,16 +26,24 @@ public abstract class ColourEngine extends StateEngine {
             return true;
         }
         switch (name) {
-            case "g", "rg" -> fill(ColourSpace.GRAY, o);
-            case "k" -> fill(ColourSpace.CMYK, o);
-            case "G", "RG" -> stroke(ColourSpace.GRAY, o);
-            case "K" -> stroke(ColourSpace.CMYK, o);
+            case "g" -> fill(ColourSpace.GRAY, o, 1);
+            case "rg" -> fill(ColourSpace.GRAY, o, 3);
+            case "k" -> fill(ColourSpace.CMYK, o, 4);
+            case "G" -> stroke(ColourSpace.GRAY, o, 1);
+            case "RG" -> stroke(ColourSpace.GRAY, o, 3);
+            case "K" -> stroke(ColourSpace.CMYK, o, 4);
             case "cs" -> {
+                if (isMissing(o.get(0))) {
+                    return true;
+                }
                 ink.fillSpace = ColourSpace.of(o.get(0), getResources());
                 ink.fill = ink.fillSpace.initial();
                 ink.fillColour = 0;
             }
             case "CS" -> {
+                if (isMissing(o.get(0))) {
+                    return true;
+                }
                 ink.strokeSpace = ColourSpace.of(o.get(0), getResources());
                 ink.stroke = ink.strokeSpace.initial();
                 ink.strokeColour = 0;
@@ -64,13 +72,26 @@ public abstract class ColourEngine extends StateEngine {
         return false;
     }
 
-    private void fill(ColourSpace space, List<COSBase> o) {
+    /** Returns true for a colour space that is not there: readers stay with the one before (three tried). */
+    private boolean isMissing(COSBase space) {
+        boolean missing = space instanceof COSName name
+                && !ColourSpace.isBuiltIn(name)
+                && resource(COSName.COLORSPACE, name) == null;
+        if (missing) {
+            passedOver("the colour space \"" + ((COSName) space).getName() + "\" is missing");
+        }
+        return missing;
+    }
+
+    private void fill(ColourSpace space, List<COSBase> o, int components) {
+        o.get(components - 1); // fewer are passed over
         ink.fillSpace = space;
         ink.fill = space.tone(o);
         ink.fillColour = space.key(o);
     }
 
-    private void stroke(ColourSpace space, List<COSBase> o) {
+    private void stroke(ColourSpace space, List<COSBase> o, int components) {
+        o.get(components - 1);
         ink.strokeSpace = space;
         ink.stroke = space.tone(o);
         ink.strokeColour = space.key(o);

@@ -1,8 +1,6 @@
 package io.bindprep.pdf.ink;
 
 import io.bindprep.pdf.ink.InkState.Tone;
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
@@ -12,7 +10,6 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNumber;
 import org.apache.pdfbox.cos.COSStream;
-import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.jspecify.annotations.Nullable;
 
@@ -22,13 +19,15 @@ import org.jspecify.annotations.Nullable;
  * <p>ISO 32000-1:2008, 8.6. What is not understood counts as ink.
  */
 record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Colorants colorants) {
-    private static final double NEAR = 0.002;
+    /** A hundredth of a tone is paper: no press and no reader shows it (three tried). */
+    private static final double NEAR = 0.0101;
     /** CIE a and b of a white; what is lightest and has a hue still prints. */
     private static final double LEAST_CHROMA = 1;
 
     private static final int MOST_NESTED = 4;
-    private static final int MOST_COLORANTS = 32;
-    private static final int MOST_PALETTE = 256 * MOST_COLORANTS;
+    static final int MOST_COLORANTS = 32;
+    private static final Set<String> BUILT_IN =
+            Set.of("DeviceGray", "DeviceRGB", "DeviceCMYK", "CalGray", "CalRGB", "G", "RGB", "CMYK", "Pattern");
     private static final Set<String> PROCESS = Set.of("Cyan", "Magenta", "Yellow", "Black", "All");
 
     /**
@@ -55,6 +54,9 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Co
         NONE,
         INDEXED_LIGHT,
         INDEXED_INKS,
+        INDEXED_LAB,
+        /** No mark until a pattern is named (8.6.6.2). */
+        PATTERN,
         OTHER
     }
 
@@ -87,10 +89,16 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Co
             case "Lab" -> of(Family.LAB);
             case "ICCBased" -> icc(array.getObject(1));
             case "Separation" -> named(new COSArray(Collections.singletonList(array.getObject(1))));
-            case "DeviceN" -> array.getObject(1) instanceof COSArray names ? named(names) : OTHER;
+            case "DeviceN" -> array.getObject(1) instanceof COSArray names ? deviceN(names) : OTHER;
+            case "Pattern" -> of(Family.PATTERN);
             case "Indexed", "I" -> indexed(array, resources, depth);
             default -> OTHER;
         };
+    }
+
+    /** Returns true for a name that needs no resource. */
+    static boolean isBuiltIn(COSName name) {
+        return BUILT_IN.contains(name.getName());
     }
 
     private static ColourSpace named(COSName name, @Nullable PDResources resources, int depth) {
@@ -99,6 +107,8 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Co
                 return GRAY;
             case "DeviceCMYK", "CMYK":
                 return CMYK;
+            case "Pattern":
+                return of(Family.PATTERN);
             default:
         }
         if (resources == null) {
@@ -131,35 +141,39 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Co
                 : new ColourSpace(Family.NAMED_INKS, null, 0, new Colorants(none, spot));
     }
 
+    /** As {@link #named}, but readers draw the stand-in colour where every ink is None (two of three tried). */
+    private static ColourSpace deviceN(COSArray colorants) {
+        ColourSpace space = named(colorants);
+        return space.family == Family.NONE
+                ? new ColourSpace(Family.NAMED_INKS, null, 0, new Colorants(0, true))
+                : space;
+    }
+
     private static ColourSpace indexed(COSArray array, @Nullable PDResources resources, int depth) {
         ColourSpace base = of(array.getObject(1), resources, depth + 1);
         COSBase table = array.getObject(3);
-        byte[] bytes = table(table);
+        byte[] bytes = Palette.bytes(table);
         int high = array.getInt(2, -1);
-        if (high < 0 || high > 255 || bytes.length == 0 || bytes.length % (high + 1) != 0) {
+        if (high < 0 || high > 255 || bytes.length <= high) {
             return OTHER;
         }
         int step = bytes.length / (high + 1);
+        boolean whole = bytes.length % (high + 1) == 0;
+        boolean more = step == 3 && (base.family == Family.LIGHT || base.family == Family.LAB)
+                || step == 4 && base.family == Family.DEVICE_INKS;
+        if (!whole && !more) {
+            return OTHER;
+        }
         return switch (base.family) {
             case LIGHT -> new ColourSpace(Family.INDEXED_LIGHT, bytes, step, Colorants.USUAL);
             case INKS, DEVICE_INKS, NAMED_INKS -> new ColourSpace(Family.INDEXED_INKS, bytes, step, base.colorants);
+            case LAB ->
+                Palette.isEvenLab(array.getObject(1))
+                        ? new ColourSpace(Family.INDEXED_LAB, bytes, step, Colorants.USUAL)
+                        : OTHER;
             case NONE -> base;
             default -> OTHER;
         };
-    }
-
-    private static byte[] table(@Nullable COSBase table) {
-        if (table instanceof COSString string) {
-            return string.getBytes();
-        }
-        if (table instanceof COSStream stream) {
-            try (InputStream in = stream.createInputStream()) {
-                return in.readNBytes(MOST_PALETTE);
-            } catch (IOException e) {
-                return new byte[0]; // counts as ink
-            }
-        }
-        return new byte[0];
     }
 
     /** Ink of a picture in this space: only None leaves nothing for sure. */
@@ -179,8 +193,8 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Co
     /** The tone that a space starts with (8.6.5 and on: ink, or the first colour of a palette). */
     Tone initial() {
         return switch (family) {
-            case NONE -> Tone.NOTHING;
-            case INDEXED_LIGHT, INDEXED_INKS -> palette(0);
+            case NONE, PATTERN -> Tone.NOTHING;
+            case INDEXED_LIGHT, INDEXED_INKS, INDEXED_LAB -> palette(0);
             default -> ink();
         };
     }
@@ -208,8 +222,8 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Co
             }
             case LAB -> white(v[0] >= 99.8 && chroma(v) <= LEAST_CHROMA);
             case NONE -> Tone.NOTHING;
-            case INDEXED_LIGHT, INDEXED_INKS -> palette((int) v[0]);
-            case OTHER -> Tone.INK;
+            case INDEXED_LIGHT, INDEXED_INKS, INDEXED_LAB -> palette((int) v[0]);
+            case PATTERN, OTHER -> Tone.INK;
         };
     }
 
@@ -230,6 +244,10 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Co
     private Tone palette(int index) {
         if (palette == null || index < 0 || (index + 1) * paletteStep > palette.length) {
             return ink();
+        }
+        if (family == Family.INDEXED_LAB) {
+            boolean lightest = (palette[index * paletteStep] & 0xff) == 255;
+            return white(lightest && Palette.isMiddle(palette, index * paletteStep + 1, paletteStep - 1));
         }
         int wanted = family == Family.INDEXED_LIGHT ? 255 : 0;
         for (int i = 0; i < paletteStep; i++) {

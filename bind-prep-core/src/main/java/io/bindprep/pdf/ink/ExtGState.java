@@ -17,7 +17,7 @@ final class ExtGState {
     static void apply(InkState ink, COSDictionary state) throws IOException {
         ink.fillAlpha = state.getFloat(COSName.CA_NS, (float) ink.fillAlpha);
         ink.strokeAlpha = state.getFloat(COSName.CA, (float) ink.strokeAlpha);
-        ink.lineWidth = state.getFloat(COSName.LW, (float) ink.lineWidth);
+        ink.lineWidth = Math.abs(state.getFloat(COSName.LW, (float) ink.lineWidth));
         ink.cap = state.getInt(COSName.LC, ink.cap);
         ink.join = state.getInt(COSName.LJ, ink.join);
         ink.miter = state.getFloat(COSName.ML, (float) ink.miter);

@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Fonts of one document, parsed once each, and the outlines of the glyphs that came near a binding edge. */
 final class Fonts {
+    private static final String NOT_DEFINED = ".notdef";
     private static final int MOST_FONTS = 1_000;
     private static final int MOST_LOADED = 64;
     private static final int MOST_GLYPHS = 500;
@@ -115,7 +116,11 @@ final class Fonts {
         }
         COSArray widths = new COSArray();
         for (int code = 0; code < 256; code++) {
-            widths.add(new COSFloat(published.getOrDefault(simple.getEncoding().getName(code), 0f)));
+            String name = simple.getEncoding().getName(code);
+            Float width = published.get(name);
+            // a character of another font, such as a Greek one in Helvetica, is as wide as the substitute's
+            widths.add(
+                    new COSFloat(width != null ? width : NOT_DEFINED.equals(name) ? 0 : font.getWidthFromFont(code)));
         }
         COSDictionary stated = new COSDictionary(dictionary);
         stated.setInt(COSName.FIRST_CHAR, 0);

@@ -115,6 +115,7 @@ public abstract class FormEngine extends PaintEngine {
         fitted.translate((float) -rotated.getX(), (float) -rotated.getY());
         InkState inner = new InkState(page);
         inner.ctm = own.multiply(fitted);
+        inner.clip = inner.clip.narrowedTo(quad(inner.ctm.createAffineTransform(), box));
         forced = MarkKind.ANNOTATION;
         annotation = shown.getCOSObject();
         try {

@@ -193,28 +193,28 @@ public final class InkEngine extends FormEngine {
         try {
             Operands operands = read.operandsTaken();
             if (!graphics(name, operands) && !text(name, operands) && compatibility == 0) {
-                strayOperator();
+                strayOperator(read.noise());
             }
-        } catch (ClassCastException e) {
-            if (Operators.mismatched(name, read.operandsTaken())) {
-                passedOver("the operands of an operator are of another kind");
-            } else {
-                problem("its operator \"" + name + "\" cannot be carried out");
-            }
-        } catch (IOException
+        } catch (ClassCastException
+                | IOException
                 | ArithmeticException
                 | IndexOutOfBoundsException
                 | IllegalArgumentException
                 | IllegalStateException
                 | NullPointerException
                 | NoSuchElementException e) {
+            if (Operators.mismatched(name, read.operandsTaken())) {
+                passedOver("the operands of an operator are too few or of another kind");
+                return;
+            }
             problem("its operator \"" + name + "\" cannot be carried out");
         }
     }
 
     /** Viewers pass over an operator that nobody knows; many of them are no content but noise. */
-    private void strayOperator() {
-        if (++strays > MOST_STRAYS && strays * STRAY_SHARE > operatorsRead) {
+    private void strayOperator(boolean noise) {
+        strays += noise ? 1 : 0;
+        if (strays > MOST_STRAYS && strays * STRAY_SHARE > operatorsRead) {
             problem("it holds more than " + MOST_STRAYS + " unknown operators");
         } else {
             passedOver("an unknown operator");
@@ -244,7 +244,7 @@ public final class InkEngine extends FormEngine {
             case "cm" ->
                 ink.ctm = new Matrix(o.number(0), o.number(1), o.number(2), o.number(3), o.number(4), o.number(5))
                         .multiply(ink.ctm);
-            case "w" -> ink.lineWidth = num(o, 0);
+            case "w" -> ink.lineWidth = Math.abs(num(o, 0)); // two of three readers
             case "J" -> ink.cap = (int) num(o, 0);
             case "j" -> ink.join = (int) num(o, 0);
             case "M" -> ink.miter = num(o, 0);

@@ -87,9 +87,10 @@ public abstract class PaintEngine extends TextEngine {
         boolean doubtful = ink.doubtfulAt(alpha) || tone == Tone.PATTERN;
         // an ink that overprints lets others through; white that does so too is no tone at all by now
         boolean covers = way == Way.COVER
-                && ink.fillAlpha >= 1
-                && (!ink.overprintFill || tone == Tone.WHITE)
-                && tone != Tone.NOTHING;
+                        && ink.fillAlpha >= 1
+                        && (!ink.overprintFill || tone == Tone.WHITE)
+                        && tone != Tone.NOTHING
+                || way == Way.STROKE && ink.strokeAlpha >= 1 && tone == Tone.WHITE;
         int colour = kind == MarkKind.IMAGE ? 0 : way == Way.STROKE ? ink.strokeColour : ink.fillColour;
         out.from(new StripCollector.Source(annotation == null ? operators : 0, lastOperator, annotation));
         out.add(

@@ -55,6 +55,7 @@ public abstract class StateEngine {
     private @Nullable String problem;
     private @Nullable String missingFont;
     private boolean missingFontShows;
+    private boolean fontUnreadable;
 
     StateEngine(Fonts fonts, Layers layers, Budget budget) {
         this.fonts = fonts;
@@ -82,6 +83,7 @@ public abstract class StateEngine {
         problem = null;
         missingFont = null;
         missingFontShows = false;
+        fontUnreadable = false;
         path.clear();
     }
 
@@ -114,7 +116,9 @@ public abstract class StateEngine {
                 }
                 operator(name, lexer);
             }
-            if (lexer.broken()) {
+            if (lexer.unclosed()) {
+                passedOver("the end of its drawing instructions is left open"); // three readers show what stands before
+            } else if (lexer.broken()) {
                 problem(notWhole);
             }
             if (source.broken() && before == null) {
@@ -148,7 +152,9 @@ public abstract class StateEngine {
 
     /** Reason why the page is not read whole unless it is hit anyway: no two readers show that text alike; null for none. */
     public final @Nullable String guess() {
-        return missingFontShows ? "its font \"" + missingFont + "\" is missing" : null;
+        return missingFontShows
+                ? "its font \"" + missingFont + (fontUnreadable ? "\" cannot be read" : "\" is missing")
+                : null;
     }
 
     /** Notes a font that visible text uses. */
@@ -209,8 +215,10 @@ public abstract class StateEngine {
         try {
             ink.text.font = fonts.get(dictionary);
         } catch (IOException | RuntimeException e) {
-            problem("its font \"" + name.getName() + "\" cannot be read");
-            ink.text.font = null;
+            passedOver("the font \"" + name.getName() + "\" cannot be read");
+            missingFont = name.getName();
+            fontUnreadable = true;
+            ink.text.font = fonts.get(UNNAMED);
         }
     }
 

@@ -151,7 +151,9 @@ public class StripCollector {
         }
         Shape framed = toFrame.createTransformedShape(visible);
         Rectangle2D box = Clip.cut(Outlines.bounds(framed), frameOf(window));
-        if (isSliver(box, Outlines.bounds(toFrame.createTransformedShape(outline))) && isAtEnd(box)) {
+        if (isSliver(box, Outlines.bounds(toFrame.createTransformedShape(outline)))
+                && isAtEnd(box)
+                && !isThin(frameOf(window))) {
             return;
         }
         MarkKind kind = kindOf(paint, box);
@@ -170,6 +172,11 @@ public class StripCollector {
             return;
         }
         record(framed, box, kind, paint, doubtful);
+    }
+
+    /** Returns true for a clip that lets no more than a sliver be seen of anything: renderers widen it to a row of dots. */
+    private static boolean isThin(Rectangle2D clip) {
+        return clip.getWidth() < SLIVER_MM || clip.getHeight() < SLIVER_MM;
     }
 
     /** Returns true if a sliver lies along an end of the strip; a clip as thin as that elsewhere still prints a line. */

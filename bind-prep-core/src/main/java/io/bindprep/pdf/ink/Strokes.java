@@ -146,7 +146,19 @@ final class Strokes {
         float miter = (float) Math.max(1, s.miter);
         return dash == null
                 ? new BasicStroke((float) width, cap, join, miter)
-                : new BasicStroke((float) width, cap, join, miter, dash, (float) Math.max(0, s.dashPhase * scale));
+                : new BasicStroke((float) width, cap, join, miter, dash, phase(dash, s.dashPhase * scale));
+    }
+
+    /** A phase that Java takes: a negative one counts back from the end of the dashes, twice round where they are odd. */
+    private static float phase(float[] dash, double phase) {
+        if (phase >= 0) {
+            return (float) phase;
+        }
+        double round = 0;
+        for (float d : dash) {
+            round += 2 * d;
+        }
+        return (float) (phase - Math.floor(phase / round) * round);
     }
 
     /** Dashes in the stroke's space; null for a solid line, also where the dashes are too fine to matter. */

@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Dots of one mark in doubt in the drawn strip. */
 final class DoubtfulMark {
-    /** The least difference of 256 that counts: 4 % tone is the lightest that prints visibly; common practice, no source. */
-    static final int LEAST_DIFFERENCE = 10;
+    /** The least difference of 256 that counts: just below 3 % tone, the lightest that counts as an outline too. */
+    static final int LEAST_DIFFERENCE = 7;
 
     /** Dots end up to one dot and a half beside an outline's own bounds: closer than this the outline itself is kept. */
     private static final double SAME_MM = 0.3;
@@ -75,6 +75,25 @@ final class DoubtfulMark {
             any |= differs[i];
         }
         return any ? ink.cutTo(differs, f) : null;
+    }
+
+    /** Returns true if nothing is to be seen of a mark: its dots and those around it have one colour. */
+    static boolean isEven(StripRaster whole, Mark mark) {
+        DoubtfulMark ink = new DoubtfulMark(whole, mark);
+        boolean[] ring = ink.grown(ink.grown(ink.inside));
+        int first = -1;
+        boolean around = false;
+        for (int i = 0; i < ring.length; i++) {
+            if (ring[i]) {
+                int at = (ink.y0 + i / ink.w) * whole.width() + ink.x0 + i % ink.w;
+                first = first < 0 ? at : first;
+                around |= !ink.inside[i];
+                if (StripRaster.off(whole.rgb()[first], whole.rgb()[at]) >= LEAST_DIFFERENCE) {
+                    return false;
+                }
+            }
+        }
+        return around;
     }
 
     /** Returns true if two drawings of a strip are the same to the eye. */

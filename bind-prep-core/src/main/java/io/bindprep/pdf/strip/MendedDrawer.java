@@ -28,6 +28,7 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.form.PDTransparencyGroup;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.pdmodel.graphics.pattern.PDAbstractPattern;
+import org.apache.pdfbox.pdmodel.graphics.pattern.PDTilingPattern;
 import org.apache.pdfbox.pdmodel.graphics.state.PDGraphicsState;
 import org.apache.pdfbox.pdmodel.graphics.state.PDTextState;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
@@ -153,13 +154,16 @@ abstract class MendedDrawer extends PageDrawer {
             return NOTHING; // a finding tells of it
         }
         Paint paint = color.getColorSpace() instanceof PDPattern pattern
-                ? inCone(super.getPaint(color), pattern.getPattern(color))
+                ? mended(super.getPaint(color), pattern.getPattern(color))
                 : super.getPaint(color);
         Transfer transfer = Transfer.of(getGraphicsState().getTransfer());
         return transfer != null && paint instanceof Color plain ? darkened(plain, transfer) : paint;
     }
 
-    private Paint inCone(Paint paint, @Nullable PDAbstractPattern pattern) {
+    private Paint mended(Paint paint, @Nullable PDAbstractPattern pattern) {
+        if (pattern instanceof PDTilingPattern) {
+            return paint instanceof Color ? paint : new TilePaint(paint);
+        }
         COSDictionary shading = pattern == null ? null : pattern.getCOSObject().getCOSDictionary(COSName.SHADING);
         Shape cone = shading == null || shading.containsKey(COSName.BACKGROUND) ? null : RadialCone.of(shading);
         if (pattern == null || cone == null) {

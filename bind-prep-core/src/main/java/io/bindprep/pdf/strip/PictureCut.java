@@ -60,7 +60,7 @@ record PictureCut(PDImage picture, Matrix ctm) {
         }
         long dots = (long) picture.getWidth() * picture.getHeight();
         if (dots <= SMALL) {
-            return new PictureCut(picture, ctm);
+            return new PictureCut(DecodedPicture.of(picture, resources), ctm);
         }
         PictureCut part = null;
         if (picture instanceof PDImageXObject whole) {
@@ -71,14 +71,14 @@ record PictureCut(PDImage picture, Matrix ctm) {
             COSStream stream = region == null ? null : part(whole.getCOSObject(), whole, region, resources);
             if (region != null && stream != null) {
                 part = new PictureCut(
-                        new PDImageXObject(new PDStream(stream), resources),
+                        DecodedPicture.of(new PDImageXObject(new PDStream(stream), resources), resources),
                         placed(region, whole.getWidth(), whole.getHeight()).multiply(ctm));
             }
         }
         if (part == null && dots * bitsPerDot(picture) / 8 > MOST_BYTES) {
             throw new Budget.Spent(TOO_LARGE);
         }
-        return part == null ? new PictureCut(picture, ctm) : part;
+        return part == null ? new PictureCut(DecodedPicture.of(picture, resources), ctm) : part;
     }
 
     private static @Nullable PictureCut ofJpx(

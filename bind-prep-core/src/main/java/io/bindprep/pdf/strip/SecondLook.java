@@ -98,7 +98,7 @@ public final class SecondLook {
         StripRaster without = source.draw(leavingOut(sources(doubtful)));
         for (FoundMark f : doubtful) {
             Mark mark = without.leftAllOut() ? DoubtfulMark.differing(whole, without, f) : f.mark;
-            if (mark != null) {
+            if (mark != null && (mark.kind() == MarkKind.BACKGROUND || !DoubtfulMark.isEven(whole, mark))) {
                 remaining.put(f, mark);
             }
         }

@@ -8,6 +8,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.List;
+import java.util.Set;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -35,6 +36,9 @@ import org.jspecify.annotations.Nullable;
 final class StripDrawer extends MendedDrawer {
     /** A group whose own usage says that it does not print: how PDFBox is told that {@link Layers} hides something. */
     private static final COSDictionary HIDDEN = hidden();
+
+    /** Operators that do nothing where what they name is missing. */
+    private static final Set<String> PASSED_OVER = Set.of("Do", "cs", "CS");
 
     private final LeftOut leftOut;
     private final Layers layers;
@@ -118,8 +122,8 @@ final class StripDrawer extends MendedDrawer {
 
     @Override
     protected void operatorException(Operator operator, List<COSBase> operands, IOException e) {
-        if (e instanceof MissingResourceException && operator.getName().equals("Do")) {
-            return; // nobody draws it, and a finding tells of it
+        if (e instanceof MissingResourceException && PASSED_OVER.contains(operator.getName())) {
+            return; // everybody goes on without it, and a finding tells of it
         }
         problem(
                 switch (operator.getName()) {

@@ -19,6 +19,8 @@ public final class Lexer {
     private final ObjectReader objects;
     private COSDictionary image = new COSDictionary();
     private boolean broken;
+    private boolean unclosed;
+    private boolean noise;
     private int takes;
 
     public Lexer(ContentSource source) {
@@ -41,6 +43,7 @@ public final class Lexer {
         in.reset(source);
         operands.clear();
         broken = false;
+        unclosed = false;
     }
 
     /** The operands of the operator read last. */
@@ -62,6 +65,19 @@ public final class Lexer {
     /** Returns true if something in it was never closed or made no sense. */
     public boolean broken() {
         return broken;
+    }
+
+    /** Returns true if the operator read last is none and could not be a word of any language. */
+    public boolean noise() {
+        return noise;
+    }
+
+    /**
+     * Returns true if all that is wrong is a string that the end of the content leaves open, or an array of numbers and
+     * strings: three readers show what stands before, and nothing else. In other brackets some go on with what follows.
+     */
+    public boolean unclosed() {
+        return unclosed;
     }
 
     /** The next operator; null at the end. */
@@ -116,9 +132,21 @@ public final class Lexer {
         return null;
     }
 
+    private static boolean isPrintable(long word) {
+        for (long rest = word; rest != 0; rest >>>= 8) {
+            long c = rest & 0xff;
+            if (c <= ' ' || c > '~') {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private @Nullable String word() throws IOException {
-        int place = Operators.find(in.operator());
+        long read = in.operator();
+        int place = Operators.find(read);
         if (place < 0) {
+            noise = !isPrintable(read);
             takes = Integer.MAX_VALUE;
             return Operators.UNKNOWN;
         }
@@ -145,7 +173,9 @@ public final class Lexer {
     }
 
     private void string(ShownText into) throws IOException {
+        boolean literal = in.peek() == '(';
         if (!ContentStrings.read(in, into)) {
+            unclosed = literal;
             throw new ObjectReader.Garbage("a string is never closed");
         }
     }
@@ -153,6 +183,7 @@ public final class Lexer {
     /** Strings and numbers; no operator takes an array with anything else in it, so that is passed. */
     private void array(ShownText into) throws IOException {
         in.skip(1);
+        boolean operands = true;
         for (int c = in.skipSpace(); c != ']'; c = in.skipSpace()) {
             switch (c) {
                 case '0', '1', '2', '3', '4', '5', '6', '7', '8', '9', '-', '+', '.' ->
@@ -166,7 +197,14 @@ public final class Lexer {
                     }
                 }
                 case '>', ')' -> throw new ObjectReader.Garbage("a bracket closes what was never opened");
-                default -> objects.object(1);
+                case -1 -> {
+                    unclosed = operands;
+                    throw new ObjectReader.Garbage("an array is never closed");
+                }
+                default -> {
+                    operands = false;
+                    objects.object(1);
+                }
             }
         }
         in.skip(1);

@@ -67,18 +67,23 @@ public final class Operators {
     }
 
     /**
-     * Returns true if operands are not of the kind that an operator takes, one of those that readers pass over then (three
-     * tried).
+     * Returns true if operands are too few or not of the kind that an operator takes, one of those that two of three
+     * readers pass over then.
      */
     public static boolean mismatched(String name, List<COSBase> operands) {
         return switch (name) {
-            case "gs", "Do", "sh" -> !operands.isEmpty() && !(operands.get(0) instanceof COSName);
+            case "gs", "Do", "sh", "cs", "CS" -> operands.isEmpty() || !(operands.get(0) instanceof COSName);
             case "Tf" ->
                 operands.size() > 1 && !(operands.get(0) instanceof COSName && operands.get(1) instanceof COSNumber);
-            case "re", "m", "l", "c", "v", "y", "w", "J", "j", "M", "i", "Tr" ->
-                !operands.stream().allMatch(COSNumber.class::isInstance);
+            case "d", "g", "G", "rg", "RG", "k", "K" -> operands.size() < takes(name);
+            case "re", "l", "J", "j", "M", "i" -> operands.size() < takes(name) || !numbers(operands);
+            case "m", "c", "v", "y", "w", "Tr" -> !numbers(operands);
             default -> false;
         };
+    }
+
+    private static boolean numbers(List<COSBase> operands) {
+        return operands.stream().allMatch(COSNumber.class::isInstance);
     }
 
     /** The place of up to eight bytes packed into a number; negative where they are no operator. */
