@@ -331,6 +331,55 @@ class EdgePicturesTest {
         }
     }
 
+    /** A grained surface through the edge beside white: wood, card or snow, of tones between two greys. */
+    private static void surface(BufferedImage image, int darkest, int lightest, double fromMm, double toMm, int seed) {
+        Random random = new Random(seed);
+        for (int y = (int) (fromMm * DOTS_PER_MM); y < toMm * DOTS_PER_MM && y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                int v = darkest + random.nextInt(lightest - darkest + 1);
+                image.setRGB(x, y, v << 16 | v << 8 | v);
+            }
+        }
+    }
+
+    /** Snow with dark trees beside a white sky: nearly all of it is about white or black, as on a page. */
+    @Test
+    void snowIsNoPaper() throws IOException {
+        BufferedImage snow = ground(0xffffff);
+        surface(snow, 216, 255, 40, PAGE_MM + 1, 3);
+        surface(snow, 10, 60, 40, 46, 4);
+        Random random = new Random(5);
+        for (int i = 0; i < 20; i++) {
+            draw(snow, 0x202428, new Rectangle2D.Double(15 * random.nextDouble(), 48 + 50 * random.nextDouble(), 2, 1));
+        }
+        PageMarks marks = scan(snow, 90, "");
+        assertThat(nature(marks)).isNotEqualTo(Nature.PAGE);
+        assertThat(inked(marks)).isEmpty();
+    }
+
+    /** The letter on the white of such a picture counts. */
+    @Test
+    void aSurfaceBesideWhiteIsBackgroundAndALetterOnTheWhiteIsAMark() throws IOException {
+        BufferedImage card = ground(0xffffff);
+        surface(card, 60, 66, 0, 20, 6);
+        surface(card, 80, 110, 10, 12, 7);
+        draw(card, 0xffffff, new Rectangle2D.Double(3, 5, 9, 0.6));
+        assertThat(inked(scan(card, 95, ""))).isEmpty();
+        PageMarks marks = scan(letter(card, 0x101010, LETTER_MM), 95, "");
+        assertThat(nearest(marks)).isCloseTo(LETTER_MM, within(0.4));
+    }
+
+    /** A press prints no tone below L* 16 apart (ISO 12647-2, from memory); grey 36 is L* 14, grey 90 is L* 38. */
+    @Test
+    void deepBlackHasNoMarksButALighterLetterIsOne() throws IOException {
+        BufferedImage black = ground(0);
+        for (int i = 0; i < 20; i++) {
+            draw(black, 0x242424, new Rectangle2D.Double(4 + i % 5, 5 + 4.5 * i, 1, 1));
+        }
+        assertThat(inked(scan(black, 95, ""))).isEmpty();
+        assertThat(nearest(scan(letter(black, 0x5a5a5a, LETTER_MM), 95, ""))).isCloseTo(LETTER_MM, within(0.4));
+    }
+
     /** Clouds: sums of soft spots of all sizes and colours, with grain. */
     private static BufferedImage photograph(int seed) {
         BufferedImage image = ground(0x6080a0);

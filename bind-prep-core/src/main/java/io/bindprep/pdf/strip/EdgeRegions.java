@@ -1,5 +1,6 @@
 package io.bindprep.pdf.strip;
 
+import java.awt.Rectangle;
 import java.util.Arrays;
 import java.util.function.IntPredicate;
 
@@ -22,6 +23,10 @@ final class EdgeRegions {
     private static final int GRAIN = 3;
 
     private static final double LEAST_GRAIN = 0.2;
+    /** The same of fine grain, beside or below, which smooth surfaces have too: 0.78 and more of card, 0.4 of a flat panel (measured). */
+    private static final int FINE = 1;
+
+    private static final double LEAST_FINE = 0.6;
     /** So many dots around an area's end are a blend. */
     private static final int BLEND = 2;
     /** Columns of the edge: the first may be a blend. */
@@ -34,14 +39,27 @@ final class EdgeRegions {
     private final PictureDots dots;
     private final int[] regions;
     private final int[] queue;
+    private final IntPredicate printed;
 
-    private EdgeRegions(PictureDots dots) {
+    private EdgeRegions(PictureDots dots, PictureGround ground) {
         this.dots = dots;
+        printed = printed(ground);
         regions = new int[dots.rgb().length];
         Arrays.fill(regions, NONE);
         queue = new int[regions.length];
-        addGrained();
+        if (addGrained()) {
+            addHighlights();
+        }
         addColours();
+    }
+
+    /** Colours that are neither bare paper nor a flat tint that most stretches have as their ground. */
+    private static IntPredicate printed(PictureGround ground) {
+        boolean flat = ground.noise() <= PictureGround.QUIET && ground.commonShare() >= PictureGround.MAIN_SHARE;
+        if (!flat || PictureGround.isPaper(ground.common())) {
+            return v -> !PictureGround.isPaper(v);
+        }
+        return v -> !PictureGround.isPaper(v) && StripRaster.off(v, ground.common()) > 2 * PictureGround.SAME;
     }
 
     private int edge(int y) {
@@ -66,33 +84,64 @@ final class EdgeRegions {
         }
     }
 
-    /** Adds what is no bare paper and hangs together, if it touches enough of the edge, leaves paper beside it and has grain. */
-    private void addGrained() {
+    /**
+     * Adds what is printed and hangs together, if it touches enough of the edge, leaves paper beside it and has grain.
+     *
+     * @return true if there is such an area
+     */
+    private boolean addGrained() {
+        boolean any = false;
         boolean[] tried = new boolean[dots.h()];
         for (int y = 0; y < dots.h(); y++) {
             int start = y * dots.w() + EDGE - 1;
-            if (!tried[y] && !PictureGround.isPaper(dots.rgb()[start])) {
-                int count = fill(start, GRAINED, v -> !PictureGround.isPaper(v));
+            if (!tried[y] && printed.test(dots.rgb()[start])) {
+                int count = fill(start, GRAINED, printed);
                 boolean grained = count >= LEAST_AREA && count <= MOST_AREA * regions.length && isGrained(count);
+                any |= grained;
                 for (int i = 0; i < count; i++) {
                     tried[queue[i] / dots.w()] |= queue[i] % dots.w() == EDGE - 1;
                     regions[queue[i]] = grained ? GRAINED : NONE;
                 }
             }
         }
+        return any;
+    }
+
+    /** Adds the narrow white in a grained area: snow and glints are as white as paper. */
+    private void addHighlights() {
+        boolean[] tried = new boolean[regions.length];
+        for (int start = 0; start < regions.length; start++) {
+            if (regions[start] == NONE && !tried[start]) {
+                int count = fill(start, GRAINED, v -> true);
+                boolean narrow = isNarrow(count);
+                for (int i = 0; i < count; i++) {
+                    tried[queue[i]] = true;
+                    regions[queue[i]] = narrow ? GRAINED : NONE;
+                }
+            }
+        }
+    }
+
+    private boolean isNarrow(int count) {
+        Rectangle box = Pieces.box(Arrays.copyOf(queue, count), dots.w());
+        return Math.min(box.width, box.height) < LEAST_CONTACT;
     }
 
     private boolean isGrained(int count) {
         int contact = 0;
         int grained = 0;
+        int fine = 0;
         for (int i = 0; i < count; i++) {
             int at = queue[i];
             int x = at % dots.w();
+            int below = at + dots.w();
+            int across = x + 1 < dots.w() ? StripRaster.off(dots.rgb()[at], dots.rgb()[at + 1]) : 0;
+            int along = below < regions.length ? StripRaster.off(dots.rgb()[at], dots.rgb()[below]) : 0;
             contact += x == EDGE - 1 ? 1 : 0;
-            boolean differs = x + 1 < dots.w() && StripRaster.off(dots.rgb()[at], dots.rgb()[at + 1]) > GRAIN;
-            grained += differs ? 1 : 0;
+            grained += across > GRAIN ? 1 : 0;
+            fine += Math.max(across, along) > FINE ? 1 : 0;
         }
-        return contact >= LEAST_CONTACT && grained >= LEAST_GRAIN * count;
+        return contact >= LEAST_CONTACT && (grained >= LEAST_GRAIN * count || fine >= LEAST_FINE * count);
     }
 
     /** Adds what hangs together with a dot by its sides; returns how many dots now stand in the queue. */
@@ -158,7 +207,7 @@ final class EdgeRegions {
         if (dots.w() < EDGE || !Pieces.any(marks, dots.w())) {
             return;
         }
-        EdgeRegions found = new EdgeRegions(dots);
+        EdgeRegions found = new EdgeRegions(dots, ground);
         for (int at = 0; at < marks.length; at++) {
             marks[at] = marks[at] && !found.isIn(at, ground);
         }

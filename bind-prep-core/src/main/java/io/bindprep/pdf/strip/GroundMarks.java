@@ -24,6 +24,8 @@ final class GroundMarks {
     private static final int MOST_CHANNEL = 80;
     /** Lightness that print takes off its paper; our choice. */
     private static final double PRINT_LIGHTNESS = 36;
+    /** Tones darker than this print alike: the black of a press on coated paper (ISO 12647-2, from memory). */
+    private static final double BLACKEST = 16;
     /** Dots as dark as that which make a piece print: a quarter of a square millimetre. */
     private static final int PRINT_CORE = 6;
     /** Share of the dots of all pieces that print has: 0.69 or more on scanned pages, 0.33 or less on photographs of wood (measured). */
@@ -134,10 +136,14 @@ final class GroundMarks {
     private void against(int i, double noise) {
         int v = dots.rgb()[i];
         if (dots.own()[i] && v != grounds[i] && dots.changed()[i] >= PictureDots.LEAST_CHANGE) {
+            double tone = Math.max(BLACKEST, Lightness.of(v));
+            double ground = Math.max(BLACKEST, Lightness.of(grounds[i]));
+            if (tone == BLACKEST && ground == BLACKEST) {
+                return;
+            }
             off[i] = StripRaster.off(v, grounds[i]);
             set[i] = off[i] >= Math.min(MOST_CHANNEL, LEAST_CHANNEL + CHANNEL_A_STEP * noise)
-                    || Math.abs(Lightness.of(v) - Lightness.of(grounds[i]))
-                            >= Math.min(MOST_LIGHTNESS, LEAST_LIGHTNESS + LIGHTNESS_A_STEP * noise);
+                    || Math.abs(tone - ground) >= Math.min(MOST_LIGHTNESS, LEAST_LIGHTNESS + LIGHTNESS_A_STEP * noise);
         }
     }
 

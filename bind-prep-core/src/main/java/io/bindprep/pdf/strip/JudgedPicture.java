@@ -12,8 +12,10 @@ import io.bindprep.marks.EdgePicture.Nature;
 record JudgedPicture(Nature nature, By by, boolean[] marks) {
 
     static JudgedPicture of(PictureDots dots, PictureGround ground) {
-        if (ground.noise() <= PictureGround.QUIET && PictureNature.isBilevel(dots)) {
-            return new JudgedPicture(Nature.PAGE, By.GROUND, GroundMarks.of(dots, ground));
+        if (ground.noise() <= PictureGround.QUIET && PictureNature.isBilevel(dots, ground)) {
+            boolean[] marks = GroundMarks.of(dots, ground);
+            EdgeRegions.drop(dots, ground, marks);
+            return new JudgedPicture(Nature.PAGE, By.GROUND, marks);
         }
         Lettering dark = Lettering.of(dots, LocalGround.light(dots));
         Lettering light = Lettering.of(dots, LocalGround.dark(dots));

@@ -32,18 +32,23 @@ record Lettering(boolean possible, boolean likely, boolean sure, LocalGround gro
     private static final int SCATTERED = 8;
 
     private static final double MOST_IN_WORDS = 0.2;
+    /** Of so many letters on ground less even than this, foliage and masonry, fewer stand in words than in print; measured. */
+    private static final double UNEVEN = 0.85;
+
+    private static final double LEAST_IN_WORDS = 0.5;
     private static final Least LIKELY_IN_STRETCH = new Least(6, 8, 6, 0.6);
 
     static Lettering of(PictureDots dots, LocalGround ground) {
         boolean[] marks = ground.marks();
         List<Sign> signs = Letters.of(dots, ground, marks);
         Found whole = Found.of(signs, 0, dots.h());
-        boolean likely = whole.meets(LIKELY) || whole.meets(LIKELY_ROW);
+        boolean scattered = whole.isScattered(LEAST_IN_WORDS) && ground.evenShare() < UNEVEN;
+        boolean likely = !scattered && (whole.meets(LIKELY) || whole.meets(LIKELY_ROW));
         for (int from = 0; !likely && from < dots.h(); from += STRETCH / 2) {
             likely = Found.of(signs, from, from + STRETCH).meets(LIKELY_IN_STRETCH);
         }
-        boolean possible = likely || whole.meets(POSSIBLE) && !whole.isScattered();
-        return new Lettering(possible, likely, whole.meets(SURE), ground, marks);
+        boolean possible = likely || whole.meets(POSSIBLE) && !whole.isScattered(MOST_IN_WORDS);
+        return new Lettering(possible, likely, !scattered && whole.meets(SURE), ground, marks);
     }
 
     /** Letters found in some rows of the strip. */
@@ -56,8 +61,8 @@ record Lettering(boolean possible, boolean likely, boolean sure, LocalGround gro
             return new Found(letters.size(), WordRows.of(letters), signs.size());
         }
 
-        boolean isScattered() {
-            return letters >= SCATTERED && words.letters() <= MOST_IN_WORDS * letters;
+        boolean isScattered(double share) {
+            return letters >= SCATTERED && words.letters() <= share * letters;
         }
 
         boolean meets(Least least) {

@@ -44,7 +44,7 @@ final class PictureNature {
     /** The nature by ground; grain without lettering is a photograph's. */
     static Nature of(PictureDots dots, PictureGround ground, Lettering dark, Lettering light) {
         PictureNature picture = new PictureNature(dots, ground);
-        if (isBilevel(dots)) {
+        if (isBilevel(dots, ground)) {
             return Nature.PAGE;
         }
         return picture.isGrain(dark, light) ? Nature.PHOTOGRAPH : picture.byGround();
@@ -89,14 +89,23 @@ final class PictureNature {
         return mostlyOne || noise == 0 || isEven() ? Nature.IN_DOUBT : Nature.PHOTOGRAPH;
     }
 
-    /** Returns true where nearly all dots are about white or black, and enough of them white: no photograph. */
-    static boolean isBilevel(PictureDots dots) {
+    /**
+     * Returns true where nearly all dots are about white or black, and enough of them white: no photograph. White is of one
+     * tone where its ground is clean; the tones of snow are not.
+     */
+    static boolean isBilevel(PictureDots dots, PictureGround ground) {
+        boolean clean = ground.noise() <= PictureGround.QUIET && StripRaster.off(ground.common(), 0xffffff) <= NEARLY;
+        int paper = clean ? ground.common() : 0xffffff;
+        int near = clean ? 2 * PictureGround.SAME : NEARLY;
+        if (!clean && ground.commonShare() < ONE_GROUND) {
+            return false;
+        }
         int white = 0;
         int black = 0;
         int n = 0;
         for (int i = 0; i < dots.rgb().length; i++) {
             if (dots.own()[i]) {
-                white += StripRaster.off(dots.rgb()[i], 0xffffff) <= NEARLY ? 1 : 0;
+                white += StripRaster.off(dots.rgb()[i], paper) <= near ? 1 : 0;
                 black += StripRaster.off(dots.rgb()[i], 0) <= NEARLY ? 1 : 0;
                 n++;
             }
