@@ -358,9 +358,12 @@ class InkPassTest {
                 .isNull();
         assertThat(scan("BT /Gone 4 Tf 5 100 Td (H) Tj ET").basics().passedOver())
                 .anyMatch(fault -> fault.contains("Gone"));
-        assertThat(scan("BT /Gone 4 Tf 80 100 Td (H) Tj ET").unchecked())
-                .as("readers set a missing font in others of other widths")
+        assertThat(scan("BT /Gone 4 Tf -1 0 0 1 80 100 Tm (H) Tj ET").unchecked())
+                .as("readers set a missing font in others of other widths: mirrored text may come to the edge")
                 .contains("Gone");
+        assertThat(scan("BT /Gone 4 Tf 80 100 Td (H) Tj ET").unchecked())
+                .as("however wide, it runs away from the edge")
+                .isNull();
         assertThat(scan("BT /Gone 4 Tf ET 5 100 4 4 re f").unchecked())
                 .as("nothing is shown in it")
                 .isNull();

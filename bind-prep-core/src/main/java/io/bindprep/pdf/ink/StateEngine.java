@@ -157,9 +157,14 @@ public abstract class StateEngine {
                 : null;
     }
 
-    /** Notes a font that visible text uses. */
-    final void shows(TextFont font) {
-        missingFontShows |= font.dictionary() == UNNAMED;
+    /** Returns true if a font stands in for one that is missing. */
+    static boolean isGuess(TextFont font) {
+        return font.dictionary() == UNNAMED;
+    }
+
+    /** Notes that visible text in such a font may come to the strip. */
+    final void guesses() {
+        missingFontShows = true;
     }
 
     final void problem(String what) {

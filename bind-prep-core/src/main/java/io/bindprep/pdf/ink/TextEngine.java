@@ -20,6 +20,8 @@ import org.jspecify.annotations.Nullable;
 public abstract class TextEngine extends ColourEngine {
     /** No glyph of a usual font leaves its origin by more than this many times its size; common practice, no source. */
     public static final double REACH_EMS = 2.5;
+    /** No line of text is longer than so many times its size; common practice, no source. */
+    private static final double FAR_EMS = 10_000;
 
     private static final RenderingMode[] MODES = RenderingMode.values();
 
@@ -124,6 +126,9 @@ public abstract class TextEngine extends ColourEngine {
                         Math.abs(placed.getScaleY()) + Math.abs(placed.getShearY()));
         for (int i = 0; i < parts.size(); i++) {
             if (parts.isString(i)) {
+                if (isGuess(font)) {
+                    guessedFrom(t.rendering(ctm()));
+                }
                 string(font, parts.bytes(), parts.from(i), parts.to(i), reach);
             } else if (font.isVertical()) {
                 t.advance(0, -parts.number(i) / 1000 * t.size);
@@ -132,6 +137,23 @@ public abstract class TextEngine extends ColourEngine {
             }
         }
         endRun(font, parts);
+    }
+
+    /** Notes text of unknown widths that may come to the strip: it stands ahead of where the text begins. */
+    private void guessedFrom(Matrix begin) {
+        TextState t = ink.text;
+        if (isHidden() || t.mode == RenderingMode.NEITHER || t.mode == RenderingMode.NEITHER_CLIP) {
+            return;
+        }
+        Rectangle2D way = new Rectangle2D.Double(begin.getTranslateX(), begin.getTranslateY(), 0, 0);
+        way.add(
+                begin.getTranslateX() + FAR_EMS * begin.getScaleX(),
+                begin.getTranslateY() + FAR_EMS * begin.getShearY());
+        double em = Math.max(begin.getScalingFactorX(), begin.getScalingFactorY());
+        way.setRect(way.getX() - em, way.getY() - em, way.getWidth() + 2 * em, way.getHeight() + 2 * em);
+        if (way.intersects(out.strip())) {
+            guesses();
+        }
     }
 
     private void string(TextFont font, byte[] bytes, int from, int to, double reach) throws IOException {
@@ -200,7 +222,6 @@ public abstract class TextEngine extends ColourEngine {
         clippingText |= ink.text.mode.isClip();
         if (!isHidden() && ink.text.mode != RenderingMode.NEITHER && ink.text.mode != RenderingMode.NEITHER_CLIP) {
             basics.font(font.dictionary());
-            shows(font);
         }
         Path2D.Double outline = run;
         Extent around = boxes;

@@ -64,7 +64,8 @@ abstract class MendedDrawer extends PageDrawer {
     protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
         String name = operator.getName();
         List<COSBase> given = operands == null ? List.of() : operands;
-        if (Operators.mismatched(name, given)) {
+        boolean nothingSaved = name.equals("Q") && getGraphicsStackSize() <= 1;
+        if (nothingSaved || Operators.mismatched(name, given)) {
             return; // a finding tells of it
         }
         if (getTextMatrix() == null) {
