@@ -175,15 +175,12 @@ public final class OpenedPdf implements AutoCloseable {
         return scan.lean(strip);
     }
 
-    /**
-     * The same document to change; what was scanned before stays as it was seen.
-     *
-     * @throws UnreadableInputException as {@link #identified}
-     */
-    public EditedPdf edit() throws UnreadableInputException {
+    /** The same document to change; what was scanned before stays as it was seen. */
+    public EditedPdf edit() {
         return new EditedPdf(
                 pages.document(),
-                identified(),
+                facts,
+                () -> identified().sha256(),
                 pages.entries(),
                 new InkEngine(
                         pages.objects(),

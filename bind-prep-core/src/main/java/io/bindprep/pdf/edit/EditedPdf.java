@@ -11,6 +11,7 @@ import io.bindprep.page.PageFacts;
 import io.bindprep.pdf.document.PageTree;
 import io.bindprep.pdf.ink.InkEngine;
 import io.bindprep.pdf.syntax.Budget;
+import io.bindprep.problem.UnreadableInputException;
 import io.bindprep.proof.ProofPage;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
@@ -37,6 +38,7 @@ import org.jspecify.annotations.Nullable;
 public final class EditedPdf {
     private final PDDocument document;
     private final DocumentFacts facts;
+    private final Identity sha256;
     private final PageOrder order;
     private final ContentWrap content;
     private final PageContent within;
@@ -50,14 +52,30 @@ public final class EditedPdf {
     private @Nullable BleedMirror bleed;
     private final InkEngine engine;
 
-    public EditedPdf(PDDocument document, DocumentFacts facts, List<PageTree.Entry> pages, InkEngine engine) {
+    /**
+     * A document to change.
+     *
+     * @param sha256 its digest, waited for only when it is saved
+     */
+    public EditedPdf(
+            PDDocument document,
+            DocumentFacts facts,
+            Identity sha256,
+            List<PageTree.Entry> pages,
+            InkEngine engine) {
         this.document = document;
         this.facts = facts;
+        this.sha256 = sha256;
         this.order = new PageOrder(document.getDocumentCatalog().getCOSObject(), pages);
         this.content = new ContentWrap(document.getDocument());
         this.engine = engine;
         this.within = new PageContent(document.getDocument(), engine);
         this.patterns = new PatternMove(document.getDocument());
+    }
+
+    /** Digest of the file, which may still be at work. */
+    public interface Identity {
+        String await() throws UnreadableInputException;
     }
 
     /** Returns true if the file's permissions let its pages be changed (ISO 32000-1:2008, Table 22, bit 4). */
@@ -280,11 +298,12 @@ public final class EditedPdf {
      * Writes it, the same bytes each time, without encryption; afterwards this can no longer be changed.
      *
      * @param change what was done, so that files that differ have identifiers that differ
+     * @throws UnreadableInputException where the system refused the file meanwhile
      */
-    public void save(OutputStream out, String change) throws IOException {
+    public void save(OutputStream out, String change) throws UnreadableInputException, IOException {
         COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
         references.apply(catalog);
         order.apply();
-        CopyWriter.write(document, facts.sha256(), packed, out, change);
+        CopyWriter.write(document, sha256.await(), packed, out, change);
     }
 }
