@@ -58,11 +58,7 @@ public final class EditedPdf {
      * @param sha256 its digest, waited for only when it is saved
      */
     public EditedPdf(
-            PDDocument document,
-            DocumentFacts facts,
-            Identity sha256,
-            List<PageTree.Entry> pages,
-            InkEngine engine) {
+            PDDocument document, DocumentFacts facts, Identity sha256, List<PageTree.Entry> pages, InkEngine engine) {
         this.document = document;
         this.facts = facts;
         this.sha256 = sha256;

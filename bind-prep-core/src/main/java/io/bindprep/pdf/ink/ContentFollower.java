@@ -28,7 +28,7 @@ public interface ContentFollower {
      *
      * @param start offset of its first operand, white space before it included
      * @param end offset behind it
-     * @param ctm transform that was in force
+     * @param ctm transform that was in force where it paints or ends a path; else of no meaning
      * @param path bounds of the path that it ends; null for none
      * @param clip kind of the path where it clips: a rectangle with sides along the centres, or any; null where it does not
      * @param painted bounds of what it paints, in a form all that the form paints; null for nothing

@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Tells a follower what the engine carries out. */
 final class ContentWalk {
+    /** For the many operators that neither paint nor end a path. */
+    private static final AffineTransform NOWHERE = new AffineTransform();
+
     private final ContentFollower follower;
     private final PaintedBounds painted;
     private @Nullable Rectangle2D path;
@@ -56,11 +59,12 @@ final class ContentWalk {
     /** It was carried out. */
     void after(String name, int start, int end, InkEngine engine) {
         if (endsPath(name) || isTold(name)) {
+            boolean placed = path != null || painted.painted() != null;
             follower.step(new Step(
                     name,
                     start,
                     end,
-                    engine.ctm().createAffineTransform(),
+                    placed ? engine.ctm().createAffineTransform() : NOWHERE,
                     path,
                     clip,
                     painted.painted(),
