@@ -51,7 +51,7 @@ final class CheckWork implements Work {
         this.earlier = earlier;
         this.summary = summary;
         this.timed = timed;
-        this.folder = folder;
+        this.folder = earlier == null ? folder : folder.sparing(earlier.inputs());
         this.formats = List.copyOf(formats);
         this.engine = engine;
     }

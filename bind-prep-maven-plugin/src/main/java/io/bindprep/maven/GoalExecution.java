@@ -115,7 +115,7 @@ final class GoalExecution {
         }
         if (earlier == null) {
             say(made.level(), made.message());
-            upToDate.remember(key, made);
+            upToDate.remember(key, made, folder.inputs());
         } else {
             say(made.level(), Wording.unchanged(made.message()));
         }

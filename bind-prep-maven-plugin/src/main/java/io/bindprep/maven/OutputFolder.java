@@ -12,6 +12,11 @@ import java.nio.file.Path;
  * @param inputs files that the goal reads and so never writes over or removes
  */
 record OutputFolder(Path base, Path directory, Inputs inputs) {
+    /** The same folder, which spares more files. */
+    OutputFolder sparing(Inputs more) {
+        return new OutputFolder(base, directory, inputs.plus(more));
+    }
+
     /** Place of the file of a document with this ending; its folder is there. */
     Path file(PdfInput document, String ending) throws IOException {
         Files.createDirectories(directory);

@@ -104,8 +104,8 @@ final class UpToDate {
         return line.isEmpty() ? null : new SummaryRow(SummaryRow.Rank.valueOf(rankAndText[0]), rankAndText[1]);
     }
 
-    /** Remembers what was made of a document. */
-    void remember(Key key, Made made) throws IOException {
+    /** Remembers what was made of a document; no input is written over. */
+    void remember(Key key, Made made, Inputs inputs) throws IOException {
         Path state = key.state;
         // a document that was replaced meanwhile is looked at again
         if (state == null || !made.sha256().equals(key.sha256)) {
@@ -126,6 +126,6 @@ final class UpToDate {
         }
         text.append(made.message()).append('\n');
         Files.createDirectories(folder);
-        WholeFile.write(state, text.toString(), Inputs.NONE);
+        WholeFile.write(state, text.toString(), inputs);
     }
 }

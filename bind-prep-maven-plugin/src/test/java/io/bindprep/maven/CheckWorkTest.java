@@ -20,6 +20,8 @@ import java.util.Map;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class CheckWorkTest {
@@ -113,6 +115,24 @@ class CheckWorkTest {
         assertThatThrownBy(() -> EarlierReports.of(before, true, before)).hasMessageContaining("of their own");
         assertThatThrownBy(() -> EarlierReports.of(folder.resolve("x"), true, before))
                 .hasMessageContaining("no folder");
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void anEarlierReportIsNeverWrittenOverThroughALink() throws Exception {
+        Path before = Files.createDirectory(folder.resolve("before"));
+        new CheckWork(new OutputFolder(folder, before, Inputs.NONE), List.of(ReportFormat.JSON), BindPrep::check)
+                .make(BOOK, request);
+        String was = Files.readString(before.resolve("book.json"));
+        Path link = Files.createSymbolicLink(folder.resolve("link"), before);
+        assertThatThrownBy(() -> EarlierReports.of(before, false, link)).hasMessageContaining("of their own");
+        Path now = Files.createDirectory(folder.resolve("now"));
+        Files.createSymbolicLink(now.resolve("book.json"), before.resolve("book.json"));
+        OutputFolder output = new OutputFolder(folder, now, Inputs.NONE);
+        CheckWork work = new CheckWork(
+                output, List.of(ReportFormat.JSON), BindPrep::check, EarlierReports.of(before, false, now), null, true);
+        assertThatThrownBy(() -> work.make(BOOK, request)).hasMessageContaining("an earlier report");
+        assertThat(before.resolve("book.json")).hasContent(was);
     }
 
     @Test

@@ -50,7 +50,7 @@ class UpToDateTest {
     private Made remembered() throws IOException {
         UpToDate upToDate = plugin("1");
         Made made = made();
-        upToDate.remember(upToDate.key(book, "check", job, outputs), made);
+        upToDate.remember(upToDate.key(book, "check", job, outputs), made, Inputs.NONE);
         return made;
     }
 
@@ -82,7 +82,7 @@ class UpToDateTest {
         Files.writeString(table, text);
         JobSource source = new JobSource(JobElementTest.job("<tables>stocks.csv</tables>"), null, null);
         UpToDate upToDate = plugin("1");
-        upToDate.remember(upToDate.key(book, "check", source.read(base), outputs), made());
+        upToDate.remember(upToDate.key(book, "check", source.read(base), outputs), made(), Inputs.NONE);
         assertThat(earlier(upToDate, "check", source.read(base))).isNotNull();
         Files.writeString(table, text + "# measured anew\n");
         assertThat(earlier(upToDate, "check", source.read(base))).isNull();
@@ -121,7 +121,7 @@ class UpToDateTest {
         UpToDate upToDate = plugin("1");
         UpToDate.Key before = upToDate.key(book, "check", job, outputs);
         Files.writeString(book.file(), "other pages");
-        upToDate.remember(before, made());
+        upToDate.remember(before, made(), Inputs.NONE);
         assertThat(base.resolve("state")).doesNotExist();
     }
 

@@ -54,6 +54,7 @@ public final class Watch {
     private final Set<String> refused = new HashSet<>();
     private final Set<String> unwritten = new HashSet<>();
     private final Object bell = new Object();
+    private List<Path> pdfs = List.of();
     private volatile boolean stopping;
     private boolean full;
     private int waiting;
@@ -90,7 +91,8 @@ public final class Watch {
      */
     int run() throws IOException {
         Files.createDirectories(settings.out());
-        try (Ledger ledger = Ledger.open(settings.out(), read)) {
+        look();
+        try (Ledger ledger = Ledger.open(settings.out(), inputs())) {
             if (settings.once()) {
                 pass(ledger);
             } else {
@@ -161,8 +163,10 @@ public final class Watch {
 
     private List<WatchedFile> look() {
         List<WatchedFile> found = new ArrayList<>();
+        List<Path> all = new ArrayList<>();
         Path out = Files.exists(settings.out()) && !same(settings.out(), settings.folder()) ? settings.out() : null;
         for (InputFile input : FolderWalk.of(settings.folder(), out)) {
+            all.add(input.file());
             UnreadableInputException problem = input.problem();
             if (problem != null) {
                 if (refused.add(input.name())) {
@@ -182,7 +186,13 @@ public final class Watch {
         Set<String> names = new HashSet<>();
         found.forEach(one -> names.add(one.name()));
         settling.keepOnly(names);
+        pdfs = List.copyOf(all);
         return found;
+    }
+
+    /** Files that nothing is written over: also those of the folder that are not checked now. */
+    private Inputs inputs() {
+        return Inputs.pdfs(pdfs).plus(read);
     }
 
     private static boolean same(Path one, Path other) {
@@ -229,7 +239,7 @@ public final class Watch {
                 digests.add(sha256);
             }
         }
-        WatchedReports reports = new WatchedReports(settings.out(), settings.reports(), files, read);
+        WatchedReports reports = new WatchedReports(settings.out(), settings.reports(), files, inputs());
         FileCheck check = checker.of(reports);
         boolean[] more = {true};
         waiting = files.size();

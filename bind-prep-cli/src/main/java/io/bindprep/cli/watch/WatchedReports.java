@@ -29,8 +29,7 @@ public final class WatchedReports implements ReportFiles {
         this.out = out;
         this.formats = formats;
         this.files = files;
-        this.inputs =
-                Inputs.pdfs(files.stream().map(WatchedFile::file).toList()).plus(read);
+        this.inputs = read;
     }
 
     @Override

@@ -260,6 +260,22 @@ class WatchTest {
     }
 
     @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void noPdfOfTheFolderIsWrittenOverThroughALink() throws Exception {
+        Path other = Files.copy(HIT, in.resolve("cookbook.pdf"));
+        pass();
+        byte[] was = Files.readAllBytes(other);
+        Files.copy(HIT, in.resolve("third.pdf"));
+        Files.createSymbolicLink(out.resolve("third.pdf.json"), other);
+        assertThat(pass().err()).contains("this is an input (the PDF");
+        assertThat(other).hasBinaryContent(was);
+        Files.delete(out.resolve(Ledger.NAME));
+        Files.createSymbolicLink(out.resolve(Ledger.NAME), other);
+        assertThat(pass().err()).contains(Ledger.NAME, "this is an input (the PDF");
+        assertThat(other).hasBinaryContent(was);
+    }
+
+    @Test
     void theLedgerOutlivesACutLineAndOddNames() throws Exception {
         Files.createDirectory(out);
         Ledger.Entry entry = new Ledger.Entry(
