@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -50,6 +51,17 @@ class ProofTest {
 
     private ProofReport fixture(String name, Map<String, String> job, boolean flagged) throws Exception {
         return proof(FIXTURES.resolve(name), job, flagged, null);
+    }
+
+    @Test
+    void theLayersOfOnePageAreSmall() throws Exception {
+        Path file = folder.resolve("one.pdf");
+        try (PDDocument document = new PDDocument()) {
+            document.addPage(new PDPage(PDRectangle.A4));
+            document.save(file.toFile(), CompressParameters.NO_COMPRESSION);
+        }
+        proof(file, Map.of("pitch", "3:1"), false, null);
+        assertThat(Files.size(folder.resolve("out.pdf"))).isLessThan(Files.size(file) + 1_300);
     }
 
     @Test
