@@ -382,12 +382,21 @@ class EdgePicturesTest {
 
     /** Clouds: sums of soft spots of all sizes and colours, with grain. */
     private static BufferedImage photograph(int seed) {
+        return photograph(seed, 0, 256);
+    }
+
+    /** The same with a range of tones from the darkest on. */
+    private static BufferedImage photograph(int seed, int darkest, int range) {
         BufferedImage image = ground(0x6080a0);
         Random random = new Random(seed);
         Graphics2D g = image.createGraphics();
         for (int i = 0; i < 3_000; i++) {
             double size = 20 + 250 * Math.pow(random.nextDouble(), 3);
-            g.setColor(new Color(random.nextInt(256), random.nextInt(256), random.nextInt(200), 140));
+            g.setColor(new Color(
+                    darkest + random.nextInt(range),
+                    darkest + random.nextInt(range),
+                    darkest + random.nextInt(range * 200 / 256),
+                    140));
             g.fillOval(random.nextInt(image.getWidth()) - 60, random.nextInt(image.getHeight()) - 40, (int) size, (int)
                     (size / 2));
         }
@@ -404,6 +413,28 @@ class EdgePicturesTest {
             PageMarks drawn = scan(photograph(seed), 85, "0 g 4 50 3 1 re f");
             assertThat(inked(drawn)).hasSize(1);
             assertThat(nearest(drawn)).isCloseTo(4, within(0.01));
+        }
+    }
+
+    /** Lines of print in the picture itself, far darker than its grain; where they begin is true by construction. */
+    @Test
+    void printInAPhotographLeavesItInDoubt() throws IOException {
+        for (int seed : new int[] {1, 9, 14}) {
+            BufferedImage image = photograph(seed, 20, 130);
+            assertThat(inked(scan(image, 85, ""))).isEmpty();
+            for (int line = 0; line < 8; line++) {
+                double x = LETTER_MM;
+                for (int letter = 0; letter < 4; letter++) {
+                    double y = 17 + 6 * line;
+                    draw(image, 0, new Rectangle2D.Double(x, y, 0.6, 3));
+                    draw(image, 0, new Rectangle2D.Double(x, y + 0.9 * (letter % 3), 1 + 0.4 * (letter % 2), 0.6));
+                    x += 2.2 + 0.4 * (letter % 2);
+                }
+            }
+            PageMarks marks = scan(image, 85, "");
+            assertThat(nature(marks)).isEqualTo(Nature.IN_DOUBT);
+            assertThat(inked(marks)).hasSize(1);
+            assertThat(nearest(marks)).isCloseTo(LETTER_MM, within(0.4));
         }
     }
 

@@ -27,6 +27,13 @@ record JudgedPicture(Nature nature, By by, boolean[] marks) {
         if (lettered && nature != Nature.PAGE) {
             return new JudgedPicture(Nature.IN_DOUBT, By.LETTERING, print(dots, ground, nature, dark, light));
         }
+        if (nature == Nature.PHOTOGRAPH) {
+            boolean[] print = Lettering.upon(dots, dark.ground());
+            print = print == null ? Lettering.upon(dots, light.ground()) : print;
+            if (print != null) {
+                return new JudgedPicture(Nature.IN_DOUBT, By.LETTERING, print);
+            }
+        }
         boolean grained = ground.noise() > PictureGround.QUIET;
         boolean[] marks =
                 nature == Nature.PHOTOGRAPH ? new boolean[dots.rgb().length] : print(dots, ground, nature, dark, light);

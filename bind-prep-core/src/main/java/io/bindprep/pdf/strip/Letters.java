@@ -45,9 +45,12 @@ final class Letters {
     private final LocalGround ground;
     private final boolean[] marks;
     private final boolean[] near;
+    /** Multiple of the unclean and uneven ground that a letter may stand on. */
+    private final double lenience;
 
-    private Letters(PictureDots dots, LocalGround ground, boolean[] marks) {
+    private Letters(PictureDots dots, LocalGround ground, boolean[] marks, double lenience) {
         this.dots = dots;
+        this.lenience = lenience;
         this.ground = ground;
         this.marks = marks;
         near = DotWindows.near(marks, dots.w(), AWAY);
@@ -55,7 +58,12 @@ final class Letters {
 
     /** The pieces of a letter's size, from the head of the strip on. */
     static List<Sign> of(PictureDots dots, LocalGround ground, boolean[] marks) {
-        Letters letters = new Letters(dots, ground, marks);
+        return of(dots, ground, marks, 1);
+    }
+
+    /** The same of letters on ground so many times less clean and even. */
+    static List<Sign> of(PictureDots dots, LocalGround ground, boolean[] marks, double lenience) {
+        Letters letters = new Letters(dots, ground, marks, lenience);
         List<Sign> signs = new ArrayList<>();
         for (int[] piece : Pieces.of(marks, dots.w())) {
             Rectangle box = Pieces.box(piece, dots.w());
@@ -82,8 +90,8 @@ final class Letters {
                 && stroke <= THICKEST
                 && piece.length <= FULL * box.width * box.height + RIM
                 && contrast >= CLEARLY * ground.threshold()
-                && bend(box) <= EVEN * contrast
-                && unclean(box) <= CLEAN * contrast;
+                && bend(box) <= lenience * EVEN * contrast
+                && unclean(box) <= lenience * CLEAN * contrast;
         return new Sign(box, piece.length, contrast, letter);
     }
 

@@ -88,6 +88,15 @@ final class LocalGround {
         return set;
     }
 
+    /** The dots that stand off the ground around them by so much. */
+    boolean[] marks(double least) {
+        boolean[] set = new boolean[contrast.length];
+        for (int i = 0; i < set.length; i++) {
+            set[i] = own[i] && contrast[i] >= least;
+        }
+        return set;
+    }
+
     /** Share of the dots around which the ground is even; 1 where there is too little to tell. */
     double evenShare() {
         int even = 0;
