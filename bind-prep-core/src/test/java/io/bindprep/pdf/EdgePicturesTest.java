@@ -357,6 +357,16 @@ class EdgePicturesTest {
         assertThat(inked(marks)).isEmpty();
     }
 
+    /** A black rule on white that begins half a millimetre from the edge: no dark area runs through the edge. */
+    @Test
+    void aRuleBesideTheEdgeIsAMark() throws IOException {
+        BufferedImage rule = ground(0xffffff);
+        draw(rule, 0, new Rectangle2D.Double(0.3, 10, 0.8, 80));
+        PageMarks marks = scan(rule, 95, "");
+        assertThat(nature(marks)).isEqualTo(Nature.PAGE);
+        assertThat(nearest(marks)).isCloseTo(0.3, within(0.2));
+    }
+
     /** The letter on the white of such a picture counts. */
     @Test
     void aSurfaceBesideWhiteIsBackgroundAndALetterOnTheWhiteIsAMark() throws IOException {

@@ -41,7 +41,7 @@ final class EdgeRegions {
     private final int[] queue;
     private final IntPredicate printed;
 
-    private EdgeRegions(PictureDots dots, PictureGround ground) {
+    private EdgeRegions(PictureDots dots, PictureGround ground, boolean colours) {
         this.dots = dots;
         printed = printed(ground);
         regions = new int[dots.rgb().length];
@@ -50,7 +50,9 @@ final class EdgeRegions {
         if (addGrained()) {
             addHighlights();
         }
-        addColours();
+        if (colours) {
+            addColours();
+        }
     }
 
     /** Colours that are neither bare paper nor a flat tint that most stretches have as their ground. */
@@ -202,12 +204,16 @@ final class EdgeRegions {
         return region == GRAINED || region >= 0 && StripRaster.off(region, own) > OTHER;
     }
 
-    /** Takes the dots of such areas out of the marks; what is printed upon an area stays. */
-    static void drop(PictureDots dots, PictureGround ground, boolean[] marks) {
+    /**
+     * Takes the dots of such areas out of the marks; what is printed upon an area stays.
+     *
+     * @param colours false for grained areas only: a black rule on white is no area
+     */
+    static void drop(PictureDots dots, PictureGround ground, boolean colours, boolean[] marks) {
         if (dots.w() < EDGE || !Pieces.any(marks, dots.w())) {
             return;
         }
-        EdgeRegions found = new EdgeRegions(dots, ground);
+        EdgeRegions found = new EdgeRegions(dots, ground, colours);
         for (int at = 0; at < marks.length; at++) {
             marks[at] = marks[at] && !found.isIn(at, ground);
         }

@@ -14,7 +14,7 @@ record JudgedPicture(Nature nature, By by, boolean[] marks) {
     static JudgedPicture of(PictureDots dots, PictureGround ground) {
         if (ground.noise() <= PictureGround.QUIET && PictureNature.isBilevel(dots, ground)) {
             boolean[] marks = GroundMarks.of(dots, ground);
-            EdgeRegions.drop(dots, ground, marks);
+            EdgeRegions.drop(dots, ground, false, marks);
             return new JudgedPicture(Nature.PAGE, By.GROUND, marks);
         }
         Lettering dark = Lettering.of(dots, LocalGround.light(dots));
@@ -38,7 +38,7 @@ record JudgedPicture(Nature nature, By by, boolean[] marks) {
         boolean[] marks =
                 nature == Nature.PHOTOGRAPH ? new boolean[dots.rgb().length] : print(dots, ground, nature, dark, light);
         if (!lettered && !grained) {
-            EdgeRegions.drop(dots, ground, marks);
+            EdgeRegions.drop(dots, ground, true, marks);
         }
         boolean[] even = nature == Nature.PHOTOGRAPH || grained ? EvenGround.marks(dots) : null;
         if (even != null) {
