@@ -391,6 +391,23 @@ class EdgePicturesTest {
     }
 
     /** Clouds: sums of soft spots of all sizes and colours, with grain. */
+    /** Lights in a night that is black to the last dot: no paper is black, and none of it is lettering; true by construction. */
+    @Test
+    void lightsInTheNightLeaveOneMarkInDoubt() throws IOException {
+        BufferedImage night = ground(0);
+        Random random = new Random(8);
+        for (int i = 0; i < 30; i++) {
+            double size = 0.4 + random.nextDouble();
+            draw(
+                    night,
+                    0xfff0c0,
+                    new Rectangle2D.Double(14 * random.nextDouble(), 95 * random.nextDouble(), size, size));
+        }
+        PageMarks marks = scan(night, 90, "");
+        assertThat(nature(marks)).isEqualTo(Nature.IN_DOUBT);
+        assertThat(inked(marks)).isNotEmpty().allMatch(mark -> mark.stage() == Stage.ESTIMATE);
+    }
+
     private static BufferedImage photograph(int seed) {
         return photograph(seed, 0, 256);
     }

@@ -9,9 +9,9 @@ import org.jspecify.annotations.Nullable;
  * Lettering in a picture, told from the grain of a photograph: rows of letters of one contrast on ground that is clean and
  * even around them, and more of those than of other pieces of their size.
  *
- * <p>Of 632 pages with a photograph or drawing at the edge and 240 with a texture 10 look like it; of 60 with text there, made like scans of books by paper tones, shading, noise, blur and
- * compression, 3 do not, and 2 of those are found by their ground (measured; the pictures are those of desktops and games,
- * each with each of its sides at the edge).
+ * <p>Of 632 pages with a photograph or drawing at the edge and 240 with a texture 10 look like it; of 60 with text there,
+ * made like scans of books by paper tones, shading, noise, blur and compression, 3 do not, and 2 of those are found by
+ * their ground (measured; the pictures are those of desktops and games, each with each of its sides at the edge).
  *
  * @param possible true if there is as much as a page number
  * @param likely true if print is in it, more likely than not

@@ -20,6 +20,8 @@ final class PictureNature {
     private static final double EVEN_PAPER = 0.92;
     /** Lightness below which a ground that is not flat is no paper: grey 150; common practice, no source. */
     private static final double DARKEST_PAPER = 62;
+    /** Specks on a dark ground that a night has, and a word or a logo has not; our choice. */
+    private static final int LIGHTS = 12;
     /** A ground that changes evenly changes by no more from one stretch to the next, of 255; our choice. */
     private static final int MOST_STEP = 9;
     /** A picture no longer than 4 cm along the edge may be a banner: half of it on one ground leaves it in doubt. */
@@ -47,7 +49,7 @@ final class PictureNature {
         if (isBilevel(dots, ground)) {
             return Nature.PAGE;
         }
-        return picture.isGrain(dark, light) ? Nature.PHOTOGRAPH : picture.byGround();
+        return picture.isGrain(dark, light) ? Nature.PHOTOGRAPH : picture.byGround(dark, light);
     }
 
     /** Returns true for one ground along half of the edge, or an even one: masonry that looks like rows of letters has neither. */
@@ -68,17 +70,24 @@ final class PictureNature {
         return uneven || Lightness.of(ground.common()) < DARKEST_PAPER;
     }
 
+    /** Returns true for a dark ground that is not flat, or has many specks and no lettering: no paper but a night. */
+    private boolean isNight(Lettering dark, Lettering light) {
+        if (Lightness.of(ground.common()) >= DARKEST_PAPER) {
+            return false;
+        }
+        boolean lettered = dark.likely() || light.likely();
+        return ground.noise() >= PictureGround.QUIET
+                || !lettered && Pieces.of(light.marks(), dots.w()).size() >= LIGHTS;
+    }
+
     /**
      * A page has one ground, or flat panels on white; a ground that changes evenly, flat colours and white beside pictures
      * leave it in doubt.
      */
-    private Nature byGround() {
+    private Nature byGround(Lettering dark, Lettering light) {
         double noise = ground.noise();
         if (ground.commonShare() >= (noise > PictureGround.QUIET ? ONE_PAPER : ONE_GROUND)) {
-            // a dark ground that is not flat is no paper but a night
-            return noise >= PictureGround.QUIET && Lightness.of(ground.common()) < DARKEST_PAPER
-                    ? Nature.IN_DOUBT
-                    : Nature.PAGE;
+            return isNight(dark, light) ? Nature.IN_DOUBT : Nature.PAGE;
         }
         boolean mostlyOne = (PictureGround.isPaper(ground.common()) || dots.h() <= BANNER)
                 && ground.commonShare() >= PictureGround.MAIN_SHARE;
