@@ -4,7 +4,7 @@ import java.util.List;
 import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
-/** Options made by calls: annotations are read by reflection, a sixth of the time that a small check takes. */
+/** Options made by calls: a small check starts sooner than where annotations are read by reflection. */
 public final class Choice {
     private Choice() {}
 
