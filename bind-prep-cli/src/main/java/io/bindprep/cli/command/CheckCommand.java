@@ -188,8 +188,7 @@ public final class CheckCommand implements Callable<Integer> {
     }
 
     private List<Path> files() {
-        List<Path> files = named.getValue();
-        return files == null ? List.of() : files;
+        return Choice.all(named);
     }
 
     private Inputs read(JobInput input) {

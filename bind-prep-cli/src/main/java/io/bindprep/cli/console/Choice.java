@@ -2,6 +2,7 @@ package io.bindprep.cli.console;
 
 import java.util.List;
 import picocli.CommandLine.Model.ArgGroupSpec;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** Options made by calls: a small check starts sooner than where annotations are read by reflection. */
@@ -30,9 +31,9 @@ public final class Choice {
         return Boolean.TRUE.equals(flag.<Boolean>getValue());
     }
 
-    /** Values of an option that may be repeated, none where it is not given. */
-    public static List<String> all(OptionSpec option) {
-        List<String> values = option.getValue();
+    /** Values of what may be repeated, none where it is not given. */
+    public static <T> List<T> all(ArgSpec arg) {
+        List<T> values = arg.getValue();
         return values == null ? List.of() : values;
     }
 

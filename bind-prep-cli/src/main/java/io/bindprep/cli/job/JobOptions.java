@@ -5,7 +5,6 @@ import io.bindprep.job.JobSettings;
 import io.bindprep.setting.KeyDescription;
 import io.bindprep.setting.ValueShape;
 import java.util.List;
-import java.util.Set;
 import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -14,20 +13,19 @@ import picocli.CommandLine.ParseResult;
 
 /** Every job key as an option of the same name; which values will do, and which stand built in, is the core's to say. */
 public final class JobOptions {
-    private static final Set<String> HELP = Set.of("-h", "--help");
-
     private JobOptions() {}
 
     /** Gives a command these options where its arguments ask for one, or for help: fifty take their time. */
     public static void addTo(CommandSpec command, List<String> args) {
-        if (args.stream().anyMatch(arg -> HELP.contains(arg) || unknown(command, arg))) {
+        if (args.stream().anyMatch(arg -> arg.startsWith("-") && asks(command, arg))) {
             addTo(command);
         }
     }
 
     // anything that begins like an option and is none of the command's own may be one of these, or must be told of them
-    private static boolean unknown(CommandSpec command, String arg) {
-        return arg.startsWith("-") && command.findOption(arg.split("=", 2)[0]) == null;
+    private static boolean asks(CommandSpec command, String arg) {
+        OptionSpec own = command.findOption(arg.split("=", 2)[0]);
+        return own == null || own.usageHelp();
     }
 
     /** Gives a command these options, under headings of their own. */

@@ -91,7 +91,7 @@ public final class Watch {
      */
     int run() throws IOException {
         Files.createDirectories(settings.out());
-        look();
+        look(); // for the files that the ledger is not written over
         try (Ledger ledger = Ledger.open(settings.out(), inputs())) {
             if (settings.once()) {
                 pass(ledger);

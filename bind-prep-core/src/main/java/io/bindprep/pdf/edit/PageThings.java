@@ -47,7 +47,6 @@ public final class PageThings {
     private final int[] numbers;
     private final float[] boxes;
     private final byte[] kinds;
-    private final int length;
     private final List<Near> near;
 
     /** Content that is not kept: the page's own, or that of a form drawn by an operator of the content around it. */
@@ -68,7 +67,7 @@ public final class PageThings {
     /** Pieces of a page, and the page's own content. */
     record Known(Content page, List<Piece> pieces) {}
 
-    private PageThings(List<Piece> pieces, List<Painted> things, int length) {
+    private PageThings(List<Piece> pieces, List<Painted> things) {
         numbers = new int[things.size()];
         boxes = new float[4 * things.size()];
         kinds = new byte[things.size()];
@@ -81,8 +80,7 @@ public final class PageThings {
             boxes[4 * i + 3] = (float) p.box().getMaxY();
             kinds[i] = (byte) (p.kind().ordinal() | (p.prints() ? PRINTS : 0) | (p.fixed() ? FIXED : 0));
         }
-        this.length = length;
-        this.near = near(pieces, things);
+        near = near(pieces, things);
     }
 
     /**
@@ -93,12 +91,10 @@ public final class PageThings {
     public static @Nullable PageThings of(InkEngine engine, COSDictionary page, PageFacts facts, PageEdge edge) {
         try {
             ContentPieces pieces = ContentPieces.of(engine, page, facts, InkEngine.NOWHERE);
-            Content content = pieces == null ? null : pieces.page();
-            if (pieces == null || content == null) {
+            if (pieces == null || pieces.page() == null) {
                 return null;
             }
-            List<Painted> things = LoneMarks.painted(pieces, facts.toBindingEdge(edge));
-            return new PageThings(pieces.pieces(), things, content.bytes.length);
+            return new PageThings(pieces.pieces(), LoneMarks.painted(pieces, facts.toBindingEdge(edge)));
         } catch (IOException | RuntimeException | StackOverflowError e) {
             return null;
         }

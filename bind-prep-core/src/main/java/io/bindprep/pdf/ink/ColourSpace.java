@@ -26,8 +26,6 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Co
 
     private static final int MOST_NESTED = 4;
     static final int MOST_COLORANTS = 32;
-    private static final Set<String> BUILT_IN =
-            Set.of("DeviceGray", "DeviceRGB", "DeviceCMYK", "CalGray", "CalRGB", "G", "RGB", "CMYK", "Pattern");
     private static final Set<String> PROCESS = Set.of("Cyan", "Magenta", "Yellow", "Black", "All");
 
     /**
@@ -98,7 +96,7 @@ record ColourSpace(Family family, byte @Nullable [] palette, int paletteStep, Co
 
     /** Returns true for a name that needs no resource. */
     static boolean isBuiltIn(COSName name) {
-        return BUILT_IN.contains(name.getName());
+        return named(name, null, 0).family != Family.OTHER;
     }
 
     private static ColourSpace named(COSName name, @Nullable PDResources resources, int depth) {

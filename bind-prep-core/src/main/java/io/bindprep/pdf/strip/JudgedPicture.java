@@ -12,7 +12,8 @@ import io.bindprep.marks.EdgePicture.Nature;
 record JudgedPicture(Nature nature, By by, boolean[] marks) {
 
     static JudgedPicture of(PictureDots dots, PictureGround ground) {
-        if (ground.noise() <= PictureGround.QUIET && PictureNature.isBilevel(dots, ground)) {
+        boolean bilevel = PictureNature.isBilevel(dots, ground);
+        if (bilevel && ground.noise() <= PictureGround.QUIET) {
             boolean[] marks = GroundMarks.of(dots, ground);
             EdgeRegions.drop(dots, ground, false, marks);
             return new JudgedPicture(Nature.PAGE, By.GROUND, marks);
@@ -20,7 +21,7 @@ record JudgedPicture(Nature nature, By by, boolean[] marks) {
         Lettering dark = Lettering.of(dots, LocalGround.light(dots));
         Lettering light = Lettering.of(dots, LocalGround.dark(dots));
         boolean lettered = dark.likely() || light.likely();
-        Nature nature = PictureNature.of(dots, ground, dark, light);
+        Nature nature = bilevel ? Nature.PAGE : PictureNature.of(dots, ground, dark, light);
         if ((dark.sure() || light.sure()) && PictureNature.isOnPaper(ground, dark, light)) {
             return new JudgedPicture(Nature.PAGE, By.LETTERING, print(dots, ground, Nature.PAGE, dark, light));
         }

@@ -52,10 +52,8 @@ record Lettering(boolean possible, boolean likely, boolean sure, LocalGround gro
         List<Sign> signs = Letters.of(dots, ground, marks);
         Found whole = Found.of(signs, 0, dots.h());
         boolean scattered = whole.isScattered(LEAST_IN_WORDS) && ground.evenShare() < UNEVEN;
-        boolean likely = !scattered && (whole.meets(LIKELY) || whole.meets(LIKELY_ROW));
-        for (int from = 0; !likely && from < dots.h(); from += STRETCH / 2) {
-            likely = Found.of(signs, from, from + STRETCH).meets(LIKELY_IN_STRETCH);
-        }
+        boolean likely = !scattered && (whole.meets(LIKELY) || whole.meets(LIKELY_ROW))
+                || hasStretch(signs, dots.h(), LIKELY_IN_STRETCH);
         boolean possible = likely || whole.meets(POSSIBLE) && !whole.isScattered(MOST_IN_WORDS);
         return new Lettering(possible, likely, !scattered && whole.meets(SURE), ground, marks);
     }
@@ -65,15 +63,21 @@ record Lettering(boolean possible, boolean likely, boolean sure, LocalGround gro
         for (double contrast : STRONG) {
             boolean[] marks = ground.marks(contrast);
             List<Sign> signs = Letters.of(dots, ground, marks, LENIENCE);
-            boolean found = Found.of(signs, 0, dots.h()).meets(UPON);
-            for (int from = 0; !found && from < dots.h(); from += STRETCH / 2) {
-                found = Found.of(signs, from, from + STRETCH).meets(UPON);
-            }
-            if (found) {
+            if (Found.of(signs, 0, dots.h()).meets(UPON) || hasStretch(signs, dots.h(), UPON)) {
                 return within(signs, marks, dots.w());
             }
         }
         return null;
+    }
+
+    /** Returns true if the letters of any stretch of the strip are enough. */
+    private static boolean hasStretch(List<Sign> signs, int h, Least least) {
+        for (int from = 0; from < h; from += STRETCH / 2) {
+            if (Found.of(signs, from, from + STRETCH).meets(least)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The marks that letters are made of. */

@@ -43,12 +43,9 @@ final class PictureNature {
         this.stretches = ground.stretches();
     }
 
-    /** The nature by ground; grain without lettering is a photograph's. */
+    /** The nature by ground of a picture that is not black and white alone; grain without lettering is a photograph's. */
     static Nature of(PictureDots dots, PictureGround ground, Lettering dark, Lettering light) {
         PictureNature picture = new PictureNature(dots, ground);
-        if (isBilevel(dots, ground)) {
-            return Nature.PAGE;
-        }
         return picture.isGrain(dark, light) ? Nature.PHOTOGRAPH : picture.byGround(dark, light);
     }
 
